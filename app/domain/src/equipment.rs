@@ -1,0 +1,108 @@
+//! What stands in the gym: racks with their holes, bars, plates.
+//!
+//! Refuses: any claim that a piece is safe. Figures are the owner's.
+use crate::length::Length;
+use crate::mass::{Mass, MassUnit};
+use alloc::string::String;
+use alloc::vec::Vec;
+
+/// A power rack: holes at even spacing, numbered from 1 at the bottom.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Rack {
+    /// What the gym calls it.
+    pub name: String,
+    /// Floor to the centre of hole 1.
+    pub first_hole: Length,
+    /// Between the centres of neighbouring holes.
+    pub spacing: Length,
+    /// How many holes.
+    pub holes: u16,
+    /// Diameter of the pins.
+    pub pin_diameter: Length,
+    /// Diameter of the holes; `None` when the pins fit without play.
+    pub hole_diameter: Option<Length>,
+    /// Thickness of each mat that may be stood on.
+    pub mats: Vec<Length>,
+    /// A height measured once, which replaces the computed offset.
+    pub calibration: Option<Calibration>,
+    /// Name of the plate set that hangs by this rack.
+    pub plates: String,
+}
+
+/// With the pins in `hole` the bar's centre was measured at `bar_height` above the floor.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Calibration {
+    /// Hole number, from 1.
+    pub hole: u16,
+    /// Floor to the bar's centre.
+    pub bar_height: Length,
+}
+
+/// Whether a bar may take a set on pins without loss.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum BarCondition {
+    /// Straight: kept off the pins.
+    Straight,
+    /// Retired, slightly bent: the one for pulls from pins.
+    Retired,
+}
+
+/// A bar.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Bar {
+    /// What the gym calls it.
+    pub name: String,
+    /// Mass of the bar alone.
+    pub mass: Mass,
+    /// Mass of both collars together.
+    pub collars: Mass,
+    /// Shaft diameter.
+    pub shaft_diameter: Length,
+    /// Usable length of one sleeve, collar already taken off.
+    pub sleeve: Length,
+    /// Straight or retired.
+    pub condition: BarCondition,
+}
+
+/// What one plate is and looks like.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct PlateFace {
+    /// Mass of one plate.
+    pub mass: Mass,
+    /// The unit that its label is in.
+    pub unit: MassUnit,
+    /// Thickness along the sleeve.
+    pub thickness: Length,
+    /// Diameter.
+    pub diameter: Length,
+}
+
+impl PlateFace {
+    /// The number on the plate: "20", "2.5".
+    #[must_use]
+    pub fn label(&self) -> String {
+        self.mass.number(self.unit)
+    }
+}
+
+/// Plates of one kind, in pairs.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Plate {
+    /// What one is.
+    pub face: PlateFace,
+    /// How many pairs there are.
+    pub pairs: u16,
+    /// Time to put a pair on or take it off, milliseconds.
+    pub handling_ms: u32,
+}
+
+/// The plates of one rack.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PlateSet {
+    /// What the gym calls it.
+    pub name: String,
+    /// A plate may only go outside plates at least as heavy.
+    pub big_inside: bool,
+    /// Kinds, in the order of the file.
+    pub plates: Vec<Plate>,
+}

@@ -1,0 +1,84 @@
+//! What has happened, in the past tense. A correction is a new event; nothing is rewritten.
+//!
+//! Refuses: serialisation; the journal has a frozen wire form of its own.
+use crate::moment::Moment;
+use crate::prescription::Prescription;
+use crate::sheet::LiftSheet;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+/// One fact and when it was recorded.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Event {
+    /// When.
+    pub at: Moment,
+    /// What.
+    pub fact: Fact,
+}
+
+/// Number of a lift that was begun, counted from 1 over the whole journal.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct LiftNo(pub u32);
+
+/// Did the back keep its position in that set.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Hold {
+    /// All the way.
+    Kept,
+    /// It moved at this rep, counted from 1.
+    MovedAt(u8),
+}
+
+/// What can have happened.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Fact {
+    /// One of the gym's files was taken, whole and checked.
+    FileTaken {
+        /// "gym.toml" or another of the gym's file names.
+        name: String,
+        /// Its text.
+        text: String,
+    },
+    /// A coach's plan was taken. For each lifter and day that it names, it replaces what stood.
+    PlanTaken {
+        /// The file's name.
+        name: String,
+        /// Its rows.
+        rows: Vec<Prescription>,
+    },
+    /// A lifter began a lift.
+    LiftBegun {
+        /// Its number.
+        no: LiftNo,
+        /// All that the rack must show for it.
+        sheet: LiftSheet,
+    },
+    /// A set was done.
+    SetDone {
+        /// Of which lift.
+        no: LiftNo,
+        /// Which rung, from 0.
+        rung: u16,
+        /// Reps done, 0 for a miss.
+        reps: u8,
+        /// Did the back keep its position.
+        hold: Hold,
+    },
+    /// A rung was left out.
+    RungSkipped {
+        /// Of which lift.
+        no: LiftNo,
+        /// Which rung, from 0.
+        rung: u16,
+    },
+    /// The lift was ended before its last rung.
+    LiftStopped {
+        /// Which lift.
+        no: LiftNo,
+    },
+    /// The last entry of a lift that still stood (set, skip or stop) was taken back.
+    EntryUndone {
+        /// Of which lift.
+        no: LiftNo,
+    },
+}

@@ -1,0 +1,45 @@
+//! The whole gym: racks, bars, plates, lifters, lifts, warm-up patterns.
+//!
+//! Refuses: files; `plan` reads those.
+use crate::equipment::{Bar, PlateSet, Rack};
+use crate::lift::Lift;
+use crate::lifter::Lifter;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+/// Everything that the owner and the coach have written down.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Gym {
+    /// Its name.
+    pub name: String,
+    /// Racks, in the order of the file.
+    pub racks: Vec<Rack>,
+    /// Bars, in the order of the file.
+    pub bars: Vec<Bar>,
+    /// Plate sets, in the order of the file.
+    pub plate_sets: Vec<PlateSet>,
+    /// Lifters, in the order of the file.
+    pub lifters: Vec<Lifter>,
+    /// Lifts, in the order of the file.
+    pub lifts: Vec<Lift>,
+    /// Warm-up patterns, in the order of the file.
+    pub patterns: Vec<Pattern>,
+}
+
+/// How the warm-ups rise to a work set.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Pattern {
+    /// What plans call it: "fives", "5-3-2-1".
+    pub name: String,
+    /// The warm-ups, lowest first.
+    pub steps: Vec<PatternStep>,
+}
+
+/// One warm-up of a pattern.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct PatternStep {
+    /// Hundredths of a percent of the work load.
+    pub share: u32,
+    /// Reps.
+    pub reps: u8,
+}

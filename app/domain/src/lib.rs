@@ -1,0 +1,32 @@
+//! The pure core: what a command means, what events make of the state, and the planners.
+//!
+//! Refuses: clocks, files, threads, random sources, hash order, floats that decide a load.
+//! `no_std` lets the compiler say so. Time comes in as a parameter.
+#![no_std]
+#![forbid(unsafe_code)]
+
+extern crate alloc;
+
+pub mod decimal;
+pub mod equipment;
+pub mod event;
+pub mod gym;
+pub mod length;
+pub mod lift;
+pub mod lifter;
+pub mod mass;
+pub mod moment;
+pub mod prescription;
+pub mod sheet;
+pub mod solve;
+
+pub use equipment::{Bar, BarCondition, Plate, PlateFace, PlateSet, Rack};
+pub use event::{Event, Fact, Hold, LiftNo};
+pub use gym::Gym;
+pub use length::{Length, LengthUnit};
+pub use lift::Lift;
+pub use lifter::Lifter;
+pub use mass::{Mass, MassUnit};
+pub use moment::Moment;
+pub use prescription::Prescription;
+pub use sheet::{LiftSheet, Rung};

@@ -1,0 +1,63 @@
+//! A lifter: unit, rack, landmarks, gear, bests. Refuses: guessing a landmark.
+use crate::length::Length;
+use crate::lift::Landmark;
+use crate::mass::{Mass, MassUnit};
+use alloc::string::String;
+use alloc::vec::Vec;
+
+/// Somebody who lifts here.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Lifter {
+    /// As shown on the tile; also the key in plans.
+    pub name: String,
+    /// Kilo or pound on the screen.
+    pub unit: MassUnit,
+    /// Name of the rack they train at.
+    pub rack: String,
+    /// Name of the bar from the floor, when not the gym's first straight one.
+    pub bar: Option<String>,
+    /// Name of the warm-up pattern used when a plan names none.
+    pub ladder: String,
+    /// Heights above the floor in the shoes they lift in, as measured.
+    pub landmarks: Vec<(Landmark, Length)>,
+    /// When the belt goes on.
+    pub belt: GearFrom,
+    /// When the straps go on.
+    pub straps: GearFrom,
+    /// Recorded best by lift, for percentages.
+    pub bests: Vec<(String, Mass)>,
+}
+
+impl Lifter {
+    /// The height of a landmark, if it was measured.
+    #[must_use]
+    pub fn landmark(&self, landmark: Landmark) -> Option<Length> {
+        self.landmarks
+            .iter()
+            .find(|(l, _)| *l == landmark)
+            .map(|(_, height)| *height)
+    }
+}
+
+/// From when on a piece of gear is worn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum GearFrom {
+    /// Not worn.
+    Never,
+    /// From the nth rung on, counted from 1.
+    Rung(u8),
+    /// From this load on.
+    Load(Mass),
+}
+
+impl GearFrom {
+    /// Whether it is worn on rung number `rung` (from 1) at `load`.
+    #[must_use]
+    pub fn worn(self, rung: usize, load: Mass) -> bool {
+        match self {
+            Self::Never => false,
+            Self::Rung(from) => rung >= usize::from(from),
+            Self::Load(from) => load >= from,
+        }
+    }
+}

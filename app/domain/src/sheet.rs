@@ -1,0 +1,144 @@
+//! What the rack must show for one lifter's lift on one day.
+//!
+//! A sheet is whole in itself: the journal keeps it, so an old session can be shown after the
+//! gym has changed. Refuses: words; those are view's work.
+use crate::equipment::PlateFace;
+use crate::length::Length;
+use crate::lift::{Grip, Landmark};
+use crate::mass::{Mass, MassUnit};
+use alloc::string::String;
+use alloc::vec::Vec;
+use chrono::NaiveDate;
+
+/// One lifter's one lift of one day.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LiftSheet {
+    /// Who.
+    pub lifter: String,
+    /// Kilo or pound for this lifter.
+    pub unit: MassUnit,
+    /// What.
+    pub lift: String,
+    /// When.
+    pub date: NaiveDate,
+    /// Name of the rack.
+    pub rack: String,
+    /// The bar.
+    pub bar: BarSheet,
+    /// The pins; `None` from the floor, or when the landmark is not measured.
+    pub pins: Option<PinSheet>,
+    /// Height shared with the partner lift, where both ends are known.
+    pub overlap: Option<Overlap>,
+    /// How the bar is held.
+    pub grip: Grip,
+    /// Warm-ups and work sets, in order.
+    pub rungs: Vec<Rung>,
+    /// The load that the plan asked for; the work rungs carry what can be loaded.
+    pub asked: Mass,
+    /// Short reminders.
+    pub cues: Vec<String>,
+    /// What can hurt.
+    pub cautions: Vec<String>,
+    /// What the coach should know: an unmeasured landmark, a straight bar on pins.
+    pub warnings: Vec<Warning>,
+    /// The coach's words.
+    pub note: String,
+}
+
+/// The bar of a sheet.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct BarSheet {
+    /// What the gym calls it.
+    pub name: String,
+    /// Bar alone.
+    pub mass: Mass,
+    /// Both collars together.
+    pub collars: Mass,
+    /// Shaft diameter.
+    pub shaft_diameter: Length,
+    /// Usable length of one sleeve.
+    pub sleeve: Length,
+}
+
+/// The pins of a sheet.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PinSheet {
+    /// Hole number, from 1.
+    pub hole: u16,
+    /// Mats stood on.
+    pub mats: Vec<Length>,
+    /// Bar's centre above what the feet stand on.
+    pub bar_height: Length,
+    /// Bar height less the target; negative is lower.
+    pub off_target: Length,
+    /// What the height was taken from.
+    pub landmark: Landmark,
+    /// The height of that landmark above the floor, in shoes.
+    pub landmark_height: Length,
+    /// Top of the patella above the floor in shoes, if measured.
+    pub patella_top: Option<Length>,
+    /// Geometry for the drawing: floor to hole 1, hole spacing, holes.
+    pub first_hole: Length,
+    /// See `first_hole`.
+    pub spacing: Length,
+    /// See `first_hole`.
+    pub holes: u16,
+}
+
+/// Height shared by two partial pulls.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Overlap {
+    /// The other lift.
+    pub partner: String,
+    /// Shared height; negative is a gap.
+    pub length: Length,
+    /// The coach's least.
+    pub least: Length,
+}
+
+/// Warm-up or work set.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum RungKind {
+    /// On the way up.
+    WarmUp,
+    /// What the day is for.
+    Work,
+}
+
+/// One step of a ladder.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Rung {
+    /// Warm-up or work set.
+    pub kind: RungKind,
+    /// Bar, collars and plates.
+    pub load: Mass,
+    /// Reps to do.
+    pub reps: u8,
+    /// Plates of one side, inside to outside.
+    pub per_side: Vec<PlateFace>,
+    /// What comes off one side first, in the order of the hands (outermost first).
+    pub take_off: Vec<PlateFace>,
+    /// What then goes on, in the order of the hands (innermost first).
+    pub put_on: Vec<PlateFace>,
+    /// Belt on.
+    pub belt: bool,
+    /// Straps on.
+    pub straps: bool,
+    /// Least rest before this rung, seconds.
+    pub rest_s: u32,
+}
+
+/// Something that the coach should know about a sheet.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Warning {
+    /// The lift starts at a landmark that nobody measured: no hole can be given.
+    NotMeasured(Landmark),
+    /// No hole of the rack serves the target height.
+    NoHole(Length),
+    /// The gym has no retired bar, so a straight one lies on the pins.
+    StraightBarOnPins,
+    /// The shared height is under the coach's least.
+    OverlapSmall,
+    /// The plan's load cannot be loaded; the nearest is shown.
+    NotLoadable,
+}
