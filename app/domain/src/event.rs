@@ -76,7 +76,12 @@ pub enum Fact {
         /// Which lift.
         no: LiftNo,
     },
-    /// The last entry of a lift that still stood (set, skip or stop) was taken back.
+    /// After a moved back the lifter went on, on the coach's word.
+    WentOn {
+        /// With which lift.
+        no: LiftNo,
+    },
+    /// The last entry of a lift that still stood (set, skip, stop, going on) was taken back.
     EntryUndone {
         /// Of which lift.
         no: LiftNo,

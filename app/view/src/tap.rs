@@ -1,0 +1,30 @@
+//! What a finger can say. Refuses: what it means; `stage` decides that.
+
+/// One tap, as the window reports it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Tap {
+    /// A lifter's tile or chip.
+    Lifter(String),
+    /// Back to all lifters.
+    All,
+    /// Bottom left: take back the last entry, or leave a pad without an entry.
+    Undo,
+    /// The main button of the screen: start, done as planned, go now, end the lift.
+    Main,
+    /// Open the pad of reps.
+    OtherReps,
+    /// Open the pad of the rep at which the back moved.
+    BackMoved,
+    /// A number of a pad.
+    Number(u8),
+    /// In the pad of the moved back: all reps were done all the same, or not.
+    WentThrough,
+    /// Leave out this rung.
+    Skip,
+    /// End the lift before its last rung.
+    Stop,
+    /// Go on after a moved back, on the coach's word.
+    GoOn,
+    /// Look at the set-up again.
+    SetUp,
+}
