@@ -2,7 +2,7 @@
 use crate::frame::Pace;
 
 /// What it shows.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Choose {
     /// The gym.
     pub gym: String,
@@ -15,7 +15,7 @@ pub struct Choose {
 }
 
 /// One lifter.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Tile {
     /// Name.
     pub lifter: String,
