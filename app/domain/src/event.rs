@@ -81,7 +81,8 @@ pub enum Fact {
         /// With which lift.
         no: LiftNo,
     },
-    /// The last entry of a lift that still stood (set, skip, stop, going on) was taken back.
+    /// The last entry of a lift that still stood (set, skip, stop, going on) was taken back; with
+    /// none left, the beginning itself.
     EntryUndone {
         /// Of which lift.
         no: LiftNo,

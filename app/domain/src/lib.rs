@@ -7,6 +7,7 @@
 
 extern crate alloc;
 
+pub mod decide;
 pub mod decimal;
 pub mod equipment;
 pub mod event;
@@ -19,7 +20,9 @@ pub mod moment;
 pub mod prescription;
 pub mod sheet;
 pub mod solve;
+pub mod state;
 
+pub use decide::{Command, Refusal, decide};
 pub use equipment::{Bar, BarCondition, Plate, PlateFace, PlateSet, Rack};
 pub use event::{Event, Fact, Hold, LiftNo};
 pub use gym::Gym;
@@ -30,3 +33,4 @@ pub use mass::{Mass, MassUnit};
 pub use moment::Moment;
 pub use prescription::Prescription;
 pub use sheet::{LiftSheet, Rung};
+pub use state::{LiftRun, State};

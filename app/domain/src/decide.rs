@@ -1,0 +1,208 @@
+//! What a command means: the events that follow from it, or why it is refused.
+//!
+//! Refuses: changing the state; `State::apply` does that, once the events are safe on disk.
+use crate::event::{Event, Fact, Hold, LiftNo};
+use crate::moment::Moment;
+use crate::prescription::Prescription;
+use crate::sheet::LiftSheet;
+use crate::state::{LiftRun, State};
+use alloc::boxed::Box;
+use alloc::string::String;
+use alloc::vec::Vec;
+use core::fmt;
+
+/// The most reps of one set.
+pub const REPS_MAX: u8 = 50;
+
+/// What somebody wants.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Command {
+    /// Take one of the gym's files, already checked.
+    TakeFile {
+        /// Its name.
+        name: String,
+        /// Its text.
+        text: String,
+    },
+    /// Take a coach's plan, already checked.
+    TakePlan {
+        /// The file's name.
+        name: String,
+        /// Its rows, at least one.
+        rows: Vec<Prescription>,
+    },
+    /// Begin a lift.
+    BeginLift(Box<LiftSheet>),
+    /// Enter a set.
+    EnterSet {
+        /// Of which lift.
+        no: LiftNo,
+        /// The rung that was on the screen, from 0.
+        rung: usize,
+        /// Reps done, at most [`REPS_MAX`].
+        reps: u8,
+        /// Did the back keep its position.
+        hold: Hold,
+    },
+    /// Leave out the rung that is on the screen.
+    SkipRung {
+        /// Of which lift.
+        no: LiftNo,
+        /// Which, from 0.
+        rung: usize,
+    },
+    /// End a lift early.
+    StopLift(LiftNo),
+    /// Go on after a moved back.
+    GoOn(LiftNo),
+    /// Take back the last entry of a lift; with none left, the beginning itself.
+    Undo(LiftNo),
+}
+
+/// Why a command is refused.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Refusal {
+    /// The plan has no rows.
+    EmptyPlan,
+    /// The sheet has no rungs.
+    EmptyLadder,
+    /// The lifter has another lift under way, of this name.
+    UnderWay {
+        /// Who.
+        lifter: String,
+        /// What is under way.
+        lift: String,
+    },
+    /// No such lift stands.
+    NoSuchLift,
+    /// That rung is not the one of now: the screen was late.
+    NotTheRungOfNow,
+    /// The lift is over.
+    Over,
+    /// The back moved: somebody must say whether to end or to go on.
+    DecideFirst,
+    /// Nothing to go on from.
+    NothingToDecide,
+    /// More reps than [`REPS_MAX`], or a rep 0 for the moved back.
+    RepsOutOfRange(u8),
+}
+
+impl fmt::Display for Refusal {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::EmptyPlan => f.write_str("the plan has no rows; write at least one"),
+            Self::EmptyLadder => f.write_str("the sheet has no rungs; check the plan's load"),
+            Self::UnderWay { lifter, lift } => {
+                write!(f, "{lifter} is under way with the {lift}; end it first")
+            }
+            Self::NoSuchLift => f.write_str("no such lift is under way; choose the lifter again"),
+            Self::NotTheRungOfNow => f.write_str("that rung is already entered; look again"),
+            Self::Over => f.write_str("the lift is over; undo to enter more"),
+            Self::DecideFirst => f.write_str("the back moved; end the lift or go on first"),
+            Self::NothingToDecide => f.write_str("the back did not move; enter the set"),
+            Self::RepsOutOfRange(reps) => {
+                write!(
+                    f,
+                    "{reps} is out of range; reps go from 0 to {REPS_MAX}, the moved rep from 1"
+                )
+            }
+        }
+    }
+}
+
+/// The events that follow from `command`, or why it is refused.
+///
+/// # Errors
+/// [`Refusal`]; the state is as it was.
+pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>, Refusal> {
+    let fact = match command {
+        Command::TakeFile { name, text } => Fact::FileTaken { name, text },
+        Command::TakePlan { rows, .. } if rows.is_empty() => return Err(Refusal::EmptyPlan),
+        Command::TakePlan { name, rows } => Fact::PlanTaken { name, rows },
+        Command::BeginLift(sheet) => begin(state, *sheet)?,
+        Command::EnterSet {
+            no,
+            rung,
+            reps,
+            hold,
+        } => {
+            let rung = rung_of_now(open_lift(state, no)?, rung)?;
+            in_range(reps, hold)?;
+            Fact::SetDone {
+                no,
+                rung,
+                reps,
+                hold,
+            }
+        }
+        Command::SkipRung { no, rung } => Fact::RungSkipped {
+            no,
+            rung: rung_of_now(open_lift(state, no)?, rung)?,
+        },
+        Command::StopLift(no) => {
+            let run = state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
+            if run.is_over() {
+                return Err(Refusal::Over);
+            }
+            Fact::LiftStopped { no }
+        }
+        Command::GoOn(no) => {
+            let run = state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
+            if !run.awaits_decision() {
+                return Err(Refusal::NothingToDecide);
+            }
+            Fact::WentOn { no }
+        }
+        Command::Undo(no) => {
+            state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
+            Fact::EntryUndone { no }
+        }
+    };
+    Ok(Vec::from([Event { at: now, fact }]))
+}
+
+fn begin(state: &State, sheet: LiftSheet) -> Result<Fact, Refusal> {
+    if sheet.rungs.is_empty() {
+        return Err(Refusal::EmptyLadder);
+    }
+    if let Some(open) = state
+        .lifts_of(&sheet.lifter, sheet.date)
+        .find(|run| !run.is_over())
+    {
+        let lift = open.sheet.lift.clone();
+        return Err(Refusal::UnderWay {
+            lifter: sheet.lifter,
+            lift,
+        });
+    }
+    Ok(Fact::LiftBegun {
+        no: LiftNo(state.last_no.saturating_add(1)),
+        sheet,
+    })
+}
+
+fn open_lift(state: &State, no: LiftNo) -> Result<&LiftRun, Refusal> {
+    let run = state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
+    if run.is_over() {
+        Err(Refusal::Over)
+    } else if run.awaits_decision() {
+        Err(Refusal::DecideFirst)
+    } else {
+        Ok(run)
+    }
+}
+
+fn rung_of_now(run: &LiftRun, rung: usize) -> Result<u16, Refusal> {
+    if run.next_rung() != Some(rung) {
+        return Err(Refusal::NotTheRungOfNow);
+    }
+    u16::try_from(rung).map_err(|_| Refusal::NotTheRungOfNow)
+}
+
+fn in_range(reps: u8, hold: Hold) -> Result<(), Refusal> {
+    match hold {
+        _ if reps > REPS_MAX => Err(Refusal::RepsOutOfRange(reps)),
+        Hold::MovedAt(rep) if rep == 0 || rep > REPS_MAX => Err(Refusal::RepsOutOfRange(rep)),
+        Hold::MovedAt(_) | Hold::Kept => Ok(()),
+    }
+}

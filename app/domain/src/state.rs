@@ -1,0 +1,268 @@
+//! What stands after all events: plan, files, lifts with their entries, plates on each bar.
+//!
+//! `apply` cannot fail: an event that makes no sense changes nothing. Refuses: clocks, words.
+use crate::equipment::PlateFace;
+use crate::event::{Event, Fact, Hold, LiftNo};
+use crate::moment::Moment;
+use crate::prescription::Prescription;
+use crate::sheet::LiftSheet;
+use alloc::collections::BTreeMap;
+use alloc::string::String;
+use alloc::vec::Vec;
+use chrono::NaiveDate;
+
+/// What stands.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct State {
+    /// The gym's files by name, as last taken.
+    pub files: BTreeMap<String, String>,
+    /// The coach's plan by day and lifter, in the order of the file.
+    pub plan: BTreeMap<(NaiveDate, String), Vec<Prescription>>,
+    /// Lifts by number.
+    pub lifts: BTreeMap<LiftNo, LiftRun>,
+    /// What was last on the bar of each rack.
+    pub on_bar: BTreeMap<String, Loaded>,
+    /// The highest lift number given so far, so that none is given twice.
+    pub last_no: u32,
+}
+
+/// Plates as left on a bar.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Loaded {
+    /// The day; on another day the bar is taken as stripped.
+    pub date: NaiveDate,
+    /// Which bar.
+    pub bar: String,
+    /// One side, inside to outside.
+    pub per_side: Vec<PlateFace>,
+}
+
+/// One lift of one lifter, with all entries that stand.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LiftRun {
+    /// Its number.
+    pub no: LiftNo,
+    /// What the rack showed for it.
+    pub sheet: LiftSheet,
+    /// When it was begun.
+    pub begun_at: Moment,
+    /// Entries that stand, oldest first.
+    pub entries: Vec<Entry>,
+}
+
+/// One entry.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Entry {
+    /// When.
+    pub at: Moment,
+    /// What.
+    pub what: Entered,
+}
+
+/// What was entered.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Entered {
+    /// A set.
+    Set {
+        /// Reps done.
+        reps: u8,
+        /// Did the back keep its position.
+        hold: Hold,
+    },
+    /// The rung was left out.
+    Skipped,
+    /// The lift was ended early.
+    Stopped,
+    /// Went on after a moved back.
+    WentOn,
+}
+
+impl LiftRun {
+    /// The rung of now, from 0; `None` when the lift is over.
+    #[must_use]
+    pub fn next_rung(&self) -> Option<usize> {
+        let passed = self.passed().count();
+        (passed < self.sheet.rungs.len() && !self.is_stopped()).then_some(passed)
+    }
+
+    /// What became of each rung so far, in order: a set or a skip.
+    pub fn passed(&self) -> impl Iterator<Item = &Entry> {
+        self.entries
+            .iter()
+            .filter(|e| matches!(e.what, Entered::Set { .. } | Entered::Skipped))
+    }
+
+    /// Whether it was ended before its last rung.
+    #[must_use]
+    pub fn is_stopped(&self) -> bool {
+        matches!(
+            self.entries.last(),
+            Some(Entry {
+                what: Entered::Stopped,
+                ..
+            })
+        )
+    }
+
+    /// Whether no rung is left.
+    #[must_use]
+    pub fn is_over(&self) -> bool {
+        self.next_rung().is_none()
+    }
+
+    /// Whether the back moved in the last set and nobody has yet said how to go on.
+    #[must_use]
+    pub fn awaits_decision(&self) -> bool {
+        let moved = matches!(
+            self.entries.last(),
+            Some(Entry {
+                what: Entered::Set {
+                    hold: Hold::MovedAt(_),
+                    ..
+                },
+                ..
+            })
+        );
+        moved && !self.is_over()
+    }
+
+    /// The last set that stands.
+    #[must_use]
+    pub fn last_set(&self) -> Option<&Entry> {
+        self.entries
+            .iter()
+            .rev()
+            .find(|e| matches!(e.what, Entered::Set { .. }))
+    }
+
+    /// When the rest before the rung of now is over; `None` before the first set and at the end.
+    #[must_use]
+    pub fn rested_at(&self) -> Option<Moment> {
+        let rung = self.sheet.rungs.get(self.next_rung()?)?;
+        Some(self.last_set()?.at.plus_seconds(rung.rest_s))
+    }
+}
+
+impl State {
+    /// Makes the state what it is after `event`. An event about a lift that does not stand
+    /// changes nothing.
+    pub fn apply(&mut self, event: &Event) {
+        let at = event.at;
+        match &event.fact {
+            Fact::FileTaken { name, text } => {
+                self.files.insert(name.clone(), text.clone());
+            }
+            Fact::PlanTaken { rows, .. } => self.take_plan(rows),
+            Fact::LiftBegun { no, sheet } => {
+                self.last_no = self.last_no.max(no.0);
+                let run = LiftRun {
+                    no: *no,
+                    sheet: sheet.clone(),
+                    begun_at: at,
+                    entries: Vec::new(),
+                };
+                self.lifts.insert(*no, run);
+            }
+            Fact::SetDone {
+                no,
+                rung,
+                reps,
+                hold,
+            } => {
+                self.note_loaded(*no, usize::from(*rung));
+                self.enter(
+                    *no,
+                    at,
+                    Entered::Set {
+                        reps: *reps,
+                        hold: *hold,
+                    },
+                );
+            }
+            Fact::RungSkipped { no, .. } => self.enter(*no, at, Entered::Skipped),
+            Fact::LiftStopped { no } => self.enter(*no, at, Entered::Stopped),
+            Fact::WentOn { no } => self.enter(*no, at, Entered::WentOn),
+            Fact::EntryUndone { no } => self.undo(*no),
+        }
+    }
+
+    /// All events at once, from nothing.
+    pub fn replay<'a>(events: impl IntoIterator<Item = &'a Event>) -> Self {
+        let mut state = Self::default();
+        for event in events {
+            state.apply(event);
+        }
+        state
+    }
+
+    /// The lift of `lifter` on `date` that is not over, or else the last one of that day.
+    #[must_use]
+    pub fn lift_of(&self, lifter: &str, date: NaiveDate) -> Option<&LiftRun> {
+        let mut of_day = self.lifts_of(lifter, date);
+        let open = self.lifts_of(lifter, date).find(|run| !run.is_over());
+        open.or_else(|| of_day.next_back())
+    }
+
+    /// All lifts of `lifter` on `date`, oldest first.
+    pub fn lifts_of<'a>(
+        &'a self,
+        lifter: &'a str,
+        date: NaiveDate,
+    ) -> impl DoubleEndedIterator<Item = &'a LiftRun> {
+        self.lifts
+            .values()
+            .filter(move |run| run.sheet.lifter == lifter && run.sheet.date == date)
+    }
+
+    /// Plates on one side of `bar` at `rack`, as they were left today.
+    #[must_use]
+    pub fn plates_on(&self, rack: &str, bar: &str, date: NaiveDate) -> &[PlateFace] {
+        match self.on_bar.get(rack) {
+            Some(loaded) if loaded.bar == bar && loaded.date == date => &loaded.per_side,
+            _ => &[],
+        }
+    }
+
+    fn take_plan(&mut self, rows: &[Prescription]) {
+        for row in rows {
+            self.plan.remove(&(row.date, row.lifter.clone()));
+        }
+        for row in rows {
+            self.plan
+                .entry((row.date, row.lifter.clone()))
+                .or_default()
+                .push(row.clone());
+        }
+    }
+
+    fn enter(&mut self, no: LiftNo, at: Moment, what: Entered) {
+        if let Some(run) = self.lifts.get_mut(&no) {
+            run.entries.push(Entry { at, what });
+        }
+    }
+
+    fn undo(&mut self, no: LiftNo) {
+        let begun_only = match self.lifts.get_mut(&no) {
+            Some(run) => run.entries.pop().is_none(),
+            None => false,
+        };
+        if begun_only {
+            self.lifts.remove(&no);
+        }
+    }
+
+    fn note_loaded(&mut self, no: LiftNo, rung: usize) {
+        let Some(run) = self.lifts.get(&no) else {
+            return;
+        };
+        let Some(rung) = run.sheet.rungs.get(rung) else {
+            return;
+        };
+        let loaded = Loaded {
+            date: run.sheet.date,
+            bar: run.sheet.bar.name.clone(),
+            per_side: rung.per_side.clone(),
+        };
+        self.on_bar.insert(run.sheet.rack.clone(), loaded);
+    }
+}
