@@ -62,6 +62,8 @@ pub struct Bar {
     pub sleeve: Length,
     /// Straight or retired.
     pub condition: BarCondition,
+    /// Name of the rack that it stands by; `None` when it serves every rack.
+    pub rack: Option<String>,
 }
 
 /// What one plate is and looks like.

@@ -26,6 +26,18 @@ pub struct Gym {
     pub patterns: Vec<Pattern>,
 }
 
+impl Gym {
+    /// The bars that serve `rack`: those that stand by it first, then those of no rack, each in
+    /// the order of the file.
+    pub fn bars_at<'g>(&'g self, rack: &'g str) -> impl Iterator<Item = &'g Bar> {
+        let own = self
+            .bars
+            .iter()
+            .filter(move |bar| bar.rack.as_deref() == Some(rack));
+        own.chain(self.bars.iter().filter(|bar| bar.rack.is_none()))
+    }
+}
+
 /// How the warm-ups rise to a work set.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Pattern {

@@ -72,6 +72,14 @@ impl Mass {
     /// # Errors
     /// [`QuantityFault`] without a known unit, or when the number cannot be kept exactly.
     pub fn read(text: &str) -> Result<Self, QuantityFault> {
+        Self::read_with_unit(text).map(|(mass, _)| mass)
+    }
+
+    /// As [`Mass::read`], with the unit that it was written in.
+    ///
+    /// # Errors
+    /// As [`Mass::read`].
+    pub fn read_with_unit(text: &str) -> Result<(Self, MassUnit), QuantityFault> {
         let (number, unit) = split_unit(text);
         let unit = match unit {
             "kg" | "kgs" | "KG" | "Kg" => MassUnit::Kg,
@@ -79,7 +87,7 @@ impl Mass {
             "" => return Err(QuantityFault::NoUnit),
             _ => return Err(QuantityFault::UnknownUnit),
         };
-        Self::read_in(number, unit)
+        Self::read_in(number, unit).map(|mass| (mass, unit))
     }
 
     /// Reads a bare number in `unit`.
