@@ -78,6 +78,12 @@ pub enum Entered {
 }
 
 impl LiftRun {
+    /// Whether it is a lift of `lifter` on `date`.
+    #[must_use]
+    pub fn is_of(&self, lifter: &str, date: NaiveDate) -> bool {
+        self.sheet.lifter == lifter && self.sheet.date == date
+    }
+
     /// The rung of now, from 0; `None` when the lift is over.
     #[must_use]
     pub fn next_rung(&self) -> Option<usize> {
@@ -198,9 +204,10 @@ impl State {
     /// The lift of `lifter` on `date` that is not over, or else the last one of that day.
     #[must_use]
     pub fn lift_of(&self, lifter: &str, date: NaiveDate) -> Option<&LiftRun> {
-        let mut of_day = self.lifts_of(lifter, date);
-        let open = self.lifts_of(lifter, date).find(|run| !run.is_over());
-        open.or_else(|| of_day.next_back())
+        let of_day = || self.lifts.values().filter(|run| run.is_of(lifter, date));
+        of_day()
+            .find(|run| !run.is_over())
+            .or_else(|| of_day().next_back())
     }
 
     /// All lifts of `lifter` on `date`, oldest first.
@@ -211,7 +218,7 @@ impl State {
     ) -> impl DoubleEndedIterator<Item = &'a LiftRun> {
         self.lifts
             .values()
-            .filter(move |run| run.sheet.lifter == lifter && run.sheet.date == date)
+            .filter(move |run| run.is_of(lifter, date))
     }
 
     /// Plates on one side of `bar` at `rack`, as they were left today.
