@@ -119,7 +119,7 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         Command::TakeFile { name, text } => Fact::FileTaken { name, text },
         Command::TakePlan { rows, .. } if rows.is_empty() => return Err(Refusal::EmptyPlan),
         Command::TakePlan { name, rows } => Fact::PlanTaken { name, rows },
-        Command::BeginLift(sheet) => begin(state, *sheet)?,
+        Command::BeginLift(sheet) => begin(state, sheet)?,
         Command::EnterSet {
             no,
             rung,
@@ -161,15 +161,14 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
     Ok(Vec::from([Event { at: now, fact }]))
 }
 
-fn begin(state: &State, sheet: LiftSheet) -> Result<Fact, Refusal> {
+fn begin(state: &State, sheet: Box<LiftSheet>) -> Result<Fact, Refusal> {
     if sheet.rungs.is_empty() {
         return Err(Refusal::EmptyLadder);
     }
-    if let Some(open) = state
+    let open = state
         .lifts_of(&sheet.lifter, sheet.date)
-        .find(|run| !run.is_over())
-    {
-        let lift = open.sheet.lift.clone();
+        .find(|run| !run.is_over());
+    if let Some(lift) = open.map(|run| run.sheet.lift.clone()) {
         return Err(Refusal::UnderWay {
             lifter: sheet.lifter,
             lift,

@@ -4,6 +4,7 @@
 use crate::moment::Moment;
 use crate::prescription::Prescription;
 use crate::sheet::LiftSheet;
+use alloc::boxed::Box;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -51,7 +52,7 @@ pub enum Fact {
         /// Its number.
         no: LiftNo,
         /// All that the rack must show for it.
-        sheet: LiftSheet,
+        sheet: Box<LiftSheet>,
     },
     /// A set was done.
     SetDone {

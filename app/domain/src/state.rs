@@ -163,7 +163,7 @@ impl State {
                 self.last_no = self.last_no.max(no.0);
                 let run = LiftRun {
                     no: *no,
-                    sheet: sheet.clone(),
+                    sheet: (**sheet).clone(),
                     begun_at: at,
                     entries: Vec::new(),
                 };
