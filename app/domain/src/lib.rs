@@ -7,6 +7,7 @@
 
 extern crate alloc;
 
+pub mod day;
 pub mod decide;
 pub mod decimal;
 pub mod equipment;

@@ -45,6 +45,15 @@ pub struct LiftSheet {
     pub note: String,
 }
 
+impl LiftSheet {
+    /// Whether the lift starts from pins, even when no hole could be given.
+    #[must_use]
+    pub fn is_from_pins(&self) -> bool {
+        let unplaced = |w: &Warning| matches!(w, Warning::NotMeasured(_) | Warning::NoHole(_));
+        self.pins.is_some() || self.warnings.iter().any(unplaced)
+    }
+}
+
 /// The bar of a sheet.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct BarSheet {

@@ -7,13 +7,21 @@
 pub mod bar;
 pub mod choose;
 pub mod draw;
+pub mod drawings;
 pub mod end;
 pub mod entry;
+pub mod faces;
 pub mod frame;
 pub mod rest;
+pub mod scene;
 pub mod setup;
+pub mod stage;
 pub mod stop;
 pub mod tap;
+pub mod words;
 
+pub use faces::frame;
 pub use frame::{Chip, Frame, Pace, Screen};
+pub use scene::Scene;
+pub use stage::Stage;
 pub use tap::Tap;

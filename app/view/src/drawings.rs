@@ -1,0 +1,197 @@
+//! From sheets and stacks to drawings in millimetres. Refuses: pixels.
+use crate::draw::{
+    BarDrawing, Change, Fate, HeightMark, HoleDrawing, LadderRow, PlateDrawing, RackDrawing,
+    RowState, Shade,
+};
+use crate::words;
+use domain::event::Hold;
+use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
+use domain::state::{Entered, LiftRun};
+use domain::{Length, Mass, MassUnit, PlateFace};
+
+/// Millimetres for the eye.
+#[must_use]
+pub fn mm(length: Length) -> f32 {
+    let tenths = length.nm() / 100_000;
+    i16::try_from(tenths).map_or(f32::MAX, f32::from) / 10.0
+}
+
+/// The bar of `sheet` as it goes from `on` to `rung`.
+#[must_use]
+pub fn bar(sheet: &LiftSheet, on: &[PlateFace], rung: &Rung) -> BarDrawing {
+    let to = &rung.per_side;
+    let stays = on.iter().zip(to).take_while(|(a, b)| a == b).count();
+    let beyond = if to.len() == stays { &on[stays..] } else { &[] };
+    let fate = |at: usize| {
+        if at < stays {
+            Fate::Stays
+        } else {
+            Fate::GoesOn
+        }
+    };
+    let kept = to.iter().enumerate().map(|(at, face)| (face, fate(at)));
+    let leaving = beyond.iter().map(|face| (face, Fate::ComesOff));
+    let mut x = Length::ZERO;
+    let mut plates = Vec::new();
+    let mut collar = Length::ZERO;
+    for (face, fate) in kept.chain(leaving) {
+        plates.push(PlateDrawing {
+            x_mm: mm(x),
+            thickness_mm: mm(face.thickness),
+            diameter_mm: mm(face.diameter),
+            label: face.label(),
+            shade: shade(face),
+            fate,
+        });
+        x = x + face.thickness;
+        if fate != Fate::ComesOff {
+            collar = x;
+        }
+    }
+    BarDrawing {
+        shaft_mm: mm(sheet.bar.shaft_diameter),
+        sleeve_mm: mm(sheet.bar.sleeve),
+        tallest_mm: plates.iter().map(|p| p.diameter_mm).fold(450.0, f32::max),
+        plates,
+        collar_x_mm: mm(collar),
+        has_collar: sheet.bar.collars != Mass::ZERO,
+    }
+}
+
+/// The competition colour of a kilo disc (IWF rules); plain for everything else.
+fn shade(face: &PlateFace) -> Shade {
+    let kg = |thousandths: i64| Mass::of(MassUnit::Kg, thousandths);
+    let is = |a: i64, b: i64| face.mass == kg(a) || face.mass == kg(b);
+    match face.unit {
+        MassUnit::Lb => Shade::Plain,
+        MassUnit::Kg if is(25_000, 2_500) => Shade::Red,
+        MassUnit::Kg if is(20_000, 2_000) => Shade::Blue,
+        MassUnit::Kg if is(15_000, 1_500) => Shade::Yellow,
+        MassUnit::Kg if is(10_000, 1_000) => Shade::Green,
+        MassUnit::Kg if is(5_000, 500) => Shade::White,
+        MassUnit::Kg => Shade::Plain,
+    }
+}
+
+/// What the hands have to do to go from `on` to `to`.
+#[must_use]
+pub fn change(on: &[PlateFace], to: &[PlateFace], unit: MassUnit) -> Change {
+    let stays = on.iter().zip(to).take_while(|(a, b)| a == b).count();
+    let off: Vec<PlateFace> = on[stays..].iter().rev().copied().collect();
+    let take_off = words::plates(&off, unit);
+    let put_on = words::plates(&to[stays..], unit);
+    let sentence = match (take_off.as_str(), put_on.as_str()) {
+        ("", "") if to.is_empty() => "empty bar".into(),
+        ("", "") => "leave the bar as it is".into(),
+        ("", on) => format!("each side: put on {on}"),
+        (off, "") => format!("each side: take off {off}"),
+        (off, on) => format!("each side: take off {off}, then put on {on}"),
+    };
+    Change {
+        take_off,
+        put_on,
+        sentence,
+    }
+}
+
+/// The upright with its pin, mats and landmarks; empty from the floor.
+#[must_use]
+pub fn rack(sheet: &LiftSheet) -> RackDrawing {
+    let Some(pins) = &sheet.pins else {
+        return RackDrawing::default();
+    };
+    let stood: Length = pins.mats.iter().copied().sum();
+    let top = pins.first_hole + pins.spacing.times(i64::from(pins.holes));
+    RackDrawing {
+        holes: (1..=pins.holes).map(|number| hole(pins, number)).collect(),
+        top_mm: mm(top),
+        bar_mm: mm(pins.bar_height + stood),
+        shaft_mm: mm(sheet.bar.shaft_diameter),
+        mats_mm: pins.mats.iter().copied().map(mm).collect(),
+        marks: marks(pins, stood),
+    }
+}
+
+fn hole(pins: &PinSheet, number: u16) -> HoleDrawing {
+    let chosen = number == pins.hole;
+    HoleDrawing {
+        number: i32::from(number),
+        height_mm: mm(pins.first_hole + pins.spacing.times(i64::from(number) - 1)),
+        numbered: chosen || number.is_multiple_of(5),
+        chosen,
+    }
+}
+
+fn marks(pins: &PinSheet, stood: Length) -> Vec<HeightMark> {
+    let mark = |word: &str, height: Length| HeightMark {
+        word: word.into(),
+        height_mm: mm(height + stood),
+    };
+    let own = mark(pins.landmark.word(), pins.landmark_height);
+    let patella = pins
+        .patella_top
+        .filter(|_| pins.landmark != domain::lift::Landmark::PatellaTop);
+    let patella = patella.map(|height| mark(domain::lift::Landmark::PatellaTop.word(), height));
+    [Some(own), patella].into_iter().flatten().collect()
+}
+
+/// The ladder, lowest rung first; `run` is `None` before the lift has begun.
+#[must_use]
+pub fn ladder(sheet: &LiftSheet, run: Option<&LiftRun>) -> Vec<LadderRow> {
+    let heaviest = sheet
+        .rungs
+        .iter()
+        .map(|r| r.load.ng())
+        .max()
+        .unwrap_or(1)
+        .max(1);
+    let now = run.and_then(LiftRun::next_rung);
+    let passed: Vec<Entered> = run
+        .iter()
+        .flat_map(|r| r.passed())
+        .map(|e| e.what)
+        .collect();
+    let row = |(at, rung): (usize, &Rung)| {
+        let (state, word) = row_state(rung, passed.get(at), now == Some(at));
+        LadderRow {
+            load: rung.load.number(sheet.unit),
+            reps: format!("×{}", rung.reps),
+            share: share(rung.load.ng(), heaviest),
+            word,
+            state,
+        }
+    };
+    sheet.rungs.iter().enumerate().map(row).collect()
+}
+
+/// How a rung stands, and the word beside it.
+pub(crate) fn row_state(rung: &Rung, entered: Option<&Entered>, now: bool) -> (RowState, String) {
+    let kind = if rung.kind == RungKind::Work {
+        "work"
+    } else {
+        ""
+    };
+    match entered {
+        Some(Entered::Set {
+            hold: Hold::MovedAt(rep),
+            ..
+        }) => (RowState::Moved, format!("back moved at {rep}")),
+        Some(Entered::Set {
+            reps,
+            hold: Hold::Kept,
+        }) if *reps == rung.reps => (RowState::Done, kind.into()),
+        Some(Entered::Set {
+            reps,
+            hold: Hold::Kept,
+        }) => (RowState::Other, format!("{reps} of {}", rung.reps)),
+        Some(_) => (RowState::Skipped, "skipped".into()),
+        None if now => (RowState::Now, kind.into()),
+        None => (RowState::Ahead, kind.into()),
+    }
+}
+
+/// `part` of `whole` in thousandths, for the eye.
+pub(crate) fn share(part: i64, whole: i64) -> f32 {
+    let thousandths = (i128::from(part) * 1_000 / i128::from(whole.max(1))).clamp(0, 1_000);
+    i16::try_from(thousandths).map_or(0.0, f32::from) / 1_000.0
+}

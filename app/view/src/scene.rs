@@ -1,0 +1,68 @@
+//! All that a face is made from. Refuses: keeping anything; it borrows.
+use chrono::NaiveDate;
+use domain::day::DayEntry;
+use domain::state::{LiftRun, State};
+use domain::{Gym, LiftSheet, Moment};
+
+/// State, day and time, as they are now.
+#[derive(Debug, Clone, Copy)]
+pub struct Scene<'a> {
+    /// The gym.
+    pub gym: &'a Gym,
+    /// What stands.
+    pub state: &'a State,
+    /// Today's sheets, in the order of the tiles.
+    pub day: &'a [DayEntry],
+    /// Today, at the gym.
+    pub date: NaiveDate,
+    /// Now.
+    pub now: Moment,
+    /// Time of day at the gym, "18:42".
+    pub clock: &'a str,
+    /// A sentence that the lifter must see, or empty.
+    pub notice: &'a str,
+}
+
+impl<'a> Scene<'a> {
+    /// The lifter's lift of now: one under way, else the last of today.
+    #[must_use]
+    pub fn run(&self, lifter: &str) -> Option<&'a LiftRun> {
+        self.state.lift_of(lifter, self.date)
+    }
+
+    /// The lifter's first entry of today that was not begun yet.
+    #[must_use]
+    pub fn fresh(&self, lifter: &str) -> Option<&'a DayEntry> {
+        let begun = |lift: &str| {
+            self.state
+                .lifts_of(lifter, self.date)
+                .any(|run| run.sheet.lift == lift)
+        };
+        self.day
+            .iter()
+            .find(|e| e.lifter == lifter && !e.lift.is_empty() && !begun(&e.lift))
+    }
+
+    /// Lifts of today, all lifters, oldest first.
+    pub fn runs(&self) -> impl DoubleEndedIterator<Item = &'a LiftRun> + use<'a> {
+        let date = self.date;
+        self.state
+            .lifts
+            .values()
+            .filter(move |run| run.sheet.date == date)
+    }
+
+    /// Plates on the bar that `sheet` uses, as they were left.
+    #[must_use]
+    pub fn on_bar(&self, sheet: &LiftSheet) -> &'a [domain::PlateFace] {
+        self.state
+            .plates_on(&sheet.rack, &sheet.bar.name, self.date)
+    }
+
+    /// Whether the lifter of `run` still has to rest, and for how long.
+    #[must_use]
+    pub fn rest_left(&self, run: &LiftRun) -> Option<u32> {
+        let left = self.now.seconds_until(run.rested_at()?);
+        (left > 0).then_some(left)
+    }
+}

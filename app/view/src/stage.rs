@@ -1,0 +1,245 @@
+//! Which face is shown, and what a tap on it means.
+//!
+//! What is kept here is only where the eye is (the lifter chosen, a pad that is open); all that
+//! counts is in the state. Refuses: changing the state; a tap gives at most one command.
+use crate::frame::Screen;
+use crate::scene::Scene;
+use crate::tap::Tap;
+use domain::Command;
+use domain::event::{Hold, LiftNo};
+use domain::state::LiftRun;
+
+/// Where the eye is.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Stage {
+    /// The lifter shown; `None` for all.
+    pub lifter: Option<String>,
+    /// The pad that is open.
+    pub pad: Option<PadOpen>,
+    /// The rung that is begun before its rest is over.
+    pub early: Option<(LiftNo, usize)>,
+    /// Whether the set-up is looked at again in mid-lift.
+    pub setup_again: bool,
+    /// Whether the end of a lift was seen and the lifter's next lift is shown.
+    pub seen_end: Option<LiftNo>,
+}
+
+/// A pad of numbers.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PadOpen {
+    /// Reps done, back kept.
+    Reps,
+    /// Rep at which the back moved.
+    Moved {
+        /// All reps were done all the same.
+        through: bool,
+    },
+}
+
+/// Which screen is due for a lifter.
+#[derive(Debug, Clone, Copy)]
+pub(crate) enum Due<'a> {
+    /// All lifters.
+    All,
+    /// The set-up before a lift; `None` when there is nothing to lift.
+    Fresh(Option<&'a domain::day::DayEntry>),
+    /// The set-up in mid-lift.
+    SetUp(&'a LiftRun),
+    /// A pad, for this rung.
+    Pad(&'a LiftRun, usize, PadOpen),
+    /// A decision after a moved back.
+    Stop(&'a LiftRun),
+    /// Rest before this rung, seconds left.
+    Rest(&'a LiftRun, usize, u32),
+    /// At the bar.
+    Bar(&'a LiftRun, usize),
+    /// The end.
+    End(&'a LiftRun),
+}
+
+impl Stage {
+    /// After a restart: the lifter of the last entry of today, if they are under way.
+    #[must_use]
+    pub fn resume(scene: &Scene<'_>) -> Self {
+        let last = scene.runs().max_by_key(|run| last_touched(run));
+        let open = last.filter(|run| !run.is_over());
+        Self {
+            lifter: open.map(|run| run.sheet.lifter.clone()),
+            ..Self::default()
+        }
+    }
+
+    /// What a tap means: the eye moves, and at most one command follows.
+    pub fn tap(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
+        let due = self.due(scene);
+        match tap {
+            Tap::Lifter(name) => {
+                *self = Self {
+                    lifter: Some(name.clone()),
+                    ..Self::default()
+                };
+                None
+            }
+            Tap::All => {
+                *self = Self::default();
+                None
+            }
+            Tap::Undo => self.undo(scene),
+            Tap::Main => self.main(scene, due),
+            Tap::OtherReps => self.open(due, PadOpen::Reps),
+            Tap::BackMoved => self.open(due, PadOpen::Moved { through: false }),
+            Tap::Number(n) => self.number(due, *n),
+            Tap::WentThrough => {
+                if let Some(PadOpen::Moved { through }) = &mut self.pad {
+                    *through = !*through;
+                }
+                None
+            }
+            Tap::Skip => {
+                let Due::Pad(run, rung, _) = due else {
+                    return None;
+                };
+                self.pad = None;
+                Some(Command::SkipRung { no: run.no, rung })
+            }
+            Tap::Stop => {
+                let (Due::Pad(run, ..) | Due::Stop(run)) = due else {
+                    return None;
+                };
+                self.pad = None;
+                Some(Command::StopLift(run.no))
+            }
+            Tap::GoOn => {
+                let Due::Stop(run) = due else { return None };
+                Some(Command::GoOn(run.no))
+            }
+            Tap::SetUp => {
+                self.setup_again = matches!(due, Due::Bar(..) | Due::Rest(..));
+                None
+            }
+        }
+    }
+
+    /// The screen that is due.
+    pub(crate) fn due<'a>(&self, scene: &Scene<'a>) -> Due<'a> {
+        let Some(lifter) = &self.lifter else {
+            return Due::All;
+        };
+        let Some(run) = scene.run(lifter) else {
+            return Due::Fresh(scene.fresh(lifter));
+        };
+        let Some(rung) = run.next_rung() else {
+            let fresh = scene.fresh(lifter);
+            return match fresh {
+                Some(_) if self.seen_end == Some(run.no) => Due::Fresh(fresh),
+                _ => Due::End(run),
+            };
+        };
+        if run.awaits_decision() {
+            return Due::Stop(run);
+        }
+        if self.setup_again {
+            return Due::SetUp(run);
+        }
+        if let Some(pad) = self.pad {
+            return Due::Pad(run, rung, pad);
+        }
+        match scene.rest_left(run) {
+            Some(left) if self.early != Some((run.no, rung)) => Due::Rest(run, rung, left),
+            _ => Due::Bar(run, rung),
+        }
+    }
+
+    /// The lift whose last entry the button at the bottom left would take back.
+    pub(crate) fn undoes<'a>(&self, scene: &Scene<'a>) -> Option<&'a LiftRun> {
+        match &self.lifter {
+            Some(lifter) => scene
+                .run(lifter)
+                .filter(|_| !matches!(self.due(scene), Due::Fresh(_))),
+            None => scene.runs().max_by_key(|run| last_touched(run)),
+        }
+    }
+
+    fn undo(&mut self, scene: &Scene<'_>) -> Option<Command> {
+        if self.pad.take().is_some() || self.setup_again {
+            self.setup_again = false;
+            return None;
+        }
+        let run = self.undoes(scene)?;
+        self.early = None;
+        Some(Command::Undo(run.no))
+    }
+
+    fn main(&mut self, scene: &Scene<'_>, due: Due<'_>) -> Option<Command> {
+        match due {
+            Due::All | Due::Pad(..) => None,
+            Due::Fresh(entry) => {
+                let sheet = entry?.outcome.as_ref().ok()?;
+                Some(Command::BeginLift(Box::new(sheet.clone())))
+            }
+            Due::SetUp(_) => {
+                self.setup_again = false;
+                None
+            }
+            Due::Stop(run) => Some(Command::StopLift(run.no)),
+            Due::Rest(run, rung, _) => {
+                self.early = Some((run.no, rung));
+                None
+            }
+            Due::Bar(run, rung) => {
+                let reps = run.sheet.rungs.get(rung)?.reps;
+                self.enter(run, rung, reps, Hold::Kept)
+            }
+            Due::End(run) => {
+                self.seen_end = Some(run.no);
+                if self.lifter.as_ref().and_then(|l| scene.fresh(l)).is_none() {
+                    *self = Self::default();
+                }
+                None
+            }
+        }
+    }
+
+    fn open(&mut self, due: Due<'_>, pad: PadOpen) -> Option<Command> {
+        if matches!(due, Due::Bar(..) | Due::Pad(..)) {
+            self.pad = Some(pad);
+        }
+        None
+    }
+
+    fn number(&mut self, due: Due<'_>, n: u8) -> Option<Command> {
+        let Due::Pad(run, rung, pad) = due else {
+            return None;
+        };
+        let planned = run.sheet.rungs.get(rung)?.reps;
+        match pad {
+            PadOpen::Reps => self.enter(run, rung, n, Hold::Kept),
+            PadOpen::Moved { through } => {
+                let reps = if through { planned.max(n) } else { n };
+                self.enter(run, rung, reps, Hold::MovedAt(n))
+            }
+        }
+    }
+
+    fn enter(&mut self, run: &LiftRun, rung: usize, reps: u8, hold: Hold) -> Option<Command> {
+        self.pad = None;
+        self.early = None;
+        Some(Command::EnterSet {
+            no: run.no,
+            rung,
+            reps,
+            hold,
+        })
+    }
+
+    /// Whether this screen changes by itself as time passes.
+    #[must_use]
+    pub fn ticks(screen: &Screen) -> bool {
+        matches!(screen, Screen::Rest(_) | Screen::Choose(_))
+    }
+}
+
+/// When somebody last entered something for `run`.
+pub(crate) fn last_touched(run: &LiftRun) -> (domain::Moment, LiftNo) {
+    (run.entries.last().map_or(run.begun_at, |e| e.at), run.no)
+}

@@ -1,0 +1,204 @@
+//! Words and numbers as a lifter reads them. Refuses: deciding anything.
+use domain::event::Hold;
+use domain::lift::{Grip, Landmark};
+use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind, Warning};
+use domain::{LengthUnit, Mass, MassUnit, PlateFace};
+
+/// "2:10".
+#[must_use]
+pub fn minutes(seconds: u32) -> String {
+    format!("{}:{:02}", seconds / 60, seconds % 60)
+}
+
+/// "1 rep", "5 reps".
+#[must_use]
+pub fn reps(n: u8) -> String {
+    if n == 1 {
+        "1 rep".into()
+    } else {
+        format!("{n} reps")
+    }
+}
+
+/// "130 kg × 2".
+#[must_use]
+pub fn set(load: Mass, unit: MassUnit, n: u8) -> String {
+    format!("{} × {n}", load.words(unit))
+}
+
+/// "180 kg × 5", "3 sets of 180 kg × 5".
+#[must_use]
+pub fn work(sheet: &LiftSheet) -> String {
+    let mut sets = sheet.rungs.iter().filter(|r| r.kind == RungKind::Work);
+    let Some(first) = sets.next() else {
+        return String::new();
+    };
+    let one = set(first.load, sheet.unit, first.reps);
+    match sets.count() {
+        0 => one,
+        more => format!("{} sets of {one}", more + 1),
+    }
+}
+
+/// "20, 10": labels in the order given; the unit is said where it is not the lifter's.
+#[must_use]
+pub fn plates(list: &[PlateFace], unit: MassUnit) -> String {
+    let label = |p: &PlateFace| {
+        if p.unit == unit {
+            p.label()
+        } else {
+            format!("{} {}", p.label(), p.unit.word())
+        }
+    };
+    list.iter().map(label).collect::<Vec<_>>().join(", ")
+}
+
+/// "back kept", "back moved at rep 3".
+#[must_use]
+pub fn hold(hold: Hold) -> String {
+    match hold {
+        Hold::Kept => "back kept".into(),
+        Hold::MovedAt(rep) => format!("back moved at rep {rep}"),
+    }
+}
+
+/// "double overhand".
+#[must_use]
+pub fn grip(grip: Grip) -> &'static str {
+    match grip {
+        Grip::DoubleOverhand => "double overhand",
+        Grip::Hook => "hook grip",
+    }
+}
+
+/// "no mat", "1 mat, 20 mm", "2 mats, 10 + 20 mm".
+#[must_use]
+pub fn mats(mats: &[domain::Length]) -> String {
+    let thick: Vec<String> = mats.iter().map(|m| m.number(LengthUnit::Mm)).collect();
+    match thick.as_slice() {
+        [] => "no mat".into(),
+        [one] => format!("1 mat, {one} mm"),
+        more => format!("{} mats, {} mm", more.len(), more.join(" + ")),
+    }
+}
+
+/// "bar 431 mm above your feet, 4 mm under the mark".
+#[must_use]
+pub fn bar_height(pins: &PinSheet) -> String {
+    let bar = pins.bar_height.number(LengthUnit::Mm);
+    let off = pins.off_target.nm();
+    let by = domain::Length::from_nm(off.abs()).number(LengthUnit::Mm);
+    let how = match off {
+        _ if by == "0" => "on the mark".into(),
+        ..0 => format!("{by} mm under the mark"),
+        _ => format!("{by} mm over the mark"),
+    };
+    format!("bar {bar} mm above your feet, {how}")
+}
+
+/// "shares 96 mm (3.8 in) with the halting deadlift".
+#[must_use]
+pub fn overlap(sheet: &LiftSheet) -> String {
+    let Some(shared) = &sheet.overlap else {
+        return String::new();
+    };
+    let both = |l: domain::Length| {
+        format!(
+            "{} mm ({} in)",
+            l.number(LengthUnit::Mm),
+            l.number(LengthUnit::In)
+        )
+    };
+    if shared.length.nm() < 0 {
+        return format!(
+            "leaves a gap of {} to the {}",
+            both(-shared.length),
+            shared.partner
+        );
+    }
+    format!("shares {} with the {}", both(shared.length), shared.partner)
+}
+
+/// "retired bar, 20 kg", with the collars where there are any.
+#[must_use]
+pub fn bar(sheet: &LiftSheet) -> String {
+    let bar = &sheet.bar;
+    let mut words = format!("{}, {}", bar.name, bar.mass.words(sheet.unit));
+    if bar.collars != Mass::ZERO {
+        words.push_str(&format!(", collars {}", bar.collars.words(sheet.unit)));
+    }
+    words
+}
+
+/// "belt from 130 kg", "straps from 165 kg"; nothing for what is never worn.
+#[must_use]
+pub fn gear(sheet: &LiftSheet) -> Vec<String> {
+    let from = |word: &str, worn: fn(&Rung) -> bool| {
+        let first = sheet.rungs.iter().find(|r| worn(r))?;
+        Some(format!("{word} from {}", first.load.words(sheet.unit)))
+    };
+    let list = [from("belt", |r| r.belt), from("straps", |r| r.straps)];
+    list.into_iter().flatten().collect()
+}
+
+/// What is worn on this rung.
+#[must_use]
+pub fn worn(rung: &Rung) -> Vec<String> {
+    let list = [(rung.belt, "belt"), (rung.straps, "straps")];
+    list.into_iter()
+        .filter(|(on, _)| *on)
+        .map(|(_, word)| word.into())
+        .collect()
+}
+
+/// "warm-up 3 of 4", "work set", "work set 2 of 3".
+#[must_use]
+pub fn rung(sheet: &LiftSheet, at: usize) -> String {
+    let Some(now) = sheet.rungs.get(at) else {
+        return String::new();
+    };
+    let same = |r: &&Rung| r.kind == now.kind;
+    let all = sheet.rungs.iter().filter(same).count();
+    let nth = sheet.rungs.iter().take(at + 1).filter(same).count();
+    match now.kind {
+        RungKind::WarmUp => format!("warm-up {nth} of {all}"),
+        RungKind::Work if all == 1 => "work set".into(),
+        RungKind::Work => format!("work set {nth} of {all}"),
+    }
+}
+
+/// One warning as a sentence: what is the matter, then what to do.
+#[must_use]
+pub fn warning(sheet: &LiftSheet, warning: &Warning) -> String {
+    match warning {
+        Warning::NotMeasured(landmark) => not_measured(*landmark),
+        Warning::NoHole(target) => format!(
+            "no hole of {} puts the bar at {} mm; use blocks, or another rack",
+            sheet.rack,
+            target.number(LengthUnit::Mm)
+        ),
+        Warning::StraightBarOnPins => {
+            "a straight bar lies on the pins and may take a set; fetch the retired one".into()
+        }
+        Warning::OverlapSmall => format!(
+            "the overlap is under the coach's least of {} mm; set the pins lower",
+            sheet
+                .overlap
+                .as_ref()
+                .map_or_else(String::new, |o| o.least.number(LengthUnit::Mm))
+        ),
+        Warning::NotLoadable => format!(
+            "{} cannot be loaded here; the nearest is shown",
+            sheet.asked.words(sheet.unit)
+        ),
+    }
+}
+
+/// The sentence for a landmark that nobody measured.
+#[must_use]
+pub fn not_measured(landmark: Landmark) -> String {
+    format!(
+        "the {} is not measured; let the coach measure it, then set the pins",
+        landmark.word()
+    )
+}
