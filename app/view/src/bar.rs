@@ -1,5 +1,10 @@
 //! At the bar: the rung of now.
 use crate::draw::{BarDrawing, Change, LadderRow, RackDrawing};
+use crate::drawings;
+use crate::scene::Scene;
+use crate::words;
+use domain::sheet::LiftSheet;
+use domain::state::LiftRun;
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,4 +39,39 @@ pub struct AtTheBar {
     pub main: String,
     /// Under it: "back kept".
     pub main_detail: String,
+}
+
+pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBar {
+    let sheet = &run.sheet;
+    let rung = &sheet.rungs[at];
+    let on = scene.on_bar(sheet);
+    let pins = sheet.pins.as_ref();
+    AtTheBar {
+        load: rung.load.number(sheet.unit),
+        unit: sheet.unit.word().into(),
+        reps: words::reps(rung.reps),
+        rung: words::rung(sheet, at),
+        bar: drawings::bar(sheet, on, rung),
+        change: drawings::change(on, &rung.per_side, sheet.unit),
+        ladder: drawings::ladder(sheet, Some(run)),
+        rack: drawings::rack(sheet),
+        hole: pins.map(|p| p.hole.to_string()).unwrap_or_default(),
+        mats: pins
+            .filter(|p| !p.mats.is_empty())
+            .map(|p| words::mats(&p.mats))
+            .unwrap_or_default(),
+        gear: words::worn(rung),
+        grip: words::grip(sheet.grip).into(),
+        caution: caution(sheet, at),
+        main: format!("{} done", rung.reps),
+        main_detail: "back kept".into(),
+    }
+}
+
+/// The cautions take turns, one a rung, so that each is seen and none is a wall of text.
+fn caution(sheet: &LiftSheet, at: usize) -> String {
+    if sheet.cautions.is_empty() {
+        return String::new();
+    }
+    sheet.cautions[at % sheet.cautions.len()].clone()
 }

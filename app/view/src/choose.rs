@@ -1,5 +1,10 @@
 //! The screen of all lifters: big tiles.
+use crate::drawings;
 use crate::frame::Pace;
+use crate::frame::pace;
+use crate::scene::Scene;
+use crate::words;
+use domain::sheet::LiftSheet;
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
@@ -31,4 +36,96 @@ pub struct Tile {
     pub pace: Pace,
     /// Share of the ladder that is done, 0 to 1.
     pub share: f32,
+}
+
+pub(crate) fn choose(scene: &Scene<'_>) -> Choose {
+    let mut names: Vec<&str> = Vec::new();
+    let with_work = scene.day.iter().filter(|e| !e.lift.is_empty());
+    let without = scene.day.iter().filter(|e| e.lift.is_empty());
+    for entry in with_work.chain(without) {
+        if !names.contains(&entry.lifter.as_str()) {
+            names.push(&entry.lifter);
+        }
+    }
+    let tiles: Vec<Tile> = names.into_iter().map(|name| tile(scene, name)).collect();
+    let empty = if tiles.is_empty() {
+        "no lifters yet: write them into lifters.toml in the data folder".into()
+    } else {
+        String::new()
+    };
+    Choose {
+        gym: scene.gym.name.clone(),
+        date: scene.date.format("%A %-d %B").to_string(),
+        tiles,
+        empty,
+    }
+}
+
+fn tile(scene: &Scene<'_>, name: &str) -> Tile {
+    let fresh = scene.fresh(name);
+    let run = scene
+        .run(name)
+        .filter(|run| !run.is_over() || fresh.is_none());
+    if let Some(run) = run {
+        let (pace, word) = pace(scene, run);
+        let (done, all) = (run.passed().count(), run.sheet.rungs.len());
+        let word = match pace {
+            Pace::Resting => format!("rest {word}"),
+            Pace::Done => "done".into(),
+            Pace::Stopped => word,
+            Pace::Fresh | Pace::Ready | Pace::Blocked => format!("{done} of {all} done"),
+        };
+        let share = drawings::share(count(done), count(all));
+        return Tile {
+            word,
+            pace,
+            share,
+            ..sheet_tile(&run.sheet)
+        };
+    }
+    match fresh.map(|entry| (&entry.outcome, entry)) {
+        Some((Ok(sheet), _)) => sheet_tile(sheet),
+        Some((Err(why), entry)) => Tile {
+            lifter: name.into(),
+            lift: entry.lift.clone(),
+            work: String::new(),
+            place: String::new(),
+            word: why.to_string(),
+            pace: Pace::Blocked,
+            share: 0.0,
+        },
+        None => Tile {
+            lifter: name.into(),
+            lift: "nothing today".into(),
+            work: String::new(),
+            place: String::new(),
+            word: String::new(),
+            pace: Pace::Done,
+            share: 0.0,
+        },
+    }
+}
+
+fn sheet_tile(sheet: &LiftSheet) -> Tile {
+    Tile {
+        lifter: sheet.lifter.clone(),
+        lift: sheet.lift.clone(),
+        work: words::work(sheet),
+        place: place(sheet),
+        word: sheet.rack.clone(),
+        pace: Pace::Fresh,
+        share: 0.0,
+    }
+}
+
+fn place(sheet: &LiftSheet) -> String {
+    match (&sheet.pins, sheet.is_from_pins()) {
+        (Some(pins), _) => format!("hole {}", pins.hole),
+        (None, true) => "measure first".into(),
+        (None, false) => "from the floor".into(),
+    }
+}
+
+fn count(n: usize) -> i64 {
+    i64::try_from(n).unwrap_or(i64::MAX)
 }

@@ -1,5 +1,13 @@
 //! End of the lift: what was done.
 use crate::draw::RowState;
+use crate::drawings;
+use crate::rest::last_words;
+use crate::scene::Scene;
+use crate::stage::last_touched;
+use crate::words;
+use domain::event::Hold;
+use domain::sheet::{LiftSheet, RungKind};
+use domain::state::{Entered, LiftRun};
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -29,4 +37,88 @@ pub struct DoneRow {
     pub state: RowState,
     /// "warm-up" or "work".
     pub kind: String,
+}
+
+pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
+    let sheet = &run.sheet;
+    let passed: Vec<Entered> = run.passed().map(|e| e.what).collect();
+    let rows: Vec<DoneRow> = sheet
+        .rungs
+        .iter()
+        .enumerate()
+        .map(|(at, rung)| done_row(sheet, rung, passed.get(at)))
+        .collect();
+    let short = run.is_stopped()
+        || passed
+            .iter()
+            .zip(&sheet.rungs)
+            .any(|(entered, rung)| match entered {
+                Entered::Set { reps, hold } => *reps < rung.reps || *hold != Hold::Kept,
+                Entered::Skipped | Entered::Stopped | Entered::WentOn => false,
+            });
+    let next = scene.fresh(&sheet.lifter);
+    End {
+        headline: if passed.is_empty() {
+            "nothing done".into()
+        } else {
+            last_words(run)
+        },
+        short,
+        rows,
+        sum: sum(run, &passed),
+        main: next.map_or_else(|| "next lifter".into(), |e| format!("next: {}", e.lift)),
+    }
+}
+
+fn done_row(sheet: &LiftSheet, rung: &domain::Rung, entered: Option<&Entered>) -> DoneRow {
+    let (state, _) = drawings::row_state(rung, entered, false);
+    let (reps, hold) = match entered {
+        Some(Entered::Set { reps, hold }) if *reps == rung.reps => {
+            (words::reps(*reps), words::hold(*hold))
+        }
+        Some(Entered::Set { reps, hold }) => (
+            format!("{reps} of {}", words::reps(rung.reps)),
+            words::hold(*hold),
+        ),
+        Some(Entered::Skipped | Entered::Stopped | Entered::WentOn) => {
+            ("skipped".into(), String::new())
+        }
+        None => ("not done".into(), String::new()),
+    };
+    let kind = if rung.kind == RungKind::Work {
+        "work"
+    } else {
+        "warm-up"
+    };
+    DoneRow {
+        load: rung.load.words(sheet.unit),
+        reps,
+        hold,
+        state,
+        kind: kind.into(),
+    }
+}
+
+fn sum(run: &LiftRun, passed: &[Entered]) -> String {
+    let sets: Vec<u32> = passed
+        .iter()
+        .filter_map(|entered| match entered {
+            Entered::Set { reps, .. } => Some(u32::from(*reps)),
+            Entered::Skipped | Entered::Stopped | Entered::WentOn => None,
+        })
+        .collect();
+    let minutes = run.begun_at.seconds_until(last_touched(run).0).div_ceil(60);
+    let plural = |n: usize, one: &str, many: &str| {
+        if n == 1 {
+            format!("1 {one}")
+        } else {
+            format!("{n} {many}")
+        }
+    };
+    format!(
+        "{}, {} reps in all, {}",
+        plural(sets.len(), "set", "sets"),
+        sets.iter().sum::<u32>(),
+        plural(minutes as usize, "minute", "minutes"),
+    )
 }

@@ -1,4 +1,6 @@
 //! A pad of numbers: other reps, or the rep at which the back moved.
+use crate::stage::PadOpen;
+use domain::state::LiftRun;
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -28,4 +30,38 @@ pub enum Pad {
     Reps,
     /// Rep at which the back moved.
     Moved,
+}
+
+/// The most numbers on a pad.
+const NUMBERS_MAX: u8 = 12;
+
+pub(crate) fn pad_of(run: &LiftRun, at: usize, pad: PadOpen) -> Entry {
+    let rung = &run.sheet.rungs[at];
+    let load = rung.load.words(run.sheet.unit);
+    match pad {
+        PadOpen::Reps => {
+            let most = rung.reps.saturating_add(3).max(7);
+            let least = most.saturating_sub(NUMBERS_MAX - 1);
+            Entry {
+                pad: Pad::Reps,
+                question: format!("how many reps at {load}?"),
+                numbers: (least..=most).collect(),
+                planned: rung.reps,
+                through: String::new(),
+                through_on: false,
+                skip: "skip this rung".into(),
+                stop: "end the lift".into(),
+            }
+        }
+        PadOpen::Moved { through } => Entry {
+            pad: Pad::Moved,
+            question: "at which rep did the back move?".into(),
+            numbers: (1..=rung.reps.clamp(1, NUMBERS_MAX)).collect(),
+            planned: 0,
+            through: format!("did all {} all the same", rung.reps),
+            through_on: through,
+            skip: String::new(),
+            stop: String::new(),
+        },
+    }
 }

@@ -1,11 +1,22 @@
 //! One whole face of the kiosk: who, which screen, who else is under way, what undo would do.
 use crate::bar::AtTheBar;
+use crate::bar::at_the_bar;
 use crate::choose::Choose;
+use crate::choose::choose;
 use crate::end::End;
+use crate::end::end;
 use crate::entry::Entry;
+use crate::entry::pad_of;
 use crate::rest::Rest;
+use crate::rest::rest;
+use crate::scene::Scene;
 use crate::setup::SetUp;
+use crate::setup::{fresh, set_up};
+use crate::stage::{Due, Stage, last_touched};
 use crate::stop::Stop;
+use crate::stop::stop;
+use crate::words;
+use domain::state::{Entered, LiftRun};
 
 /// All that the window shows.
 #[derive(Debug, Clone, PartialEq)]
@@ -73,4 +84,107 @@ pub enum Screen {
     Stop(Stop),
     /// The lift is over.
     End(End),
+}
+
+/// The most chips of other lifters.
+const CHIPS_MAX: usize = 3;
+
+/// The frame of now.
+#[must_use]
+pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
+    let due = stage.due(scene);
+    let lifter = stage.lifter.clone().unwrap_or_default();
+    let (undo, undo_detail) = undo(stage, scene, &due);
+    let lift = match due {
+        Due::All => String::new(),
+        Due::Fresh(entry) => entry.map(|e| e.lift.clone()).unwrap_or_default(),
+        Due::SetUp(run)
+        | Due::Pad(run, ..)
+        | Due::Stop(run)
+        | Due::Rest(run, ..)
+        | Due::Bar(run, _)
+        | Due::End(run) => run.sheet.lift.clone(),
+    };
+    let screen = match due {
+        Due::All => Screen::Choose(choose(scene)),
+        Due::Fresh(entry) => Screen::SetUp(fresh(scene, entry, &lifter)),
+        Due::SetUp(run) => Screen::SetUp(SetUp {
+            main: "back to the bar".into(),
+            ..set_up(&run.sheet, Some(run))
+        }),
+        Due::Pad(run, rung, pad) => Screen::Entry(pad_of(run, rung, pad)),
+        Due::Stop(run) => Screen::Stop(stop(run)),
+        Due::Rest(run, rung, left) => Screen::Rest(rest(scene, run, rung, left)),
+        Due::Bar(run, rung) => Screen::Bar(at_the_bar(scene, run, rung)),
+        Due::End(run) => Screen::End(end(scene, run)),
+    };
+    Frame {
+        chips: chips(scene, &lifter),
+        lifter,
+        lift,
+        clock: scene.clock.into(),
+        undo,
+        undo_detail,
+        notice: scene.notice.into(),
+        screen,
+    }
+}
+
+fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
+    if matches!(due, Due::Pad(..) | Due::SetUp(_)) {
+        return ("back".into(), String::new());
+    }
+    let Some(run) = stage.undoes(scene) else {
+        return Default::default();
+    };
+    let what = match run.entries.last().map(|e| e.what) {
+        None => "the start".into(),
+        Some(Entered::Stopped) => "the end".into(),
+        Some(Entered::WentOn) => "going on".into(),
+        Some(Entered::Skipped) => "the skip".into(),
+        Some(Entered::Set { reps, .. }) => {
+            let at = run.passed().count().saturating_sub(1);
+            run.sheet
+                .rungs
+                .get(at)
+                .map(|r| words::set(r.load, run.sheet.unit, reps))
+                .unwrap_or_default()
+        }
+    };
+    let who = if stage.lifter.is_none() {
+        format!("{} ", run.sheet.lifter)
+    } else {
+        String::new()
+    };
+    ("undo".into(), format!("{who}{what}"))
+}
+
+fn chips(scene: &Scene<'_>, lifter: &str) -> Vec<Chip> {
+    let mut open: Vec<&LiftRun> = scene
+        .runs()
+        .filter(|run| !run.is_over() && run.sheet.lifter != lifter)
+        .collect();
+    open.sort_by_key(|run| (run.rested_at(), last_touched(run)));
+    let chip = |run: &LiftRun| {
+        let (pace, word) = pace(scene, run);
+        Chip {
+            lifter: run.sheet.lifter.clone(),
+            word,
+            pace,
+        }
+    };
+    open.into_iter().map(chip).take(CHIPS_MAX).collect()
+}
+
+pub(crate) fn pace(scene: &Scene<'_>, run: &LiftRun) -> (Pace, String) {
+    if run.is_over() {
+        return (Pace::Done, "done".into());
+    }
+    if run.awaits_decision() {
+        return (Pace::Stopped, "back moved".into());
+    }
+    match scene.rest_left(run) {
+        Some(left) => (Pace::Resting, words::minutes(left)),
+        None => (Pace::Ready, "ready".into()),
+    }
 }

@@ -10,7 +10,6 @@ pub mod draw;
 pub mod drawings;
 pub mod end;
 pub mod entry;
-pub mod faces;
 pub mod frame;
 pub mod rest;
 pub mod scene;
@@ -20,8 +19,7 @@ pub mod stop;
 pub mod tap;
 pub mod words;
 
-pub use faces::frame;
-pub use frame::{Chip, Frame, Pace, Screen};
+pub use frame::{Chip, Frame, Pace, Screen, frame};
 pub use scene::Scene;
 pub use stage::Stage;
 pub use tap::Tap;

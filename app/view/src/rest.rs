@@ -1,5 +1,10 @@
 //! Between two rungs: the rest, and the next rung's loading.
 use crate::draw::{BarDrawing, Change, LadderRow};
+use crate::drawings;
+use crate::scene::Scene;
+use crate::words;
+use domain::state::Entered;
+use domain::state::LiftRun;
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
@@ -30,4 +35,43 @@ pub struct Rest {
     pub gear: Vec<String>,
     /// The main button: "go now".
     pub main: String,
+}
+
+pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Rest {
+    let sheet = &run.sheet;
+    let rung = &sheet.rungs[at];
+    let on = scene.on_bar(sheet);
+    Rest {
+        left: words::minutes(left),
+        share: drawings::share(i64::from(left), i64::from(rung.rest_s)),
+        word: "rest".into(),
+        last: last_words(run),
+        load: rung.load.number(sheet.unit),
+        unit: sheet.unit.word().into(),
+        reps: words::reps(rung.reps),
+        rung: words::rung(sheet, at),
+        bar: drawings::bar(sheet, on, rung),
+        change: drawings::change(on, &rung.per_side, sheet.unit),
+        ladder: drawings::ladder(sheet, Some(run)),
+        gear: words::worn(rung),
+        main: "go now".into(),
+    }
+}
+
+/// "130 kg × 2, back kept": the last set that stands.
+pub(crate) fn last_words(run: &LiftRun) -> String {
+    let sets = run.passed().zip(&run.sheet.rungs);
+    let last = sets.filter_map(|(entry, rung)| match entry.what {
+        Entered::Set { reps, hold } => Some((rung, reps, hold)),
+        Entered::Skipped | Entered::Stopped | Entered::WentOn => None,
+    });
+    last.last()
+        .map(|(rung, reps, hold)| {
+            format!(
+                "{}, {}",
+                words::set(rung.load, run.sheet.unit, reps),
+                words::hold(hold)
+            )
+        })
+        .unwrap_or_default()
 }

@@ -1,5 +1,11 @@
 //! The lift's set-up: the rack drawn with its hole and mats, gear, overlap, cautions.
 use crate::draw::{LadderRow, RackDrawing};
+use crate::drawings;
+use crate::scene::Scene;
+use crate::words;
+use domain::day::DayEntry;
+use domain::sheet::LiftSheet;
+use domain::state::LiftRun;
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,4 +40,74 @@ pub struct SetUp {
     pub note: String,
     /// The main button: "start" or "back to the bar"; empty when the lift cannot begin.
     pub main: String,
+}
+
+pub(crate) fn fresh(scene: &Scene<'_>, entry: Option<&DayEntry>, lifter: &str) -> SetUp {
+    match entry.map(|e| &e.outcome) {
+        Some(Ok(sheet)) => SetUp {
+            main: "start".into(),
+            ..set_up(sheet, None)
+        },
+        Some(Err(why)) => nothing(why.to_string()),
+        None if scene.gym.lifters.iter().any(|l| l.name == lifter) => {
+            nothing("nothing is planned for today; ask the coach".into())
+        }
+        None => nothing(format!("{lifter} is not in lifters.toml; ask the coach")),
+    }
+}
+
+fn nothing(warning: String) -> SetUp {
+    SetUp {
+        work: String::new(),
+        rack: RackDrawing::default(),
+        hole: String::new(),
+        mats: String::new(),
+        height: String::new(),
+        overlap: String::new(),
+        overlap_small: false,
+        bar: String::new(),
+        gear: Vec::new(),
+        cues: Vec::new(),
+        cautions: Vec::new(),
+        warnings: vec![warning],
+        ladder: Vec::new(),
+        note: String::new(),
+        main: String::new(),
+    }
+}
+
+pub(crate) fn set_up(sheet: &LiftSheet, run: Option<&LiftRun>) -> SetUp {
+    let pins = sheet.pins.as_ref();
+    let mut gear = vec![format!(
+        "{} grip",
+        words::grip(sheet.grip).trim_end_matches(" grip")
+    )];
+    gear.extend(words::gear(sheet));
+    SetUp {
+        work: words::work(sheet),
+        rack: drawings::rack(sheet),
+        hole: pins.map(|p| p.hole.to_string()).unwrap_or_default(),
+        mats: pins.map(|p| words::mats(&p.mats)).unwrap_or_default(),
+        height: match pins {
+            Some(pins) => words::bar_height(pins),
+            None if sheet.is_from_pins() => "on the pins, height not known".into(),
+            None => "from the floor".into(),
+        },
+        overlap: words::overlap(sheet),
+        overlap_small: sheet
+            .warnings
+            .contains(&domain::sheet::Warning::OverlapSmall),
+        bar: words::bar(sheet),
+        gear,
+        cues: sheet.cues.clone(),
+        cautions: sheet.cautions.clone(),
+        warnings: sheet
+            .warnings
+            .iter()
+            .map(|w| words::warning(sheet, w))
+            .collect(),
+        ladder: drawings::ladder(sheet, run),
+        note: sheet.note.clone(),
+        main: String::new(),
+    }
 }

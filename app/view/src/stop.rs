@@ -1,5 +1,10 @@
 //! The back moved: end the lift here, or go on upon the coach's word.
 use crate::draw::LadderRow;
+use crate::drawings;
+use crate::words;
+use domain::event::Hold;
+use domain::state::Entered;
+use domain::state::LiftRun;
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
@@ -16,4 +21,29 @@ pub struct Stop {
     pub main: String,
     /// The other button: "go on, coach agrees"; empty after the last rung.
     pub go_on: String,
+}
+
+pub(crate) fn stop(run: &LiftRun) -> Stop {
+    let at = run.passed().count().saturating_sub(1);
+    let rung = &run.sheet.rungs[at];
+    let (reps, hold) = match run.last_set().map(|e| e.what) {
+        Some(Entered::Set { reps, hold }) => (reps, hold),
+        Some(Entered::Skipped | Entered::Stopped | Entered::WentOn) | None => (0, Hold::Kept),
+    };
+    Stop {
+        headline: words::hold(hold),
+        set: format!(
+            "{}, {reps} of {}",
+            rung.load.words(run.sheet.unit),
+            words::reps(rung.reps)
+        ),
+        advice: "A moved back ends the climb. Pain means stop: see a clinician.".into(),
+        ladder: drawings::ladder(&run.sheet, Some(run)),
+        main: "end the lift".into(),
+        go_on: if run.next_rung().is_some() {
+            "go on, coach agrees".into()
+        } else {
+            String::new()
+        },
+    }
 }
