@@ -1,1 +1,17 @@
-//! journal
+//! Keeps events for ever, in order, and proves it.
+//!
+//! Refuses: changing or removing anything once written, deciding what an event means for the
+//! state, reading a clock.
+#![forbid(unsafe_code)]
+
+mod chain;
+mod fault;
+mod log;
+mod open;
+pub mod wire;
+
+pub use fault::{AppendError, JournalError, RowFault};
+pub use log::Journal;
+
+/// The journal's name in the data folder.
+pub const JOURNAL_FILE: &str = "journal.sqlite";

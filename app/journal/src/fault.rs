@@ -1,0 +1,207 @@
+//! What can go wrong with the journal, and what to do about it.
+//!
+//! Refuses: hiding which file it was.
+use crate::wire::WireFault;
+use rusqlite::ErrorCode;
+use std::path::{Path, PathBuf};
+use thiserror::Error;
+
+/// Why the journal cannot be opened, read or written.
+#[derive(Debug, Error)]
+pub enum JournalError {
+    /// The folder does not exist, or the path names a folder.
+    #[error(
+        "{} cannot be opened: the folder is missing or cannot be entered; create it, or choose \
+         another data folder", .path.display()
+    )]
+    NoFolder {
+        /// The file.
+        path: PathBuf,
+    },
+    /// The file or its folder cannot be written.
+    #[error(
+        "{} cannot be written; give this user write permission on the file and its folder, or \
+         choose another data folder", .path.display()
+    )]
+    ReadOnly {
+        /// The file.
+        path: PathBuf,
+    },
+    /// No room left.
+    #[error("{} cannot grow: the disk is full; free some space and try again", .path.display())]
+    Full {
+        /// The file.
+        path: PathBuf,
+    },
+    /// Another program held the file for longer than the wait.
+    #[error(
+        "{} is kept busy by another program for over {waited_ms} ms; close that program and try \
+         again", .path.display()
+    )]
+    Busy {
+        /// The file.
+        path: PathBuf,
+        /// How long was waited, milliseconds.
+        waited_ms: u32,
+    },
+    /// Not an SQLite file at all.
+    #[error(
+        "{} is not a database; move it away, and put back a copy of the journal", .path.display()
+    )]
+    NotADatabase {
+        /// The file.
+        path: PathBuf,
+    },
+    /// A database that another program made.
+    #[error(
+        "{} is a database of another program; move it away, or choose another data folder",
+        .path.display()
+    )]
+    NotOurs {
+        /// The file.
+        path: PathBuf,
+    },
+    /// Written by a later version of this program.
+    #[error(
+        "{} was written by a newer version of this program (layout {found}, this one knows up to \
+         {known}); install the newer version", .path.display()
+    )]
+    Newer {
+        /// The file.
+        path: PathBuf,
+        /// Layout found.
+        found: u32,
+        /// Latest layout known.
+        known: u32,
+    },
+    /// The file system does not give what a power cut asks for.
+    #[error(
+        "{} cannot be kept safe from a power cut: {pragma} is {found}, not {wanted}; put the data \
+         folder on a local disk", .path.display()
+    )]
+    NotDurable {
+        /// The file.
+        path: PathBuf,
+        /// Which setting.
+        pragma: &'static str,
+        /// What it is.
+        found: String,
+        /// What it must be.
+        wanted: &'static str,
+    },
+    /// The file was moved or deleted while it was open.
+    #[error(
+        "{} was moved or deleted while in use; put it back and start the program again",
+        .path.display()
+    )]
+    Gone {
+        /// The file.
+        path: PathBuf,
+    },
+    /// A row is wrong.
+    #[error(
+        "{} is broken at event {seq}: {fault}; run `pinladder journal verify` and put back a copy",
+        .path.display()
+    )]
+    Broken {
+        /// The file.
+        path: PathBuf,
+        /// Number of the first bad row.
+        seq: u64,
+        /// What is wrong with it.
+        #[source]
+        fault: RowFault,
+    },
+    /// More was asked for than there is.
+    #[error(
+        "{} ends at event {last}, before event {asked}; events were lost: put back a later copy",
+        .path.display()
+    )]
+    Short {
+        /// The file.
+        path: PathBuf,
+        /// The event that should be there.
+        asked: u64,
+        /// The last one that is.
+        last: u64,
+    },
+    /// SQLite says that the file is damaged.
+    #[error("{} is damaged ({detail}); put back a copy", .path.display())]
+    Damaged {
+        /// The file.
+        path: PathBuf,
+        /// In SQLite's words.
+        detail: String,
+    },
+    /// Anything else that SQLite reports.
+    #[error("{} cannot be used ({source}); check the disk and try again", .path.display())]
+    Sqlite {
+        /// The file.
+        path: PathBuf,
+        /// In SQLite's words.
+        source: rusqlite::Error,
+    },
+}
+
+/// What is wrong with one row.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+pub enum RowFault {
+    /// Rows between this one and the one before are not there.
+    #[error("events {first} to {last} are missing before it")]
+    Missing {
+        /// First that is missing.
+        first: u64,
+        /// Last that is missing.
+        last: u64,
+    },
+    /// Its hash does not follow from its content and the row before.
+    #[error("its content or its place was altered: the hash does not match")]
+    Altered,
+    /// A column holds what it never can.
+    #[error("its {column} cannot be read")]
+    Unreadable {
+        /// Which column.
+        column: &'static str,
+    },
+    /// Sealed rightly, but its body is none that this program understands.
+    #[error(transparent)]
+    Wire(#[from] WireFault),
+}
+
+/// Why events were not appended. Nothing was written.
+#[derive(Debug, Error)]
+pub enum AppendError {
+    /// Somebody else has appended since. Read what is new, and decide again.
+    #[error("the journal has moved on to event {last}; read what is new and decide again")]
+    Moved {
+        /// The last event now.
+        last: u64,
+    },
+    /// The journal cannot be written.
+    #[error(transparent)]
+    Journal(#[from] JournalError),
+}
+
+/// How long a writer waits for another one, milliseconds.
+pub(crate) const BUSY_MS: u32 = 5_000;
+
+/// Tells SQLite's error as one of ours.
+pub(crate) fn told(path: &Path, error: rusqlite::Error) -> JournalError {
+    let path = path.to_owned();
+    let detail = error.to_string();
+    match error.sqlite_error_code() {
+        Some(ErrorCode::CannotOpen) => JournalError::NoFolder { path },
+        Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied) => JournalError::ReadOnly { path },
+        Some(ErrorCode::DiskFull) => JournalError::Full { path },
+        Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => JournalError::Busy {
+            path,
+            waited_ms: BUSY_MS,
+        },
+        Some(ErrorCode::NotADatabase) => JournalError::NotADatabase { path },
+        Some(ErrorCode::DatabaseCorrupt) => JournalError::Damaged { path, detail },
+        _ => JournalError::Sqlite {
+            path,
+            source: error,
+        },
+    }
+}

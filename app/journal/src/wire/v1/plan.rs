@@ -1,0 +1,112 @@
+//! Wire version 1: a coach's plan. Never change; add v2.
+//!
+//! Refuses: unknown fields, days in any other form.
+use super::{WireFault, present, read_date, write_date};
+use domain::prescription::LoadWish;
+use domain::{Fact, Mass, Prescription};
+use serde::{Deserialize, Serialize};
+
+/// Body of `plan_taken`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct PlanTakenV1 {
+    /// The file's name.
+    pub(crate) name: String,
+    /// Its rows.
+    pub(crate) rows: Vec<PrescriptionV1>,
+}
+
+impl PlanTakenV1 {
+    pub(super) fn of(name: &str, rows: &[Prescription]) -> Self {
+        Self {
+            name: name.to_owned(),
+            rows: rows.iter().map(PrescriptionV1::from).collect(),
+        }
+    }
+}
+
+impl TryFrom<PlanTakenV1> for Fact {
+    type Error = WireFault;
+    fn try_from(body: PlanTakenV1) -> Result<Self, WireFault> {
+        let rows = body.rows.into_iter().map(Prescription::try_from);
+        Ok(Self::PlanTaken {
+            name: body.name,
+            rows: rows.collect::<Result<_, _>>()?,
+        })
+    }
+}
+
+/// One row of a plan.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct PrescriptionV1 {
+    /// ISO 8601.
+    pub(crate) date: String,
+    /// Who.
+    pub(crate) lifter: String,
+    /// What.
+    pub(crate) lift: String,
+    /// Work sets.
+    pub(crate) sets: u8,
+    /// Reps of one.
+    pub(crate) reps: u8,
+    /// How much.
+    pub(crate) load: LoadWishV1,
+    /// Pattern, null for the lifter's own.
+    #[serde(deserialize_with = "present")]
+    pub(crate) ladder: Option<String>,
+    /// Seconds, null for the lift's own.
+    #[serde(deserialize_with = "present")]
+    pub(crate) rest_s: Option<u32>,
+    /// The coach's words.
+    pub(crate) note: String,
+}
+
+impl From<&Prescription> for PrescriptionV1 {
+    fn from(row: &Prescription) -> Self {
+        Self {
+            date: write_date(row.date),
+            lifter: row.lifter.clone(),
+            lift: row.lift.clone(),
+            sets: row.sets,
+            reps: row.reps,
+            load: match row.load {
+                LoadWish::Mass(mass) => LoadWishV1::MassNg(mass.ng()),
+                LoadWish::OfBest(share) => LoadWishV1::OfBest(share),
+            },
+            ladder: row.ladder.clone(),
+            rest_s: row.rest_s,
+            note: row.note.clone(),
+        }
+    }
+}
+
+impl TryFrom<PrescriptionV1> for Prescription {
+    type Error = WireFault;
+    fn try_from(row: PrescriptionV1) -> Result<Self, WireFault> {
+        Ok(Self {
+            date: read_date(&row.date)?,
+            lifter: row.lifter,
+            lift: row.lift,
+            sets: row.sets,
+            reps: row.reps,
+            load: match row.load {
+                LoadWishV1::MassNg(ng) => LoadWish::Mass(Mass::from_ng(ng)),
+                LoadWishV1::OfBest(share) => LoadWish::OfBest(share),
+            },
+            ladder: row.ladder,
+            rest_s: row.rest_s,
+            note: row.note,
+        })
+    }
+}
+
+/// How a plan names a load.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(crate) enum LoadWishV1 {
+    /// Nanograms.
+    MassNg(i64),
+    /// Hundredths of a percent of the recorded best.
+    OfBest(u32),
+}
