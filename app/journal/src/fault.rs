@@ -100,7 +100,7 @@ pub enum JournalError {
     },
     /// A row is wrong.
     #[error(
-        "{} is broken at event {seq}: {fault}; run `pinladder journal verify` and put back a copy",
+        "{} is broken at event {seq}: {fault}; move it away, and put back a copy",
         .path.display()
     )]
     Broken {
@@ -124,6 +124,17 @@ pub enum JournalError {
         asked: u64,
         /// The last one that is.
         last: u64,
+    },
+    /// A trigger that refuses changes is gone: somebody has worked on the file by hand.
+    #[error(
+        "{} has lost its guard {guard}, so somebody has worked on it by hand; put back a copy",
+        .path.display()
+    )]
+    Unguarded {
+        /// The file.
+        path: PathBuf,
+        /// Which trigger.
+        guard: &'static str,
     },
     /// SQLite says that the file is damaged.
     #[error("{} is damaged ({detail}); put back a copy", .path.display())]
@@ -168,10 +179,10 @@ pub enum RowFault {
     Wire(#[from] WireFault),
 }
 
-/// Why events were not appended. Nothing was written.
+/// Why events were not appended.
 #[derive(Debug, Error)]
 pub enum AppendError {
-    /// Somebody else has appended since. Read what is new, and decide again.
+    /// Somebody else has appended since; nothing was written.
     #[error("the journal has moved on to event {last}; read what is new and decide again")]
     Moved {
         /// The last event now.

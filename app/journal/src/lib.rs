@@ -8,10 +8,12 @@ mod chain;
 mod fault;
 mod log;
 mod open;
+mod verify;
 pub mod wire;
 
 pub use fault::{AppendError, JournalError, RowFault};
 pub use log::Journal;
+pub use verify::{Report, verify, verify_with};
 
 /// The journal's name in the data folder.
 pub const JOURNAL_FILE: &str = "journal.sqlite";

@@ -53,9 +53,9 @@ impl Journal {
     }
 
     /// Appends `events` after event `expected_last` in one transaction, and returns the number
-    /// of the last event then. When this returns, they outlast a power cut; when it fails,
-    /// either none of them stands or (a disk that failed while committing) all of them do, so
-    /// read what is new before deciding again.
+    /// of the last event then. When this returns, they outlast a power cut. When it fails, none of
+    /// them stands, or, where the disk failed while committing, all of them may: read what is new
+    /// before deciding again.
     ///
     /// # Errors
     /// [`AppendError::Moved`] when the last event is another one than expected;
@@ -182,7 +182,7 @@ impl Identity {
 }
 
 /// Why the end of the journal cannot be built upon.
-enum TailFault {
+pub(crate) enum TailFault {
     Sqlite(rusqlite::Error),
     /// Numbers up to `given` were given, but the rows end at `last`.
     Cut {
@@ -192,7 +192,7 @@ enum TailFault {
 }
 
 impl TailFault {
-    fn within(self, path: &Path) -> JournalError {
+    pub(crate) fn within(self, path: &Path) -> JournalError {
         match self {
             Self::Sqlite(error) => told(path, error),
             Self::Cut { last, given } => JournalError::Short {
@@ -211,7 +211,7 @@ impl From<rusqlite::Error> for TailFault {
 }
 
 /// Number and hash of the last row, zeros when there is none.
-fn tail_of(file: &Connection) -> Result<(u64, Hash), TailFault> {
+pub(crate) fn tail_of(file: &Connection) -> Result<(u64, Hash), TailFault> {
     let (last, hash) = file
         .prepare_cached("SELECT seq, hash FROM events ORDER BY seq DESC LIMIT 1")?
         .query_row([], |row| Ok((row.get(0)?, row.get(1)?)))

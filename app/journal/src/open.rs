@@ -14,6 +14,9 @@ const APPLICATION: i64 = 0x5069_6e4a;
 /// The layout's history. Never change an entry; add one.
 const STEPS: &[M<'static>] = &[M::up(include_str!("layout/1-events.sql"))];
 
+/// The triggers that refuse changes.
+pub(crate) const GUARDS: [&str; 3] = ["events_never_change", "events_never_go", "events_in_order"];
+
 /// How often and how long a busy file is waited for beside SQLite's own wait: changing to WAL
 /// does not use that one.
 const TRIES: u32 = BUSY_MS / TRY_MS;
@@ -125,12 +128,15 @@ fn migrate(path: &Path, file: &mut Connection) -> Result<(), JournalError> {
         Err(_) if number(file, "user_version").is_ok_and(|found| found == latest()) => Ok(()),
         outcome => outcome,
     };
-    outcome.map_err(|error| match error {
-        MigrationError::RusqliteError { err, .. } => told(path, err),
-        other => JournalError::Damaged {
-            path: path.to_owned(),
-            detail: other.to_string(),
-        },
+    outcome.map_err(|error| {
+        if let MigrationError::RusqliteError { err, .. } = error {
+            told(path, err)
+        } else {
+            JournalError::Damaged {
+                path: path.to_owned(),
+                detail: error.to_string(),
+            }
+        }
     })
 }
 

@@ -26,6 +26,7 @@ const LIFT_BEGUN: &str = "lift_begun";
 const SET_DONE: &str = "set_done";
 const RUNG_SKIPPED: &str = "rung_skipped";
 const LIFT_STOPPED: &str = "lift_stopped";
+const WENT_ON: &str = "went_on";
 const ENTRY_UNDONE: &str = "entry_undone";
 
 /// Writes a fact in this version.
@@ -43,6 +44,7 @@ pub fn encode(fact: &Fact) -> Written {
         } => write(SET_DONE, &SetDoneV1::of(*no, *rung, *reps, *hold)),
         Fact::RungSkipped { no, rung } => write(RUNG_SKIPPED, &RungV1::of(*no, *rung)),
         Fact::LiftStopped { no } => write(LIFT_STOPPED, &LiftV1::of(*no)),
+        Fact::WentOn { no } => write(WENT_ON, &LiftV1::of(*no)),
         Fact::EntryUndone { no } => write(ENTRY_UNDONE, &LiftV1::of(*no)),
     }
 }
@@ -59,6 +61,7 @@ pub fn decode(kind: &str, body: &str) -> Result<Fact, WireFault> {
         SET_DONE => Ok(read::<SetDoneV1>(SET_DONE, body)?.into()),
         RUNG_SKIPPED => Ok(read::<RungV1>(RUNG_SKIPPED, body)?.into()),
         LIFT_STOPPED => Ok(read::<LiftV1>(LIFT_STOPPED, body)?.stopped()),
+        WENT_ON => Ok(read::<LiftV1>(WENT_ON, body)?.went_on()),
         ENTRY_UNDONE => Ok(read::<LiftV1>(ENTRY_UNDONE, body)?.undone()),
         _ => Err(WireFault::Kind {
             version: VERSION,

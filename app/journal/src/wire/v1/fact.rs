@@ -122,7 +122,7 @@ impl From<RungV1> for Fact {
     }
 }
 
-/// Body of `lift_stopped` and `entry_undone`.
+/// Body of `lift_stopped`, `went_on` and `entry_undone`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct LiftV1 {
@@ -137,6 +137,12 @@ impl LiftV1 {
 
     pub(super) const fn stopped(self) -> Fact {
         Fact::LiftStopped {
+            no: LiftNo(self.no),
+        }
+    }
+
+    pub(super) const fn went_on(self) -> Fact {
+        Fact::WentOn {
             no: LiftNo(self.no),
         }
     }

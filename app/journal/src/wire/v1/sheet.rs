@@ -33,7 +33,7 @@ impl TryFrom<LiftBegunV1> for Fact {
     fn try_from(body: LiftBegunV1) -> Result<Self, WireFault> {
         Ok(Self::LiftBegun {
             no: LiftNo(body.no),
-            sheet: body.sheet.try_into()?,
+            sheet: Box::new(body.sheet.try_into()?),
         })
     }
 }

@@ -1,0 +1,209 @@
+//! Every fact that the domain can say, at random.
+use chrono::NaiveDate;
+use domain::lift::{Grip, Landmark};
+use domain::prescription::LoadWish;
+use domain::sheet::{BarSheet, Overlap, PinSheet, RungKind, Warning};
+use domain::{
+    Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
+    Rung,
+};
+use proptest::collection::vec;
+use proptest::option;
+use proptest::prelude::*;
+
+fn mass() -> impl Strategy<Value = Mass> {
+    any::<i64>().prop_map(Mass::from_ng)
+}
+
+fn length() -> impl Strategy<Value = Length> {
+    any::<i64>().prop_map(Length::from_nm)
+}
+
+fn text() -> impl Strategy<Value = String> {
+    prop_oneof![".*", "[a-z ]{0,12}", any::<String>()]
+}
+
+fn date() -> impl Strategy<Value = NaiveDate> {
+    let days = NaiveDate::MIN.to_epoch_days()..=NaiveDate::MAX.to_epoch_days();
+    prop_oneof![days, 15_000..30_000]
+        .prop_map(|day| NaiveDate::from_epoch_days(day).expect("within the calendar"))
+}
+
+fn unit() -> impl Strategy<Value = MassUnit> {
+    prop_oneof![Just(MassUnit::Kg), Just(MassUnit::Lb)]
+}
+
+fn landmark() -> impl Strategy<Value = Landmark> {
+    prop_oneof![
+        Just(Landmark::TibialTuberosity),
+        Just(Landmark::PatellaTop),
+        Just(Landmark::MidThigh),
+        Just(Landmark::Lockout)
+    ]
+}
+
+fn warning() -> impl Strategy<Value = Warning> {
+    prop_oneof![
+        landmark().prop_map(Warning::NotMeasured),
+        length().prop_map(Warning::NoHole),
+        Just(Warning::StraightBarOnPins),
+        Just(Warning::OverlapSmall),
+        Just(Warning::NotLoadable)
+    ]
+}
+
+fn face() -> impl Strategy<Value = PlateFace> {
+    (mass(), unit(), length(), length()).prop_map(|(mass, unit, thickness, diameter)| PlateFace {
+        mass,
+        unit,
+        thickness,
+        diameter,
+    })
+}
+
+fn rung() -> impl Strategy<Value = Rung> {
+    let kind = prop_oneof![Just(RungKind::WarmUp), Just(RungKind::Work)];
+    // Faces repeat within a sheet, as plates do.
+    let faces = || vec(face(), 0..3).prop_map(|faces| [faces.clone(), faces].concat());
+    let plates = (faces(), faces(), faces());
+    let rest = (any::<bool>(), any::<bool>(), any::<u32>());
+    (kind, mass(), any::<u8>(), plates, rest).prop_map(
+        |(kind, load, reps, (per_side, take_off, put_on), (belt, straps, rest_s))| Rung {
+            kind,
+            load,
+            reps,
+            per_side,
+            take_off,
+            put_on,
+            belt,
+            straps,
+            rest_s,
+        },
+    )
+}
+
+fn bar() -> impl Strategy<Value = BarSheet> {
+    (text(), mass(), mass(), length(), length()).prop_map(
+        |(name, mass, collars, shaft_diameter, sleeve)| BarSheet {
+            name,
+            mass,
+            collars,
+            shaft_diameter,
+            sleeve,
+        },
+    )
+}
+
+fn pins() -> impl Strategy<Value = PinSheet> {
+    let heights = (length(), length(), length(), option::of(length()));
+    let rack = (length(), length(), any::<u16>());
+    (any::<u16>(), vec(length(), 0..3), landmark(), heights, rack).prop_map(
+        |(hole, mats, landmark, (bar_height, off_target, landmark_height, patella_top), rack)| {
+            PinSheet {
+                hole,
+                mats,
+                bar_height,
+                off_target,
+                landmark,
+                landmark_height,
+                patella_top,
+                first_hole: rack.0,
+                spacing: rack.1,
+                holes: rack.2,
+            }
+        },
+    )
+}
+
+fn overlap() -> impl Strategy<Value = Overlap> {
+    (text(), length(), length()).prop_map(|(partner, length, least)| Overlap {
+        partner,
+        length,
+        least,
+    })
+}
+
+pub(crate) fn sheet() -> impl Strategy<Value = LiftSheet> {
+    let grip = prop_oneof![Just(Grip::DoubleOverhand), Just(Grip::Hook)];
+    let head = (text(), unit(), text(), date(), text());
+    let middle = (bar(), option::of(pins()), option::of(overlap()), grip);
+    let texts = (vec(text(), 0..3), vec(text(), 0..3), text());
+    let tail = (vec(rung(), 0..4), mass(), vec(warning(), 0..3), texts);
+    (head, middle, tail).prop_map(
+        |(
+            (lifter, unit, lift, date, rack),
+            (bar, pins, overlap, grip),
+            (rungs, asked, warnings, (cues, cautions, note)),
+        )| LiftSheet {
+            lifter,
+            unit,
+            lift,
+            date,
+            rack,
+            bar,
+            pins,
+            overlap,
+            grip,
+            rungs,
+            asked,
+            cues,
+            cautions,
+            warnings,
+            note,
+        },
+    )
+}
+
+fn prescription() -> impl Strategy<Value = Prescription> {
+    let load = prop_oneof![
+        mass().prop_map(LoadWish::Mass),
+        any::<u32>().prop_map(LoadWish::OfBest)
+    ];
+    let who = (date(), text(), text());
+    let how = (any::<u8>(), any::<u8>(), load);
+    let rest = (option::of(text()), option::of(any::<u32>()), text());
+    (who, how, rest).prop_map(
+        |((date, lifter, lift), (sets, reps, load), (ladder, rest_s, note))| Prescription {
+            date,
+            lifter,
+            lift,
+            sets,
+            reps,
+            load,
+            ladder,
+            rest_s,
+            note,
+        },
+    )
+}
+
+fn hold() -> impl Strategy<Value = Hold> {
+    prop_oneof![Just(Hold::Kept), any::<u8>().prop_map(Hold::MovedAt)]
+}
+
+/// Any fact about one of the lifts `numbers`.
+pub(crate) fn fact(numbers: impl Strategy<Value = u32> + 'static) -> impl Strategy<Value = Fact> {
+    let no = numbers.prop_map(LiftNo).boxed();
+    let rung = || prop_oneof![0..4_u16, any::<u16>()];
+    prop_oneof![
+        1 => (text(), text()).prop_map(|(name, text)| Fact::FileTaken { name, text }),
+        1 => (text(), vec(prescription(), 0..4))
+            .prop_map(|(name, rows)| Fact::PlanTaken { name, rows }),
+        3 => (no.clone(), sheet().prop_map(Box::new))
+            .prop_map(|(no, sheet)| Fact::LiftBegun { no, sheet }),
+        8 => (no.clone(), rung(), any::<u8>(), hold())
+            .prop_map(|(no, rung, reps, hold)| Fact::SetDone { no, rung, reps, hold }),
+        2 => (no.clone(), rung()).prop_map(|(no, rung)| Fact::RungSkipped { no, rung }),
+        2 => no.clone().prop_map(|no| Fact::LiftStopped { no }),
+        2 => no.clone().prop_map(|no| Fact::WentOn { no }),
+        4 => no.prop_map(|no| Fact::EntryUndone { no }),
+    ]
+}
+
+/// Any event about one of the lifts `numbers`.
+pub(crate) fn event(numbers: impl Strategy<Value = u32> + 'static) -> impl Strategy<Value = Event> {
+    (any::<i64>(), fact(numbers)).prop_map(|(at, fact)| Event {
+        at: Moment(at),
+        fact,
+    })
+}
