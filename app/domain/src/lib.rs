@@ -15,6 +15,7 @@ pub mod event;
 pub mod gym;
 pub mod length;
 pub mod lift;
+pub mod lift_shipped;
 pub mod lifter;
 pub mod mass;
 pub mod moment;

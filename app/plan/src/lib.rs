@@ -1,1 +1,36 @@
-//! plan
+//! Reads what an owner and a coach write: the gym's TOML files and plans in CSV.
+//!
+//! Every fault is told at once, with file, row, column, what was read and what would be right.
+//! Refuses: half-taken files, guesses, clocks, the file system (text comes in as a parameter).
+#![forbid(unsafe_code)]
+
+mod bar_file;
+mod check;
+mod fault;
+mod gym_file;
+mod kiosk_file;
+mod lift_file;
+mod lifter_file;
+mod nearest;
+mod pattern_file;
+mod plates_file;
+mod quantity;
+mod rack_file;
+mod toml_doc;
+mod toml_entry;
+
+pub mod fields;
+
+pub use check::{Context, check};
+pub use fault::{Column, Fault, Weight};
+pub use gym_file::{gym, gym_noted};
+pub use kiosk_file::{Kiosk, kiosk, kiosk_noted};
+
+/// A file's name and its bytes as they were found.
+#[derive(Debug, Clone, Copy)]
+pub struct Source<'a> {
+    /// As the owner knows it: "lifters.toml", "plans/december.csv".
+    pub name: &'a str,
+    /// All of it.
+    pub text: &'a [u8],
+}

@@ -1,0 +1,125 @@
+//! One fault of a file: where it is, what was read, what would be right.
+//!
+//! Refuses: codes that must be looked up; a fault is told in one line of plain words.
+use std::fmt;
+
+/// Something wrong or odd in a file.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Fault {
+    /// Name of the file.
+    pub file: String,
+    /// Row, from 1, as an editor or a spreadsheet counts it.
+    pub row: Option<usize>,
+    /// Column.
+    pub column: Option<Column>,
+    /// What was read, and why it cannot stand.
+    pub read: String,
+    /// What to do about it.
+    pub right: String,
+    /// Whether the file is refused for it.
+    pub weight: Weight,
+}
+
+/// What a fault does to its file.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Weight {
+    /// The file is not taken.
+    Wrong,
+    /// The file is taken; somebody should look.
+    Odd,
+}
+
+/// Where in a row.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Column {
+    /// From 1: characters in a TOML file, cells in a plan.
+    pub number: usize,
+    /// The header above it, in a plan.
+    pub name: Option<String>,
+}
+
+impl fmt::Display for Column {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match &self.name {
+            Some(name) => f.write_str(name),
+            None => self.number.fmt(f),
+        }
+    }
+}
+
+impl fmt::Display for Fault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.file)?;
+        if let Some(row) = self.row {
+            write!(f, ", row {row}")?;
+        }
+        if let Some(column) = &self.column {
+            write!(f, ", column {column}")?;
+        }
+        let odd = match self.weight {
+            Weight::Wrong => "",
+            Weight::Odd => "odd, but taken: ",
+        };
+        write!(f, ": {odd}read {}; {}", self.read, self.right)
+    }
+}
+
+impl Fault {
+    /// A fault of a file as a whole.
+    pub(crate) fn whole(file: &str, wrong: Wrong) -> Self {
+        Self {
+            file: file.to_owned(),
+            row: None,
+            column: None,
+            read: wrong.read,
+            right: wrong.right,
+            weight: Weight::Wrong,
+        }
+    }
+
+    /// Where it stands in its file, for sorting.
+    pub(crate) fn place(&self) -> (usize, usize) {
+        let column = self.column.as_ref().map_or(0, |column| column.number);
+        (self.row.unwrap_or(0), column)
+    }
+}
+
+/// A fault that does not know its place yet: what was read and what would be right.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Wrong {
+    /// Follows "read ".
+    pub(crate) read: String,
+    /// Follows "; ".
+    pub(crate) right: String,
+}
+
+impl Wrong {
+    /// A value that was read, quoted, and what is wrong with it.
+    pub(crate) fn value(text: &str, what: &str, right: impl Into<String>) -> Self {
+        Self {
+            read: format!("{}, {what}", quote(text)),
+            right: right.into(),
+        }
+    }
+
+    /// Something that has no value of its own, such as a missing key.
+    pub(crate) fn plain(read: impl Into<String>, right: impl Into<String>) -> Self {
+        Self {
+            read: read.into(),
+            right: right.into(),
+        }
+    }
+}
+
+/// Longest piece of a file that is repeated in a fault, in characters.
+const QUOTE_MAX: usize = 40;
+
+/// The text in quotation marks, cut short when long, with nothing that would break the line.
+pub(crate) fn quote(text: &str) -> String {
+    let clean = |c: char| if c.is_control() { '\u{fffd}' } else { c };
+    let mut short: String = text.chars().take(QUOTE_MAX).map(clean).collect();
+    if text.chars().nth(QUOTE_MAX).is_some() {
+        short.push('\u{2026}');
+    }
+    format!("\"{short}\"")
+}

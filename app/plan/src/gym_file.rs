@@ -1,0 +1,74 @@
+//! gym.toml and lifters.toml together: the whole gym, or every fault of both.
+//!
+//! Refuses: a gym with any fault that is [`Weight::Wrong`].
+use crate::Source;
+use crate::fault::{Fault, Weight, Wrong};
+use crate::fields;
+use crate::lifter_file::{self, Names};
+use crate::toml_doc::{Doc, Known, name};
+use crate::toml_entry::Entry;
+use crate::{bar_file, lift_file, pattern_file, plates_file, rack_file};
+use domain::Gym;
+
+/// Reads the gym from its two files.
+///
+/// # Errors
+/// Every fault of both files, gym.toml first, each by row; also what is merely odd.
+pub fn gym(gym: Source<'_>, lifters: Source<'_>) -> Result<Gym, Vec<Fault>> {
+    let (gym, faults) = gym_noted(gym, lifters);
+    gym.ok_or(faults)
+}
+
+/// As [`gym()`], with what is merely odd beside a gym that was taken.
+#[must_use]
+pub fn gym_noted(gym: Source<'_>, lifters: Source<'_>) -> (Option<Gym>, Vec<Fault>) {
+    let (mut read, names, mut faults) = gym_alone(gym);
+    let (people, more) = lifter_file::read(lifters, &names);
+    read.lifters = people;
+    faults.extend(more);
+    let wrong = faults.iter().any(|fault| fault.weight == Weight::Wrong);
+    ((!wrong).then_some(read), faults)
+}
+
+/// Reads gym.toml: what could be read of it, the names in it, its faults.
+pub(crate) fn gym_alone(source: Source<'_>) -> (Gym, Names, Vec<Fault>) {
+    let (mut doc, root) = match Doc::open(source) {
+        Ok(opened) => opened,
+        Err(faults) => return (Gym::default(), Names::open(), faults),
+    };
+    let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::GYM);
+    let mut sets = Known::none("plate set");
+    let mut names = Names {
+        racks: Known::none("rack"),
+        bars: Known::none("bar"),
+        patterns: Known::none("warm-up pattern"),
+        lifts: Known::none("lift"),
+    };
+    if doc.is_broken() {
+        sets.leave_open();
+        for known in [
+            &mut names.racks,
+            &mut names.bars,
+            &mut names.patterns,
+            &mut names.lifts,
+        ] {
+            known.leave_open();
+        }
+    }
+    let gym = Gym {
+        name: top.text(&mut doc, "name", name).unwrap_or_default(),
+        plate_sets: plates_file::read(&mut doc, &top, &mut sets),
+        racks: rack_file::read(&mut doc, &top, &sets, &mut names.racks),
+        bars: bar_file::read(&mut doc, &top, &names.racks, &mut names.bars),
+        lifts: lift_file::read(&mut doc, &top, &mut names.lifts),
+        patterns: pattern_file::read(&mut doc, &top, &mut names.patterns),
+        lifters: Vec::new(),
+    };
+    for key in ["rack", "bar", "plate_set"] {
+        if top.is_empty_list(key) {
+            let right = format!("add at least one, as [[{key}]]");
+            doc.missing(&top.at_value(key), Wrong::plain(format!("no {key}"), right));
+        }
+    }
+    (gym, names, doc.close())
+}

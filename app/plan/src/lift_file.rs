@@ -1,0 +1,174 @@
+//! The lifts of gym.toml, laid over those that come with the program, key by key.
+//!
+//! Refuses: to take a caution of the program away, a start from pins without a landmark,
+//! partners that do not exist.
+use crate::fault::Wrong;
+use crate::fields;
+use crate::nearest::fold;
+use crate::quantity::{length, rest_s};
+use crate::toml_doc::{Doc, Known, choice, name, words};
+use crate::toml_entry::Entry;
+use domain::lift::{Grip, Landmark, Start};
+use domain::lift_shipped;
+use domain::{Length, Lift};
+
+/// Most lifts of a gym.
+const LIFTS_MAX: usize = 100;
+/// Most cues, and most cautions, of a lift.
+const LINES_MAX: usize = 8;
+
+/// The words for landmarks in the files.
+pub(crate) const LANDMARKS: [(&str, Landmark); 4] = [
+    ("tibial tuberosity", Landmark::TibialTuberosity),
+    ("patella top", Landmark::PatellaTop),
+    ("mid-thigh", Landmark::MidThigh),
+    ("lockout", Landmark::Lockout),
+];
+
+/// The lifts of the program, changed and added to by the file.
+pub(crate) fn read(doc: &mut Doc<'_>, gym: &Entry<'_>, known: &mut Known) -> Vec<Lift> {
+    let mut lifts = lift_shipped::lifts();
+    let entries = gym.entries(doc, "lift", LIFTS_MAX, &fields::LIFT);
+    let mut partners = Vec::new();
+    for entry in &entries {
+        let name = entry.text(doc, "name", name);
+        known.add(doc, name.as_deref(), &entry.at_value("name"));
+        let at = name.as_ref().and_then(|name| {
+            let same = |lift: &Lift| fold(&lift.name) == fold(name);
+            lifts.iter().position(same)
+        });
+        let read = lift(doc, entry, at.and_then(|at| lifts.get(at)), name);
+        if let (Some(partner), Some(lift)) = (entry.text(doc, "partner", words_of_name), &read) {
+            partners.push((lift.name.clone(), partner, entry.at_value("partner")));
+        }
+        match (at.and_then(|at| lifts.get_mut(at)), read) {
+            (Some(old), Some(new)) => *old = new,
+            (None, Some(new)) => lifts.push(new),
+            (_, None) => {}
+        }
+    }
+    known.also(lifts.iter().map(|lift| lift.name.as_str()));
+    for (name, partner, at) in partners {
+        match known.find(&partner) {
+            Ok(partner) if fold(&partner) == fold(&name) => {
+                let right = "write the other lift of the two, or leave it out";
+                doc.wrong(
+                    &at,
+                    Wrong::value(&partner, "the lift itself as its partner", right),
+                );
+            }
+            Ok(partner) => pair(&mut lifts, &name, partner),
+            Err(wrong) => doc.wrong(&at, wrong),
+        }
+    }
+    lifts
+}
+
+fn words_of_name(text: &str) -> Result<String, Wrong> {
+    name(text)
+}
+
+fn pair(lifts: &mut [Lift], name: &str, partner: String) {
+    if let Some(lift) = lifts.iter_mut().find(|lift| lift.name == name) {
+        lift.partner = Some(partner);
+    }
+}
+
+/// One entry laid over `old`, the lift of that name that was there before.
+fn lift(
+    doc: &mut Doc<'_>,
+    entry: &Entry<'_>,
+    old: Option<&Lift>,
+    name: Option<String>,
+) -> Option<Lift> {
+    let start = start(doc, entry, old);
+    let end = entry.text(doc, "end", |text| choice(text, &LANDMARKS));
+    let grips = [
+        ("double overhand", Grip::DoubleOverhand),
+        ("hook", Grip::Hook),
+    ];
+    let grip = entry.text(doc, "grip", |text| choice(text, &grips));
+    let bars = [("retired", true), ("straight", false)];
+    let retired = entry.text(doc, "bar", |text| choice(text, &bars));
+    let span = Length::ZERO..=Length::mm(500);
+    let overlap = entry.text(doc, "overlap_least", |text| length(text, &span));
+    let rest_warm = entry.text(doc, "rest_warm", rest_s);
+    let rest_work = entry.text(doc, "rest_work", rest_s);
+    let cues = entry.texts(doc, "cues", LINES_MAX, |text| words(text, 60));
+    let more = entry.texts(doc, "cautions", LINES_MAX, |text| words(text, 80));
+    let (start, name) = (start?, name?);
+    let from_pins = matches!(start, Start::Pins { .. });
+    let was = |value: fn(&Lift) -> u32, otherwise| old.map_or(otherwise, value);
+    let mut cautions =
+        old.map_or_else(|| lift_shipped::cautions(start), |old| old.cautions.clone());
+    cautions.extend(more);
+    Some(Lift {
+        name: old.map_or(name, |old| old.name.clone()),
+        start,
+        end: end.unwrap_or_else(|| old.map_or(Landmark::Lockout, |old| old.end)),
+        grip: grip.unwrap_or_else(|| old.map_or(Grip::DoubleOverhand, |old| old.grip)),
+        retired_bar: retired.unwrap_or_else(|| old.map_or(from_pins, |old| old.retired_bar)),
+        partner: old.and_then(|old| old.partner.clone()),
+        overlap_least: overlap
+            .unwrap_or_else(|| old.map_or(lift_shipped::OVERLAP_LEAST, |old| old.overlap_least)),
+        rest_warm_s: rest_warm
+            .unwrap_or_else(|| was(|old| old.rest_warm_s, lift_shipped::REST_WARM_S)),
+        rest_work_s: rest_work
+            .unwrap_or_else(|| was(|old| old.rest_work_s, lift_shipped::REST_WORK_S)),
+        cues: if entry.has("cues") {
+            cues
+        } else {
+            old.map_or_else(Vec::new, |old| old.cues.clone())
+        },
+        cautions,
+    })
+}
+
+/// Where the lift starts, from "start", "landmark" and "below" and what was before.
+fn start(doc: &mut Doc<'_>, entry: &Entry<'_>, old: Option<&Lift>) -> Option<Start> {
+    let starts = [("floor", false), ("pins", true)];
+    let pins = entry.text(doc, "start", |text| choice(text, &starts));
+    let landmark = entry.text(doc, "landmark", |text| choice(text, &LANDMARKS));
+    let depth = Length::ZERO..=Length::mm(300);
+    let below = entry.text(doc, "below", |text| length(text, &depth));
+    if entry.has("start") && pins.is_none() {
+        return None;
+    }
+    let old = old.map(|old| old.start);
+    let was = match old {
+        Some(Start::Pins { landmark, below }) => Some((landmark, below)),
+        Some(Start::Floor) | None => None,
+    };
+    let Some(pins) = pins.or_else(|| old.map(|_| was.is_some())) else {
+        let right = "write start = \"floor\" or start = \"pins\"";
+        doc.missing(
+            entry.at(),
+            Wrong::plain("a new lift without \"start\"", right),
+        );
+        return None;
+    };
+    if !pins {
+        for key in ["landmark", "below"] {
+            if entry.has(key) {
+                let read = format!("\"{key}\" for a lift from the floor");
+                let right = "leave it out, or write start = \"pins\"";
+                doc.wrong(&entry.at_value(key), Wrong::plain(read, right));
+            }
+        }
+        return Some(Start::Floor);
+    }
+    let Some(landmark) = landmark.or(was.map(|(landmark, _)| landmark)) else {
+        if !entry.has("landmark") {
+            let right = "write landmark = \"tibial tuberosity\" or another";
+            doc.missing(
+                entry.at(),
+                Wrong::plain("a lift from pins without \"landmark\"", right),
+            );
+        }
+        return None;
+    };
+    let below = below
+        .or(was.map(|(_, below)| below))
+        .unwrap_or(Length::ZERO);
+    Some(Start::Pins { landmark, below })
+}

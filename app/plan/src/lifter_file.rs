@@ -1,0 +1,205 @@
+//! lifters.toml: who lifts here, their landmarks, gear and bests.
+//!
+//! Refuses: names of racks, bars, patterns and lifts that the gym does not have. Never refuses an
+//! order of landmarks: real bodies differ, so an unusual one is only told as odd.
+use crate::Source;
+use crate::fault::{Fault, Wrong, quote};
+use crate::fields;
+use crate::quantity::{length, mass, whole};
+use crate::toml_doc::{Doc, Known, choice, name};
+use crate::toml_entry::Entry;
+use domain::lift::Landmark;
+use domain::lifter::GearFrom;
+use domain::{Gym, Length, LengthUnit, Lifter, Mass, MassUnit};
+use std::ops::RangeInclusive;
+
+/// Most lifters of a gym.
+const LIFTERS_MAX: usize = 500;
+/// The pattern of somebody whose entry names none: the one for someone new to a lift.
+const LADDER_DEFAULT: &str = "fives";
+/// The tuberosity is seldom nearer to the top of the patella than this, or further from it than
+/// [`KNEE_MOST`]. Common practice, no source: a start 75 to 100 mm below is usual.
+const KNEE_LEAST: Length = Length::mm(40);
+const KNEE_MOST: Length = Length::mm(180);
+
+/// The names that lifters' entries may use.
+pub(crate) struct Names {
+    pub(crate) racks: Known,
+    pub(crate) bars: Known,
+    pub(crate) patterns: Known,
+    pub(crate) lifts: Known,
+}
+
+impl Names {
+    /// Nothing known of the gym: names are taken as they stand.
+    pub(crate) const fn open() -> Self {
+        Self {
+            racks: Known::open("rack"),
+            bars: Known::open("bar"),
+            patterns: Known::open("warm-up pattern"),
+            lifts: Known::open("lift"),
+        }
+    }
+
+    /// The names of a gym that was read before.
+    pub(crate) fn of(gym: &Gym) -> Self {
+        Self {
+            racks: Known::of("rack", gym.racks.iter().map(|rack| rack.name.as_str())),
+            bars: Known::of("bar", gym.bars.iter().map(|bar| bar.name.as_str())),
+            patterns: Known::of(
+                "warm-up pattern",
+                gym.patterns.iter().map(|p| p.name.as_str()),
+            ),
+            lifts: Known::of("lift", gym.lifts.iter().map(|lift| lift.name.as_str())),
+        }
+    }
+}
+
+/// Reads the file; the lifters are whole when no fault is [`crate::Weight::Wrong`].
+pub(crate) fn read(source: Source<'_>, names: &Names) -> (Vec<Lifter>, Vec<Fault>) {
+    let (mut doc, root) = match Doc::open(source) {
+        Ok(opened) => opened,
+        Err(faults) => return (Vec::new(), faults),
+    };
+    let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::LIFTERS);
+    let mut known = Known::none("lifter");
+    let mut lifters = Vec::new();
+    for entry in top.entries(&mut doc, "lifter", LIFTERS_MAX, &fields::LIFTER) {
+        let name = entry.text(&mut doc, "name", name);
+        known.add(&mut doc, name.as_deref(), &entry.at_value("name"));
+        lifters.extend(lifter(&mut doc, &entry, name, names));
+    }
+    (lifters, doc.close())
+}
+
+fn lifter(
+    doc: &mut Doc<'_>,
+    entry: &Entry<'_>,
+    name: Option<String>,
+    names: &Names,
+) -> Option<Lifter> {
+    let units = [("kg", MassUnit::Kg), ("lb", MassUnit::Lb)];
+    let unit = entry.text(doc, "unit", |text| choice(text, &units));
+    let rack = entry.text(doc, "rack", |text| names.racks.find(text));
+    let bar = entry.text(doc, "bar", |text| names.bars.find(text));
+    let ladder = entry.text(doc, "ladder", |text| names.patterns.find(text));
+    let landmarks = landmarks(doc, entry);
+    let belt = entry.text(doc, "belt", gear);
+    let straps = entry.text(doc, "straps", gear);
+    let bests = bests(doc, entry, &names.lifts);
+    Some(Lifter {
+        name: name?,
+        unit: unit?,
+        rack: rack?,
+        bar,
+        ladder: ladder.unwrap_or_else(|| LADDER_DEFAULT.to_owned()),
+        landmarks,
+        belt: belt.unwrap_or(GearFrom::Never),
+        straps: straps.unwrap_or(GearFrom::Never),
+        bests,
+    })
+}
+
+/// Reads "never", "rung 3" or "100 kg".
+fn gear(text: &str) -> Result<GearFrom, Wrong> {
+    let plain = text.trim().to_lowercase();
+    let right = "write \"rung 3\", \"100 kg\", \"225 lb\" or \"never\"";
+    if plain == "never" {
+        Ok(GearFrom::Never)
+    } else if let Some(rung) = plain.strip_prefix("rung") {
+        whole(rung, &(1..=20))
+            .map(GearFrom::Rung)
+            .map_err(|_| Wrong::value(text, "not a rung from 1 to 20", right))
+    } else if plain.starts_with(|c: char| c.is_ascii_digit()) {
+        mass(text, &loads()).map(|(mass, _)| GearFrom::Load(mass))
+    } else {
+        Err(Wrong::value(
+            text,
+            "neither a rung, nor a load, nor never",
+            right,
+        ))
+    }
+}
+
+/// What can be lifted: 1 to 1000 kg.
+pub(crate) fn loads() -> RangeInclusive<Mass> {
+    Mass::of(MassUnit::Kg, 1_000)..=Mass::of(MassUnit::Kg, 1_000_000)
+}
+
+fn landmarks(doc: &mut Doc<'_>, lifter: &Entry<'_>) -> Vec<(Landmark, Length)> {
+    let Some(entry) = lifter.entry(doc, "landmarks", &fields::LANDMARKS) else {
+        return Vec::new();
+    };
+    let range = Length::mm(100)..=Length::mm(2_000);
+    let keys = [
+        ("tibial_tuberosity", Landmark::TibialTuberosity),
+        ("patella_top", Landmark::PatellaTop),
+        ("mid_thigh", Landmark::MidThigh),
+        ("lockout", Landmark::Lockout),
+    ];
+    let mut read: Vec<(Landmark, Length)> = Vec::new();
+    for (key, landmark) in keys {
+        let height = entry.text(doc, key, |text| length(text, &range));
+        let Some(height) = height else {
+            continue;
+        };
+        if let Some((lower, below)) = read.last()
+            && height <= *below
+        {
+            let words = format!(
+                "a {} at {}, not above the {} at {}",
+                landmark.word(),
+                height.words(LengthUnit::Mm),
+                lower.word(),
+                below.words(LengthUnit::Mm)
+            );
+            doc.odd(
+                &entry.at_value(key),
+                Wrong::plain(words, "measure both again to be sure"),
+            );
+        }
+        read.push((landmark, height));
+    }
+    knee(doc, &entry, &read);
+    read
+}
+
+/// Tells a distance over the knee that is far from what is usual.
+fn knee(doc: &mut Doc<'_>, entry: &Entry<'_>, read: &[(Landmark, Length)]) {
+    let height = |wanted| {
+        read.iter()
+            .find(|(l, _)| *l == wanted)
+            .map(|(_, height)| *height)
+    };
+    let both = (
+        height(Landmark::TibialTuberosity),
+        height(Landmark::PatellaTop),
+    );
+    let (Some(tuberosity), Some(patella)) = both else {
+        return;
+    };
+    let apart = patella - tuberosity;
+    if apart > Length::ZERO && !(KNEE_LEAST..=KNEE_MOST).contains(&apart) {
+        let read = format!(
+            "{} from the tibial tuberosity to the top of the patella",
+            apart.words(LengthUnit::Mm)
+        );
+        let right = "measure both again to be sure; 75 to 100 mm is usual";
+        doc.odd(&entry.at_value("patella_top"), Wrong::plain(read, right));
+    }
+}
+
+fn bests(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<(String, Mass)> {
+    let mut bests: Vec<(String, Mass)> = Vec::new();
+    for (key, at, best) in lifter.free(doc, "bests", |text| mass(text, &loads())) {
+        match lifts.find(key) {
+            Err(wrong) => doc.wrong(&at, wrong),
+            Ok(lift) if bests.iter().any(|(other, _)| *other == lift) => {
+                let read = format!("a second best for {}", quote(&lift));
+                doc.wrong(&at, Wrong::plain(read, "keep one of them"));
+            }
+            Ok(lift) => bests.extend(best.map(|(mass, _)| (lift, mass))),
+        }
+    }
+    bests
+}

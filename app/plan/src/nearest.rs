@@ -1,0 +1,58 @@
+//! Finds what somebody probably meant among the names that are known.
+//!
+//! Refuses: to decide; it only words a hint.
+use crate::fault::quote;
+
+/// Longest text that is compared, in characters: names are short, and the work grows as the
+/// product of the lengths.
+const COMPARED_MAX: usize = 64;
+/// Most names that a hint lists.
+const LISTED_MAX: usize = 12;
+
+/// Lower case, spaces at the ends gone and those within made one: how names are compared.
+pub(crate) fn fold(text: &str) -> String {
+    let words: Vec<_> = text.split_whitespace().collect();
+    words.join(" ").to_lowercase()
+}
+
+/// As [`fold`], with spaces, hyphens and underlines gone too: how keywords are compared.
+pub(crate) fn squeeze(text: &str) -> String {
+    let kept = |c: &char| !(c.is_whitespace() || matches!(c, '-' | '_'));
+    text.to_lowercase().chars().filter(kept).collect()
+}
+
+/// The known name nearest to `text`, if one is near enough to have been meant.
+pub(crate) fn nearest<'k>(text: &str, known: &[&'k str]) -> Option<&'k str> {
+    let text = squeeze(text);
+    let length = text.chars().count();
+    if length > COMPARED_MAX {
+        return None;
+    }
+    let apart = |name: &&str| strsim::osa_distance(&squeeze(name), &text);
+    let best = known.iter().min_by_key(|name| apart(name))?;
+    // A third of the letters may be wrong; more is another word.
+    (apart(best) <= (length / 3).max(1)).then_some(*best)
+}
+
+/// What to write instead of an unknown name: the nearest known one, else all of them.
+pub(crate) fn hint(text: &str, known: &[&str]) -> String {
+    if let Some(name) = nearest(text, known) {
+        return format!("write {}", quote(name));
+    }
+    match known {
+        [] => String::from("there is none yet, so add it first"),
+        [one] => format!("write {}, the only one known", quote(one)),
+        _ => format!("write {}", one_of(known)),
+    }
+}
+
+/// "\"a\", \"b\" or \"c\"", at most [`LISTED_MAX`] of them.
+pub(crate) fn one_of(known: &[&str]) -> String {
+    let more = known.len().saturating_sub(LISTED_MAX);
+    let listed: Vec<_> = known.iter().take(LISTED_MAX).map(|n| quote(n)).collect();
+    match listed.split_last() {
+        Some((_, [])) | None => listed.concat(),
+        Some(_) if more > 0 => format!("{} or one of {more} more", listed.join(", ")),
+        Some((last, front)) => format!("{} or {last}", front.join(", ")),
+    }
+}

@@ -1,0 +1,83 @@
+//! The warm-up patterns of gym.toml, laid over those that come with the program.
+//!
+//! Refuses: steps that do not rise.
+use crate::fault::Wrong;
+use crate::fields;
+use crate::nearest::fold;
+use crate::quantity::percent;
+use crate::toml_doc::{Doc, Known, name};
+use crate::toml_entry::Entry;
+use domain::decimal;
+use domain::gym::{Pattern, PatternStep};
+
+/// Most patterns of a gym.
+const PATTERNS_MAX: usize = 100;
+/// Most warm-ups of a pattern.
+const STEPS_MAX: usize = 12;
+
+/// The patterns of the program, changed and added to by the file.
+pub(crate) fn read(doc: &mut Doc<'_>, gym: &Entry<'_>, known: &mut Known) -> Vec<Pattern> {
+    let mut patterns = shipped_patterns();
+    for entry in gym.entries(doc, "pattern", PATTERNS_MAX, &fields::PATTERN) {
+        let name = entry.text(doc, "name", name);
+        known.add(doc, name.as_deref(), &entry.at_value("name"));
+        let steps = steps(doc, &entry);
+        let Some(name) = name else {
+            continue;
+        };
+        match patterns
+            .iter_mut()
+            .find(|old| fold(&old.name) == fold(&name))
+        {
+            Some(old) => old.steps = steps,
+            None => patterns.push(Pattern { name, steps }),
+        }
+    }
+    known.also(patterns.iter().map(|pattern| pattern.name.as_str()));
+    patterns
+}
+
+fn steps(doc: &mut Doc<'_>, pattern: &Entry<'_>) -> Vec<PatternStep> {
+    let entries = pattern.entries(doc, "steps", STEPS_MAX, &fields::STEP);
+    if entries.is_empty() && pattern.has("steps") {
+        let right = "write one { share, reps } for each warm-up";
+        doc.missing(
+            &pattern.at_value("steps"),
+            Wrong::plain("no step that can be used", right),
+        );
+    }
+    let mut steps: Vec<PatternStep> = Vec::new();
+    for entry in entries {
+        let share = entry.text(doc, "share", |text| percent(text, &(100..=9_900)));
+        let reps = entry.whole(doc, "reps", &(1..=50));
+        let (Some(share), Some(reps)) = (share, reps) else {
+            continue;
+        };
+        if let Some(before) = steps.last()
+            && share <= before.share
+        {
+            let words = |share| decimal::write_rounded(i64::from(share), 100, 2);
+            let read = format!("{} % after {} %", words(share), words(before.share));
+            let right = "let each step be heavier than the one before";
+            doc.wrong(&entry.at_value("share"), Wrong::plain(read, right));
+        }
+        steps.push(PatternStep { share, reps });
+    }
+    steps
+}
+
+/// Fives for someone new to a lift; 5-3-2-1 for someone used to it. Common practice, no source.
+fn shipped_patterns() -> Vec<Pattern> {
+    let pattern = |name: &str, reps: [u8; 4]| Pattern {
+        name: name.to_owned(),
+        steps: [3_000, 5_000, 7_000, 9_000]
+            .into_iter()
+            .zip(reps)
+            .map(|(share, reps)| PatternStep { share, reps })
+            .collect(),
+    };
+    vec![
+        pattern("fives", [5, 5, 5, 5]),
+        pattern("5-3-2-1", [5, 3, 2, 1]),
+    ]
+}

@@ -1,0 +1,175 @@
+//! Masses, lengths, rests, shares and counts as people write them, each within its range.
+//!
+//! Refuses: bare numbers where a unit decides, and anything that cannot be kept exactly.
+use crate::fault::Wrong;
+use domain::decimal::{self, DecimalFault};
+use domain::mass::QuantityFault;
+use domain::{Length, LengthUnit, Mass, MassUnit};
+use std::fmt::Display;
+use std::ops::RangeInclusive;
+
+/// A decimal comma made a point: "102,5 kg" is how much of the world writes it. A comma beside a
+/// point stays, so that "1,250.5" is refused rather than guessed.
+fn with_point(text: &str) -> String {
+    if text.matches(',').count() == 1 && !text.contains('.') {
+        text.replace(',', ".")
+    } else {
+        text.to_owned()
+    }
+}
+
+/// What a quantity fault means for a `thing` such as "a mass".
+fn words(text: &str, thing: &str, fault: QuantityFault, bare: &str, example: &str) -> Wrong {
+    let such = || format!("write {thing} such as {example}");
+    match fault {
+        QuantityFault::NoUnit => Wrong::value(text, &format!("{thing} without a unit"), bare),
+        QuantityFault::UnknownUnit => {
+            Wrong::value(text, &format!("{thing} in a unit not known here"), such())
+        }
+        QuantityFault::Number(DecimalFault::NotANumber) => {
+            Wrong::value(text, &format!("not {thing}"), such())
+        }
+        QuantityFault::Number(DecimalFault::TooFine) => Wrong::value(
+            text,
+            &format!("{thing} that cannot be kept exactly"),
+            "write fewer decimals",
+        ),
+        QuantityFault::Number(DecimalFault::TooLarge) => Wrong::value(
+            text,
+            &format!("{thing} larger than anything in a gym"),
+            such(),
+        ),
+    }
+}
+
+/// Says on which side of its range a value lies.
+fn outside<T: PartialOrd>(
+    text: &str,
+    value: &T,
+    range: &RangeInclusive<T>,
+    show: impl Fn(&T) -> String,
+) -> Option<Wrong> {
+    let (from, to) = (show(range.start()), show(range.end()));
+    let what = if value < range.start() {
+        format!("less than the least, {from}")
+    } else if value > range.end() {
+        format!("more than the most, {to}")
+    } else {
+        return None;
+    };
+    Some(Wrong::value(
+        text,
+        &what,
+        format!("write from {from} to {to}"),
+    ))
+}
+
+/// Reads a mass with its unit.
+pub(crate) fn mass(text: &str, range: &RangeInclusive<Mass>) -> Result<(Mass, MassUnit), Wrong> {
+    let bare = text.trim();
+    let (mass, unit) = Mass::read_with_unit(&with_point(text)).map_err(|fault| {
+        let write = format!("write \"{bare} lb\" or \"{bare} kg\"");
+        words(text, "a mass", fault, &write, "\"20 kg\" or \"45 lb\"")
+    })?;
+    outside(text, &mass, range, |limit| limit.words(unit)).map_or(Ok((mass, unit)), Err)
+}
+
+/// Reads a length with its unit.
+pub(crate) fn length(text: &str, range: &RangeInclusive<Length>) -> Result<Length, Wrong> {
+    let bare = text.trim();
+    let length = Length::read(&with_point(text)).map_err(|fault| {
+        let write = format!("write \"{bare} mm\" or \"{bare} in\"");
+        words(text, "a length", fault, &write, "\"50 mm\" or \"1 1/4 in\"")
+    })?;
+    outside(text, &length, range, |limit| limit.words(LengthUnit::Mm)).map_or(Ok(length), Err)
+}
+
+/// Reads a whole number.
+pub(crate) fn whole<T>(text: &str, range: &RangeInclusive<T>) -> Result<T, Wrong>
+where
+    T: TryFrom<i64> + Display + PartialOrd,
+{
+    let (from, to) = (range.start(), range.end());
+    let right = || format!("write a whole number from {from} to {to}");
+    let digits = text.trim();
+    if digits.is_empty() || !digits.bytes().all(|b| b.is_ascii_digit()) {
+        return Err(Wrong::value(text, "not a whole number", right()));
+    }
+    let number = digits.parse::<i64>().ok().and_then(|n| T::try_from(n).ok());
+    let Some(number) = number else {
+        return Err(Wrong::value(
+            text,
+            &format!("more than the most, {to}"),
+            right(),
+        ));
+    };
+    outside(text, &number, range, ToString::to_string).map_or(Ok(number), Err)
+}
+
+/// The rests and times that are read: "90", "90 s", "3 min", "2.5 min", "3:00".
+const TIME_EXAMPLE: &str =
+    "write seconds as \"180\" or \"180 s\", or minutes as \"3 min\" or \"3:00\"";
+
+/// Reads a time in thousandths of a second.
+pub(crate) fn time_ms(text: &str, range: &RangeInclusive<u32>) -> Result<u32, Wrong> {
+    let not = || Wrong::value(text, "not a time", TIME_EXAMPLE);
+    let plain = with_point(text.trim()).to_lowercase();
+    let limit = i64::from(u32::MAX);
+    let ms = if let Some((minutes, seconds)) = plain.split_once(':') {
+        if seconds.len() != 2 || seconds.bytes().next().is_none_or(|b| b > b'5') {
+            return Err(not());
+        }
+        let minutes = decimal::read(minutes, 60_000, limit).map_err(|_| not())?;
+        let whole_minutes = minutes % 60_000 == 0 && !plain.contains('.');
+        let seconds = decimal::read(seconds, 1_000, limit).map_err(|_| not())?;
+        if !whole_minutes {
+            return Err(not());
+        }
+        minutes + seconds
+    } else {
+        let at = plain.find(char::is_alphabetic).unwrap_or(plain.len());
+        let (number, unit) = plain.split_at(at);
+        let scale = match unit.trim() {
+            "" | "s" | "sec" | "secs" | "second" | "seconds" => 1_000,
+            "min" | "mins" | "minute" | "minutes" => 60_000,
+            _ => return Err(not()),
+        };
+        decimal::read(number.trim(), scale, limit).map_err(|_| not())?
+    };
+    let ms = u32::try_from(ms).unwrap_or(u32::MAX);
+    outside(text, &ms, range, |ms| {
+        format!("{} s", decimal::write_rounded(i64::from(*ms), 1_000, 3))
+    })
+    .map_or(Ok(ms), Err)
+}
+
+/// A rest between sets, from 15 s to half an hour, in seconds. Fifteen seconds keeps "3", meant
+/// as minutes, from being taken as seconds.
+pub(crate) fn rest_s(text: &str) -> Result<u32, Wrong> {
+    let ms = time_ms(text, &(15_000..=1_800_000))?;
+    if ms % 1_000 == 0 {
+        Ok(ms / 1_000)
+    } else {
+        Err(Wrong::value(text, "not whole seconds", TIME_EXAMPLE))
+    }
+}
+
+/// Reads "80 %" in hundredths of a percent.
+pub(crate) fn percent(text: &str, range: &RangeInclusive<u32>) -> Result<u32, Wrong> {
+    let not = |what| Wrong::value(text, what, "write a percentage such as \"80 %\"");
+    let plain = with_point(text.trim());
+    let Some(number) = plain.strip_suffix('%') else {
+        return Err(not("a share without %"));
+    };
+    let read = decimal::read(number.trim(), 100, 1_000_000);
+    let share = read.map_err(|fault| match fault {
+        DecimalFault::TooFine => not("a percentage with more than two decimals"),
+        DecimalFault::NotANumber => not("not a percentage"),
+        DecimalFault::TooLarge => not("a percentage far too large"),
+    })?;
+    let share = u32::try_from(share).unwrap_or(u32::MAX);
+    outside(text, &share, range, |share| {
+        format!("{} %", decimal::write_rounded(i64::from(*share), 100, 2))
+    })
+    .map_or(Ok(share), Err)
+}

@@ -1,0 +1,116 @@
+//! The racks of gym.toml. Refuses: holes that would run into each other, pins that do not fit.
+use crate::fault::Wrong;
+use crate::fields;
+use crate::quantity::length;
+use crate::toml_doc::{Doc, Known, name};
+use crate::toml_entry::Entry;
+use domain::equipment::Calibration;
+use domain::{Length, LengthUnit, Rack};
+
+/// Most racks of a gym.
+const RACKS_MAX: usize = 50;
+/// Most mats by a rack: every set of them is tried, so their number is kept small.
+const MATS_MAX: usize = 8;
+/// A measured bar height further than this from its hole's centre is odd: pin and bar together
+/// are seldom thicker. Common practice, no source.
+const CALIBRATION_ODD: Length = Length::mm(80);
+
+/// Reads all racks; the names of those that could be read go to `racks`.
+pub(crate) fn read(
+    doc: &mut Doc<'_>,
+    gym: &Entry<'_>,
+    sets: &Known,
+    racks: &mut Known,
+) -> Vec<Rack> {
+    let mut read = Vec::new();
+    for entry in gym.entries(doc, "rack", RACKS_MAX, &fields::RACK) {
+        let name = entry.text(doc, "name", name);
+        racks.add(doc, name.as_deref(), &entry.at_value("name"));
+        read.extend(rack(doc, &entry, name, sets));
+    }
+    read
+}
+
+fn rack(doc: &mut Doc<'_>, entry: &Entry<'_>, name: Option<String>, sets: &Known) -> Option<Rack> {
+    let mm = |from, to| Length::mm(from)..=Length::mm(to);
+    let first_hole = entry.text(doc, "first_hole", |text| length(text, &mm(10, 2_000)));
+    let spacing = entry.text(doc, "spacing", |text| length(text, &mm(10, 300)));
+    let holes = entry.whole(doc, "holes", &(1..=200));
+    let pin = entry.text(doc, "pin_diameter", |text| length(text, &mm(5, 60)));
+    let hole = entry.text(doc, "hole_diameter", |text| length(text, &mm(5, 100)));
+    let mats = entry.texts(doc, "mats", MATS_MAX, |text| length(text, &mm(1, 200)));
+    let calibration = entry.entry(doc, "calibration", &fields::CALIBRATION);
+    let calibration = calibration.map(|at| (calibrate(doc, &at, holes), at));
+    let plates = entry.text(doc, "plate_set", |text| sets.find(text));
+    fit(doc, entry, spacing, pin, hole);
+    let rack = Rack {
+        name: name?,
+        first_hole: first_hole?,
+        spacing: spacing?,
+        holes: holes?,
+        pin_diameter: pin?,
+        hole_diameter: hole,
+        mats,
+        calibration: calibration.as_ref().and_then(|(read, _)| *read),
+        plates: plates?,
+    };
+    if let Some((Some(read), at)) = calibration {
+        judge(doc, &at, &rack, read);
+    }
+    Some(rack)
+}
+
+fn calibrate(doc: &mut Doc<'_>, entry: &Entry<'_>, holes: Option<u16>) -> Option<Calibration> {
+    let range = Length::mm(10)..=Length::mm(3_000);
+    let hole = entry.whole(doc, "hole", &(1..=holes.unwrap_or(200)));
+    let bar_height = entry.text(doc, "bar_height", |text| length(text, &range));
+    Some(Calibration {
+        hole: hole?,
+        bar_height: bar_height?,
+    })
+}
+
+/// A pin must go into its hole, and there must be steel between two holes.
+fn fit(
+    doc: &mut Doc<'_>,
+    entry: &Entry<'_>,
+    spacing: Option<Length>,
+    pin: Option<Length>,
+    hole: Option<Length>,
+) {
+    let mm = |length: Length| length.words(LengthUnit::Mm);
+    if let (Some(pin), Some(hole)) = (pin, hole)
+        && hole < pin
+    {
+        let read = format!("a hole of {}, less than its pin of {}", mm(hole), mm(pin));
+        let right = "measure both again; a hole is at least as wide as its pin";
+        doc.wrong(&entry.at_value("hole_diameter"), Wrong::plain(read, right));
+    }
+    let widest = [("pin_diameter", pin), ("hole_diameter", hole)];
+    for (key, width) in widest {
+        if let (Some(width), Some(spacing)) = (width, spacing)
+            && width >= spacing
+        {
+            let (width, spacing) = (mm(width), mm(spacing));
+            let read = format!("{width} across, not less than the spacing of {spacing}");
+            let right = "write the spacing from centre to centre";
+            doc.wrong(&entry.at_value(key), Wrong::plain(read, right));
+        }
+    }
+}
+
+/// A measured height is taken as it is, but one far from its hole is probably another hole's.
+fn judge(doc: &mut Doc<'_>, entry: &Entry<'_>, rack: &Rack, read: Calibration) {
+    let centre = rack.first_hole + rack.spacing.times(i64::from(read.hole) - 1);
+    if centre.apart(read.bar_height) > CALIBRATION_ODD {
+        let mm = |length: Length| length.words(LengthUnit::Mm);
+        let found = format!(
+            "a bar height of {} with the pins in hole {}, whose centre is at {}",
+            mm(read.bar_height),
+            read.hole,
+            mm(centre)
+        );
+        let right = "measure again, floor to the centre of the bar";
+        doc.odd(&entry.at_value("bar_height"), Wrong::plain(found, right));
+    }
+}
