@@ -11,8 +11,8 @@ use thiserror::Error;
 pub enum JournalError {
     /// The folder does not exist, or the path names a folder.
     #[error(
-        "{} cannot be opened: the folder is missing or cannot be entered; create it, or choose \
-         another data folder", .path.display()
+        "{} cannot be opened: its folder is missing or closed to this user; create or open it, or \
+         choose another data folder", .path.display()
     )]
     NoFolder {
         /// The file.
@@ -61,6 +61,15 @@ pub enum JournalError {
         /// The file.
         path: PathBuf,
     },
+    /// Nothing is in it.
+    #[error(
+        "{} is empty: no journal was begun in it, or all of it was lost; put back a copy if there \
+         was one", .path.display()
+    )]
+    Empty {
+        /// The file.
+        path: PathBuf,
+    },
     /// Written by a later version of this program.
     #[error(
         "{} was written by a newer version of this program (layout {found}, this one knows up to \
@@ -100,8 +109,7 @@ pub enum JournalError {
     },
     /// A row is wrong.
     #[error(
-        "{} is broken at event {seq}: {fault}; move it away, and put back a copy",
-        .path.display()
+        "{} cannot be trusted from event {seq} on: {fault}; {}", .path.display(), .fault.advice()
     )]
     Broken {
         /// The file.
@@ -177,6 +185,21 @@ pub enum RowFault {
     /// Sealed rightly, but its body is none that this program understands.
     #[error(transparent)]
     Wire(#[from] WireFault),
+}
+
+impl RowFault {
+    /// What to do about it.
+    const fn advice(&self) -> &'static str {
+        match self {
+            Self::Missing { .. } | Self::Altered | Self::Unreadable { .. } => {
+                "move the file away, and put back a copy"
+            }
+            Self::Wire(WireFault::Version { .. }) => "install the newer version",
+            Self::Wire(
+                WireFault::Kind { .. } | WireFault::Body { .. } | WireFault::Value { .. },
+            ) => "the program that wrote it is at fault: install the version that did",
+        }
+    }
 }
 
 /// Why events were not appended.

@@ -6,6 +6,8 @@
 
 mod chain;
 mod fault;
+#[cfg(test)]
+mod faults_tests;
 mod log;
 mod open;
 mod verify;

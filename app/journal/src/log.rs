@@ -11,7 +11,7 @@ use std::path::{Path, PathBuf};
 /// The open journal. Several processes may have the same one open.
 #[derive(Debug)]
 pub struct Journal {
-    file: Connection,
+    pub(crate) file: Connection,
     path: PathBuf,
     identity: Identity,
     version_seen: i64,
@@ -210,20 +210,18 @@ impl From<rusqlite::Error> for TailFault {
     }
 }
 
-/// Number and hash of the last row, zeros when there is none.
+/// Number and hash of the last row, zeros when there is none. One statement, so that an append
+/// between two looks is not taken for a loss.
 pub(crate) fn tail_of(file: &Connection) -> Result<(u64, Hash), TailFault> {
-    let (last, hash) = file
-        .prepare_cached("SELECT seq, hash FROM events ORDER BY seq DESC LIMIT 1")?
-        .query_row([], |row| Ok((row.get(0)?, row.get(1)?)))
-        .optional()?
-        .unwrap_or((0, BEFORE_FIRST));
-    let given: u64 = file
-        .prepare_cached("SELECT seq FROM sqlite_sequence WHERE name = 'events'")?
-        .query_row([], |row| row.get(0))
-        .optional()?
-        .unwrap_or(0);
+    let mut query = file.prepare_cached(
+        "SELECT coalesce((SELECT seq FROM sqlite_sequence WHERE name = 'events'), 0), \
+                coalesce(seq, 0), hash \
+         FROM (SELECT 1) LEFT JOIN (SELECT seq, hash FROM events ORDER BY seq DESC LIMIT 1)",
+    )?;
+    let (given, last, hash): (u64, u64, Option<Hash>) =
+        query.query_row([], |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)))?;
     if given == last {
-        Ok((last, hash))
+        Ok((last, hash.unwrap_or(BEFORE_FIRST)))
     } else {
         Err(TailFault::Cut { last, given })
     }

@@ -62,7 +62,7 @@ pub(crate) fn open_to_read(path: &Path) -> Result<Connection, JournalError> {
     file.busy_timeout(Duration::from_millis(u64::from(BUSY_MS)))
         .map_err(told)?;
     if is_new(path, &file)? {
-        return Err(JournalError::NotOurs {
+        return Err(JournalError::Empty {
             path: path.to_owned(),
         });
     }
@@ -91,7 +91,7 @@ fn is_new(path: &Path, file: &Connection) -> Result<bool, JournalError> {
 }
 
 /// Sets what a power cut asks for, and reads it back.
-fn harden(path: &Path, file: &Connection) -> Result<(), JournalError> {
+pub(crate) fn harden(path: &Path, file: &Connection) -> Result<(), JournalError> {
     let told = |error| told(path, error);
     let refused = |pragma, found, wanted| JournalError::NotDurable {
         path: path.to_owned(),

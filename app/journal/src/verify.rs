@@ -43,6 +43,10 @@ pub fn verify_with(
     mut visit: impl FnMut(u64, &Event),
 ) -> Result<Report, JournalError> {
     let file = open::open_to_read(path)?;
+    // One view of the file for all that follows, whoever appends meanwhile.
+    let file = file
+        .unchecked_transaction()
+        .map_err(|error| told(path, error))?;
     let mut report = Report::default();
     let mut last = BEFORE_FIRST;
     walk(&file, path, (0, BEFORE_FIRST), |row, event| {

@@ -23,7 +23,7 @@ pub enum WireFault {
     /// A later version of the wire form.
     #[error(
         "it was written by a newer version of this program (wire version {found}, this one reads \
-         up to {known}); install the newer version"
+         up to {known})"
     )]
     Version {
         /// Found.

@@ -61,8 +61,7 @@ fn an_empty_journal_is_sound_and_a_missing_one_is_not_made() {
 
 #[test]
 fn a_flipped_bit_in_any_column_is_told() {
-    let altered =
-        "J is broken at event 4: its content or its place was altered: the hash does not match";
+    let altered = "J cannot be trusted from event 4 on: its content or its place was altered: the hash does not match";
     for column in [
         "body = replace(body, '5', '4')",
         "body = replace(body, ',', ' ,')",
@@ -83,11 +82,11 @@ fn a_flipped_bit_in_any_column_is_told() {
 fn missing_and_swapped_rows_are_told() {
     assert_eq!(
         after("DELETE FROM events WHERE seq = 1"),
-        "J is broken at event 2: events 1 to 1 are missing before it"
+        "J cannot be trusted from event 2 on: events 1 to 1 are missing before it"
     );
     assert_eq!(
         after("DELETE FROM events WHERE seq BETWEEN 4 AND 6"),
-        "J is broken at event 7: events 4 to 6 are missing before it"
+        "J cannot be trusted from event 7 on: events 4 to 6 are missing before it"
     );
     assert_eq!(
         after("DELETE FROM events WHERE seq = 10"),
@@ -102,12 +101,12 @@ fn missing_and_swapped_rows_are_told() {
             "UPDATE events SET seq = 99 WHERE seq = 4; UPDATE events SET seq = 4 WHERE seq = 5; \
              UPDATE events SET seq = 5 WHERE seq = 99"
         ),
-        "J is broken at event 4: its content or its place was altered: the hash does not match"
+        "J cannot be trusted from event 4 on: its content or its place was altered: the hash does not match"
     );
     // The row before goes away and the numbers are closed up.
     assert_eq!(
         after("DELETE FROM events WHERE seq = 4; UPDATE events SET seq = seq - 1 WHERE seq > 4"),
-        "J is broken at event 4: its content or its place was altered: the hash does not match"
+        "J cannot be trusted from event 4 on: its content or its place was altered: the hash does not match"
     );
 }
 

@@ -59,7 +59,7 @@ fn a_day_has_one_form_and_a_rung_names_plates_that_are_there() {
 
 #[test]
 fn what_a_newer_program_wrote_is_named_so() {
-    insta::assert_snapshot!(decode(2, "set_done", "{}").expect_err("no version 2"), @"it was written by a newer version of this program (wire version 2, this one reads up to 1); install the newer version");
+    insta::assert_snapshot!(decode(2, "set_done", "{}").expect_err("no version 2"), @"it was written by a newer version of this program (wire version 2, this one reads up to 1)");
     insta::assert_snapshot!(decode(1, "set_dreamt", "{}").expect_err("no such kind"), @r#"wire version 1 has no kind "set_dreamt""#);
 }
 
