@@ -1,11 +1,65 @@
-//! ui
+//! The window of the kiosk: theme, widgets and screens in Slint, and the thin Rust that fills
+//! them from `view`'s plain structs and reports taps.
+//!
+//! Refuses: state, time of day, files, any decision about a set. It knows nothing but `view`.
+//!
+//! # Taps and their labels
+//! Whatever can be pressed has the accessible role `button` and an accessible label that equals
+//! the words one sees, so that a test or an assistive tool finds it:
+//!
+//! | Label | Where | [`view::Tap`] |
+//! |---|---|---|
+//! | the lifter's name | tile on the screen of all lifters | `Lifter(name)` |
+//! | `switch to NAME` (shows the name and a word) | chip in the header | `Lifter(name)` |
+//! | `all lifters` | header | `All` |
+//! | the frame's `undo`: `undo`, `back` | bottom left | `Undo` |
+//! | the screen's `main`, then `, ` and `main_detail` if there is one: `2 done, back kept` | bottom right | `Main` |
+//! | `other reps` | at the bar | `OtherReps` |
+//! | `back moved` | at the bar | `BackMoved` |
+//! | `set-up` | at the bar, rest | `SetUp` |
+//! | `1`, `2`, ... | pad | `Number(n)` |
+//! | the pad's `through`: `stopped there`, `did all 5` | pad of the moved back | `WentThrough` |
+//! | the pad's `skip`: `skip this rung` | pad of reps | `Skip` |
+//! | the pad's `stop`: `end the lift` | pad of reps | `Stop` |
+//! | the screen's `go_on`: `go on, coach agrees` | the back moved | `GoOn` |
+//! | `more lifters` | more lifters than tiles; the window turns the page itself | none |
+//!
+//! A second press within a quarter of a second of an accepted one is swallowed, wherever it
+//! lands: a double bounce of one finger is one tap.
+
+mod backend;
+mod bar;
+mod choose;
+mod draw;
+mod end;
+mod entry;
+mod face;
+mod finger;
+mod frame;
+mod picture;
+mod rest;
+mod rows;
+mod setup;
+mod stop;
+
 #[allow(
     clippy::all,
+    clippy::pedantic,
+    clippy::restriction,
     missing_debug_implementations,
     unreachable_pub,
-    reason = "generated"
+    unused_qualifications,
+    unused_lifetimes,
+    elided_lifetimes_in_paths,
+    let_underscore_drop,
+    reason = "Slint writes this code, not we"
 )]
 mod generated {
     slint::include_modules!();
 }
+
+pub use backend::{open_backend, quit_event_loop, run_event_loop};
+pub use face::{Face, FaceHandle};
 pub use generated::KioskWindow;
+pub use picture::{Picture, picture};
+pub use slint;

@@ -1,0 +1,125 @@
+//! Drawings: `view`'s measures in millimetres, handed to the window, which scales them.
+use crate::generated::{Bar, Change, Fate, Hole, Mark, Plate, Rack, Rung, RungState, Shade};
+use crate::rows::Rows;
+use view::draw as from;
+
+/// Keeps the rows of one drawing of a bar.
+pub(crate) struct BarFace {
+    plates: Rows<Plate>,
+}
+
+impl BarFace {
+    pub(crate) fn new() -> Self {
+        Self {
+            plates: Rows::new(),
+        }
+    }
+
+    /// The bar as the window takes it.
+    pub(crate) fn draw(&self, bar: &from::BarDrawing) -> Bar {
+        self.plates.settle(bar.plates.iter().map(plate));
+        Bar {
+            shaft_mm: bar.shaft_mm,
+            sleeve_mm: bar.sleeve_mm,
+            plates: self.plates.model(),
+            collar_x_mm: bar.collar_x_mm,
+            has_collar: bar.has_collar,
+            tallest_mm: bar.tallest_mm,
+        }
+    }
+}
+
+fn plate(plate: &from::PlateDrawing) -> Plate {
+    Plate {
+        x_mm: plate.x_mm,
+        thickness_mm: plate.thickness_mm,
+        diameter_mm: plate.diameter_mm,
+        label: plate.label.as_str().into(),
+        shade: match plate.shade {
+            from::Shade::Red => Shade::Red,
+            from::Shade::Blue => Shade::Blue,
+            from::Shade::Yellow => Shade::Yellow,
+            from::Shade::Green => Shade::Green,
+            from::Shade::White => Shade::White,
+            from::Shade::Plain => Shade::Plain,
+        },
+        fate: match plate.fate {
+            from::Fate::Stays => Fate::Stays,
+            from::Fate::GoesOn => Fate::GoesOn,
+            from::Fate::ComesOff => Fate::ComesOff,
+        },
+    }
+}
+
+/// Keeps the rows of one drawing of a rack.
+pub(crate) struct RackFace {
+    holes: Rows<Hole>,
+    mats: Rows<f32>,
+    marks: Rows<Mark>,
+}
+
+impl RackFace {
+    pub(crate) fn new() -> Self {
+        Self {
+            holes: Rows::new(),
+            mats: Rows::new(),
+            marks: Rows::new(),
+        }
+    }
+
+    /// The rack as the window takes it.
+    pub(crate) fn draw(&self, rack: &from::RackDrawing) -> Rack {
+        self.holes.settle(rack.holes.iter().map(|hole| Hole {
+            number: hole.number,
+            height_mm: hole.height_mm,
+            numbered: hole.numbered,
+            chosen: hole.chosen,
+        }));
+        self.mats.settle(rack.mats_mm.iter().copied());
+        self.marks.settle(rack.marks.iter().map(|mark| Mark {
+            word: mark.word.as_str().into(),
+            height_mm: mark.height_mm,
+        }));
+        Rack {
+            holes: self.holes.model(),
+            top_mm: rack.top_mm,
+            bar_mm: rack.bar_mm,
+            shaft_mm: rack.shaft_mm,
+            mats: self.mats.model(),
+            mats_mm: rack.mats_mm.iter().sum(),
+            marks: self.marks.model(),
+        }
+    }
+}
+
+/// What the hands have to do.
+pub(crate) fn change(change: &from::Change) -> Change {
+    Change {
+        take_off: change.take_off.as_str().into(),
+        put_on: change.put_on.as_str().into(),
+        sentence: change.sentence.as_str().into(),
+    }
+}
+
+/// One rung of the ladder.
+pub(crate) fn rung(row: &from::LadderRow) -> Rung {
+    Rung {
+        load: row.load.as_str().into(),
+        reps: row.reps.as_str().into(),
+        share: row.share.clamp(0.0, 1.0),
+        word: row.word.as_str().into(),
+        state: rung_state(row.state),
+    }
+}
+
+/// How it stands with a rung, for the look.
+pub(crate) fn rung_state(state: from::RowState) -> RungState {
+    match state {
+        from::RowState::Ahead => RungState::Ahead,
+        from::RowState::Now => RungState::Now,
+        from::RowState::Done => RungState::Done,
+        from::RowState::Other => RungState::Other,
+        from::RowState::Moved => RungState::Moved,
+        from::RowState::Skipped => RungState::Skipped,
+    }
+}

@@ -1,0 +1,156 @@
+//! The window with all its screens: takes a frame, shows what changed, reports taps.
+//!
+//! Refuses: deciding what to show. One thread has one face; others post to it.
+use crate::bar::AtTheBarFace;
+use crate::choose::ChooseFace;
+use crate::end::EndFace;
+use crate::entry::EntryFace;
+use crate::finger::Taps;
+use crate::frame::FrameFace;
+use crate::generated::{Finger, KioskWindow};
+use crate::rest::RestFace;
+use crate::setup::SetUpFace;
+use crate::stop::StopFace;
+use slint::ComponentHandle as _;
+use std::cell::RefCell;
+use std::fmt;
+use std::rc::{Rc, Weak};
+use view::{Frame, Screen, Tap};
+
+thread_local! {
+    /// The face that this thread's event loop shows; where [`FaceHandle::post`] delivers.
+    static CURRENT: RefCell<Weak<Parts>> = const { RefCell::new(Weak::new()) };
+}
+
+/// The kiosk's window. Clones are the same window.
+#[derive(Clone)]
+pub struct Face(Rc<Parts>);
+
+struct Parts {
+    window: KioskWindow,
+    last: RefCell<Option<Frame>>,
+    taps: Taps,
+    frame: FrameFace,
+    choose: ChooseFace,
+    setup: SetUpFace,
+    bar: AtTheBarFace,
+    entry: EntryFace,
+    rest: RestFace,
+    stop: StopFace,
+    end: EndFace,
+}
+
+impl Face {
+    /// Makes the window, hidden and empty; [`Face::show`] or the event loop brings it up.
+    ///
+    /// # Errors
+    /// When the thread's backend cannot open a window.
+    pub fn new() -> Result<Self, slint::PlatformError> {
+        let window = KioskWindow::new()?;
+        let parts = Rc::new(Parts {
+            last: RefCell::new(None),
+            taps: Taps::connect(&window),
+            frame: FrameFace::new(&window),
+            choose: ChooseFace::new(&window),
+            setup: SetUpFace::new(&window),
+            bar: AtTheBarFace::new(&window),
+            entry: EntryFace::new(&window),
+            rest: RestFace::new(&window),
+            stop: StopFace::new(&window),
+            end: EndFace::new(&window),
+            window,
+        });
+        let turn = Rc::downgrade(&parts);
+        parts.window.global::<Finger<'_>>().on_more(move || {
+            if let Some(parts) = turn.upgrade() {
+                parts.choose.turn(&parts.window);
+            }
+        });
+        CURRENT.with(|current| *current.borrow_mut() = Rc::downgrade(&parts));
+        Ok(Self(parts))
+    }
+
+    /// Shows a frame; touches only what differs from the last one.
+    pub fn show_frame(&self, frame: &Frame) {
+        let parts = &self.0;
+        if parts.last.borrow().as_ref() == Some(frame) {
+            return;
+        }
+        let window = &parts.window;
+        if !matches!(frame.screen, Screen::Choose(_)) {
+            parts.choose.rewind();
+        }
+        match &frame.screen {
+            Screen::Choose(choose) => parts.choose.show(window, choose),
+            Screen::SetUp(setup) => parts.setup.show(window, setup),
+            Screen::Bar(bar) => parts.bar.show(window, bar),
+            Screen::Entry(entry) => parts.entry.show(window, entry),
+            Screen::Rest(rest) => parts.rest.show(window, rest),
+            Screen::Stop(stop) => parts.stop.show(window, stop),
+            Screen::End(end) => parts.end.show(window, end),
+        }
+        // Last, so that a screen is never seen with what it showed before.
+        parts.frame.show(window, frame);
+        *parts.last.borrow_mut() = Some(frame.clone());
+    }
+
+    /// From now on `hear` is told of every tap, on the window's thread.
+    pub fn on_tap(&self, hear: impl FnMut(Tap) + 'static) {
+        self.0.taps.listen(hear);
+    }
+
+    /// The window, for its size, snapshots and events.
+    #[must_use]
+    pub fn window(&self) -> &slint::Window {
+        self.0.window.window()
+    }
+
+    /// Brings the window up.
+    ///
+    /// # Errors
+    /// When the backend cannot show it.
+    pub fn show(&self) -> Result<(), slint::PlatformError> {
+        self.0.window.show()
+    }
+
+    /// The generated component, for tests that look for elements.
+    #[must_use]
+    pub fn component(&self) -> &KioskWindow {
+        &self.0.window
+    }
+
+    /// A handle for other threads.
+    #[must_use]
+    pub fn handle(&self) -> FaceHandle {
+        FaceHandle(())
+    }
+}
+
+impl fmt::Debug for Face {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("Face")
+    }
+}
+
+/// Reaches the face of the event loop from any thread.
+#[derive(Debug, Clone)]
+pub struct FaceHandle(());
+
+impl FaceHandle {
+    /// Runs `job` with the face on the event loop's thread, soon. Does nothing when the face is
+    /// gone by then.
+    ///
+    /// # Errors
+    /// When there is no event loop, or it has ended.
+    pub fn post(
+        &self,
+        job: impl FnOnce(&Face) + Send + 'static,
+    ) -> Result<(), slint::EventLoopError> {
+        slint::invoke_from_event_loop(move || {
+            let parts = CURRENT.with(|current| current.borrow().upgrade());
+            if let Some(parts) = parts {
+                job(&Face(parts));
+            }
+        })
+    }
+}

@@ -1,0 +1,63 @@
+//! What every screen shares: who, which screen, who else is under way, what undo would do.
+use crate::generated::{Chip, Frame, KioskWindow, Pace, Stage};
+use crate::rows::Rows;
+use slint::ComponentHandle as _;
+
+/// Keeps the chips of the header.
+pub(crate) struct FrameFace {
+    chips: Rows<Chip>,
+}
+
+impl FrameFace {
+    pub(crate) fn new(window: &KioskWindow) -> Self {
+        let chips = Rows::new();
+        window.global::<Frame<'_>>().set_chips(chips.model());
+        Self { chips }
+    }
+
+    pub(crate) fn show(&self, window: &KioskWindow, frame: &view::Frame) {
+        let to = window.global::<Frame<'_>>();
+        to.set_lifter(frame.lifter.as_str().into());
+        to.set_lift(frame.lift.as_str().into());
+        to.set_clock(frame.clock.as_str().into());
+        to.set_undo(frame.undo.as_str().into());
+        to.set_undo_detail(frame.undo_detail.as_str().into());
+        to.set_notice(frame.notice.as_str().into());
+        self.chips.settle(frame.chips.iter().map(|chip| Chip {
+            lifter: chip.lifter.as_str().into(),
+            word: chip.word.as_str().into(),
+            pace: pace(chip.pace),
+        }));
+        to.set_stage(stage(&frame.screen));
+    }
+}
+
+/// How it stands with a lifter, for the look.
+pub(crate) fn pace(pace: view::Pace) -> Pace {
+    match pace {
+        view::Pace::Fresh => Pace::Fresh,
+        view::Pace::Resting => Pace::Resting,
+        view::Pace::Ready => Pace::Ready,
+        view::Pace::Stopped => Pace::Stopped,
+        view::Pace::Done => Pace::Done,
+        view::Pace::Blocked => Pace::Blocked,
+    }
+}
+
+/// Which screen is on.
+fn stage(screen: &view::Screen) -> Stage {
+    match screen {
+        view::Screen::Choose(_) => Stage::Choose,
+        view::Screen::SetUp(_) => Stage::Setup,
+        view::Screen::Bar(_) => Stage::Bar,
+        view::Screen::Entry(_) => Stage::Entry,
+        view::Screen::Rest(_) => Stage::Rest,
+        view::Screen::Stop(_) => Stage::Stop,
+        view::Screen::End(_) => Stage::End,
+    }
+}
+
+/// Splits "2 reps" into the number, read from afar, and its word.
+pub(crate) fn number_and_word(text: &str) -> (&str, &str) {
+    text.split_once(' ').unwrap_or((text, ""))
+}

@@ -1,0 +1,46 @@
+//! Fills the screen between two rungs.
+use crate::draw::{BarFace, change, rung};
+use crate::frame::number_and_word;
+use crate::generated::{KioskWindow, Rest, Rung};
+use crate::rows::Rows;
+use slint::{ComponentHandle as _, SharedString};
+
+/// Keeps its lists.
+pub(crate) struct RestFace {
+    bar: BarFace,
+    ladder: Rows<Rung>,
+    gear: Rows<SharedString>,
+}
+
+impl RestFace {
+    pub(crate) fn new(window: &KioskWindow) -> Self {
+        let face = Self {
+            bar: BarFace::new(),
+            ladder: Rows::new(),
+            gear: Rows::new(),
+        };
+        let to = window.global::<Rest<'_>>();
+        to.set_ladder(face.ladder.model());
+        to.set_gear(face.gear.model());
+        face
+    }
+
+    pub(crate) fn show(&self, window: &KioskWindow, rest: &view::rest::Rest) {
+        let to = window.global::<Rest<'_>>();
+        let (reps, reps_word) = number_and_word(&rest.reps);
+        to.set_left(rest.left.as_str().into());
+        to.set_share(rest.share.clamp(0.0, 1.0));
+        to.set_word(rest.word.as_str().into());
+        to.set_last(rest.last.as_str().into());
+        to.set_load(rest.load.as_str().into());
+        to.set_unit(rest.unit.as_str().into());
+        to.set_reps(reps.into());
+        to.set_reps_word(reps_word.into());
+        to.set_rung(rest.rung.as_str().into());
+        to.set_bar(self.bar.draw(&rest.bar));
+        to.set_change(change(&rest.change));
+        self.ladder.settle(rest.ladder.iter().map(rung));
+        self.gear.settle(rest.gear.iter().map(SharedString::from));
+        to.set_main(rest.main.as_str().into());
+    }
+}
