@@ -1,9 +1,9 @@
-//! Checks any of the files that people write, by its name.
+//! Checks any of the files that people write, by its name, alone or together with others.
 //!
 //! Refuses: files of other names, and silence about what could not be checked.
-use crate::fault::{Fault, Wrong};
+use crate::fault::{Fault, Weight, Wrong};
 use crate::lifter_file::{self, Names};
-use crate::{Source, gym_file, kiosk_file};
+use crate::{Source, coach_file, gym_file, kiosk_file};
 use domain::Gym;
 
 /// What is known beside the file.
@@ -13,22 +13,115 @@ pub struct Context<'a> {
     pub gym: Option<&'a Gym>,
 }
 
-/// Every fault of one file, by row: gym.toml, lifters.toml or kiosk.toml. What is merely odd is
-/// among them.
+/// The kinds of file that are checked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Kind {
+    Gym,
+    Lifters,
+    Kiosk,
+    Plan,
+    Other,
+}
+
+fn kind(name: &str) -> Kind {
+    let base = name.rsplit(['/', '\\']).next().unwrap_or_default();
+    match base.to_lowercase().as_str() {
+        "gym.toml" => Kind::Gym,
+        "lifters.toml" => Kind::Lifters,
+        "kiosk.toml" => Kind::Kiosk,
+        base if base.ends_with(".csv") => Kind::Plan,
+        _ => Kind::Other,
+    }
+}
+
+/// Every fault of one file, by row: gym.toml, lifters.toml, kiosk.toml or a plan in CSV. What is
+/// merely odd is among them.
 #[must_use]
 pub fn check(source: Source<'_>, context: Context<'_>) -> Vec<Fault> {
-    let base = source.name.rsplit(['/', '\\']).next().unwrap_or_default();
-    match base.to_lowercase().as_str() {
-        "gym.toml" => gym_file::gym_alone(source).2,
-        "lifters.toml" => {
-            let names = context.gym.map_or_else(Names::open, Names::of);
-            lifter_file::read(source, &names).1
+    let gym = context.gym;
+    let alone = |thing: &str, mut faults: Vec<Fault>| {
+        if gym.is_none() {
+            faults.push(unheld(source.name, thing));
         }
-        "kiosk.toml" => kiosk_file::kiosk_noted(source, context.gym).1,
-        _ => {
-            let right = "give gym.toml, lifters.toml or kiosk.toml";
-            let wrong = Wrong::plain("a file of a name that is not checked", right);
+        faults
+    };
+    match kind(source.name) {
+        Kind::Gym => gym_file::gym_alone(source).2,
+        Kind::Lifters => {
+            let names = gym.map_or_else(Names::open, Names::of);
+            alone("lifters", lifter_file::read(source, &names).1)
+        }
+        Kind::Kiosk => match kiosk_file::kiosk_noted(source, gym) {
+            (Some(kiosk), faults) if kiosk.racks.is_none() => faults,
+            (_, faults) => alone("a kiosk", faults),
+        },
+        Kind::Plan => alone("a plan", coach_file::read(source, gym).1),
+        Kind::Other => {
+            let right = "give gym.toml, lifters.toml, kiosk.toml or a plan that ends in .csv";
+            let wrong = Wrong::plain("a file of a kind that is not checked", right);
             vec![Fault::whole(source.name, wrong)]
         }
+    }
+}
+
+/// Every fault of several files, in their order. The first gym.toml and the first lifters.toml
+/// among them stand before the gym of `context`, and the others are held against what they make.
+#[must_use]
+pub fn check_all(sources: &[Source<'_>], context: Context<'_>) -> Vec<Fault> {
+    let at = |wanted| {
+        sources
+            .iter()
+            .position(|source| kind(source.name) == wanted)
+    };
+    let (gym_at, lifters_at) = (at(Kind::Gym), at(Kind::Lifters));
+    let (gym, names, gym_faults) = match gym_at {
+        Some(at) => {
+            let (gym, names, faults) = gym_file::gym_alone(sources[at]);
+            (is_whole(&faults).then_some(gym), names, faults)
+        }
+        None => {
+            let names = context.gym.map_or_else(Names::open, Names::of);
+            (context.gym.cloned(), names, Vec::new())
+        }
+    };
+    let held = gym_at.is_some() || context.gym.is_some();
+    let (lifters, lifter_faults) = match lifters_at {
+        Some(at) => {
+            let (lifters, mut faults) = lifter_file::read(sources[at], &names);
+            let whole = is_whole(&faults);
+            if !held {
+                faults.push(unheld(sources[at].name, "lifters"));
+            }
+            (whole.then_some(lifters), faults)
+        }
+        None => (context.gym.map(|gym| gym.lifters.clone()), Vec::new()),
+    };
+    let gym = gym
+        .zip(lifters)
+        .map(|(gym, lifters)| Gym { lifters, ..gym });
+    let mut faults = Vec::new();
+    for (number, source) in sources.iter().enumerate() {
+        if Some(number) == gym_at {
+            faults.extend_from_slice(&gym_faults);
+        } else if Some(number) == lifters_at {
+            faults.extend_from_slice(&lifter_faults);
+        } else {
+            faults.extend(check(*source, Context { gym: gym.as_ref() }));
+        }
+    }
+    faults
+}
+
+fn is_whole(faults: &[Fault]) -> bool {
+    faults.iter().all(|fault| fault.weight == Weight::Odd)
+}
+
+/// Tells that names in a file were not held against anything.
+fn unheld(file: &str, thing: &str) -> Fault {
+    let read = format!("{thing} without a whole gym beside it, so names were not checked");
+    let right = "check it together with gym.toml and lifters.toml";
+    Fault {
+        weight: Weight::Odd,
+        ..Fault::whole(file, Wrong::plain(read, right))
     }
 }

@@ -58,7 +58,7 @@ impl fmt::Display for Fault {
         }
         let odd = match self.weight {
             Weight::Wrong => "",
-            Weight::Odd => "odd, but taken: ",
+            Weight::Odd => "odd: ",
         };
         write!(f, ": {odd}read {}; {}", self.read, self.right)
     }

@@ -5,26 +5,36 @@
 #![forbid(unsafe_code)]
 
 mod bar_file;
+mod cells;
 mod check;
+mod coach_file;
+mod columns;
+mod date;
 mod fault;
+mod file_kind;
 mod gym_file;
 mod kiosk_file;
 mod lift_file;
 mod lifter_file;
 mod nearest;
 mod pattern_file;
+mod plan_faults;
+mod plan_row;
 mod plates_file;
 mod quantity;
 mod rack_file;
+mod shift;
 mod toml_doc;
 mod toml_entry;
 
 pub mod fields;
 
-pub use check::{Context, check};
+pub use check::{Context, check, check_all};
+pub use coach_file::coach_plan;
 pub use fault::{Column, Fault, Weight};
 pub use gym_file::{gym, gym_noted};
 pub use kiosk_file::{Kiosk, kiosk, kiosk_noted};
+pub use shift::shift_weeks;
 
 /// A file's name and its bytes as they were found.
 #[derive(Debug, Clone, Copy)]

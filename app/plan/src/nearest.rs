@@ -31,7 +31,7 @@ pub(crate) fn nearest<'k>(text: &str, known: &[&'k str]) -> Option<&'k str> {
     let apart = |name: &&str| strsim::osa_distance(&squeeze(name), &text);
     let best = known.iter().min_by_key(|name| apart(name))?;
     // A third of the letters may be wrong; more is another word.
-    (apart(best) <= (length / 3).max(1)).then_some(*best)
+    (apart(best) <= length.div_ceil(3)).then_some(*best)
 }
 
 /// What to write instead of an unknown name: the nearest known one, else all of them.
@@ -40,7 +40,6 @@ pub(crate) fn hint(text: &str, known: &[&str]) -> String {
         return format!("write {}", quote(name));
     }
     match known {
-        [] => String::from("there is none yet, so add it first"),
         [one] => format!("write {}, the only one known", quote(one)),
         _ => format!("write {}", one_of(known)),
     }

@@ -21,18 +21,21 @@ fn with_point(text: &str) -> String {
 /// What a quantity fault means for a `thing` such as "a mass".
 fn words(text: &str, thing: &str, fault: QuantityFault, bare: &str, example: &str) -> Wrong {
     let such = || format!("write {thing} such as {example}");
+    let number = text
+        .trim_start()
+        .starts_with(|c: char| c.is_ascii_digit() || c == '.');
     match fault {
         QuantityFault::NoUnit => Wrong::value(text, &format!("{thing} without a unit"), bare),
-        QuantityFault::UnknownUnit => {
+        QuantityFault::UnknownUnit if number => {
             Wrong::value(text, &format!("{thing} in a unit not known here"), such())
         }
-        QuantityFault::Number(DecimalFault::NotANumber) => {
+        QuantityFault::UnknownUnit | QuantityFault::Number(DecimalFault::NotANumber) => {
             Wrong::value(text, &format!("not {thing}"), such())
         }
         QuantityFault::Number(DecimalFault::TooFine) => Wrong::value(
             text,
             &format!("{thing} that cannot be kept exactly"),
-            "write fewer decimals",
+            "write fewer decimals, or a fraction in halves down to 64ths",
         ),
         QuantityFault::Number(DecimalFault::TooLarge) => Wrong::value(
             text,
@@ -137,17 +140,31 @@ pub(crate) fn time_ms(text: &str, range: &RangeInclusive<u32>) -> Result<u32, Wr
         decimal::read(number.trim(), scale, limit).map_err(|_| not())?
     };
     let ms = u32::try_from(ms).unwrap_or(u32::MAX);
-    outside(text, &ms, range, |ms| {
-        format!("{} s", decimal::write_rounded(i64::from(*ms), 1_000, 3))
-    })
-    .map_or(Ok(ms), Err)
+    outside(text, &ms, range, time_words).map_or(Ok(ms), Err)
+}
+
+/// A limit in the unit that people say it in.
+fn time_words(ms: &u32) -> String {
+    let (scale, unit) = match ms {
+        120_000.. if ms.is_multiple_of(60_000) => (60_000, "min"),
+        _ => (1_000, "s"),
+    };
+    format!(
+        "{} {unit}",
+        decimal::write_rounded(i64::from(*ms), scale, 3)
+    )
 }
 
 /// A rest between sets, from 15 s to half an hour, in seconds. Fifteen seconds keeps "3", meant
 /// as minutes, from being taken as seconds.
 pub(crate) fn rest_s(text: &str) -> Result<u32, Wrong> {
+    let bare = text.trim();
+    if (1..=2).contains(&bare.len()) && bare.parse::<u8>().is_ok_and(|number| number < 15) {
+        let right = format!("write \"{bare} min\", or seconds from 15 on");
+        return Err(Wrong::value(text, &format!("a rest of {bare} s"), right));
+    }
     let ms = time_ms(text, &(15_000..=1_800_000))?;
-    if ms % 1_000 == 0 {
+    if ms.is_multiple_of(1_000) {
         Ok(ms / 1_000)
     } else {
         Err(Wrong::value(text, "not whole seconds", TIME_EXAMPLE))

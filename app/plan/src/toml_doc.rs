@@ -125,6 +125,9 @@ fn broken(raw: Option<&str>, message: &str) -> Wrong {
     let (what, expected) = message.split_once(", expected ").unwrap_or((message, ""));
     let right = match (what, expected) {
         ("duplicate key", _) => String::from("keep one of them"),
+        ("string values must be quoted", _) => {
+            format!("write {}", quote(raw.unwrap_or_default().trim()))
+        }
         (_, "") => String::from("see that keys, quotes and brackets are whole"),
         _ => format!("write {expected} there"),
     };
@@ -207,7 +210,8 @@ impl Known {
         if let Some(name) = self.names.iter().find(|name| fold(name) == folded) {
             return Ok(name.clone());
         }
-        if !self.complete {
+        // Without any name the lack of them is the fault, and told already.
+        if !self.complete || self.names.is_empty() {
             return Ok(text.trim().to_owned());
         }
         let names: Vec<_> = self.names.iter().map(String::as_str).collect();

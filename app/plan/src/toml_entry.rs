@@ -2,7 +2,7 @@
 //!
 //! Refuses: unknown keys, missing keys, values of another kind; each is told and reading goes on.
 use crate::fault::{Wrong, quote};
-use crate::fields::{Need, Table};
+use crate::fields::{Field, Need, Table};
 use crate::nearest::hint;
 use crate::quantity;
 use crate::toml_doc::Doc;
@@ -79,7 +79,7 @@ impl<'t> Entry<'t> {
         let field = self.kind.fields.iter().find(|field| field.key == key);
         let field = field.expect("every key that is read is in the table's list of keys");
         if value.is_none() && matches!(field.need, Need::Always) {
-            let right = format!("write {} = {}", field.key, field.example);
+            let right = advice(field);
             let read = format!("{} without {}", self.kind.a, quote(key));
             doc.missing(&self.at, Wrong::plain(read, right));
         }
@@ -89,9 +89,7 @@ impl<'t> Entry<'t> {
     /// The example of a key, for a fault's advice.
     fn example(&self, key: &str) -> String {
         let field = self.kind.fields.iter().find(|field| field.key == key);
-        field.map_or_else(String::new, |field| {
-            format!("write {key} = {}", field.example)
-        })
+        field.map_or_else(String::new, advice)
     }
 
     /// Reads a text.
@@ -220,6 +218,15 @@ impl<'t> Entry<'t> {
             (name.as_ref(), key.span(), text(doc, value, example, &read))
         };
         pairs.into_iter().map(one).collect()
+    }
+}
+
+/// How a key is written.
+fn advice(field: &Field) -> String {
+    if field.example.starts_with("[[") {
+        format!("add {}", field.example)
+    } else {
+        format!("write {} = {}", field.key, field.example)
     }
 }
 

@@ -1,5 +1,6 @@
 //! The demo gym passes its own checker and says what it is meant to say.
-use domain::{Gym, LengthUnit};
+use domain::prescription::LoadWish;
+use domain::{Gym, LengthUnit, MassUnit};
 use plan::{Context, Source};
 use std::fmt::Write as _;
 
@@ -28,7 +29,7 @@ fn summary(gym: &Gym) -> String {
     }
     for bar in &gym.bars {
         let (mass, shaft, sleeve) = (
-            bar.mass.exact(domain::MassUnit::Kg),
+            bar.mass.exact(MassUnit::Kg),
             mm(bar.shaft_diameter),
             mm(bar.sleeve),
         );
@@ -105,9 +106,49 @@ fn the_gym_is_whole() {
 }
 
 #[test]
+fn the_plan_is_whole() {
+    let text = demo("plans/four-weeks.csv");
+    let name = "plans/four-weeks.csv";
+    let rows = plan::coach_plan(Source { name, text: &text }, &gym()).expect("a good plan");
+    let line = |row: &domain::Prescription| {
+        let (date, lifter, lift) = (row.date.format("%a %F"), &row.lifter, &row.lift);
+        let domain::Prescription {
+            sets,
+            reps,
+            load,
+            ladder,
+            rest_s,
+            note,
+            ..
+        } = row;
+        let load = match load {
+            LoadWish::Mass(mass) => mass.words(if text_is_pounds(*mass) {
+                MassUnit::Lb
+            } else {
+                MassUnit::Kg
+            }),
+            LoadWish::OfBest(share) => format!("{share} of 10000"),
+        };
+        format!("{date} {lifter}: {lift} {sets} x {reps}, {load}, {ladder:?}, {rest_s:?}, {note:?}")
+    };
+    let lines: Vec<_> = rows.iter().map(line).collect();
+    insta::assert_snapshot!(lines.join("\n"));
+}
+
+/// Whole pounds are seldom whole hundredths of a kilogram.
+fn text_is_pounds(mass: domain::Mass) -> bool {
+    mass.ng() % MassUnit::Lb.scale() == 0
+}
+
+#[test]
 fn every_file_passes_the_checker() {
     let gym = gym();
-    for name in ["gym.toml", "lifters.toml", "kiosk.toml"] {
+    for name in [
+        "gym.toml",
+        "lifters.toml",
+        "kiosk.toml",
+        "plans/four-weeks.csv",
+    ] {
         let text = demo(name);
         let context = Context { gym: Some(&gym) };
         assert_eq!(

@@ -1,0 +1,171 @@
+//! Keys of gym.toml: the gym, its racks, bars and plates.
+use super::{Table, may, must};
+
+/// gym.toml.
+pub const GYM: Table = Table {
+    a: "the gym's file",
+    form: "gym.toml",
+    fields: &[
+        must(
+            "name",
+            "\"The Old Ropewalk\"",
+            "what the gym is called, up to 40 characters",
+        ),
+        must("rack", "[[rack]] tables", "the racks, 1 to 50"),
+        must("bar", "[[bar]] tables", "the bars, 1 to 100"),
+        must(
+            "plate_set",
+            "[[plate_set]] tables",
+            "the plates, in sets, 1 to 50",
+        ),
+        may(
+            "lift",
+            "the lifts that come with the program",
+            "[[lift]] tables",
+            "lifts changed or added, up to 100",
+        ),
+        may(
+            "pattern",
+            "the patterns that come with the program",
+            "[[pattern]] tables",
+            "warm-up patterns changed or added, up to 100",
+        ),
+    ],
+};
+
+/// A rack.
+pub const RACK: Table = Table {
+    a: "a rack",
+    form: "[[rack]]",
+    fields: &[
+        must("name", "\"river rack\"", "what the gym calls it"),
+        must(
+            "first_hole",
+            "\"9 in\"",
+            "floor to the centre of hole 1, the lowest, 10 mm to 2 m",
+        ),
+        must(
+            "spacing",
+            "\"3 in\"",
+            "between the centres of neighbouring holes, 10 to 300 mm",
+        ),
+        must("holes", "24", "how many, 1 to 200"),
+        must(
+            "pin_diameter",
+            "\"1 in\"",
+            "5 to 60 mm, less than the spacing",
+        ),
+        may(
+            "hole_diameter",
+            "the pins fit without play",
+            "\"1 1/16 in\"",
+            "from the pin's diameter to less than the spacing",
+        ),
+        may(
+            "mats",
+            "no mats",
+            "[\"20 mm\", \"10 mm\"]",
+            "thickness of each mat that may be stood on, 1 to 200 mm, up to 8 mats",
+        ),
+        may(
+            "calibration",
+            "the height is computed",
+            "{ hole = 6, bar_height = \"427 mm\" }",
+            "a height measured once, which replaces the computed one",
+        ),
+        must(
+            "plate_set",
+            "\"pound plates\"",
+            "name of the plate set that hangs by it",
+        ),
+    ],
+};
+
+/// A measured height.
+pub const CALIBRATION: Table = Table {
+    a: "a calibration",
+    form: "{ hole = 6, bar_height = \"427 mm\" }",
+    fields: &[
+        must("hole", "6", "number of the hole that the pins were in"),
+        must(
+            "bar_height",
+            "\"427 mm\"",
+            "floor to the centre of the bar that lay on them, 10 mm to 3 m",
+        ),
+    ],
+};
+
+/// A bar.
+pub const BAR: Table = Table {
+    a: "a bar",
+    form: "[[bar]]",
+    fields: &[
+        must("name", "\"river bar\"", "what the gym calls it"),
+        must("mass", "\"45 lb\"", "the bar alone, 1 to 60 kg"),
+        may(
+            "collars",
+            "not counted",
+            "\"5 kg\"",
+            "both collars together, up to 10 kg",
+        ),
+        must("shaft_diameter", "\"28.5 mm\"", "10 to 60 mm"),
+        must(
+            "sleeve",
+            "\"370 mm\"",
+            "what one sleeve holds with its collar on, 50 mm to 1 m",
+        ),
+        must(
+            "condition",
+            "\"straight\"",
+            "\"straight\", kept off the pins, or \"retired\", the one for pulls from pins",
+        ),
+        may(
+            "rack",
+            "it serves every rack",
+            "\"river rack\"",
+            "name of the rack that it stands by",
+        ),
+    ],
+};
+
+/// A plate set.
+pub const PLATE_SET: Table = Table {
+    a: "a plate set",
+    form: "[[plate_set]]",
+    fields: &[
+        must("name", "\"pound plates\"", "what the gym calls it"),
+        may(
+            "big_inside",
+            "true",
+            "true",
+            "a plate may only go outside plates at least as heavy",
+        ),
+        must(
+            "plates",
+            "[{ mass = \"45 lb\", pairs = 6, thickness = \"38 mm\", diameter = \"450 mm\" }]",
+            "the kinds of plate, 1 to 30",
+        ),
+    ],
+};
+
+/// A kind of plate.
+pub const PLATE: Table = Table {
+    a: "a plate",
+    form: "{ mass = \"45 lb\", pairs = 6, thickness = \"38 mm\", diameter = \"450 mm\" }",
+    fields: &[
+        must(
+            "mass",
+            "\"45 lb\"",
+            "one plate, 0.1 to 100 kg; the unit is the one on its face",
+        ),
+        must("pairs", "6", "how many pairs, 0 to 50"),
+        must("thickness", "\"38 mm\"", "along the sleeve, 1 to 200 mm"),
+        must("diameter", "\"450 mm\"", "50 to 600 mm"),
+        may(
+            "handling",
+            "by mass: 4 s under 10 kg, 6 s under 20 kg, else 8 s",
+            "\"6 s\"",
+            "time to put a pair on or take it off, 0 to 120 s",
+        ),
+    ],
+};

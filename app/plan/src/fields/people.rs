@@ -1,0 +1,123 @@
+//! Keys of lifters.toml and kiosk.toml.
+use super::{Table, may, must};
+
+/// lifters.toml.
+pub const LIFTERS: Table = Table {
+    a: "the lifters' file",
+    form: "lifters.toml",
+    fields: &[must("lifter", "[[lifter]] tables", "the lifters, 1 to 500")],
+};
+
+/// A lifter.
+pub const LIFTER: Table = Table {
+    a: "a lifter",
+    form: "[[lifter]]",
+    fields: &[
+        must(
+            "name",
+            "\"Tevita\"",
+            "as shown on the tile; plans use it too",
+        ),
+        must(
+            "unit",
+            "\"lb\"",
+            "\"kg\" or \"lb\": what the screen shows this lifter",
+        ),
+        must("rack", "\"river rack\"", "name of the rack they train at"),
+        may(
+            "bar",
+            "the rack's first straight one",
+            "\"river bar\"",
+            "name of the bar from the floor",
+        ),
+        may(
+            "ladder",
+            "\"fives\"",
+            "\"5-3-2-1\"",
+            "the warm-up pattern used when a plan names none",
+        ),
+        may(
+            "landmarks",
+            "none measured",
+            "{ tibial_tuberosity = \"455 mm\" }",
+            "heights above the floor in the shoes they lift in",
+        ),
+        may(
+            "belt",
+            "\"never\"",
+            "\"rung 3\"",
+            "from when on it is worn: \"rung 3\", \"100 kg\" or \"never\"",
+        ),
+        may("straps", "\"never\"", "\"140 kg\"", "as for the belt"),
+        may(
+            "bests",
+            "none recorded",
+            "{ \"rack pull\" = \"220 kg\" }",
+            "recorded best by lift, 1 to 1000 kg, for percentages in plans",
+        ),
+    ],
+};
+
+/// The heights on a lifter's body.
+pub const LANDMARKS: Table = Table {
+    a: "a set of landmarks",
+    form: "{ tibial_tuberosity = \"455 mm\", patella_top = \"550 mm\" }",
+    fields: &[
+        may(
+            "tibial_tuberosity",
+            "not measured",
+            "\"455 mm\"",
+            "the bump of the shin bone below the knee, 100 mm to 2 m",
+        ),
+        may(
+            "patella_top",
+            "not measured",
+            "\"550 mm\"",
+            "upper edge of the kneecap, 100 mm to 2 m",
+        ),
+        may(
+            "mid_thigh",
+            "not measured",
+            "\"690 mm\"",
+            "half-way up the thigh, 100 mm to 2 m",
+        ),
+        may(
+            "lockout",
+            "not measured",
+            "\"770 mm\"",
+            "the bar in hanging hands, standing tall, 100 mm to 2 m",
+        ),
+    ],
+};
+
+/// kiosk.toml.
+pub const KIOSK: Table = Table {
+    a: "the kiosk's file",
+    form: "kiosk.toml",
+    fields: &[
+        may(
+            "address",
+            "\"127.0.0.1\", this machine alone",
+            "\"192.168.1.20\"",
+            "the address that the page is served on",
+        ),
+        may(
+            "port",
+            "8470",
+            "8470",
+            "the port that the page is served on, 1 to 65535",
+        ),
+        may(
+            "share",
+            "true",
+            "false",
+            "whether the page is served at all",
+        ),
+        may(
+            "racks",
+            "all of the gym's",
+            "[\"river rack\"]",
+            "names of the racks shown on this kiosk",
+        ),
+    ],
+};
