@@ -6,13 +6,6 @@ use crate::lifter_file::{self, Names};
 use crate::{Source, coach_file, gym_file, kiosk_file};
 use domain::Gym;
 
-/// What is known beside the file.
-#[derive(Debug, Clone, Copy, Default)]
-pub struct Context<'a> {
-    /// The gym, when there is one: names are held against it.
-    pub gym: Option<&'a Gym>,
-}
-
 /// The kinds of file that are checked.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Kind {
@@ -35,10 +28,9 @@ fn kind(name: &str) -> Kind {
 }
 
 /// Every fault of one file, by row: gym.toml, lifters.toml, kiosk.toml or a plan in CSV. What is
-/// merely odd is among them.
+/// merely odd is among them. Names in it are held against `gym`; without one that is told too.
 #[must_use]
-pub fn check(source: Source<'_>, context: Context<'_>) -> Vec<Fault> {
-    let gym = context.gym;
+pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
     let alone = |thing: &str, mut faults: Vec<Fault>| {
         if gym.is_none() {
             faults.push(unheld(source.name, thing));
@@ -65,9 +57,9 @@ pub fn check(source: Source<'_>, context: Context<'_>) -> Vec<Fault> {
 }
 
 /// Every fault of several files, in their order. The first gym.toml and the first lifters.toml
-/// among them stand before the gym of `context`, and the others are held against what they make.
+/// among them stand before `context`, and the others are held against what they make.
 #[must_use]
-pub fn check_all(sources: &[Source<'_>], context: Context<'_>) -> Vec<Fault> {
+pub fn check_all(sources: &[Source<'_>], context: Option<&Gym>) -> Vec<Fault> {
     let at = |wanted| {
         sources
             .iter()
@@ -80,11 +72,11 @@ pub fn check_all(sources: &[Source<'_>], context: Context<'_>) -> Vec<Fault> {
             (is_whole(&faults).then_some(gym), names, faults)
         }
         None => {
-            let names = context.gym.map_or_else(Names::open, Names::of);
-            (context.gym.cloned(), names, Vec::new())
+            let names = context.map_or_else(Names::open, Names::of);
+            (context.cloned(), names, Vec::new())
         }
     };
-    let held = gym_at.is_some() || context.gym.is_some();
+    let held = gym_at.is_some() || context.is_some();
     let (lifters, lifter_faults) = match lifters_at {
         Some(at) => {
             let (lifters, mut faults) = lifter_file::read(sources[at], &names);
@@ -94,7 +86,7 @@ pub fn check_all(sources: &[Source<'_>], context: Context<'_>) -> Vec<Fault> {
             }
             (whole.then_some(lifters), faults)
         }
-        None => (context.gym.map(|gym| gym.lifters.clone()), Vec::new()),
+        None => (context.map(|gym| gym.lifters.clone()), Vec::new()),
     };
     let gym = gym
         .zip(lifters)
@@ -106,14 +98,14 @@ pub fn check_all(sources: &[Source<'_>], context: Context<'_>) -> Vec<Fault> {
         } else if Some(number) == lifters_at {
             faults.extend_from_slice(&lifter_faults);
         } else {
-            faults.extend(check(*source, Context { gym: gym.as_ref() }));
+            faults.extend(check(*source, gym.as_ref()));
         }
     }
     faults
 }
 
 fn is_whole(faults: &[Fault]) -> bool {
-    faults.iter().all(|fault| fault.weight == Weight::Odd)
+    !faults.iter().any(Fault::stops)
 }
 
 /// Tells that names in a file were not held against anything.

@@ -3,7 +3,7 @@
 //! Refuses: a plan with any fault, a plan without rows, the same lift of a lifter twice a day.
 use crate::Source;
 use crate::columns::{self, Columns};
-use crate::fault::{Fault, Weight, Wrong};
+use crate::fault::{Fault, Wrong};
 use crate::plan_faults::PlanFaults;
 use crate::plan_row::{self, Against};
 use crate::{cells, file_kind};
@@ -19,7 +19,7 @@ const ROWS_MAX: usize = 20_000;
 /// Every fault of the plan, by row and column. A plan with a fault gives no rows.
 pub fn coach_plan(source: Source<'_>, gym: &Gym) -> Result<Vec<Prescription>, Vec<Fault>> {
     let (rows, faults) = read(source, Some(gym));
-    if faults.iter().any(|fault| fault.weight == Weight::Wrong) {
+    if faults.iter().any(Fault::stops) {
         Err(faults)
     } else {
         Ok(rows)

@@ -65,6 +65,12 @@ impl fmt::Display for Fault {
 }
 
 impl Fault {
+    /// Whether the file is refused for it.
+    #[must_use]
+    pub fn stops(&self) -> bool {
+        self.weight == Weight::Wrong
+    }
+
     /// A fault of a file as a whole.
     pub(crate) fn whole(file: &str, wrong: Wrong) -> Self {
         Self {

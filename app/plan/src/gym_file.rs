@@ -1,8 +1,8 @@
 //! gym.toml and lifters.toml together: the whole gym, or every fault of both.
 //!
-//! Refuses: a gym with any fault that is [`Weight::Wrong`].
+//! Refuses: a gym with any fault that [stops](Fault::stops) it.
 use crate::Source;
-use crate::fault::{Fault, Weight, Wrong};
+use crate::fault::{Fault, Wrong};
 use crate::fields;
 use crate::lifter_file::{self, Names};
 use crate::toml_doc::{Doc, Known, name};
@@ -26,7 +26,7 @@ pub fn gym_noted(gym: Source<'_>, lifters: Source<'_>) -> (Option<Gym>, Vec<Faul
     let (people, more) = lifter_file::read(lifters, &names);
     read.lifters = people;
     faults.extend(more);
-    let wrong = faults.iter().any(|fault| fault.weight == Weight::Wrong);
+    let wrong = faults.iter().any(Fault::stops);
     ((!wrong).then_some(read), faults)
 }
 

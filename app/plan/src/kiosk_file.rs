@@ -2,7 +2,7 @@
 //!
 //! Refuses: racks that the gym does not have, addresses that are names.
 use crate::Source;
-use crate::fault::{Fault, Weight, Wrong};
+use crate::fault::{Fault, Wrong};
 use crate::fields;
 use crate::toml_doc::{Doc, Known};
 use crate::toml_entry::Entry;
@@ -78,7 +78,7 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
         racks: given.then_some(racks),
     };
     let faults = doc.close();
-    let wrong = faults.iter().any(|fault| fault.weight == Weight::Wrong);
+    let wrong = faults.iter().any(Fault::stops);
     ((!wrong).then_some(kiosk), faults)
 }
 

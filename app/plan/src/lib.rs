@@ -29,7 +29,7 @@ mod toml_entry;
 
 pub mod fields;
 
-pub use check::{Context, check, check_all};
+pub use check::{check, check_all};
 pub use coach_file::coach_plan;
 pub use fault::{Column, Fault, Weight};
 pub use gym_file::{gym, gym_noted};

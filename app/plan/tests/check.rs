@@ -1,5 +1,5 @@
 //! The checker: by file name, alone and together.
-use plan::{Context, Source};
+use plan::Source;
 
 fn demo(name: &str) -> Vec<u8> {
     let path = format!("{}/../../demo-data/{name}", env!("CARGO_MANIFEST_DIR"));
@@ -11,7 +11,7 @@ fn told(files: &[(&str, Vec<u8>)]) -> Vec<String> {
         .iter()
         .map(|(name, text)| Source { name, text })
         .collect();
-    let faults = plan::check_all(&sources, Context::default());
+    let faults = plan::check_all(&sources, None);
     faults.iter().map(ToString::to_string).collect()
 }
 
@@ -77,7 +77,7 @@ fn the_gym_of_the_context_serves_files_that_come_alone() {
     let source = |name, text| Source { name, text };
     let gym = plan::gym(source("gym.toml", &gym), source("lifters.toml", &lifters));
     let gym = gym.expect("a good gym");
-    let context = Context { gym: Some(&gym) };
+    let context = Some(&gym);
     let told = |name, text: &str| {
         let source = Source {
             name,

@@ -1,7 +1,7 @@
 //! The demo gym passes its own checker and says what it is meant to say.
 use domain::prescription::LoadWish;
 use domain::{Gym, LengthUnit, MassUnit};
-use plan::{Context, Source};
+use plan::Source;
 use std::fmt::Write as _;
 
 fn demo(name: &str) -> Vec<u8> {
@@ -150,7 +150,7 @@ fn every_file_passes_the_checker() {
         "plans/four-weeks.csv",
     ] {
         let text = demo(name);
-        let context = Context { gym: Some(&gym) };
+        let context = Some(&gym);
         assert_eq!(
             plan::check(Source { name, text: &text }, context),
             Vec::new()

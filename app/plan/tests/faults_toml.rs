@@ -1,5 +1,5 @@
 //! Bad gym, lifter and kiosk files, each with every word that is told about it.
-use plan::{Context, Source};
+use plan::Source;
 use std::fmt::Write as _;
 
 const GYM: &str = r#"name = "Barn"
@@ -231,7 +231,7 @@ fn kiosk_files() {
             },
         );
         let gym = gym.expect("a good gym");
-        let faults = plan::check(source, Context { gym: Some(&gym) });
+        let faults = plan::check(source, Some(&gym));
         let lines: Vec<_> = faults.iter().map(|fault| format!("  {fault}\n")).collect();
         format!("{text:?}\n{}", lines.concat())
     };

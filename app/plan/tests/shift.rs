@@ -25,13 +25,13 @@ fn day(text: &str) -> NaiveDate {
 #[test]
 fn the_week_of_the_day_becomes_the_second() {
     // A plan from Tuesday 2026-11-24; the week of Sunday 2027-03-07 begins on Monday 1 March.
-    let mut rows = vec![row(day("2026-11-24")), row(day("2026-12-02"))];
-    plan::shift_weeks(&mut rows, day("2027-03-07"));
+    let rows = vec![row(day("2026-11-24")), row(day("2026-12-02"))];
+    let rows = plan::shift_weeks(rows, day("2027-03-07"));
     assert_eq!(
         [rows[0].date, rows[1].date],
         [day("2027-02-23"), day("2027-03-03")]
     );
-    plan::shift_weeks(&mut [], day("2027-03-07"));
+    assert_eq!(plan::shift_weeks(Vec::new(), day("2027-03-07")), []);
 }
 
 proptest! {
@@ -43,15 +43,13 @@ proptest! {
         let from = day("2026-11-23");
         let to = day("2000-01-01") + Days::new(to);
         let before: Vec<_> = days.iter().map(|days| row(from + Days::new(*days))).collect();
-        let mut after = before.clone();
-        plan::shift_weeks(&mut after, to);
+        let after = plan::shift_weeks(before.clone(), to);
         let moved: Vec<_> = before.iter().zip(&after).map(|(a, b)| (b.date - a.date).num_days()).collect();
         prop_assert!(moved.iter().all(|days| *days == moved[0] && days % 7 == 0));
         let first = after.iter().map(|row| row.date).min().expect("a row");
         let week = |date: NaiveDate| date.iso_week();
         prop_assert_eq!(week(first + Days::new(7)), week(to));
-        let mut again = after.clone();
-        plan::shift_weeks(&mut again, to);
+        let again = plan::shift_weeks(after.clone(), to);
         prop_assert_eq!(again, after);
     }
 }
