@@ -9,6 +9,12 @@ use thiserror::Error;
 /// Why the journal cannot be opened, read or written.
 #[derive(Debug, Error)]
 pub enum JournalError {
+    /// There is none.
+    #[error("there is no journal at {}; choose the data folder that has one", .path.display())]
+    Missing {
+        /// The file.
+        path: PathBuf,
+    },
     /// The folder does not exist, or the path names a folder.
     #[error(
         "{} cannot be opened: its folder is missing or closed to this user; create or open it, or \

@@ -10,12 +10,19 @@ mod fault;
 mod faults_tests;
 mod log;
 mod open;
+mod rebuild;
+mod record;
 mod verify;
 pub mod wire;
 
 pub use fault::{AppendError, JournalError, RowFault};
 pub use log::Journal;
+pub use rebuild::{FileOutcome, Rebuilt, rebuild};
+pub use record::{Followed, Record, RecordError, RecordReader, SetRow};
 pub use verify::{Report, verify, verify_with};
 
 /// The journal's name in the data folder.
 pub const JOURNAL_FILE: &str = "journal.sqlite";
+
+/// The record's name in the data folder. It may be deleted at any time.
+pub const RECORD_FILE: &str = "record.sqlite";

@@ -57,6 +57,11 @@ fn open_once(path: &Path) -> Result<Connection, JournalError> {
 /// Opens for reading alone. The file must exist and be a journal.
 pub(crate) fn open_to_read(path: &Path) -> Result<Connection, JournalError> {
     let told = |error| told(path, error);
+    if !path.exists() {
+        return Err(JournalError::Missing {
+            path: path.to_owned(),
+        });
+    }
     let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX;
     let file = Connection::open_with_flags(path, flags).map_err(told)?;
     file.busy_timeout(Duration::from_millis(u64::from(BUSY_MS)))

@@ -173,7 +173,7 @@ pub(crate) fn facts() -> Vec<Fact> {
             sheet: Box::new(from_pins()),
         },
         set(0, 5, Hold::Kept),
-        set(1, 3, Hold::MovedAt(4)),
+        set(1, 4, Hold::MovedAt(4)),
         Fact::WentOn { no },
         Fact::RungSkipped { no, rung: 1 },
         Fact::LiftStopped { no },
@@ -183,6 +183,43 @@ pub(crate) fn facts() -> Vec<Fact> {
             sheet: Box::new(from_floor()),
         },
     ]
+}
+
+/// A morning of two lifters with mistakes, corrections and a set that moved the back; every kind
+/// of fact and every choice of a sheet is in it.
+pub(crate) fn morning() -> Vec<Event> {
+    let (ada, bo, wrong) = (LiftNo(1), LiftNo(2), LiftNo(3));
+    let begin = |no, sheet| Fact::LiftBegun {
+        no,
+        sheet: Box::new(sheet),
+    };
+    let set = |no, rung, reps, hold| Fact::SetDone {
+        no,
+        rung,
+        reps,
+        hold,
+    };
+    let from_floor = LiftSheet {
+        rungs: rungs(),
+        ..from_floor()
+    };
+    let mut facts = facts()[..2].to_vec();
+    facts.extend([
+        begin(ada, from_pins()),
+        set(ada, 0, 5, Hold::Kept),
+        begin(wrong, from_pins()),
+        Fact::EntryUndone { no: wrong },
+        begin(bo, from_floor),
+        set(bo, 0, 3, Hold::MovedAt(2)),
+        Fact::WentOn { no: bo },
+        set(ada, 1, 5, Hold::Kept),
+        Fact::EntryUndone { no: ada },
+        set(ada, 1, 4, Hold::MovedAt(4)),
+        Fact::RungSkipped { no: bo, rung: 1 },
+        Fact::EntryUndone { no: bo },
+        Fact::LiftStopped { no: bo },
+    ]);
+    (0..).zip(facts).map(|(n, fact)| at(n, fact)).collect()
 }
 
 pub(crate) fn at(n: i64, fact: Fact) -> Event {

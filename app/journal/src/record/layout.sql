@@ -1,0 +1,61 @@
+-- The record: what stands of the journal, flat, for reading. It may be deleted at any time; it is
+-- made again. Change it freely and raise LAYOUT in record.rs.
+PRAGMA application_id = 0x50696e52; -- "PinR"
+
+-- Up to which event of the journal it goes, and that event's hash.
+CREATE TABLE mark (
+    id   INTEGER PRIMARY KEY CHECK (id = 1),
+    upto INTEGER NOT NULL,
+    hash BLOB    NOT NULL
+) STRICT;
+
+CREATE TABLE lifts (
+    no          INTEGER PRIMARY KEY,
+    lifter      TEXT    NOT NULL,
+    unit        TEXT    NOT NULL, -- the lifter's: kg or lb
+    lift        TEXT    NOT NULL,
+    date        TEXT    NOT NULL, -- ISO 8601
+    rack        TEXT    NOT NULL,
+    bar         TEXT    NOT NULL,
+    hole        INTEGER,          -- from 1; NULL from the floor
+    asked_ng    INTEGER NOT NULL, -- the plan's load, nanograms
+    rungs       INTEGER NOT NULL, -- how many were set
+    begun_at_ms INTEGER NOT NULL, -- milliseconds since 1970-01-01T00:00:00Z
+    stopped     INTEGER NOT NULL  -- 1 when ended before the last rung
+) STRICT;
+
+CREATE TABLE rungs (
+    lift_no INTEGER NOT NULL,
+    rung    INTEGER NOT NULL, -- from 1
+    kind    TEXT    NOT NULL, -- warm-up or work
+    load_ng INTEGER NOT NULL,
+    reps    INTEGER NOT NULL,
+    PRIMARY KEY (lift_no, rung)
+) STRICT, WITHOUT ROWID;
+
+-- Entries that stand, so that the last one can be taken back.
+CREATE TABLE entries (
+    seq     INTEGER PRIMARY KEY, -- of its event
+    lift_no INTEGER NOT NULL,
+    what    TEXT    NOT NULL     -- set, skip, stop or go on
+) STRICT;
+CREATE INDEX entries_of_lift ON entries (lift_no, seq);
+
+-- Sets that stand.
+CREATE TABLE sets (
+    seq           INTEGER PRIMARY KEY, -- of its event
+    lift_no       INTEGER NOT NULL,
+    lifter        TEXT    NOT NULL,
+    lift          TEXT    NOT NULL,
+    date          TEXT    NOT NULL,
+    rack          TEXT    NOT NULL,
+    rung          INTEGER NOT NULL,    -- from 1
+    kind          TEXT    NOT NULL,    -- warm-up or work
+    load_ng       INTEGER NOT NULL,    -- bar, collars and plates, nanograms
+    unit          TEXT    NOT NULL,    -- the lifter's: kg or lb
+    planned_reps  INTEGER NOT NULL,
+    reps          INTEGER NOT NULL,    -- done, 0 for a miss
+    back_moved_at INTEGER,             -- the rep, from 1; NULL when the back was kept
+    at_ms         INTEGER NOT NULL
+) STRICT;
+CREATE INDEX sets_by_session ON sets (date DESC, lifter, lift_no, seq);

@@ -1,0 +1,204 @@
+//! Reads the record, for those who show it: one view of the file, row by row.
+//!
+//! Refuses: writing, and holding all rows at once.
+use super::{APPLICATION, LAYOUT, RecordError};
+use crate::fault::BUSY_MS;
+use domain::{Mass, MassUnit, Moment};
+use rusqlite::{Connection, OpenFlags, Row, ToSql};
+use std::ops::ControlFlow;
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+
+/// One set that stands.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SetRow {
+    /// Number of its event in the journal.
+    pub seq: u64,
+    /// Number of its lift.
+    pub lift_no: u32,
+    /// Who.
+    pub lifter: String,
+    /// What.
+    pub lift: String,
+    /// The day, ISO 8601.
+    pub date: String,
+    /// Where.
+    pub rack: String,
+    /// Which rung, from 1.
+    pub rung: u32,
+    /// "warm-up" or "work".
+    pub kind: String,
+    /// Bar, collars and plates.
+    pub load: Mass,
+    /// The lifter's unit.
+    pub unit: MassUnit,
+    /// Reps to do.
+    pub planned_reps: u8,
+    /// Reps done, 0 for a miss.
+    pub reps: u8,
+    /// The rep at which the back moved, from 1; `None` when it was kept.
+    pub back_moved_at: Option<u8>,
+    /// When it was entered.
+    pub at: Moment,
+}
+
+/// The record opened for reading. It shows what stood when it was opened.
+#[derive(Debug)]
+pub struct RecordReader {
+    file: Connection,
+    path: PathBuf,
+}
+
+impl RecordReader {
+    /// Opens the record at `path`; `None` when there is none yet.
+    ///
+    /// # Errors
+    /// [`RecordError`] when the file cannot be read, or is not of this program and version.
+    pub fn open(path: &Path) -> Result<Option<Self>, RecordError> {
+        if !path.exists() {
+            return Ok(None);
+        }
+        let failed = |source| RecordError::File {
+            path: path.to_owned(),
+            source,
+        };
+        let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+        let file = Connection::open_with_flags(path, flags).map_err(failed)?;
+        file.busy_timeout(Duration::from_millis(u64::from(BUSY_MS)))
+            .map_err(failed)?;
+        file.execute_batch("BEGIN").map_err(failed)?;
+        let number = |pragma| -> Result<i64, RecordError> {
+            file.pragma_query_value(None, pragma, |row| row.get(0))
+                .map_err(failed)
+        };
+        let tables: u64 = file
+            .query_row("SELECT count(*) FROM sqlite_schema", [], |row| row.get(0))
+            .map_err(failed)?;
+        match (number("application_id")?, number("user_version")?) {
+            (APPLICATION, LAYOUT) => {}
+            (APPLICATION, _) => {
+                return Err(RecordError::OtherLayout {
+                    path: path.to_owned(),
+                });
+            }
+            // Made, and not yet begun.
+            (0, 0) if tables == 0 => return Ok(None),
+            _ => {
+                return Err(RecordError::NotOurs {
+                    path: path.to_owned(),
+                });
+            }
+        }
+        let path = path.to_owned();
+        Ok(Some(Self { file, path }))
+    }
+
+    /// The event of the journal up to which the record goes.
+    ///
+    /// # Errors
+    /// [`RecordError`] when the file cannot be read.
+    pub fn upto(&self) -> Result<u64, RecordError> {
+        self.file
+            .query_row("SELECT upto FROM mark", [], |row| row.get(0))
+            .map_err(|source| self.failed(source))
+    }
+
+    /// Hands every set to `visit` in the order of the journal, until it breaks off.
+    ///
+    /// # Errors
+    /// [`RecordError`] when the file cannot be read.
+    pub fn each_set(
+        &self,
+        visit: impl FnMut(SetRow) -> ControlFlow<()>,
+    ) -> Result<(), RecordError> {
+        self.each("ORDER BY seq", &[], visit)
+    }
+
+    /// Days on which something was done, latest first, at most `most`, only those before the day
+    /// `before` if one is given. Days are ISO 8601.
+    ///
+    /// # Errors
+    /// [`RecordError`] when the file cannot be read.
+    pub fn days(&self, before: Option<&str>, most: u32) -> Result<Vec<String>, RecordError> {
+        self.file
+            .prepare(
+                "SELECT DISTINCT date FROM sets WHERE ?1 IS NULL OR date < ?1 \
+                 ORDER BY date DESC LIMIT ?2",
+            )
+            .and_then(|mut query| {
+                query
+                    .query_map((before, most), |row| row.get(0))
+                    .and_then(Iterator::collect)
+            })
+            .map_err(|source| self.failed(source))
+    }
+
+    /// Hands each set of the days from `first` to `last` to `visit`: latest day first, then by
+    /// lifter, lift and entry, until it breaks off.
+    ///
+    /// # Errors
+    /// [`RecordError`] when the file cannot be read.
+    pub fn each_set_of_days(
+        &self,
+        first: &str,
+        last: &str,
+        visit: impl FnMut(SetRow) -> ControlFlow<()>,
+    ) -> Result<(), RecordError> {
+        self.each(
+            "WHERE date BETWEEN ?1 AND ?2 ORDER BY date DESC, lifter, lift_no, seq",
+            &[&first, &last],
+            visit,
+        )
+    }
+
+    fn each(
+        &self,
+        which: &str,
+        params: &[&dyn ToSql],
+        mut visit: impl FnMut(SetRow) -> ControlFlow<()>,
+    ) -> Result<(), RecordError> {
+        let mut query = self
+            .file
+            .prepare(&format!("SELECT * FROM sets {which}"))
+            .map_err(|source| self.failed(source))?;
+        let mut rows = query.query(params).map_err(|source| self.failed(source))?;
+        while let Some(row) = rows.next().map_err(|source| self.failed(source))? {
+            let row = set_row(row).map_err(|source| self.failed(source))?;
+            if visit(row).is_break() {
+                break;
+            }
+        }
+        Ok(())
+    }
+
+    fn failed(&self, source: rusqlite::Error) -> RecordError {
+        RecordError::File {
+            path: self.path.clone(),
+            source,
+        }
+    }
+}
+
+fn set_row(row: &Row<'_>) -> rusqlite::Result<SetRow> {
+    let unit: String = row.get("unit")?;
+    Ok(SetRow {
+        seq: row.get("seq")?,
+        lift_no: row.get("lift_no")?,
+        lifter: row.get("lifter")?,
+        lift: row.get("lift")?,
+        date: row.get("date")?,
+        rack: row.get("rack")?,
+        rung: row.get("rung")?,
+        kind: row.get("kind")?,
+        load: Mass::from_ng(row.get("load_ng")?),
+        unit: if unit == MassUnit::Lb.word() {
+            MassUnit::Lb
+        } else {
+            MassUnit::Kg
+        },
+        planned_reps: row.get("planned_reps")?,
+        reps: row.get("reps")?,
+        back_moved_at: row.get("back_moved_at")?,
+        at: Moment(row.get("at_ms")?),
+    })
+}
