@@ -78,9 +78,9 @@ proptest! {
         prop_assert_eq!(found, expected);
 
         let state = State::replay(&events);
-        let integer = |value: &Value| match value {
-            Value::Integer(n) => *n,
-            other => panic!("{other:?}"),
+        let integer = |value: &Value| {
+            let Value::Integer(n) = value else { panic!("{value:?}") };
+            *n
         };
         let lifts: Vec<_> = stepped["lifts"].iter().map(|row| (integer(&row[0]), integer(&row[11]))).collect();
         let stand: Vec<_> = state.lifts.values()
