@@ -12,6 +12,8 @@ use alloc::vec::Vec;
 use core::fmt;
 
 mod equipment;
+pub mod ladder;
+pub mod loads;
 
 /// A bar with its collars, and the plates that may go on it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -63,7 +65,7 @@ pub enum Constraint {
 pub struct Refusal {
     /// What bites.
     pub constraint: Constraint,
-    /// Which part of the problem: "rungs[2].target".
+    /// Which part of the problem: `rungs[2].target`.
     pub field: String,
     /// What is wrong, with the value and the limit.
     pub text: String,

@@ -8,8 +8,8 @@ use alloc::format;
 use alloc::string::String;
 
 impl PairKind {
-    /// The longest handling that is planned with, nanoseconds: a million seconds.
-    pub const HANDLING_LIMIT_NS: u64 = 1_000_000_000_000_000;
+    /// The longest handling that is planned with, nanoseconds: ten thousand seconds.
+    pub const HANDLING_LIMIT_NS: u64 = 10_000_000_000_000;
 }
 
 impl Equipment {

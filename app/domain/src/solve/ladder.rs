@@ -1,0 +1,144 @@
+//! The ladder planner: which plates lie on the bar on every rung, at the least cost.
+//!
+//! Refuses: a rung that no plates make (saying what bites), plates on the bar that are not in
+//! the gym, figures out of range. Never returns a plan that some other plan beats.
+//!
+//! # How it works
+//! Plates move at the outer end only, so the stays of two pairs on the bar are either apart or
+//! one lies within the other. Hence the least cost of rungs `i..=j` over a given set of pairs
+//! beneath, `f(i, j, beneath)`, is the least of: a further pair that stays for all of `i..=j`,
+//! plus `f(i, j, beneath + pair)`; or a cut after some rung `k`, `f(i, k, beneath) +
+//! f(k + 1, j, beneath)`; or, for a single rung, what its load costs. Order beneath does not
+//! matter, but what is left in the store, the sleeve and (with big inside) the outermost plate do.
+//! A bound solves the same recursion with the set beneath replaced by its mass, which
+//! never costs more; the search solves it in full, visiting only what the bound cannot rule
+//! out. Costs are whole numbers throughout.
+//!
+//! # Ties
+//! Of several plans of least cost: the fewest pair moves. Of those, read from the first rung
+//! and from the inside: the heaviest plate first (of equal masses the quicker to handle, then
+//! the thinner); a plate before none; and a plate's longest stay first. That leaves one plan,
+//! whatever the order of [`Equipment::plates`].
+use self::effort::Effort;
+use super::{Change, Equipment, Refusal, change};
+use crate::mass::Mass;
+use alloc::vec::Vec;
+
+mod bound;
+mod effort;
+mod grid;
+mod prepare;
+mod refuse;
+mod search;
+mod table;
+mod trace;
+
+/// A ladder to plan.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Problem {
+    /// Bar and plates.
+    pub equipment: Equipment,
+    /// What lies on one side before the first rung, inside to outside. It counts against the
+    /// pairs.
+    pub on_bar: Vec<usize>,
+    /// Whether clearing the sleeve after the last rung counts.
+    pub strip_after: bool,
+    /// The rungs in order, 1 to [`Problem::RUNGS_LIMIT`]; they need not rise.
+    pub rungs: Vec<Wish>,
+}
+
+/// What one rung asks for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Wish {
+    /// Bar, collars and plates.
+    pub target: Mass,
+    /// How far below the target the load may lie, not negative.
+    pub below: Mass,
+    /// How far above the target the load may lie, not negative.
+    pub above: Mass,
+    /// What each kilogram off the target costs, nanoseconds.
+    pub per_kg_off_ns: u64,
+}
+
+/// A ladder with its plates.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Plan {
+    /// Handling and penalties, in units of 10^-21 s: exact.
+    pub cost_zs: i128,
+    /// Handling alone, nanoseconds.
+    pub handling_ns: u64,
+    /// How many times a pair is put on or taken off; clearing the sleeve at the end counts if
+    /// it was asked for.
+    pub pair_moves: u32,
+    /// The rungs in order.
+    pub rungs: Vec<Step>,
+}
+
+/// One rung of a plan.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Step {
+    /// Bar, collars and plates.
+    pub load: Mass,
+    /// Load less target.
+    pub off_target: Mass,
+    /// One side, inside to outside.
+    pub per_side: Vec<usize>,
+    /// What to do at each sleeve to get here.
+    pub change: Change<usize>,
+}
+
+impl Problem {
+    /// The most rungs that are planned with.
+    pub const RUNGS_LIMIT: usize = 48;
+    /// The most that a kilogram off target may cost: a million seconds.
+    pub const PER_KG_OFF_LIMIT_NS: u64 = 1_000_000_000_000_000;
+}
+
+/// Plans the ladder.
+///
+/// # Errors
+/// [`Refusal`] when a figure is out of range, when `on_bar` cannot be, or when a rung cannot be
+/// loaded.
+pub fn plan(problem: &Problem) -> Result<Plan, Refusal> {
+    let ready = prepare::prepare(problem)?;
+    let stacks = effort::stacks(problem, &ready, Effort::MEASURED)?;
+    Ok(spell_out(problem, stacks))
+}
+
+/// Counts a plan afresh from its stacks.
+fn spell_out(problem: &Problem, stacks: Vec<Vec<usize>>) -> Plan {
+    let plates = &problem.equipment.plates;
+    let handling = |moved: &[usize]| moved.iter().map(|&k| plates[k].handling_ns).sum::<u64>();
+    let mut plan = Plan {
+        cost_zs: 0,
+        handling_ns: 0,
+        pair_moves: 0,
+        rungs: Vec::with_capacity(stacks.len()),
+    };
+    let mut before = problem.on_bar.clone();
+    for (wish, per_side) in problem.rungs.iter().zip(stacks) {
+        let change = change(&before, &per_side);
+        plan.handling_ns += handling(&change.take_off) + handling(&change.put_on);
+        plan.pair_moves += count(&change.take_off) + count(&change.put_on);
+        let load = problem.equipment.load(&per_side);
+        let off_target = load - wish.target;
+        plan.cost_zs += i128::from(off_target.ng().unsigned_abs()) * i128::from(wish.per_kg_off_ns);
+        before.clone_from(&per_side);
+        plan.rungs.push(Step {
+            load,
+            off_target,
+            per_side,
+            change,
+        });
+    }
+    if problem.strip_after {
+        plan.handling_ns += handling(&before);
+        plan.pair_moves += count(&before);
+    }
+    plan.cost_zs += i128::from(plan.handling_ns) * prepare::ZS_PER_NS;
+    plan
+}
+
+fn count(moved: &[usize]) -> u32 {
+    u32::try_from(moved.len()).expect("a sleeve holds few plates")
+}

@@ -1,0 +1,71 @@
+//! How hard the planner looks must not show in what it finds.
+use super::{Effort, stacks};
+use crate::length::Length;
+use crate::mass::{Mass, MassUnit};
+use crate::solve::ladder::prepare::prepare;
+use crate::solve::ladder::{Problem, Wish};
+use crate::solve::{Equipment, PairKind};
+use alloc::vec::Vec;
+use proptest::prelude::*;
+
+/// Gives up the search at once, and cannot afford a fine bound.
+const HASTY: Effort = Effort {
+    first_bound: 300,
+    last_bound: 3_000,
+    spots_per_look: 100,
+    first_looks: 1,
+};
+/// Sharpens at every turn.
+const FUSSY: Effort = Effort {
+    first_looks: 1,
+    spots_per_look: 1_000_000,
+    ..Effort::MEASURED
+};
+
+/// Plates as weighed, so that sums are many and counts matter.
+fn problems() -> impl Strategy<Value = Problem> {
+    let plate = (500..25_000_i64, 1..4_u16, 10..40_i64, 2..12_u64);
+    let wish = (0..100_i64, 500..9_000_i64, 500..9_000_i64, 0..3_u64);
+    let plates = prop::collection::vec(plate, 1..7);
+    let rungs = prop::collection::vec(wish, 1..6);
+    let flags = (any::<bool>(), any::<bool>(), prop::option::of(100..300_i64));
+    (plates, rungs, flags).prop_map(|(plates, rungs, (big_inside, strip_after, sleeve))| {
+        let all: i64 = plates.iter().map(|p| 2 * p.0 * i64::from(p.1)).sum();
+        let plates = plates.into_iter().map(|(grams, pairs, mm, s)| PairKind {
+            mass: Mass::of(MassUnit::Kg, grams),
+            pairs,
+            thickness: Length::mm(mm),
+            handling_ns: s * 1_000_000_000,
+        });
+        let rungs = rungs.into_iter().map(|(percent, below, above, s)| Wish {
+            target: Mass::of(MassUnit::Kg, 20_000 + all / 100 * percent),
+            below: Mass::of(MassUnit::Kg, below),
+            above: Mass::of(MassUnit::Kg, above),
+            per_kg_off_ns: s * 1_000_000_000,
+        });
+        Problem {
+            equipment: Equipment {
+                bar_and_collars: Mass::of(MassUnit::Kg, 20_000),
+                sleeve: sleeve.map(Length::mm),
+                big_inside,
+                plates: plates.collect(),
+            },
+            on_bar: Vec::new(),
+            strip_after,
+            rungs: rungs.collect(),
+        }
+    })
+}
+
+proptest! {
+    #[test]
+    fn hasty_fussy_and_measured_efforts_agree(problem in problems()) {
+        let ready = prepare(&problem);
+        prop_assume!(ready.is_ok());
+        let ready = ready.expect("assumed");
+        let measured = stacks(&problem, &ready, Effort::MEASURED);
+        prop_assume!(measured.is_ok());
+        prop_assert_eq!(&stacks(&problem, &ready, HASTY), &measured);
+        prop_assert_eq!(&stacks(&problem, &ready, FUSSY), &measured);
+    }
+}

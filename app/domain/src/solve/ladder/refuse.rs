@@ -1,0 +1,110 @@
+//! Why a rung cannot be loaded. Refuses: blaming one constraint for what another does.
+use super::grid::Grid;
+use super::prepare::Ready;
+use super::{Problem, Wish};
+use crate::solve::equipment::{length_text, mass_text, refusal};
+use crate::solve::loads::Loads;
+use crate::solve::{Constraint, Equipment, Refusal};
+use alloc::format;
+use alloc::string::String;
+
+/// Whether every rung can be loaded by itself. Then the whole ladder can: between rungs the
+/// sleeve may be cleared.
+///
+/// # Errors
+/// [`Refusal`] for the first rung that cannot, with what bites.
+pub(super) fn loadable(problem: &Problem, ready: &Ready, grid: &Grid) -> Result<(), Refusal> {
+    let listed = grid.levels.last().filter(|_| grid.slack == 0);
+    let listed = listed.map(|level| &grid.mass[level.from..level.to]);
+    let in_list = |at: usize| {
+        let window = &ready.windows[at];
+        listed.is_some_and(|masses| {
+            let from = masses.partition_point(|&m| m < window.low);
+            masses.get(from).is_some_and(|&m| m <= window.high)
+        })
+    };
+    let mut doubtful = (0..problem.rungs.len())
+        .filter(|&at| !in_list(at))
+        .peekable();
+    if doubtful.peek().is_none() {
+        return Ok(());
+    }
+    let loads = loads(&problem.equipment, &problem.rungs)?;
+    match doubtful.find(|&at| !reaches(&loads, &problem.rungs[at])) {
+        Some(at) => Err(why(problem, at, &loads)),
+        None => Ok(()),
+    }
+}
+
+/// All loads that any of `rungs` allows, and the next above.
+fn loads(equipment: &Equipment, rungs: &[Wish]) -> Result<Loads, Refusal> {
+    let most = rungs.iter().map(|w| w.target + w.above).max();
+    let heaviest = equipment.plates.iter().map(|p| p.mass).max();
+    let next = heaviest.unwrap_or_default();
+    Loads::new(equipment, most.unwrap_or_default() + next + next)
+}
+
+fn reaches(loads: &Loads, wish: &Wish) -> bool {
+    let found = loads.at_least(wish.target - wish.below);
+    found.is_some_and(|load| load <= wish.target + wish.above)
+}
+
+fn why(problem: &Problem, at: usize, loads: &Loads) -> Refusal {
+    let wish = &problem.rungs[at];
+    let equipment = &problem.equipment;
+    let (low, high) = (wish.target - wish.below, wish.target + wish.above);
+    let wanted = if low == high {
+        mass_text(low)
+    } else {
+        format!("from {} to {}", mass_text(low), mass_text(high))
+    };
+    let nearest = match (loads.at_most(low), loads.at_least(high)) {
+        (Some(below), Some(above)) => format!(
+            "the nearest loads are {} and {}",
+            mass_text(below),
+            mass_text(above)
+        ),
+        (Some(only), None) => format!("the most that can be loaded is {}", mass_text(only)),
+        (None, _) => format!(
+            "the least load is {}",
+            mass_text(loads.nearest(low).unwrap_or_default())
+        ),
+    };
+    let (constraint, cause) = cause(equipment, wish);
+    let text = format!("a load {wanted} cannot be made: {cause}; {nearest}");
+    refusal(constraint, &format!("rungs[{at}].target"), text)
+}
+
+/// The first constraint without which the rung could be loaded.
+fn cause(equipment: &Equipment, wish: &Wish) -> (Constraint, String) {
+    let reached = |equipment: &Equipment| {
+        let loads = loads(equipment, core::slice::from_ref(wish));
+        loads.is_ok_and(|loads| reaches(&loads, wish))
+    };
+    let sleeve = equipment.sleeve.map(length_text).unwrap_or_default();
+    let mut longer = equipment.clone();
+    longer.sleeve = None;
+    if equipment.sleeve.is_some() && reached(&longer) {
+        let cause = format!("the plates for it do not fit on the sleeve of {sleeve}");
+        return (Constraint::Sleeve, cause);
+    }
+    let all = equipment
+        .plates
+        .iter()
+        .map(|p| p.mass.times(2 * i64::from(p.pairs)));
+    let all = all.fold(equipment.bar_and_collars, |sum, pairs| sum + pairs);
+    if all < wish.target - wish.below {
+        let cause = format!("the bar with all plates weighs {}", mass_text(all));
+        return (Constraint::Inventory, cause);
+    }
+    let mut more = longer;
+    for plate in &mut more.plates {
+        plate.pairs = u16::MAX;
+    }
+    if reached(&more) {
+        let cause = String::from("there are too few pairs of the plates that make it");
+        return (Constraint::Inventory, cause);
+    }
+    let cause = String::from("no plates of these masses come within the tolerance");
+    (Constraint::Tolerance, cause)
+}
