@@ -1,9 +1,11 @@
 //! The bars of gym.toml. Refuses: to judge whether a bar is safe.
 use crate::fault::Wrong;
 use crate::fields;
+use crate::known::Known;
 use crate::quantity::{length, mass};
-use crate::toml_doc::{Doc, Known, choice, name};
+use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
+use crate::wording::{choice, name};
 use domain::{Bar, BarCondition, Length, Mass, MassUnit};
 
 /// Most bars of a gym.

@@ -4,9 +4,11 @@
 use crate::Source;
 use crate::fault::{Fault, Wrong};
 use crate::fields;
+use crate::known::Known;
 use crate::lifter_file::{self, Names};
-use crate::toml_doc::{Doc, Known, name};
+use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
+use crate::wording::name;
 use crate::{bar_file, lift_file, pattern_file, plates_file, rack_file};
 use domain::Gym;
 

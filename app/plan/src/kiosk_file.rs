@@ -4,7 +4,8 @@
 use crate::Source;
 use crate::fault::{Fault, Wrong};
 use crate::fields;
-use crate::toml_doc::{Doc, Known};
+use crate::known::Known;
+use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use domain::Gym;
 use std::net::{IpAddr, Ipv4Addr};

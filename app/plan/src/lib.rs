@@ -14,6 +14,7 @@ mod fault;
 mod file_kind;
 mod gym_file;
 mod kiosk_file;
+mod known;
 mod lift_file;
 mod lifter_file;
 mod nearest;
@@ -26,6 +27,7 @@ mod rack_file;
 mod shift;
 mod toml_doc;
 mod toml_entry;
+mod wording;
 
 pub mod fields;
 

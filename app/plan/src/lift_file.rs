@@ -4,10 +4,12 @@
 //! partners that do not exist.
 use crate::fault::Wrong;
 use crate::fields;
+use crate::known::Known;
 use crate::nearest::fold;
 use crate::quantity::{length, rest_s};
-use crate::toml_doc::{Doc, Known, choice, name, words};
+use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
+use crate::wording::{choice, name, words};
 use domain::lift::{Grip, Landmark, Start};
 use domain::lift_shipped;
 use domain::{Length, Lift};

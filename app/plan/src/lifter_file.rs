@@ -5,9 +5,11 @@
 use crate::Source;
 use crate::fault::{Fault, Wrong, quote};
 use crate::fields;
+use crate::known::Known;
 use crate::quantity::{length, mass, whole};
-use crate::toml_doc::{Doc, Known, choice, name};
+use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
+use crate::wording::{choice, name};
 use domain::lift::Landmark;
 use domain::lifter::GearFrom;
 use domain::{Gym, Length, LengthUnit, Lifter, Mass, MassUnit};

@@ -3,10 +3,12 @@
 //! Refuses: steps that do not rise.
 use crate::fault::Wrong;
 use crate::fields;
+use crate::known::Known;
 use crate::nearest::fold;
 use crate::quantity::percent;
-use crate::toml_doc::{Doc, Known, name};
+use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
+use crate::wording::name;
 use domain::decimal;
 use domain::gym::{Pattern, PatternStep};
 

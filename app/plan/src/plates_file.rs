@@ -1,9 +1,11 @@
 //! The plate sets of gym.toml. Refuses: two entries for the same plate.
 use crate::fault::Wrong;
 use crate::fields;
+use crate::known::Known;
 use crate::quantity::{length, mass, time_ms};
-use crate::toml_doc::{Doc, Known, name};
+use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
+use crate::wording::name;
 use domain::{Length, Mass, MassUnit, Plate, PlateFace, PlateSet};
 
 /// Most plate sets of a gym.

@@ -1,9 +1,11 @@
 //! The racks of gym.toml. Refuses: holes that would run into each other, pins that do not fit.
 use crate::fault::Wrong;
 use crate::fields;
+use crate::known::Known;
 use crate::quantity::length;
-use crate::toml_doc::{Doc, Known, name};
+use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
+use crate::wording::name;
 use domain::equipment::Calibration;
 use domain::{Length, LengthUnit, Rack};
 

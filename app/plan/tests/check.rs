@@ -1,5 +1,6 @@
 //! The checker: by file name, alone and together.
 use plan::Source;
+use std::fmt::Write as _;
 
 fn demo(name: &str) -> Vec<u8> {
     let path = format!("{}/../../demo-data/{name}", env!("CARGO_MANIFEST_DIR"));
@@ -101,4 +102,22 @@ fn the_gym_of_the_context_serves_files_that_come_alone() {
             "notes.txt: read a file of a kind that is not checked; give gym.toml, lifters.toml, kiosk.toml or a plan that ends in .csv"
         ]
     );
+}
+
+/// A long plan of unknown names is told in full; past a bound the hints no longer seek the nearest.
+#[test]
+fn many_unknown_names() {
+    let (gym, lifters) = (demo("gym.toml"), demo("lifters.toml"));
+    let source = |name, text| Source { name, text };
+    let gym = plan::gym(source("gym.toml", &gym), source("lifters.toml", &lifters));
+    let gym = gym.expect("a good gym");
+    let mut text = String::from("date,lifter,lift,sets,reps,load\n");
+    for row in 0..18_000 {
+        writeln!(text, "2026-12-01,Tevitta {row},rack pull,1,5,100 kg").expect("text grows");
+    }
+    let faults = plan::check(source("week.csv", text.as_bytes()), Some(&gym));
+    assert_eq!(faults.len(), 18_000);
+    let right = |at: usize| faults[at].right.as_str();
+    assert_eq!(right(0), "write \"Tevita\"");
+    assert_eq!(right(17_999), "write the name of a lifter of the gym");
 }

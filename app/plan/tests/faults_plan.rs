@@ -172,6 +172,12 @@ fn good_spellings() {
         format!("{HEADER}\n{}", ROW.replace("3 min", "3:00")),
         format!("{HEADER}\n{}", ROW.replace("3 min", "180 s")),
         format!("{HEADER}\n{}", ROW.replace("445 lb", "445lbs")),
+        // Spaces that do not break, as French spreadsheets put before a unit.
+        format!(
+            "{HEADER}\n{}",
+            ROW.replace("445 lb", "445\u{a0}lb")
+                .replace("3 min", "3\u{202f}min")
+        ),
         format!("{HEADER}\n{}", ROW.replace("445 lb", "\"445,0 lb\"")),
     ];
     for plan in plans {

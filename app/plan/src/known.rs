@@ -1,0 +1,105 @@
+//! The names of one kind of thing that are known so far, and what to say of one that is not.
+//!
+//! Refuses: a name twice, whatever its case; to call a name unknown when some could not be read.
+use crate::fault::Wrong;
+use crate::nearest::{fold, hint};
+use crate::toml_doc::Doc;
+use std::cell::Cell;
+use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
+use std::ops::Range;
+
+/// The names of one kind of thing that are known so far.
+#[derive(Debug, Clone)]
+pub(crate) struct Known {
+    thing: &'static str,
+    names: Vec<String>,
+    /// Each name as it is compared: its place in `names`, and its row in this file.
+    folded: BTreeMap<String, (usize, Option<usize>)>,
+    /// False when some names could not be read, so that an unknown one proves nothing.
+    complete: bool,
+    /// How many names may still be compared for hints.
+    compare: Cell<usize>,
+}
+
+/// Most names that are compared for the hints of one file: a long plan of unknown names against
+/// hundreds of lifters would keep people waiting for minutes.
+const COMPARED_MAX: usize = 100_000;
+
+impl Known {
+    /// Nothing known yet of "rack", "bar" and so on.
+    pub(crate) const fn none(thing: &'static str) -> Self {
+        Self {
+            thing,
+            names: Vec::new(),
+            folded: BTreeMap::new(),
+            complete: true,
+            compare: Cell::new(COMPARED_MAX),
+        }
+    }
+
+    /// Nothing known, and nothing to be told about it.
+    pub(crate) const fn open(thing: &'static str) -> Self {
+        let mut open = Self::none(thing);
+        open.complete = false;
+        open
+    }
+
+    /// These names, from somewhere that is whole.
+    pub(crate) fn of<'n>(thing: &'static str, names: impl Iterator<Item = &'n str>) -> Self {
+        let mut known = Self::none(thing);
+        known.also(names);
+        known
+    }
+
+    /// Adds a name of this file, or `None` when it could not be read; tells a second one.
+    pub(crate) fn add(&mut self, doc: &mut Doc<'_>, name: Option<&str>, at: &Range<usize>) {
+        let Some(name) = name else {
+            self.complete = false;
+            return;
+        };
+        let row = doc.row(at.start);
+        let place = (self.names.len(), Some(row));
+        if let Some((_, Some(first))) = self.folded.insert(fold(name), place) {
+            let right = format!("give each {} a name of its own", self.thing);
+            let what = format!("a name that row {first} has already");
+            doc.wrong(at, Wrong::value(name, &what, right));
+        }
+        self.names.push(name.to_owned());
+    }
+
+    /// Adds names from elsewhere, where the file has not named them already.
+    pub(crate) fn also<'n>(&mut self, names: impl Iterator<Item = &'n str>) {
+        for name in names {
+            let place = (self.names.len(), None);
+            if let Entry::Vacant(vacant) = self.folded.entry(fold(name)) {
+                vacant.insert(place);
+                self.names.push(name.to_owned());
+            }
+        }
+    }
+
+    /// From here on an unknown name proves nothing.
+    pub(crate) fn leave_open(&mut self) {
+        self.complete = false;
+    }
+
+    /// The proper form of a name.
+    pub(crate) fn find(&self, text: &str) -> Result<String, Wrong> {
+        if let Some((place, _)) = self.folded.get(&fold(text)) {
+            return Ok(self.names[*place].clone());
+        }
+        // Without any name the lack of them is the fault, and told already.
+        if !self.complete || self.names.is_empty() {
+            return Ok(text.trim().to_owned());
+        }
+        let what = format!("no {} of that name", self.thing);
+        let Some(left) = self.compare.get().checked_sub(self.names.len()) else {
+            let right = format!("write the name of a {} of the gym", self.thing);
+            return Err(Wrong::value(text, &what, right));
+        };
+        self.compare.set(left);
+        let names: Vec<_> = self.names.iter().map(String::as_str).collect();
+        Err(Wrong::value(text, &what, hint(text, &names)))
+    }
+}
