@@ -1,12 +1,12 @@
 //! The bars of gym.toml. Refuses: to judge whether a bar is safe.
-use crate::fault::Wrong;
+use crate::fault::{Wrong, quote};
 use crate::fields;
 use crate::known::Known;
 use crate::quantity::{length, mass};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name};
-use domain::{Bar, BarCondition, Length, Mass, MassUnit};
+use domain::{Bar, BarCondition, Length, Mass, MassUnit, Rack};
 
 /// Most bars of a gym.
 const BARS_MAX: usize = 100;
@@ -15,22 +15,42 @@ const BARS_MAX: usize = 100;
 pub(crate) fn read(
     doc: &mut Doc<'_>,
     gym: &Entry<'_>,
-    racks: &Known,
+    racks: &[Rack],
+    rack_names: &Known,
     bars: &mut Known,
 ) -> Vec<Bar> {
     let mut read = Vec::new();
-    for entry in gym.entries(doc, "bar", BARS_MAX, &fields::BAR) {
+    let entries = gym.entries(doc, "bar", BARS_MAX, &fields::BAR);
+    for entry in &entries {
         let name = entry.text(doc, "name", name);
         bars.add(doc, name.as_deref(), &entry.at_value("name"));
-        read.extend(bar(doc, &entry, name, racks));
+        read.extend(bar(doc, entry, name, rack_names));
     }
-    let straight = |bar: &Bar| bar.condition == BarCondition::Straight;
-    if !read.is_empty() && !read.iter().any(straight) {
-        let right = "add a straight bar for lifts from the floor";
-        let place = gym.at_value("bar");
-        doc.odd(&place, Wrong::plain("no bar that is straight", right));
+    // With a bar that could not be read, the lack of one proves nothing.
+    if read.len() == entries.len() && !read.is_empty() {
+        serve(doc, gym, racks, &read);
     }
     read
+}
+
+/// Each rack needs a bar, and a straight one for lifts from the floor.
+fn serve(doc: &mut Doc<'_>, gym: &Entry<'_>, racks: &[Rack], bars: &[Bar]) {
+    let place = gym.at_value("bar");
+    for Rack { name, .. } in racks {
+        let serves = |bar: &&Bar| bar.rack.as_ref().is_none_or(|rack| rack == name);
+        let mut at = bars.iter().filter(serves).peekable();
+        let right = format!(
+            "add a straight bar for lifts from the floor at {}",
+            quote(name)
+        );
+        if at.peek().is_none() {
+            let read = format!("no bar that serves the rack {}", quote(name));
+            doc.wrong(&place, Wrong::plain(read, right));
+        } else if !at.any(|bar| bar.condition == BarCondition::Straight) {
+            let read = format!("no straight bar that serves the rack {}", quote(name));
+            doc.odd(&place, Wrong::plain(read, right));
+        }
+    }
 }
 
 fn bar(doc: &mut Doc<'_>, entry: &Entry<'_>, name: Option<String>, racks: &Known) -> Option<Bar> {

@@ -57,11 +57,15 @@ pub(crate) fn gym_alone(source: Source<'_>) -> (Gym, Names, Vec<Fault>) {
             known.leave_open();
         }
     }
+    let name = top.text(&mut doc, "name", name).unwrap_or_default();
+    let plate_sets = plates_file::read(&mut doc, &top, &mut sets);
+    let racks = rack_file::read(&mut doc, &top, &sets, &mut names.racks);
+    let bars = bar_file::read(&mut doc, &top, &racks, &names.racks, &mut names.bars);
     let gym = Gym {
-        name: top.text(&mut doc, "name", name).unwrap_or_default(),
-        plate_sets: plates_file::read(&mut doc, &top, &mut sets),
-        racks: rack_file::read(&mut doc, &top, &sets, &mut names.racks),
-        bars: bar_file::read(&mut doc, &top, &names.racks, &mut names.bars),
+        name,
+        racks,
+        bars,
+        plate_sets,
         lifts: lift_file::read(&mut doc, &top, &mut names.lifts),
         patterns: pattern_file::read(&mut doc, &top, &mut names.patterns),
         lifters: Vec::new(),

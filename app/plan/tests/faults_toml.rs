@@ -100,6 +100,10 @@ fn gym_files() {
             "plate_set = \"pounds\"\ncalibration = { hole = 3, bar_height = \"500 mm\" }",
         ),
         ("[[bar]]", "[[bar]]\nrack = \"dor rack\""),
+        (
+            "[[bar]]",
+            "[[rack]]\nname = \"far rack\"\nfirst_hole = \"9 in\"\nspacing = \"3 in\"\nholes = 24\npin_diameter = \"1 in\"\nplate_set = \"POUNDS\"\n[[bar]]\nrack = \"door rack\"",
+        ),
         ("\"45 lb\"", "\"45\""),
         ("\"28.5 mm\"", "\"2.85 mm\""),
         ("\"straight\"", "\"bent\""),

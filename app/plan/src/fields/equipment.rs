@@ -123,7 +123,7 @@ pub const BAR: Table = Table {
             "rack",
             "it serves every rack",
             "\"river rack\"",
-            "name of the rack that it stands by",
+            "name of the rack that it stands by; each rack needs a bar that serves it",
         ),
     ],
 };
