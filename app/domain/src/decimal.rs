@@ -26,6 +26,9 @@ impl fmt::Display for DecimalFault {
     }
 }
 
+/// More decimals than any whole count of a unit's small units needs; so many still fit 128 bits.
+const DECIMALS_LIMIT: usize = 19;
+
 /// Reads `text` (digits with at most one point) as a count of the small unit, where one of the
 /// large unit is `scale` small ones.
 ///
@@ -44,14 +47,19 @@ pub fn read(text: &str, scale: i64, limit: i64) -> Result<i64, DecimalFault> {
             return Err(DecimalFault::TooLarge);
         }
     }
-    let mut place = i128::from(scale);
-    for digit in part.trim_end_matches('0').bytes() {
-        if place % 10 != 0 {
+    // A part such as 0.000 005 in is whole only as a whole, not digit by digit.
+    let (mut count, mut parts) = (0_i128, 1_i128);
+    for (place, digit) in part.trim_end_matches('0').bytes().enumerate() {
+        if place == DECIMALS_LIMIT {
             return Err(DecimalFault::TooFine);
         }
-        place /= 10;
-        total += i128::from(digit - b'0') * place;
+        count = count * 10 + i128::from(digit - b'0');
+        parts *= 10;
     }
+    if count * i128::from(scale) % parts != 0 {
+        return Err(DecimalFault::TooFine);
+    }
+    total += count * i128::from(scale) / parts;
     let total = i64::try_from(total).map_err(|_| DecimalFault::TooLarge)?;
     if total > limit {
         Err(DecimalFault::TooLarge)

@@ -114,9 +114,11 @@ impl Length {
         if (unit.scale() * above) % below != 0 {
             return Err(fault(DecimalFault::TooFine));
         }
-        Ok(Self(
-            read(whole.trim())?.saturating_add(unit.scale() * above / below),
-        ))
+        let length = read(whole.trim())?.saturating_add(unit.scale() * above / below);
+        if length > Self::LIMIT.0 {
+            return Err(fault(DecimalFault::TooLarge));
+        }
+        Ok(Self(length))
     }
 
     /// The number alone, rounded to tenths of `unit`, for reading.

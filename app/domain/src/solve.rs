@@ -12,6 +12,7 @@ use alloc::vec::Vec;
 use core::fmt;
 
 mod equipment;
+pub mod hole;
 pub mod ladder;
 pub mod loads;
 
