@@ -1,1 +1,21 @@
-//! kiosk
+//! The kiosk: owns clock, threads, order of effects and the command line.
+//!
+//! Refuses: rules of the trade (`domain`), words (`view`), drawing (`ui`), SQL (`journal`).
+#![forbid(unsafe_code)]
+
+pub mod cli;
+pub mod clock;
+pub mod config;
+pub mod error;
+pub mod folder;
+pub mod gym_files;
+pub mod kiosk;
+pub mod owner;
+pub mod picture;
+pub mod run;
+pub mod watch;
+
+pub use clock::{Clock, SystemClock};
+pub use error::KioskError;
+pub use folder::Folder;
+pub use kiosk::Kiosk;

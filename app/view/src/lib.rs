@@ -14,6 +14,8 @@ pub mod frame;
 pub mod rest;
 pub mod scene;
 pub mod setup;
+pub mod sheet;
+pub mod sheet_text;
 pub mod stage;
 pub mod stop;
 pub mod tap;
@@ -21,5 +23,7 @@ pub mod words;
 
 pub use frame::{Chip, Frame, Pace, Screen, frame};
 pub use scene::Scene;
+pub use sheet::{sheet_doc, sheet_json, sheet_schema};
+pub use sheet_text::sheet_text;
 pub use stage::Stage;
 pub use tap::Tap;

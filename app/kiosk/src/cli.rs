@@ -1,0 +1,152 @@
+//! The command line. Refuses: doing the work; each command has a file of its own.
+mod check;
+mod journal;
+mod sheet;
+mod take;
+
+use crate::error::KioskError;
+use crate::folder::Folder;
+use crate::{picture, run};
+use chrono::NaiveDate;
+use clap::{Args, Parser, Subcommand};
+use std::ffi::OsString;
+use std::io::{Read, Write};
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+/// The touchscreen by a power rack.
+#[derive(Debug, Parser)]
+#[command(name = "pinladder", version, about)]
+pub struct Cli {
+    /// Data folder; by default the user's own.
+    #[arg(long, global = true, value_name = "DIR")]
+    data: Option<PathBuf>,
+    #[command(subcommand)]
+    command: Option<Command>,
+}
+
+/// What to do; without one, the kiosk opens.
+#[derive(Debug, Subcommand)]
+enum Command {
+    /// Take a coach's plan; a plan with a fault changes nothing.
+    Take {
+        /// The plan's file.
+        plan: PathBuf,
+    },
+    /// Check plans and the gym's files, and tell every fault.
+    Check {
+        /// Files to check.
+        #[arg(required = true)]
+        files: Vec<PathBuf>,
+    },
+    /// Print the day sheet.
+    Sheet(SheetArgs),
+    /// Solve one problem: JSON on standard input, JSON on standard output.
+    Solve(SolveArgs),
+    /// Prove the journal, or make anew what follows from it.
+    Journal {
+        /// What to do.
+        #[command(subcommand)]
+        what: JournalCommand,
+    },
+    /// Draw a screen into a PNG file.
+    Picture(picture::PictureArgs),
+}
+
+/// Options of `sheet`.
+#[derive(Debug, Args)]
+pub struct SheetArgs {
+    /// The day, as in 2026-12-01; today by default.
+    #[arg(long, value_name = "D")]
+    date: Option<NaiveDate>,
+    /// One lifter alone.
+    #[arg(long, value_name = "NAME")]
+    lifter: Option<String>,
+    /// As JSON.
+    #[arg(long)]
+    json: bool,
+}
+
+/// Options of `solve`.
+#[derive(Debug, Args)]
+struct SolveArgs {
+    /// Which problem: ladder, hole, rotation, balance.
+    problem: String,
+    /// Solve it so many times and add `median_us`.
+    #[arg(long, value_name = "N")]
+    times: Option<u32>,
+    /// Seconds that a search may take.
+    #[arg(long, value_name = "SECONDS", default_value_t = 2.0)]
+    within: f64,
+}
+
+/// What can be done with the journal.
+#[derive(Debug, Subcommand)]
+enum JournalCommand {
+    /// Prove that nothing was changed, lost or put between.
+    Verify,
+    /// Make the record, and gym files that are missing, anew from the journal.
+    Rebuild,
+}
+
+/// Where a command reads and writes.
+pub struct Streams<'a> {
+    /// Standard input.
+    pub input: &'a mut dyn Read,
+    /// Standard output.
+    pub out: &'a mut dyn Write,
+    /// Standard error.
+    pub err: &'a mut dyn Write,
+}
+
+impl std::fmt::Debug for Streams<'_> {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("Streams")
+    }
+}
+
+/// Runs one command line. Exit code 0 when it did what it says, 1 when not, 2 on wrong usage.
+pub fn main(args: impl IntoIterator<Item = OsString>, streams: &mut Streams<'_>) -> ExitCode {
+    let cli = match Cli::try_parse_from(args) {
+        Ok(cli) => cli,
+        Err(error) => {
+            let to = if error.use_stderr() { &mut *streams.err } else { &mut *streams.out };
+            let _ = write!(to, "{error}");
+            return ExitCode::from(u8::try_from(error.exit_code()).unwrap_or(2));
+        }
+    };
+    match obey(cli, streams) {
+        Ok(true) => ExitCode::SUCCESS,
+        Ok(false) => ExitCode::FAILURE,
+        Err(error) => {
+            let _ = writeln!(streams.err, "pinladder: {error}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
+    let open = || Folder::open(cli.data.as_deref());
+    match cli.command {
+        None => run::run(&open()?, streams.out).map(|()| true),
+        Some(Command::Take { plan }) => take::take(&open()?, &plan, streams.out),
+        Some(Command::Check { files }) => check::check(&files, cli.data.as_deref(), streams),
+        Some(Command::Sheet(args)) => sheet::sheet(&open()?, &args, streams.out),
+        Some(Command::Solve(args)) => solve(&args, streams),
+        Some(Command::Journal { what: JournalCommand::Verify }) => {
+            journal::verify(&open()?, streams.out)
+        }
+        Some(Command::Journal { what: JournalCommand::Rebuild }) => {
+            journal::rebuild(&open()?, streams.out)
+        }
+        Some(Command::Picture(args)) => {
+            picture::picture(&args, cli.data.as_deref(), streams.out)
+        }
+    }
+}
+
+/// Writes to standard output; a reader that has gone away is no fault of ours.
+pub(crate) fn say(out: &mut dyn Write, text: &str) {
+    let _ = out.write_all(text.as_bytes());
+    let _ = out.flush();
+}

@@ -1,0 +1,46 @@
+//! What can go wrong in the shell, in sentences that say what to do. Refuses: internals; those
+//! go to the log.
+use std::path::PathBuf;
+
+/// A failure of a command or of the kiosk's start.
+#[derive(Debug, thiserror::Error)]
+pub enum KioskError {
+    /// A file or folder could not be read or written.
+    #[error("{path}: {why}; check that it exists and that you may use it")]
+    File {
+        /// Which.
+        path: PathBuf,
+        /// What the system said.
+        why: std::io::Error,
+    },
+    /// There is no home folder to keep state in.
+    #[error("no home folder is set; choose a data folder with --data DIR")]
+    NoHome,
+    /// Faults in files, each a line.
+    #[error("{}", lines(.0))]
+    Faults(Vec<plan::Fault>),
+    /// The journal.
+    #[error(transparent)]
+    Journal(#[from] journal::JournalError),
+    /// The core refused.
+    #[error("{0}")]
+    Refused(domain::Refusal),
+    /// The screen could not be drawn.
+    #[error("the picture could not be drawn: {0}")]
+    Picture(String),
+    /// Something in the command was off.
+    #[error("{0}")]
+    Usage(String),
+}
+
+impl KioskError {
+    /// Wraps a failure of the file system with the path.
+    pub fn file(path: impl Into<PathBuf>) -> impl FnOnce(std::io::Error) -> Self {
+        let path = path.into();
+        move |why| Self::File { path, why }
+    }
+}
+
+fn lines(faults: &[plan::Fault]) -> String {
+    faults.iter().map(ToString::to_string).collect::<Vec<_>>().join("\n")
+}

@@ -1,0 +1,90 @@
+//! The data folder: the gym's files, the journal, the record.
+//!
+//! Refuses: the checkout. State is kept in the user's data folder, or where `--data` says.
+use crate::error::KioskError;
+use std::path::{Path, PathBuf};
+
+/// The gym's files, in the order in which they are read.
+pub const GYM_FILES: [&str; 3] = ["gym.toml", "lifters.toml", "kiosk.toml"];
+
+/// The demo gym, for a folder that has no gym yet.
+pub const DEMO: [(&str, &str); 3] = [
+    ("gym.toml", include_str!("../../../demo-data/gym.toml")),
+    ("lifters.toml", include_str!("../../../demo-data/lifters.toml")),
+    ("kiosk.toml", include_str!("../../../demo-data/kiosk.toml")),
+];
+
+/// The demo gym's plan.
+pub const DEMO_PLAN: &str = include_str!("../../../demo-data/plans/four-weeks.csv");
+
+/// A data folder.
+#[derive(Debug, Clone)]
+pub struct Folder(PathBuf);
+
+impl Folder {
+    /// `chosen`, else `$XDG_DATA_HOME/pinladder`, else `~/.local/share/pinladder`; made if it is
+    /// not there (XDG base directory specification 0.8: a relative `XDG_DATA_HOME` is ignored).
+    ///
+    /// # Errors
+    /// [`KioskError`] without a home or when the folder cannot be made.
+    pub fn open(chosen: Option<&Path>) -> Result<Self, KioskError> {
+        let absolute = |name: &str| {
+            std::env::var_os(name).map(PathBuf::from).filter(|path| path.is_absolute())
+        };
+        let home = || absolute("HOME").map(|home| home.join(".local/share"));
+        let path = match chosen {
+            Some(path) => path.to_path_buf(),
+            None => absolute("XDG_DATA_HOME")
+                .or_else(home)
+                .ok_or(KioskError::NoHome)?
+                .join("pinladder"),
+        };
+        std::fs::create_dir_all(&path).map_err(KioskError::file(&path))?;
+        Ok(Self(path))
+    }
+
+    /// The folder itself.
+    #[must_use]
+    pub fn path(&self) -> &Path {
+        &self.0
+    }
+
+    /// The journal's file.
+    #[must_use]
+    pub fn journal(&self) -> PathBuf {
+        self.0.join("journal.sqlite")
+    }
+
+    /// The record's file.
+    #[must_use]
+    pub fn record(&self) -> PathBuf {
+        self.0.join("record.sqlite")
+    }
+
+    /// The text of one of the gym's files; `None` when it is not there.
+    ///
+    /// # Errors
+    /// [`KioskError::File`] when it is there but cannot be read as UTF-8 text.
+    pub fn text(&self, name: &str) -> Result<Option<String>, KioskError> {
+        let path = self.0.join(name);
+        match std::fs::read_to_string(&path) {
+            Ok(text) => Ok(Some(text)),
+            Err(why) if why.kind() == std::io::ErrorKind::NotFound => Ok(None),
+            Err(why) => Err(KioskError::File { path, why }),
+        }
+    }
+
+    /// Writes the demo gym's files, those that are not there.
+    ///
+    /// # Errors
+    /// [`KioskError::File`] when one cannot be written.
+    pub fn lay_demo(&self) -> Result<(), KioskError> {
+        for (name, text) in DEMO {
+            let path = self.0.join(name);
+            if !path.exists() {
+                std::fs::write(&path, text).map_err(KioskError::file(&path))?;
+            }
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,105 @@
+//! Keeps the gym's files and the journal in step.
+//!
+//! The files in the folder are the owner's to edit; each version that passes the checker is
+//! taken into the journal whole, so that everything can be rebuilt from it. Refuses: half a
+//! version; with a fault the last good one stays in force.
+use crate::clock::Clock;
+use crate::error::KioskError;
+use crate::folder::{DEMO_PLAN, Folder, GYM_FILES};
+use crate::owner::Owner;
+use domain::{Command, Gym};
+use plan::{Fault, Source};
+
+/// The gym in force, and what is wrong with newer files.
+#[derive(Debug, Clone, Default)]
+pub struct GymInForce {
+    /// The gym.
+    pub gym: Gym,
+    /// Faults of the files as they lie in the folder; empty when those are in force.
+    pub faults: Vec<Fault>,
+}
+
+/// Takes the folder's files if they changed and are without fault.
+///
+/// # Errors
+/// [`KioskError`] when a file or the journal cannot be used, or when there is no good version
+/// at all.
+pub fn take(
+    folder: &Folder,
+    owner: &mut Owner,
+    clock: &dyn Clock,
+) -> Result<GymInForce, KioskError> {
+    let mut texts = Vec::new();
+    for name in GYM_FILES {
+        let kept = owner.state().files.get(name).cloned();
+        texts.push((name, folder.text(name)?.or(kept).unwrap_or_default()));
+    }
+    match read(&texts) {
+        Ok(gym) => {
+            for (name, text) in texts {
+                if owner.state().files.get(name) != Some(&text) {
+                    let name = name.to_owned();
+                    owner.command(&Command::TakeFile { name, text }, clock.now())?;
+                }
+            }
+            Ok(GymInForce { gym, faults: Vec::new() })
+        }
+        Err(faults) => match in_force(owner) {
+            Ok(gym) => Ok(GymInForce { gym, faults }),
+            Err(_) => Err(KioskError::Faults(faults)),
+        },
+    }
+}
+
+/// The gym as the journal has it.
+///
+/// # Errors
+/// [`KioskError::Faults`] when the journal has no gym, or one that this version cannot read.
+pub fn in_force(owner: &Owner) -> Result<Gym, KioskError> {
+    let text = |name: &str| owner.state().files.get(name).cloned().unwrap_or_default();
+    let texts: Vec<_> = GYM_FILES.iter().map(|name| (*name, text(name))).collect();
+    read(&texts).map_err(KioskError::Faults)
+}
+
+/// Lays the demo gym and its plan into a folder that has no gym, moved by whole weeks so that
+/// today falls into it.
+///
+/// # Errors
+/// [`KioskError`] when the folder or the journal cannot be written.
+pub fn lay_demo(folder: &Folder, owner: &mut Owner, clock: &dyn Clock) -> Result<(), KioskError> {
+    folder.lay_demo()?;
+    let in_force = take(folder, owner, clock)?;
+    let rows = demo_plan(&in_force.gym, clock.local().date())?;
+    let name = "four-weeks.csv".to_owned();
+    owner.command(&Command::TakePlan { name, rows }, clock.now())
+}
+
+/// The demo plan, moved by whole weeks so that `today` falls into it.
+///
+/// # Errors
+/// [`KioskError::Faults`] when `gym` is not the demo gym.
+pub fn demo_plan(
+    gym: &Gym,
+    today: chrono::NaiveDate,
+) -> Result<Vec<domain::Prescription>, KioskError> {
+    let source = Source { name: "four-weeks.csv", text: DEMO_PLAN.as_bytes() };
+    let rows = plan::coach_plan(source, gym).map_err(KioskError::Faults)?;
+    Ok(plan::shift_weeks(rows, today))
+}
+
+fn read(texts: &[(&str, String)]) -> Result<Gym, Vec<Fault>> {
+    let source = |at: usize| Source { name: texts[at].0, text: texts[at].1.as_bytes() };
+    let gym = plan::gym(source(0), source(1));
+    let kiosk = match &gym {
+        Ok(gym) => plan::check(source(2), Some(gym)),
+        Err(_) => plan::check(source(2), None),
+    };
+    match gym {
+        Ok(gym) if kiosk.is_empty() => Ok(gym),
+        Ok(_) => Err(kiosk),
+        Err(mut faults) => {
+            faults.extend(kiosk);
+            Err(faults)
+        }
+    }
+}

@@ -1,0 +1,205 @@
+//! A whole kiosk without a window: taps in, frames out, time from the clock it is given.
+//!
+//! Refuses: threads and drawing. The window's thread and the bench drive it alike.
+use crate::clock::Clock;
+use crate::config::Config;
+use crate::error::KioskError;
+use crate::folder::Folder;
+use crate::gym_files::{self, GymInForce};
+use crate::owner::Owner;
+use chrono::NaiveDate;
+use domain::State;
+use domain::day::{DayEntry, day};
+use journal::{Journal, Record};
+use view::{Frame, Scene, Stage, Tap};
+
+/// The kiosk.
+#[derive(Debug)]
+pub struct Kiosk {
+    owner: Owner,
+    record: Option<Record>,
+    gym: GymInForce,
+    config: Config,
+    stage: Stage,
+    clock: Box<dyn Clock>,
+    notice: String,
+    today: Today,
+}
+
+/// The day's sheets, and what they were made from.
+#[derive(Debug, Default)]
+struct Today {
+    made_for: Option<(NaiveDate, u64)>,
+    entries: Vec<DayEntry>,
+}
+
+impl Kiosk {
+    /// Opens the kiosk on a data folder; one without a gym gets the demo gym.
+    ///
+    /// # Errors
+    /// [`KioskError`] when folder or journal cannot be used.
+    pub fn open(folder: &Folder, clock: Box<dyn Clock>) -> Result<Self, KioskError> {
+        let mut owner = Owner::open(Journal::open(&folder.journal())?)?;
+        let has_gym = folder.text("gym.toml")?.is_some() || !owner.state().files.is_empty();
+        if !has_gym {
+            gym_files::lay_demo(folder, &mut owner, &*clock)?;
+        }
+        let gym = gym_files::take(folder, &mut owner, &*clock)?;
+        let record = match Record::open(&folder.record()) {
+            Ok(record) => Some(record),
+            Err(error) => {
+                tracing::warn!(%error, "no record; the LAN page will be empty");
+                None
+            }
+        };
+        Ok(Self::with(owner, gym, record, clock))
+    }
+
+    /// A kiosk that keeps nothing, for pictures.
+    #[must_use]
+    pub fn in_memory(state: State, gym: domain::Gym, clock: Box<dyn Clock>) -> Self {
+        let gym = GymInForce { gym, faults: Vec::new() };
+        Self::with(Owner::in_memory(state), gym, None, clock)
+    }
+
+    fn with(owner: Owner, gym: GymInForce, record: Option<Record>, clock: Box<dyn Clock>) -> Self {
+        let config = owner.state().files.get("kiosk.toml").map(|text| Config::read(text));
+        let mut kiosk = Self {
+            owner,
+            record,
+            notice: notice_of(&gym),
+            gym,
+            config: config.unwrap_or_default(),
+            stage: Stage::default(),
+            clock,
+            today: Today::default(),
+        };
+        kiosk.after_change();
+        let clock = kiosk.time_of_day();
+        kiosk.stage = Stage::resume(&kiosk.scene(&clock));
+        kiosk
+    }
+
+    /// Takes a tap, does what it asks, and gives the face that follows.
+    pub fn tap(&mut self, tap: &Tap) -> Frame {
+        self.notice = notice_of(&self.gym);
+        self.renew_day();
+        let time = self.time_of_day();
+        let mut stage = self.stage.clone();
+        let command = stage.tap(&self.scene(&time), tap);
+        let done = match command {
+            Some(command) => self.owner.command(&command, self.clock.now()),
+            None => Ok(()),
+        };
+        match done {
+            Ok(()) => self.stage = stage,
+            Err(error) => {
+                tracing::warn!(%error, ?tap, "a tap was refused");
+                self.notice = error.to_string();
+            }
+        }
+        self.after_change();
+        self.frame()
+    }
+
+    /// The face of now.
+    pub fn frame(&mut self) -> Frame {
+        self.renew_day();
+        let time = self.time_of_day();
+        view::frame(&self.stage, &self.scene(&time))
+    }
+
+    /// Once a second: news from other processes, and the face of now.
+    pub fn tick(&mut self) -> Frame {
+        match self.owner.catch_up() {
+            Ok(true) => self.after_change(),
+            Ok(false) => {}
+            Err(error) => self.notice = error.to_string(),
+        }
+        self.frame()
+    }
+
+    /// The kiosk's settings.
+    #[must_use]
+    pub fn config(&self) -> &Config {
+        &self.config
+    }
+
+    /// Today's sheets.
+    pub fn day(&mut self) -> &[DayEntry] {
+        self.renew_day();
+        &self.today.entries
+    }
+
+    /// What stands.
+    #[must_use]
+    pub fn state(&self) -> &State {
+        self.owner.state()
+    }
+
+    /// The gym in force.
+    #[must_use]
+    pub fn gym(&self) -> &domain::Gym {
+        &self.gym.gym
+    }
+
+    /// Today, at the gym.
+    #[must_use]
+    pub fn date(&self) -> NaiveDate {
+        self.clock.local().date()
+    }
+
+    fn after_change(&mut self) {
+        if let Some(record) = &mut self.record {
+            self.owner.follow(record);
+        }
+        if let Ok(gym) = gym_files::in_force(&self.owner)
+            && gym != self.gym.gym
+        {
+            self.gym = GymInForce { gym, faults: Vec::new() };
+            self.today.made_for = None;
+        }
+    }
+
+    fn renew_day(&mut self) {
+        let made_for = Some((self.date(), self.owner.seq()));
+        if self.today.made_for == made_for {
+            return;
+        }
+        let mut entries = day(&self.gym.gym, self.owner.state(), self.date());
+        let shown = &self.config.racks;
+        if !shown.is_empty() {
+            let here = |name: &str| {
+                let lifter = self.gym.gym.lifters.iter().find(|l| l.name == name);
+                lifter.is_none_or(|l| shown.contains(&l.rack))
+            };
+            entries.retain(|entry| here(&entry.lifter));
+        }
+        self.today = Today { made_for, entries };
+    }
+
+    fn scene<'a>(&'a self, time: &'a str) -> Scene<'a> {
+        Scene {
+            gym: &self.gym.gym,
+            state: self.owner.state(),
+            day: &self.today.entries,
+            date: self.date(),
+            now: self.clock.now(),
+            clock: time,
+            notice: &self.notice,
+        }
+    }
+
+    fn time_of_day(&self) -> String {
+        self.clock.local().format("%H:%M").to_string()
+    }
+}
+
+/// The first fault of the folder's files, so that somebody mends it; all are in `check`.
+fn notice_of(gym: &GymInForce) -> String {
+    let more = match gym.faults.len() {
+        0 | 1 => String::new(),
+        n => format!(" (and {} more)", n - 1),
+    };
+    gym.faults.first().map(|fault| format!("{fault}{more}")).unwrap_or_default()
+}

@@ -1,0 +1,114 @@
+//! The one owner of state: decide, append, apply, in that order.
+//!
+//! Refuses: showing what is not yet safe on disk.
+use crate::error::KioskError;
+use domain::{Command, Event, Moment, State, decide};
+use journal::{AppendError, Journal};
+
+/// How often a command is decided anew because another process wrote first.
+const TRIES_MAX: usize = 8;
+
+/// Where events are kept.
+#[derive(Debug)]
+enum Store {
+    Journal(Box<Journal>),
+    /// For pictures: nothing is kept.
+    Memory,
+}
+
+/// State and the journal behind it.
+#[derive(Debug)]
+pub struct Owner {
+    store: Store,
+    state: State,
+    seq: u64,
+}
+
+impl Owner {
+    /// All that the journal holds, replayed.
+    ///
+    /// # Errors
+    /// [`KioskError::Journal`] when it cannot be read.
+    pub fn open(journal: Journal) -> Result<Self, KioskError> {
+        let mut owner =
+            Self { store: Store::Journal(Box::new(journal)), state: State::default(), seq: 0 };
+        owner.catch_up()?;
+        Ok(owner)
+    }
+
+    /// An owner that keeps nothing, starting from `state`.
+    #[must_use]
+    pub fn in_memory(state: State) -> Self {
+        Self { store: Store::Memory, state, seq: 0 }
+    }
+
+    /// What stands.
+    #[must_use]
+    pub fn state(&self) -> &State {
+        &self.state
+    }
+
+    /// Sequence number of the last event applied.
+    #[must_use]
+    pub fn seq(&self) -> u64 {
+        self.seq
+    }
+
+    /// Does what `command` asks, durably, or nothing at all.
+    ///
+    /// # Errors
+    /// [`KioskError`] when the core refuses or the journal cannot keep it.
+    pub fn command(&mut self, command: &Command, now: Moment) -> Result<(), KioskError> {
+        for _ in 0..TRIES_MAX {
+            let events =
+                decide(&self.state, command.clone(), now).map_err(KioskError::Refused)?;
+            let Store::Journal(journal) = &mut self.store else {
+                self.apply(&events);
+                return Ok(());
+            };
+            match journal.append(self.seq, &events) {
+                Ok(last) => {
+                    self.apply(&events);
+                    self.seq = last;
+                    return Ok(());
+                }
+                Err(AppendError::Moved { .. }) => self.catch_up().map(|_| ())?,
+                Err(AppendError::Journal(error)) => return Err(error.into()),
+            }
+        }
+        Err(KioskError::Usage("the journal is busy; try again".into()))
+    }
+
+    /// Applies what another process has written; tells whether there was anything.
+    ///
+    /// # Errors
+    /// [`KioskError::Journal`] when it cannot be read.
+    pub fn catch_up(&mut self) -> Result<bool, KioskError> {
+        let Store::Journal(journal) = &mut self.store else { return Ok(false) };
+        if self.seq > 0 && !journal.changed()? {
+            return Ok(false);
+        }
+        let news = journal.events_after(self.seq)?;
+        for (seq, event) in &news {
+            self.state.apply(event);
+            self.seq = *seq;
+        }
+        Ok(!news.is_empty())
+    }
+
+    /// Makes the record follow the journal; a record that fails is only logged, since it can be
+    /// rebuilt.
+    pub fn follow(&self, record: &mut journal::Record) {
+        if let Store::Journal(journal) = &self.store
+            && let Err(error) = record.follow(journal)
+        {
+            tracing::warn!(%error, "the record does not follow the journal");
+        }
+    }
+
+    fn apply(&mut self, events: &[Event]) {
+        for event in events {
+            self.state.apply(event);
+        }
+    }
+}

@@ -1,0 +1,48 @@
+//! Every thread is watched: one that ends by a panic is told and, where it can, started anew.
+//!
+//! Refuses: silence.
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::thread::JoinHandle;
+use std::time::Duration;
+
+/// How often a thread is started anew.
+const STARTS_MAX: u32 = 20;
+
+/// Runs `work` on a thread of its own; a panic starts it anew, after a growing pause.
+///
+/// # Errors
+/// The system's, when it gives no thread.
+pub fn spawn_again(
+    name: &'static str,
+    mut work: impl FnMut() + Send + 'static,
+) -> std::io::Result<JoinHandle<()>> {
+    std::thread::Builder::new().name(name.into()).spawn(move || {
+        for start in 1..=STARTS_MAX {
+            if catch_unwind(AssertUnwindSafe(&mut work)).is_ok() {
+                return;
+            }
+            tracing::error!(thread = name, start, "a thread panicked and is started anew");
+            std::thread::sleep(Duration::from_millis(100 * u64::from(start)));
+        }
+        tracing::error!(thread = name, "a thread panicked too often and stays ended");
+    })
+}
+
+/// Runs `work` on a thread of its own; when it ends, by a panic or not, `ended` is called with
+/// whether it ended well, so that the whole kiosk can stop and be started by its service.
+///
+/// # Errors
+/// The system's, when it gives no thread.
+pub fn spawn_once(
+    name: &'static str,
+    work: impl FnOnce() + Send + 'static,
+    ended: impl FnOnce(bool) + Send + 'static,
+) -> std::io::Result<JoinHandle<()>> {
+    std::thread::Builder::new().name(name.into()).spawn(move || {
+        let well = catch_unwind(AssertUnwindSafe(work)).is_ok();
+        if !well {
+            tracing::error!(thread = name, "a thread panicked");
+        }
+        ended(well);
+    })
+}

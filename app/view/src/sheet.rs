@@ -1,0 +1,237 @@
+//! The day sheet as a document: JSON with a schema, and the words of the text form.
+//!
+//! Refuses: rounding where a machine reads; masses are exact strings with a unit.
+use crate::words;
+use chrono::NaiveDate;
+use domain::day::{DayEntry, NoSheet};
+use domain::sheet::{LiftSheet, PinSheet, RungKind};
+use domain::{LengthUnit, MassUnit, PlateFace};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// The day sheet of a gym.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct SheetDoc {
+    /// The gym.
+    pub gym: String,
+    /// The day, ISO 8601.
+    pub date: String,
+    /// One a lifter and lift.
+    pub entries: Vec<EntryDoc>,
+}
+
+/// One lifter's one lift, or why there is none.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct EntryDoc {
+    /// Who.
+    pub lifter: String,
+    /// What; absent when nothing is planned.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub lift: Option<String>,
+    /// Why there is no sheet.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub problem: Option<String>,
+    /// The sheet.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sheet: Option<LiftDoc>,
+}
+
+/// One lift's sheet.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct LiftDoc {
+    /// Rack.
+    pub rack: String,
+    /// Bar, its mass, its collars' mass (the pair).
+    pub bar: BarDoc,
+    /// Where the bar starts: "pins" or "floor".
+    pub start: String,
+    /// The pins; absent from the floor or when no hole could be given.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub pins: Option<PinDoc>,
+    /// Height shared with the partner lift.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub overlap: Option<OverlapDoc>,
+    /// "double overhand", "hook grip".
+    pub grip: String,
+    /// What the plan asked for.
+    pub asked: String,
+    /// Warm-ups and work sets, in order.
+    pub ladder: Vec<RungDoc>,
+    /// Short reminders.
+    pub cues: Vec<String>,
+    /// What can hurt.
+    pub cautions: Vec<String>,
+    /// What the coach should know.
+    pub warnings: Vec<String>,
+    /// The coach's words.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub note: String,
+}
+
+/// The bar.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct BarDoc {
+    /// What the gym calls it.
+    pub name: String,
+    /// Bar alone, with unit.
+    pub mass: String,
+    /// Both collars, with unit.
+    pub collars: String,
+}
+
+/// The pins.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct PinDoc {
+    /// Hole number, from 1 at the bottom.
+    pub hole: u16,
+    /// Thickness of each mat stood on, with unit.
+    pub mats: Vec<String>,
+    /// Bar's centre above what the feet stand on, with unit.
+    pub bar_height: String,
+    /// Bar height less the target, with unit; negative is lower.
+    pub off_target: String,
+}
+
+/// Height shared by two partial pulls.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct OverlapDoc {
+    /// The other lift.
+    pub partner: String,
+    /// Shared height, with unit; negative is a gap.
+    pub length: String,
+    /// The coach's least, with unit.
+    pub least: String,
+}
+
+/// One step of the ladder.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct RungDoc {
+    /// "warm-up" or "work".
+    pub kind: String,
+    /// Bar, collars and plates, exact, with unit.
+    pub load: String,
+    /// Reps to do.
+    pub reps: u8,
+    /// Plates of one side, inside to outside, exact, with unit.
+    pub per_side: Vec<String>,
+    /// What comes off each side first, outermost first.
+    pub take_off: Vec<String>,
+    /// What then goes on each side, innermost first.
+    pub put_on: Vec<String>,
+    /// Belt on.
+    pub belt: bool,
+    /// Straps on.
+    pub straps: bool,
+    /// Least rest before this rung, seconds.
+    pub rest_s: u32,
+}
+
+/// The document of a day; `lifter` keeps one lifter's entries.
+#[must_use]
+pub fn sheet_doc(gym: &str, date: NaiveDate, day: &[DayEntry], lifter: Option<&str>) -> SheetDoc {
+    let kept = day.iter().filter(|e| lifter.is_none_or(|l| l == e.lifter));
+    SheetDoc {
+        gym: gym.into(),
+        date: date.format("%Y-%m-%d").to_string(),
+        entries: kept.map(entry_doc).collect(),
+    }
+}
+
+/// The document as JSON text, indented, with a last line feed.
+#[must_use]
+pub fn sheet_json(doc: &SheetDoc) -> String {
+    let mut text = serde_json::to_string_pretty(doc).unwrap_or_default();
+    text.push('\n');
+    text
+}
+
+/// The JSON Schema (2020-12) of the document, indented, with a last line feed.
+#[must_use]
+pub fn sheet_schema() -> String {
+    let schema = schemars::schema_for!(SheetDoc);
+    let mut text = serde_json::to_string_pretty(&schema).unwrap_or_default();
+    text.push('\n');
+    text
+}
+
+fn entry_doc(entry: &DayEntry) -> EntryDoc {
+    let problem = match &entry.outcome {
+        Ok(_) => None,
+        Err(NoSheet::NothingToday) if entry.lift.is_empty() => Some("nothing today".into()),
+        Err(why) => Some(why.to_string()),
+    };
+    EntryDoc {
+        lifter: entry.lifter.clone(),
+        lift: (!entry.lift.is_empty()).then(|| entry.lift.clone()),
+        problem,
+        sheet: entry.outcome.as_ref().ok().map(lift_doc),
+    }
+}
+
+fn lift_doc(sheet: &LiftSheet) -> LiftDoc {
+    let unit = sheet.unit;
+    LiftDoc {
+        rack: sheet.rack.clone(),
+        bar: BarDoc {
+            name: sheet.bar.name.clone(),
+            mass: sheet.bar.mass.exact(unit),
+            collars: sheet.bar.collars.exact(unit),
+        },
+        start: if sheet.is_from_pins() {
+            "pins"
+        } else {
+            "floor"
+        }
+        .into(),
+        pins: sheet.pins.as_ref().map(pin_doc),
+        overlap: sheet.overlap.as_ref().map(|o| OverlapDoc {
+            partner: o.partner.clone(),
+            length: o.length.exact(LengthUnit::Mm),
+            least: o.least.exact(LengthUnit::Mm),
+        }),
+        grip: words::grip(sheet.grip).into(),
+        asked: sheet.asked.exact(unit),
+        ladder: sheet
+            .rungs
+            .iter()
+            .map(|rung| rung_doc(rung, unit))
+            .collect(),
+        cues: sheet.cues.clone(),
+        cautions: sheet.cautions.clone(),
+        warnings: sheet
+            .warnings
+            .iter()
+            .map(|w| words::warning(sheet, w))
+            .collect(),
+        note: sheet.note.clone(),
+    }
+}
+
+fn pin_doc(pins: &PinSheet) -> PinDoc {
+    PinDoc {
+        hole: pins.hole,
+        mats: pins.mats.iter().map(|m| m.exact(LengthUnit::Mm)).collect(),
+        bar_height: pins.bar_height.exact(LengthUnit::Mm),
+        off_target: pins.off_target.exact(LengthUnit::Mm),
+    }
+}
+
+fn rung_doc(rung: &domain::Rung, unit: MassUnit) -> RungDoc {
+    let list = |plates: &[PlateFace]| plates.iter().map(|p| p.mass.exact(p.unit)).collect();
+    RungDoc {
+        kind: if rung.kind == RungKind::Work {
+            "work"
+        } else {
+            "warm-up"
+        }
+        .into(),
+        load: rung.load.exact(unit),
+        reps: rung.reps,
+        per_side: list(&rung.per_side),
+        take_off: list(&rung.take_off),
+        put_on: list(&rung.put_on),
+        belt: rung.belt,
+        straps: rung.straps,
+        rest_s: rung.rest_s,
+    }
+}

@@ -1,0 +1,146 @@
+//! The day sheet in plain text, for a terminal or a printer. Refuses: more than 100 columns.
+use crate::words;
+use chrono::NaiveDate;
+use domain::PlateFace;
+use domain::day::DayEntry;
+use domain::sheet::{LiftSheet, Rung, RungKind};
+use std::fmt::Write as _;
+
+/// Columns at most.
+const WIDTH: usize = 100;
+
+/// The day in text; `lifter` keeps one lifter's entries.
+#[must_use]
+pub fn sheet_text(gym: &str, date: NaiveDate, day: &[DayEntry], lifter: Option<&str>) -> String {
+    let mut text = format!("{gym}, {}\n", date.format("%A %-d %B %Y"));
+    let kept: Vec<&DayEntry> = day
+        .iter()
+        .filter(|e| lifter.is_none_or(|l| l == e.lifter))
+        .collect();
+    if kept.is_empty() {
+        text.push_str("\nno lifters\n");
+    }
+    for entry in kept {
+        text.push('\n');
+        match &entry.outcome {
+            Ok(sheet) => lift(&mut text, sheet),
+            Err(why) if entry.lift.is_empty() => {
+                text.push_str(&format!("{}: {why}\n", entry.lifter));
+            }
+            Err(why) => text.push_str(&format!("{}, {}: {why}\n", entry.lifter, entry.lift)),
+        }
+    }
+    text
+}
+
+fn lift(text: &mut String, sheet: &LiftSheet) {
+    line(
+        text,
+        "",
+        &format!("{}: {}, {}", sheet.lifter, sheet.lift, words::work(sheet)),
+    );
+    line(
+        text,
+        "  rack   ",
+        &format!("{}; {}", sheet.rack, words::bar(sheet)),
+    );
+    match &sheet.pins {
+        Some(pins) => {
+            let height = words::bar_height(pins);
+            let words = format!("hole {}, {}; {height}", pins.hole, words::mats(&pins.mats));
+            line(text, "pins", &words);
+        }
+        None if sheet.is_from_pins() => line(text, "pins", "not set: see below"),
+        None => line(text, "start", "from the floor"),
+    }
+    if sheet.overlap.is_some() {
+        line(text, "overlap", &words::overlap(sheet));
+    }
+    line(text, "grip", words::grip(sheet.grip));
+    ladder(text, sheet);
+    let list = |text: &mut String, head: &str, items: &[String]| {
+        for item in items {
+            line(text, head, item);
+        }
+    };
+    list(text, "cue", &sheet.cues);
+    list(text, "caution", &sheet.cautions);
+    let warnings: Vec<String> = sheet
+        .warnings
+        .iter()
+        .map(|w| words::warning(sheet, w))
+        .collect();
+    list(text, "warning", &warnings);
+    if !sheet.note.is_empty() {
+        line(text, "coach", &sheet.note);
+    }
+}
+
+fn ladder(text: &mut String, sheet: &LiftSheet) {
+    for rung in &sheet.rungs {
+        let head = if rung.kind == RungKind::Work {
+            "  work   "
+        } else {
+            "  warm-up"
+        };
+        let rest = if rung.rest_s == 0 {
+            String::new()
+        } else {
+            format!("rest {} ", words::minutes(rung.rest_s))
+        };
+        let gear = words::worn(rung).join(", ");
+        let set = words::set(rung.load, sheet.unit, rung.reps);
+        let plates = per_side(sheet, &rung.per_side);
+        let row = format!(
+            " {set:<14} {plates:<30} {:<32} {rest}{gear}",
+            hands(sheet, rung)
+        );
+        line(text, head, row.trim_end());
+    }
+}
+
+fn per_side(sheet: &LiftSheet, plates: &[PlateFace]) -> String {
+    if plates.is_empty() {
+        "empty bar".into()
+    } else {
+        format!("each side {}", words::plates(plates, sheet.unit))
+    }
+}
+
+fn hands(sheet: &LiftSheet, rung: &Rung) -> String {
+    let off = words::plates(&rung.take_off, sheet.unit);
+    let on = words::plates(&rung.put_on, sheet.unit);
+    match (off.as_str(), on.as_str()) {
+        ("", "") => String::new(),
+        ("", on) => format!("+ {on}"),
+        (off, "") => format!("- {off}"),
+        (off, on) => format!("- {off}  + {on}"),
+    }
+}
+
+/// One line, folded at spaces so that none is wider than [`WIDTH`].
+fn line(text: &mut String, head: &str, words: &str) {
+    let first = if head.is_empty() { String::new() } else { format!("  {head:<8}") };
+    let indent = " ".repeat(first.chars().count().max(2));
+    let mut rest = words;
+    let mut lead = &first;
+    loop {
+        let room = WIDTH - lead.chars().count();
+        if rest.chars().count() <= room {
+            let _ = writeln!(text, "{lead}{}", rest.trim_end());
+            return;
+        }
+        let limit = rest
+            .char_indices()
+            .nth(room)
+            .map_or(rest.len(), |(at, _)| at);
+        let cut = rest[..limit]
+            .trim_end()
+            .rfind(' ')
+            .filter(|at| *at > 0)
+            .unwrap_or(limit);
+        let _ = writeln!(text, "{lead}{}", rest[..cut].trim_end());
+        rest = rest[cut..].trim_start();
+        lead = &indent;
+    }
+}
