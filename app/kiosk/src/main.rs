@@ -5,7 +5,10 @@ use tracing_subscriber::EnvFilter;
 
 fn main() -> ExitCode {
     let filter = EnvFilter::try_from_env("PINLADDER_LOG").unwrap_or_else(|_| "warn".into());
-    tracing_subscriber::fmt().with_env_filter(filter).with_writer(std::io::stderr).init();
+    tracing_subscriber::fmt()
+        .with_env_filter(filter)
+        .with_writer(std::io::stderr)
+        .init();
     let mut streams = Streams {
         input: &mut std::io::stdin(),
         out: &mut std::io::stdout(),

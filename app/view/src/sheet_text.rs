@@ -120,7 +120,11 @@ fn hands(sheet: &LiftSheet, rung: &Rung) -> String {
 
 /// One line, folded at spaces so that none is wider than [`WIDTH`].
 fn line(text: &mut String, head: &str, words: &str) {
-    let first = if head.is_empty() { String::new() } else { format!("  {head:<8}") };
+    let first = if head.is_empty() {
+        String::new()
+    } else {
+        format!("  {head:<8}")
+    };
     let indent = " ".repeat(first.chars().count().max(2));
     let mut rest = words;
     let mut lead = &first;
