@@ -110,7 +110,11 @@ pub fn main(args: impl IntoIterator<Item = OsString>, streams: &mut Streams<'_>)
     let cli = match Cli::try_parse_from(args) {
         Ok(cli) => cli,
         Err(error) => {
-            let to = if error.use_stderr() { &mut *streams.err } else { &mut *streams.out };
+            let to = if error.use_stderr() {
+                &mut *streams.err
+            } else {
+                &mut *streams.out
+            };
             let _ = write!(to, "{error}");
             return ExitCode::from(u8::try_from(error.exit_code()).unwrap_or(2));
         }
@@ -133,15 +137,13 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Check { files }) => check::check(&files, cli.data.as_deref(), streams),
         Some(Command::Sheet(args)) => sheet::sheet(&open()?, &args, streams.out),
         Some(Command::Solve(args)) => solve(&args, streams),
-        Some(Command::Journal { what: JournalCommand::Verify }) => {
-            journal::verify(&open()?, streams.out)
-        }
-        Some(Command::Journal { what: JournalCommand::Rebuild }) => {
-            journal::rebuild(&open()?, streams.out)
-        }
-        Some(Command::Picture(args)) => {
-            picture::picture(&args, cli.data.as_deref(), streams.out)
-        }
+        Some(Command::Journal {
+            what: JournalCommand::Verify,
+        }) => journal::verify(&open()?, streams.out),
+        Some(Command::Journal {
+            what: JournalCommand::Rebuild,
+        }) => journal::rebuild(&open()?, streams.out),
+        Some(Command::Picture(args)) => picture::picture(&args, cli.data.as_deref(), streams.out),
     }
 }
 

@@ -1,6 +1,8 @@
 //! The only place that reads a clock. Refuses: being called from the core; time is handed down.
 use chrono::{DateTime, NaiveDateTime, Utc};
 use domain::Moment;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicI64, Ordering};
 
 /// Where time comes from: the machine, or a bench.
 pub trait Clock: std::fmt::Debug + Send {
@@ -16,7 +18,10 @@ pub struct SystemClock;
 
 impl Clock for SystemClock {
     fn now(&self) -> Moment {
-        #[allow(clippy::disallowed_methods, reason = "this is the clock that the others are given")]
+        #[allow(
+            clippy::disallowed_methods,
+            reason = "this is the clock that the others are given"
+        )]
         let now: DateTime<Utc> = std::time::SystemTime::now().into();
         Moment(now.timestamp_millis())
     }
@@ -29,7 +34,38 @@ impl Clock for SystemClock {
 /// Nanoseconds of a clock that never goes back, for timing a planner.
 #[must_use]
 pub fn stopwatch() -> impl FnMut() -> u64 {
-    #[allow(clippy::disallowed_methods, reason = "this is the clock that the others are given")]
+    #[allow(
+        clippy::disallowed_methods,
+        reason = "this is the clock that the others are given"
+    )]
     let start = std::time::Instant::now();
     move || u64::try_from(start.elapsed().as_nanos()).unwrap_or(u64::MAX)
+}
+
+/// A clock that stands still until it is told to go on; its wall clock is UTC.
+#[derive(Debug, Clone)]
+pub struct BenchClock(Arc<AtomicI64>);
+
+impl BenchClock {
+    /// Stands at `at`, UTC.
+    #[must_use]
+    pub fn at(at: NaiveDateTime) -> Self {
+        Self(Arc::new(AtomicI64::new(at.and_utc().timestamp_millis())))
+    }
+
+    /// Goes on by so many milliseconds.
+    pub fn advance_ms(&self, ms: i64) {
+        self.0.fetch_add(ms, Ordering::SeqCst);
+    }
+}
+
+impl Clock for BenchClock {
+    fn now(&self) -> Moment {
+        Moment(self.0.load(Ordering::SeqCst))
+    }
+
+    fn local(&self) -> NaiveDateTime {
+        let at = DateTime::from_timestamp_millis(self.now().0);
+        at.unwrap_or_default().naive_utc()
+    }
 }

@@ -18,7 +18,12 @@ pub struct Config {
 
 impl Default for Config {
     fn default() -> Self {
-        Self { address: Ipv4Addr::LOCALHOST.into(), port: 8470, share: true, racks: Vec::new() }
+        Self {
+            address: Ipv4Addr::LOCALHOST.into(),
+            port: 8470,
+            share: true,
+            racks: Vec::new(),
+        }
     }
 }
 

@@ -42,5 +42,9 @@ impl KioskError {
 }
 
 fn lines(faults: &[plan::Fault]) -> String {
-    faults.iter().map(ToString::to_string).collect::<Vec<_>>().join("\n")
+    faults
+        .iter()
+        .map(ToString::to_string)
+        .collect::<Vec<_>>()
+        .join("\n")
 }

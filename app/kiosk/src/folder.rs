@@ -10,7 +10,10 @@ pub const GYM_FILES: [&str; 3] = ["gym.toml", "lifters.toml", "kiosk.toml"];
 /// The demo gym, for a folder that has no gym yet.
 pub const DEMO: [(&str, &str); 3] = [
     ("gym.toml", include_str!("../../../demo-data/gym.toml")),
-    ("lifters.toml", include_str!("../../../demo-data/lifters.toml")),
+    (
+        "lifters.toml",
+        include_str!("../../../demo-data/lifters.toml"),
+    ),
     ("kiosk.toml", include_str!("../../../demo-data/kiosk.toml")),
 ];
 
@@ -29,7 +32,9 @@ impl Folder {
     /// [`KioskError`] without a home or when the folder cannot be made.
     pub fn open(chosen: Option<&Path>) -> Result<Self, KioskError> {
         let absolute = |name: &str| {
-            std::env::var_os(name).map(PathBuf::from).filter(|path| path.is_absolute())
+            std::env::var_os(name)
+                .map(PathBuf::from)
+                .filter(|path| path.is_absolute())
         };
         let home = || absolute("HOME").map(|home| home.join(".local/share"));
         let path = match chosen {

@@ -42,7 +42,10 @@ pub fn take(
                     owner.command(&Command::TakeFile { name, text }, clock.now())?;
                 }
             }
-            Ok(GymInForce { gym, faults: Vec::new() })
+            Ok(GymInForce {
+                gym,
+                faults: Vec::new(),
+            })
         }
         Err(faults) => match in_force(owner) {
             Ok(gym) => Ok(GymInForce { gym, faults }),
@@ -82,13 +85,19 @@ pub fn demo_plan(
     gym: &Gym,
     today: chrono::NaiveDate,
 ) -> Result<Vec<domain::Prescription>, KioskError> {
-    let source = Source { name: "four-weeks.csv", text: DEMO_PLAN.as_bytes() };
+    let source = Source {
+        name: "four-weeks.csv",
+        text: DEMO_PLAN.as_bytes(),
+    };
     let rows = plan::coach_plan(source, gym).map_err(KioskError::Faults)?;
     Ok(plan::shift_weeks(rows, today))
 }
 
 fn read(texts: &[(&str, String)]) -> Result<Gym, Vec<Fault>> {
-    let source = |at: usize| Source { name: texts[at].0, text: texts[at].1.as_bytes() };
+    let source = |at: usize| Source {
+        name: texts[at].0,
+        text: texts[at].1.as_bytes(),
+    };
     let gym = plan::gym(source(0), source(1));
     let kiosk = match &gym {
         Ok(gym) => plan::check(source(2), Some(gym)),

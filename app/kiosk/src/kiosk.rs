@@ -58,12 +58,19 @@ impl Kiosk {
     /// A kiosk that keeps nothing, for pictures.
     #[must_use]
     pub fn in_memory(state: State, gym: domain::Gym, clock: Box<dyn Clock>) -> Self {
-        let gym = GymInForce { gym, faults: Vec::new() };
+        let gym = GymInForce {
+            gym,
+            faults: Vec::new(),
+        };
         Self::with(Owner::in_memory(state), gym, None, clock)
     }
 
     fn with(owner: Owner, gym: GymInForce, record: Option<Record>, clock: Box<dyn Clock>) -> Self {
-        let config = owner.state().files.get("kiosk.toml").map(|text| Config::read(text));
+        let config = owner
+            .state()
+            .files
+            .get("kiosk.toml")
+            .map(|text| Config::read(text));
         let mut kiosk = Self {
             owner,
             record,
@@ -156,7 +163,10 @@ impl Kiosk {
         if let Ok(gym) = gym_files::in_force(&self.owner)
             && gym != self.gym.gym
         {
-            self.gym = GymInForce { gym, faults: Vec::new() };
+            self.gym = GymInForce {
+                gym,
+                faults: Vec::new(),
+            };
             self.today.made_for = None;
         }
     }
@@ -201,5 +211,8 @@ fn notice_of(gym: &GymInForce) -> String {
         0 | 1 => String::new(),
         n => format!(" (and {} more)", n - 1),
     };
-    gym.faults.first().map(|fault| format!("{fault}{more}")).unwrap_or_default()
+    gym.faults
+        .first()
+        .map(|fault| format!("{fault}{more}"))
+        .unwrap_or_default()
 }

@@ -10,6 +10,7 @@ pub mod error;
 pub mod folder;
 pub mod gym_files;
 pub mod kiosk;
+pub mod lan;
 pub mod owner;
 pub mod picture;
 pub mod run;

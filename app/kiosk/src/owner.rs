@@ -30,8 +30,11 @@ impl Owner {
     /// # Errors
     /// [`KioskError::Journal`] when it cannot be read.
     pub fn open(journal: Journal) -> Result<Self, KioskError> {
-        let mut owner =
-            Self { store: Store::Journal(Box::new(journal)), state: State::default(), seq: 0 };
+        let mut owner = Self {
+            store: Store::Journal(Box::new(journal)),
+            state: State::default(),
+            seq: 0,
+        };
         owner.catch_up()?;
         Ok(owner)
     }
@@ -39,7 +42,11 @@ impl Owner {
     /// An owner that keeps nothing, starting from `state`.
     #[must_use]
     pub fn in_memory(state: State) -> Self {
-        Self { store: Store::Memory, state, seq: 0 }
+        Self {
+            store: Store::Memory,
+            state,
+            seq: 0,
+        }
     }
 
     /// What stands.
@@ -60,10 +67,10 @@ impl Owner {
     /// [`KioskError`] when the core refuses or the journal cannot keep it.
     pub fn command(&mut self, command: &Command, now: Moment) -> Result<(), KioskError> {
         for _ in 0..TRIES_MAX {
-            let events =
-                decide(&self.state, command.clone(), now).map_err(KioskError::Refused)?;
+            let events = decide(&self.state, command.clone(), now).map_err(KioskError::Refused)?;
             let Store::Journal(journal) = &mut self.store else {
                 self.apply(&events);
+                self.seq += 1;
                 return Ok(());
             };
             match journal.append(self.seq, &events) {
@@ -84,7 +91,9 @@ impl Owner {
     /// # Errors
     /// [`KioskError::Journal`] when it cannot be read.
     pub fn catch_up(&mut self) -> Result<bool, KioskError> {
-        let Store::Journal(journal) = &mut self.store else { return Ok(false) };
+        let Store::Journal(journal) = &mut self.store else {
+            return Ok(false);
+        };
         if self.seq > 0 && !journal.changed()? {
             return Ok(false);
         }

@@ -16,16 +16,22 @@ pub fn spawn_again(
     name: &'static str,
     mut work: impl FnMut() + Send + 'static,
 ) -> std::io::Result<JoinHandle<()>> {
-    std::thread::Builder::new().name(name.into()).spawn(move || {
-        for start in 1..=STARTS_MAX {
-            if catch_unwind(AssertUnwindSafe(&mut work)).is_ok() {
-                return;
+    std::thread::Builder::new()
+        .name(name.into())
+        .spawn(move || {
+            for start in 1..=STARTS_MAX {
+                if catch_unwind(AssertUnwindSafe(&mut work)).is_ok() {
+                    return;
+                }
+                tracing::error!(
+                    thread = name,
+                    start,
+                    "a thread panicked and is started anew"
+                );
+                std::thread::sleep(Duration::from_millis(100 * u64::from(start)));
             }
-            tracing::error!(thread = name, start, "a thread panicked and is started anew");
-            std::thread::sleep(Duration::from_millis(100 * u64::from(start)));
-        }
-        tracing::error!(thread = name, "a thread panicked too often and stays ended");
-    })
+            tracing::error!(thread = name, "a thread panicked too often and stays ended");
+        })
 }
 
 /// Runs `work` on a thread of its own; when it ends, by a panic or not, `ended` is called with
@@ -38,11 +44,13 @@ pub fn spawn_once(
     work: impl FnOnce() + Send + 'static,
     ended: impl FnOnce(bool) + Send + 'static,
 ) -> std::io::Result<JoinHandle<()>> {
-    std::thread::Builder::new().name(name.into()).spawn(move || {
-        let well = catch_unwind(AssertUnwindSafe(work)).is_ok();
-        if !well {
-            tracing::error!(thread = name, "a thread panicked");
-        }
-        ended(well);
-    })
+    std::thread::Builder::new()
+        .name(name.into())
+        .spawn(move || {
+            let well = catch_unwind(AssertUnwindSafe(work)).is_ok();
+            if !well {
+                tracing::error!(thread = name, "a thread panicked");
+            }
+            ended(well);
+        })
 }

@@ -17,7 +17,10 @@ pub(super) fn check(
     let mut texts: Texts = Vec::new();
     for path in files {
         let text = std::fs::read(path).map_err(KioskError::file(path))?;
-        let name = path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
+        let name = path
+            .file_name()
+            .map(|n| n.to_string_lossy().into_owned())
+            .unwrap_or_default();
         texts.push((path.clone(), name, text));
     }
     let gym = gym_for(&texts, data)?;

@@ -32,8 +32,15 @@ pub(super) fn sheet(
 /// The lifter's name as the gym writes it.
 fn known<'g>(gym: &'g domain::Gym, name: &str) -> Result<&'g str, KioskError> {
     let same = |l: &&domain::Lifter| l.name.to_lowercase() == name.to_lowercase();
-    gym.lifters.iter().find(same).map(|l| l.name.as_str()).ok_or_else(|| {
-        let names: Vec<&str> = gym.lifters.iter().map(|l| l.name.as_str()).collect();
-        KioskError::Usage(format!("no lifter is called {name}; there are {}", names.join(", ")))
-    })
+    gym.lifters
+        .iter()
+        .find(same)
+        .map(|l| l.name.as_str())
+        .ok_or_else(|| {
+            let names: Vec<&str> = gym.lifters.iter().map(|l| l.name.as_str()).collect();
+            KioskError::Usage(format!(
+                "no lifter is called {name}; there are {}",
+                names.join(", ")
+            ))
+        })
 }

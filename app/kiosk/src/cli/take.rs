@@ -12,11 +12,7 @@ use std::collections::BTreeSet;
 use std::io::Write;
 use std::path::Path;
 
-pub(super) fn take(
-    folder: &Folder,
-    path: &Path,
-    out: &mut dyn Write,
-) -> Result<bool, KioskError> {
+pub(super) fn take(folder: &Folder, path: &Path, out: &mut dyn Write) -> Result<bool, KioskError> {
     let clock = SystemClock;
     let mut owner = Owner::open(Journal::open(&folder.journal())?)?;
     if folder.text("gym.toml")?.is_none() && owner.state().files.is_empty() {
@@ -24,8 +20,14 @@ pub(super) fn take(
     }
     let in_force = gym_files::take(folder, &mut owner, &clock)?;
     let text = std::fs::read(path).map_err(KioskError::file(path))?;
-    let name = path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
-    let source = Source { name: &name, text: &text };
+    let name = path
+        .file_name()
+        .map(|n| n.to_string_lossy().into_owned())
+        .unwrap_or_default();
+    let source = Source {
+        name: &name,
+        text: &text,
+    };
     let rows = plan::coach_plan(source, &in_force.gym).map_err(KioskError::Faults)?;
     let lifters: BTreeSet<&str> = rows.iter().map(|row| row.lifter.as_str()).collect();
     let days: BTreeSet<_> = rows.iter().map(|row| row.date).collect();
@@ -37,7 +39,13 @@ pub(super) fn take(
         days.first().map(ToString::to_string).unwrap_or_default(),
         days.last().map(ToString::to_string).unwrap_or_default(),
     );
-    owner.command(&Command::TakePlan { name: name.clone(), rows }, clock.now())?;
+    owner.command(
+        &Command::TakePlan {
+            name: name.clone(),
+            rows,
+        },
+        clock.now(),
+    )?;
     say(out, &said);
     Ok(true)
 }

@@ -1,0 +1,329 @@
+//! `pinladder picture`: any screen as a PNG file, drawn without a display.
+//!
+//! Works on a copy of the state in memory, so that a picture leaves no trace in the journal.
+//! Refuses: screens that it does not know, days without a lift.
+use crate::cli::say;
+use crate::clock::BenchClock;
+use crate::error::KioskError;
+use crate::folder::{DEMO, Folder};
+use crate::gym_files;
+use crate::kiosk::Kiosk;
+use crate::owner::Owner;
+use chrono::{NaiveDate, NaiveTime};
+use clap::Args;
+use domain::{Event, Fact, Moment, State};
+use journal::Journal;
+use plan::Source;
+use std::io::Write;
+use std::path::{Path, PathBuf};
+use view::{Frame, Screen, Tap};
+
+/// Options of `picture`.
+#[derive(Debug, Args)]
+pub struct PictureArgs {
+    /// Which screen; see --list.
+    #[arg(required_unless_present = "list")]
+    screen: Option<String>,
+    /// Name the screens.
+    #[arg(long)]
+    list: bool,
+    /// The file to write.
+    #[arg(long, value_name = "FILE.png", required_unless_present = "list")]
+    out: Option<PathBuf>,
+    /// Whose screen; by default the first who has a lift.
+    #[arg(long, value_name = "NAME")]
+    lifter: Option<String>,
+    /// The day, as in 2026-12-01; for the demo gym a Wednesday of its plan, else today.
+    #[arg(long, value_name = "D")]
+    date: Option<NaiveDate>,
+    /// Width and height in pixels.
+    #[arg(long, value_name = "WxH", default_value = "1280x800", value_parser = size)]
+    size: (u32, u32),
+}
+
+/// Pixels on a side at most.
+const SIDE_MAX: u32 = 4_096;
+
+fn size(text: &str) -> Result<(u32, u32), String> {
+    let wrong =
+        || format!("{text} is not a size; write it as in 1280x800, 320 to {SIDE_MAX} a side");
+    let (width, height) = text.split_once('x').ok_or_else(wrong)?;
+    let side = |text: &str| text.parse().ok().filter(|n| (320..=SIDE_MAX).contains(n));
+    side(width).zip(side(height)).ok_or_else(wrong)
+}
+
+/// A screen that can be drawn: its name, and how to get there.
+#[derive(Debug, Clone, Copy)]
+pub struct Shown {
+    /// As written on the command line.
+    pub name: &'static str,
+    /// What it is, in a few words.
+    pub about: &'static str,
+    walk: Walk,
+}
+
+#[derive(Debug, Clone, Copy)]
+enum Walk {
+    Choose,
+    SetUp,
+    Bar,
+    First,
+    Reps,
+    Moved,
+    Rest,
+    Stop,
+    End,
+}
+
+/// The screens that can be drawn.
+pub const SCREENS: [Shown; 9] = [
+    Shown {
+        name: "choose",
+        about: "all lifters of the day",
+        walk: Walk::Choose,
+    },
+    Shown {
+        name: "setup",
+        about: "rack, pins, gear and cautions of a lift",
+        walk: Walk::SetUp,
+    },
+    Shown {
+        name: "bar-first",
+        about: "at the bar, first rung",
+        walk: Walk::First,
+    },
+    Shown {
+        name: "bar",
+        about: "at the bar, half-way up the ladder",
+        walk: Walk::Bar,
+    },
+    Shown {
+        name: "entry-reps",
+        about: "the pad of other reps",
+        walk: Walk::Reps,
+    },
+    Shown {
+        name: "entry-moved",
+        about: "the pad of the moved back",
+        walk: Walk::Moved,
+    },
+    Shown {
+        name: "rest",
+        about: "between two rungs",
+        walk: Walk::Rest,
+    },
+    Shown {
+        name: "stop",
+        about: "after a moved back",
+        walk: Walk::Stop,
+    },
+    Shown {
+        name: "end",
+        about: "the lift is over",
+        walk: Walk::End,
+    },
+];
+
+/// Rungs done before the middle of a ladder is shown.
+const HALF_WAY: usize = 2;
+/// Taps at most on the way to a screen.
+const TAPS_MAX: usize = 60;
+
+/// Runs the command.
+///
+/// # Errors
+/// [`KioskError`] when the screen is unknown, cannot be reached, or the file cannot be written.
+pub fn picture(
+    args: &PictureArgs,
+    data: Option<&Path>,
+    out: &mut dyn Write,
+) -> Result<bool, KioskError> {
+    if args.list {
+        for shown in SCREENS {
+            say(out, &format!("{:<12} {}\n", shown.name, shown.about));
+        }
+        return Ok(true);
+    }
+    let name = args.screen.as_deref().unwrap_or_default();
+    let frame = frame_of(name, args.lifter.as_deref(), args.date, data)?;
+    let png = png_of(&frame, args.size)?;
+    let file = args.out.clone().unwrap_or_default();
+    std::fs::write(&file, png).map_err(KioskError::file(&file))?;
+    Ok(true)
+}
+
+/// The frame of a screen, from the demo gym or from a data folder.
+///
+/// # Errors
+/// [`KioskError`] when the screen is unknown or cannot be reached.
+pub fn frame_of(
+    name: &str,
+    lifter: Option<&str>,
+    date: Option<NaiveDate>,
+    data: Option<&Path>,
+) -> Result<Frame, KioskError> {
+    let shown = SCREENS
+        .iter()
+        .find(|shown| shown.name == name)
+        .ok_or_else(|| {
+            let names: Vec<&str> = SCREENS.iter().map(|shown| shown.name).collect();
+            KioskError::Usage(format!(
+                "no screen is called {name}; there are {}",
+                names.join(", ")
+            ))
+        })?;
+    let (state, gym, day) = match data {
+        Some(data) => kept(data)?,
+        None => demo()?,
+    };
+    let date = date.unwrap_or(day);
+    let time = NaiveTime::from_hms_opt(18, 42, 0).unwrap_or_default();
+    let clock = BenchClock::at(date.and_time(time));
+    let mut kiosk = Kiosk::in_memory(state, gym, Box::new(clock.clone()));
+    walk(&mut kiosk, &clock, shown.walk, lifter)
+}
+
+/// PNG bytes of a frame; the same on every machine.
+///
+/// # Errors
+/// [`KioskError::Picture`] when it cannot be drawn.
+pub fn png_of(frame: &Frame, (width, height): (u32, u32)) -> Result<Vec<u8>, KioskError> {
+    let picture = ui::picture(frame, width, height).map_err(KioskError::Picture)?;
+    let mut bytes = Vec::new();
+    let fail = |error: png::EncodingError| KioskError::Picture(error.to_string());
+    let mut encoder = png::Encoder::new(&mut bytes, picture.width, picture.height);
+    encoder.set_color(png::ColorType::Rgba);
+    encoder.set_depth(png::BitDepth::Eight);
+    let mut writer = encoder.write_header().map_err(fail)?;
+    writer.write_image_data(&picture.pixels).map_err(fail)?;
+    writer.finish().map_err(fail)?;
+    Ok(bytes)
+}
+
+/// The demo gym on a Wednesday of its plan.
+fn demo() -> Result<(State, domain::Gym, NaiveDate), KioskError> {
+    let source = |at: usize| Source {
+        name: DEMO[at].0,
+        text: DEMO[at].1.as_bytes(),
+    };
+    let gym = plan::gym(source(0), source(1)).map_err(KioskError::Faults)?;
+    let day = NaiveDate::from_ymd_opt(2026, 12, 2).unwrap_or_default();
+    let rows = gym_files::demo_plan(&gym, day)?;
+    let taken = Fact::PlanTaken {
+        name: "four-weeks.csv".into(),
+        rows,
+    };
+    let state = State::replay(&[Event {
+        at: Moment(0),
+        fact: taken,
+    }]);
+    Ok((state, gym, day))
+}
+
+/// What a data folder holds, today.
+fn kept(data: &Path) -> Result<(State, domain::Gym, NaiveDate), KioskError> {
+    let folder = Folder::open(Some(data))?;
+    if !folder.journal().exists() {
+        let empty = format!(
+            "{} has no journal; start the kiosk on it first",
+            data.display()
+        );
+        return Err(KioskError::Usage(empty));
+    }
+    let owner = Owner::open(Journal::open(&folder.journal())?)?;
+    let gym = gym_files::in_force(&owner)?;
+    let today = chrono::Local::now().date_naive();
+    Ok((owner.state().clone(), gym, today))
+}
+
+fn walk(
+    kiosk: &mut Kiosk,
+    clock: &BenchClock,
+    walk: Walk,
+    lifter: Option<&str>,
+) -> Result<Frame, KioskError> {
+    let with_sheet: Vec<String> = {
+        let day = kiosk.day().iter().filter(|e| e.outcome.is_ok());
+        day.map(|e| e.lifter.clone()).collect()
+    };
+    let shown = match lifter {
+        Some(name) => with_sheet.iter().find(|l| l.as_str() == name),
+        None => with_sheet.first(),
+    };
+    let Some(shown) = shown.cloned() else {
+        let date = kiosk.date();
+        let who = lifter.unwrap_or("nobody");
+        return Err(KioskError::Usage(format!(
+            "{who} has no lift to show on {date}; choose another with --date or --lifter"
+        )));
+    };
+    // Others are under way too, as on any evening.
+    for other in with_sheet.iter().filter(|l| **l != shown).take(2) {
+        kiosk.tap(&Tap::Lifter(other.clone()));
+        go_on_until(kiosk, clock, |frame| {
+            matches!(frame.screen, Screen::Rest(_))
+        });
+        clock.advance_ms(70_000);
+    }
+    kiosk.tap(&Tap::All);
+    if matches!(walk, Walk::Choose) {
+        return Ok(kiosk.frame());
+    }
+    kiosk.tap(&Tap::Lifter(shown));
+    if matches!(walk, Walk::SetUp) {
+        return Ok(kiosk.frame());
+    }
+    let at_bar = |frame: &Frame| matches!(frame.screen, Screen::Bar(_));
+    let rungs = if matches!(walk, Walk::First) {
+        0
+    } else {
+        HALF_WAY
+    };
+    for _ in 0..=rungs {
+        go_on_until(kiosk, clock, at_bar);
+        if kiosk_rung(kiosk) >= rungs {
+            break;
+        }
+        kiosk.tap(&Tap::Main);
+        clock.advance_ms(400_000);
+    }
+    Ok(match walk {
+        Walk::Choose | Walk::SetUp | Walk::Bar | Walk::First => kiosk.frame(),
+        Walk::Reps => kiosk.tap(&Tap::OtherReps),
+        Walk::Moved => kiosk.tap(&Tap::BackMoved),
+        Walk::Rest => {
+            kiosk.tap(&Tap::Main);
+            clock.advance_ms(50_000);
+            kiosk.frame()
+        }
+        Walk::Stop => {
+            kiosk.tap(&Tap::BackMoved);
+            kiosk.tap(&Tap::Number(1))
+        }
+        Walk::End => go_on_until(kiosk, clock, |frame| matches!(frame.screen, Screen::End(_))),
+    })
+}
+
+/// How many rungs of the shown lifter's lift are behind.
+fn kiosk_rung(kiosk: &mut Kiosk) -> usize {
+    match kiosk.frame().screen {
+        Screen::Bar(bar) => bar
+            .ladder
+            .iter()
+            .position(|r| r.state == view::draw::RowState::Now)
+            .unwrap_or(0),
+        _ => usize::MAX,
+    }
+}
+
+fn go_on_until(kiosk: &mut Kiosk, clock: &BenchClock, there: impl Fn(&Frame) -> bool) -> Frame {
+    let mut frame = kiosk.frame();
+    for _ in 0..TAPS_MAX {
+        if there(&frame) {
+            break;
+        }
+        frame = kiosk.tap(&Tap::Main);
+        clock.advance_ms(1_000);
+    }
+    frame
+}

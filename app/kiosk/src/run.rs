@@ -1,0 +1,108 @@
+//! The kiosk as it runs: the window's thread, the owner's thread, the LAN's thread.
+//!
+//! The owner waits for one closed kind of input and hands frames to the window. Refuses: a
+//! window that waits for the disk.
+use crate::cli::say;
+use crate::clock::SystemClock;
+use crate::error::KioskError;
+use crate::folder::Folder;
+use crate::kiosk::Kiosk;
+use crate::lan;
+use crate::watch::spawn_once;
+use std::io::Write;
+use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
+use std::time::Duration;
+use view::{Frame, Tap};
+
+/// All that the owner of state can be told.
+#[derive(Debug)]
+pub enum Input {
+    /// A finger.
+    Tap(Tap),
+    /// The window was closed, or the system asks us to end.
+    Quit,
+}
+
+/// Between two looks at the clock and at the journal.
+const TICK: Duration = Duration::from_millis(500);
+
+/// Opens the kiosk on `folder` and runs it until it is closed or interrupted.
+///
+/// # Errors
+/// [`KioskError`] when folder or journal cannot be used.
+pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
+    let mut kiosk = Kiosk::open(folder, Box::new(SystemClock))?;
+    let (inputs, inbox) = channel();
+    lan::start(kiosk.config().lan(), folder.record(), inputs.clone());
+    match ui::open_backend() {
+        Ok(()) => windowed(kiosk, inputs, inbox),
+        Err(why) => {
+            let page = match kiosk.config().lan() {
+                Some(at) => format!("the LAN page is at http://{at}/ until interrupted"),
+                None => "the LAN page is off (kiosk.toml); waiting until interrupted".into(),
+            };
+            say(
+                out,
+                &format!("No display ({why}): here is today's day sheet, and {page}.\n\n"),
+            );
+            let (name, date) = (kiosk.gym().name.clone(), kiosk.date());
+            let sheet = view::sheet_text(&name, date, kiosk.day(), None);
+            say(out, &sheet);
+            without_window(&mut kiosk, &inbox);
+            Ok(())
+        }
+    }
+}
+
+fn without_window(kiosk: &mut Kiosk, inbox: &Receiver<Input>) {
+    loop {
+        match inbox.recv_timeout(TICK) {
+            Ok(Input::Tap(_)) | Err(RecvTimeoutError::Timeout) => {
+                kiosk.tick();
+            }
+            Ok(Input::Quit) | Err(RecvTimeoutError::Disconnected) => return,
+        }
+    }
+}
+
+fn windowed(
+    mut kiosk: Kiosk,
+    inputs: Sender<Input>,
+    inbox: Receiver<Input>,
+) -> Result<(), KioskError> {
+    let picture = |error: &dyn std::fmt::Display| KioskError::Picture(error.to_string());
+    let face = ui::Face::new().map_err(|e| picture(&e))?;
+    face.show_frame(&kiosk.frame());
+    let taps = inputs.clone();
+    // A send fails only when the owner has ended, and then the window closes too.
+    face.on_tap(move |tap| drop(taps.send(Input::Tap(tap))));
+    let handle = face.handle();
+    let closing = face.handle();
+    let owner = spawn_once(
+        "owner",
+        move || own(&mut kiosk, &inbox, &handle),
+        move |_| closing.quit(),
+    );
+    let owner = owner.map_err(KioskError::file("owner thread"))?;
+    let ran = face.run().map_err(|e| picture(&e));
+    drop(inputs.send(Input::Quit));
+    drop(owner.join());
+    ran
+}
+
+/// The owner's loop: a tap or a tick, then the frame that follows.
+fn own(kiosk: &mut Kiosk, inbox: &Receiver<Input>, face: &ui::FaceHandle) {
+    let mut shown: Option<Frame> = None;
+    loop {
+        let frame = match inbox.recv_timeout(TICK) {
+            Ok(Input::Tap(tap)) => kiosk.tap(&tap),
+            Err(RecvTimeoutError::Timeout) => kiosk.tick(),
+            Ok(Input::Quit) | Err(RecvTimeoutError::Disconnected) => return,
+        };
+        if shown.as_ref() != Some(&frame) {
+            let next = frame.clone();
+            face.post(move |face| face.show_frame(&next));
+            shown = Some(frame);
+        }
+    }
+}
