@@ -1,0 +1,243 @@
+//! Commands and events: what is refused, what an undo gives back, that replay equals living on.
+use chrono::NaiveDate;
+use domain::decide::{Command, REPS_MAX, Refusal};
+use domain::event::{Hold, LiftNo};
+use domain::lift::Grip;
+use domain::sheet::{BarSheet, LiftSheet, Rung, RungKind};
+use domain::state::Entered;
+use domain::{Event, Length, Mass, MassUnit, Moment, PlateFace, State, decide};
+use proptest::prelude::*;
+
+const KG: MassUnit = MassUnit::Kg;
+
+fn day() -> NaiveDate {
+    NaiveDate::from_ymd_opt(2026, 12, 2).unwrap()
+}
+
+fn plate(kg: i64) -> PlateFace {
+    PlateFace {
+        mass: Mass::of(KG, kg * 1_000),
+        unit: KG,
+        thickness: Length::mm(30),
+        diameter: Length::mm(450),
+    }
+}
+
+fn rung(kind: RungKind, kg: i64, reps: u8, per_side: &[i64]) -> Rung {
+    Rung {
+        kind,
+        load: Mass::of(KG, kg * 1_000),
+        reps,
+        per_side: per_side.iter().map(|kg| plate(*kg)).collect(),
+        take_off: Vec::new(),
+        put_on: Vec::new(),
+        belt: false,
+        straps: false,
+        rest_s: 180,
+    }
+}
+
+fn sheet(lifter: &str, lift: &str) -> LiftSheet {
+    LiftSheet {
+        lifter: lifter.into(),
+        unit: KG,
+        lift: lift.into(),
+        date: day(),
+        rack: "window".into(),
+        bar: BarSheet {
+            name: "old bar".into(),
+            mass: Mass::of(KG, 20_000),
+            collars: Mass::ZERO,
+            shaft_diameter: Length::mm(28),
+            sleeve: Length::mm(400),
+        },
+        pins: None,
+        overlap: None,
+        grip: Grip::DoubleOverhand,
+        rungs: vec![
+            rung(RungKind::WarmUp, 60, 5, &[20]),
+            rung(RungKind::WarmUp, 100, 3, &[20, 20]),
+            rung(RungKind::Work, 140, 5, &[20, 20, 20]),
+        ],
+        asked: Mass::of(KG, 140_000),
+        cues: Vec::new(),
+        cautions: Vec::new(),
+        warnings: Vec::new(),
+        note: String::new(),
+    }
+}
+
+/// Does what `command` asks, as the kiosk would.
+fn obey(state: &mut State, command: Command, at: i64) -> Result<Vec<Event>, Refusal> {
+    let events = decide(state, command, Moment(at))?;
+    for event in &events {
+        state.apply(event);
+    }
+    Ok(events)
+}
+
+fn begin(lifter: &str) -> Command {
+    Command::BeginLift(Box::new(sheet(lifter, "rack pull")))
+}
+
+fn set(no: u32, rung: usize, reps: u8, hold: Hold) -> Command {
+    Command::EnterSet {
+        no: LiftNo(no),
+        rung,
+        reps,
+        hold,
+    }
+}
+
+#[test]
+fn a_ladder_from_start_to_end() {
+    let mut state = State::default();
+    obey(&mut state, begin("Ines"), 0).unwrap();
+    for at in 0..3 {
+        let now = 1_000 * i64::try_from(at).unwrap();
+        obey(&mut state, set(1, at, 5, Hold::Kept), now).unwrap();
+    }
+    let run = state.lift_of("Ines", day()).unwrap();
+    assert!(run.is_over() && run.rested_at().is_none());
+    assert_eq!(state.plates_on("window", "old bar", day()).len(), 3);
+    assert_eq!(
+        obey(&mut state, set(1, 3, 5, Hold::Kept), 9),
+        Err(Refusal::Over)
+    );
+}
+
+#[test]
+fn the_rest_runs_from_the_end_of_the_last_set() {
+    let mut state = State::default();
+    obey(&mut state, begin("Ines"), 0).unwrap();
+    assert_eq!(state.lift_of("Ines", day()).unwrap().rested_at(), None);
+    obey(&mut state, set(1, 0, 5, Hold::Kept), 60_000).unwrap();
+    let run = state.lift_of("Ines", day()).unwrap();
+    assert_eq!(run.rested_at(), Some(Moment(60_000 + 180_000)));
+    assert_eq!(Moment(61_500).seconds_until(run.rested_at().unwrap()), 179);
+}
+
+#[test]
+fn a_moved_back_asks_for_a_decision_first() {
+    let mut state = State::default();
+    obey(&mut state, begin("Ines"), 0).unwrap();
+    obey(&mut state, set(1, 0, 3, Hold::MovedAt(3)), 1).unwrap();
+    assert!(state.lift_of("Ines", day()).unwrap().awaits_decision());
+    assert_eq!(
+        obey(&mut state, set(1, 1, 3, Hold::Kept), 2),
+        Err(Refusal::DecideFirst)
+    );
+    obey(&mut state, Command::GoOn(LiftNo(1)), 3).unwrap();
+    obey(&mut state, set(1, 1, 3, Hold::Kept), 4).unwrap();
+    obey(&mut state, Command::StopLift(LiftNo(1)), 5).unwrap();
+    assert!(state.lift_of("Ines", day()).unwrap().is_over());
+    obey(&mut state, Command::Undo(LiftNo(1)), 6).unwrap();
+    assert_eq!(state.lift_of("Ines", day()).unwrap().next_rung(), Some(2));
+}
+
+#[test]
+fn a_second_tap_on_the_same_rung_is_refused() {
+    let mut state = State::default();
+    obey(&mut state, begin("Ines"), 0).unwrap();
+    obey(&mut state, set(1, 0, 5, Hold::Kept), 1).unwrap();
+    assert_eq!(
+        obey(&mut state, set(1, 0, 5, Hold::Kept), 2),
+        Err(Refusal::NotTheRungOfNow)
+    );
+}
+
+#[test]
+fn a_lifter_does_one_lift_at_a_time_and_numbers_are_never_given_twice() {
+    let mut state = State::default();
+    obey(&mut state, begin("Ines"), 0).unwrap();
+    let refused = obey(&mut state, begin("Ines"), 1).unwrap_err();
+    assert_eq!(
+        refused.to_string(),
+        "Ines is under way with the rack pull; end it first"
+    );
+    obey(&mut state, begin("Tomasz"), 2).unwrap();
+    obey(&mut state, Command::Undo(LiftNo(2)), 3).unwrap();
+    obey(&mut state, begin("Tomasz"), 4).unwrap();
+    let numbers: Vec<u32> = state.lifts.keys().map(|no| no.0).collect();
+    assert_eq!(
+        numbers,
+        [1, 3],
+        "number 2 was withdrawn and is not given again"
+    );
+}
+
+#[test]
+fn reps_out_of_range_are_told_with_the_limit() {
+    let mut state = State::default();
+    obey(&mut state, begin("Ines"), 0).unwrap();
+    let told = obey(&mut state, set(1, 0, REPS_MAX + 1, Hold::Kept), 1)
+        .unwrap_err()
+        .to_string();
+    assert_eq!(
+        told,
+        "51 is out of range; reps go from 0 to 50, the moved rep from 1"
+    );
+    assert!(obey(&mut state, set(1, 0, 3, Hold::MovedAt(0)), 1).is_err());
+}
+
+/// Any command, sensible or not.
+fn any_command() -> impl Strategy<Value = Command> {
+    let no = (0_u32..5).prop_map(LiftNo);
+    let hold = prop_oneof![
+        3 => Just(Hold::Kept),
+        1 => (0_u8..8).prop_map(Hold::MovedAt),
+    ];
+    prop_oneof![
+        2 => prop_oneof![Just("Ines"), Just("Tomasz"), Just("Wen")].prop_map(begin),
+        6 => (no.clone(), 0_usize..4, 0_u8..55, hold)
+            .prop_map(|(no, rung, reps, hold)| Command::EnterSet { no, rung, reps, hold }),
+        1 => (no.clone(), 0_usize..4).prop_map(|(no, rung)| Command::SkipRung { no, rung }),
+        1 => no.clone().prop_map(Command::StopLift),
+        1 => no.clone().prop_map(Command::GoOn),
+        2 => no.prop_map(Command::Undo),
+    ]
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(500))]
+
+    /// What lives on and what is replayed from the events are the same, at every length.
+    #[test]
+    fn replay_equals_living_on(commands in prop::collection::vec(any_command(), 0..60)) {
+        let mut state = State::default();
+        let mut log = Vec::new();
+        for (at, command) in commands.into_iter().enumerate() {
+            let before = state.clone();
+            match obey(&mut state, command, i64::try_from(at).unwrap()) {
+                Ok(events) => log.extend(events),
+                Err(_) => prop_assert_eq!(&before, &state, "a refusal changes nothing"),
+            }
+            prop_assert_eq!(&State::replay(&log), &state);
+        }
+        for run in state.lifts.values() {
+            prop_assert!(run.passed().count() <= run.sheet.rungs.len());
+            let stops = run.entries.iter().filter(|e| e.what == Entered::Stopped).count();
+            prop_assert!(stops <= 1, "a lift stops once");
+        }
+    }
+
+    /// An undo gives back what stood before the last entry of that lift.
+    #[test]
+    fn undo_gives_back_what_stood(commands in prop::collection::vec(any_command(), 1..60)) {
+        let mut state = State::default();
+        for (at, command) in commands.into_iter().enumerate() {
+            let touched = match &command {
+                Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => Some(*no),
+                Command::StopLift(no) | Command::GoOn(no) => Some(*no),
+                _ => None,
+            };
+            let before = state.clone();
+            let now = i64::try_from(at).unwrap();
+            if obey(&mut state, command, now).is_ok() && let Some(no) = touched {
+                let mut undone = state.clone();
+                obey(&mut undone, Command::Undo(no), now).unwrap();
+                prop_assert_eq!(&undone.lifts, &before.lifts);
+            }
+        }
+    }
+}
