@@ -11,7 +11,7 @@ use proptest::prelude::*;
 const KG: MassUnit = MassUnit::Kg;
 
 fn day() -> NaiveDate {
-    NaiveDate::from_ymd_opt(2026, 12, 2).unwrap()
+    NaiveDate::from_ymd_opt(2026, 12, 2).expect("a day")
 }
 
 fn plate(kg: i64) -> PlateFace {
@@ -229,7 +229,10 @@ proptest! {
             let touched = match &command {
                 Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => Some(*no),
                 Command::StopLift(no) | Command::GoOn(no) => Some(*no),
-                _ => None,
+                Command::BeginLift(_)
+                | Command::Undo(_)
+                | Command::TakeFile { .. }
+                | Command::TakePlan { .. } => None,
             };
             let before = state.clone();
             let now = i64::try_from(at).unwrap();
