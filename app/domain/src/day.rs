@@ -1,8 +1,19 @@
 //! Today at the rack: one entry a lifter and lift, with its sheet or why there is none.
 //!
 //! Refuses: guessing. What is not measured, not written or not loadable is said.
-use crate::sheet::LiftSheet;
+use crate::equipment::{Bar, BarCondition, PlateSet, Rack};
+use crate::gym::{Gym, Pattern};
+use crate::ladder::{BuiltLadder, WorkSet, build};
+use crate::lift::Lift;
+use crate::lifter::Lifter;
+use crate::mass::Mass;
+use crate::place::place;
+use crate::prescription::{LoadWish, Prescription};
+use crate::sheet::{BarSheet, LiftSheet, Rung, RungKind, Warning};
+use crate::state::State;
 use alloc::string::String;
+use alloc::vec::Vec;
+use chrono::NaiveDate;
 use core::fmt;
 
 /// One lifter's one lift of a day.
@@ -48,4 +59,133 @@ impl fmt::Display for NoSheet {
             Self::NoLadder(why) => write!(f, "{why}; ask the coach for another load"),
         }
     }
+}
+
+/// Every lifter's entries of `date`, in the order of the gym's file: those that the plan has,
+/// one a row, and one [`NoSheet::NothingToday`] for a lifter without any.
+#[must_use]
+pub fn day(gym: &Gym, state: &State, date: NaiveDate) -> Vec<DayEntry> {
+    let mut entries = Vec::new();
+    for lifter in &gym.lifters {
+        let rows = state.plan.get(&(date, lifter.name.clone())).map_or(&[][..], Vec::as_slice);
+        if rows.is_empty() {
+            entries.push(DayEntry {
+                lifter: lifter.name.clone(),
+                lift: String::new(),
+                outcome: Err(NoSheet::NothingToday),
+            });
+        }
+        for row in rows {
+            entries.push(DayEntry {
+                lifter: lifter.name.clone(),
+                lift: row.lift.clone(),
+                outcome: sheet(gym, state, lifter, row),
+            });
+        }
+    }
+    entries
+}
+
+/// The sheet of one row of the plan.
+///
+/// # Errors
+/// [`NoSheet`] when the gym's files miss something or nothing can be loaded.
+pub fn sheet(
+    gym: &Gym,
+    state: &State,
+    lifter: &Lifter,
+    row: &Prescription,
+) -> Result<LiftSheet, NoSheet> {
+    let missing = |what, name: &str| NoSheet::Missing { what, name: name.into() };
+    let lift = gym.lifts.iter().find(|l| l.name == row.lift);
+    let lift = lift.ok_or_else(|| missing("lift", &row.lift))?;
+    let rack = gym.racks.iter().find(|r| r.name == lifter.rack);
+    let rack = rack.ok_or_else(|| missing("rack", &lifter.rack))?;
+    let plates = gym.plate_sets.iter().find(|p| p.name == rack.plates);
+    let plates = plates.ok_or_else(|| missing("plate set", &rack.plates))?;
+    let bar = bar_for(gym, rack, lifter, lift).ok_or_else(|| missing("bar", &rack.name))?;
+    let wanted = row.ladder.as_ref().unwrap_or(&lifter.ladder);
+    let pattern = gym.patterns.iter().find(|p| p.name == *wanted);
+    let pattern = pattern.ok_or_else(|| missing("warm-up pattern", wanted))?;
+
+    let asked = asked(state, lifter, row)?;
+    let mut warnings = Vec::new();
+    let place = place(gym, rack, bar, lifter, lift, &mut warnings);
+    let built = ladder(bar, plates, pattern, row, asked)?;
+    if built.off != Mass::ZERO {
+        warnings.push(Warning::NotLoadable);
+    }
+    Ok(LiftSheet {
+        lifter: lifter.name.clone(),
+        unit: lifter.unit,
+        lift: lift.name.clone(),
+        date: row.date,
+        rack: rack.name.clone(),
+        bar: BarSheet {
+            name: bar.name.clone(),
+            mass: bar.mass,
+            collars: bar.collars,
+            shaft_diameter: bar.shaft_diameter,
+            sleeve: bar.sleeve,
+        },
+        pins: place.pins,
+        overlap: place.overlap,
+        grip: lift.grip,
+        rungs: dress(built.rungs, lifter, lift, row),
+        asked,
+        cues: lift.cues.clone(),
+        cautions: lift.cautions.clone(),
+        warnings,
+        note: row.note.clone(),
+    })
+}
+
+/// The bar for a lift: the retired one where the lift wants it and there is one, else the
+/// lifter's own, else the first straight one by that rack, else any.
+fn bar_for<'g>(gym: &'g Gym, rack: &'g Rack, lifter: &Lifter, lift: &Lift) -> Option<&'g Bar> {
+    let wanted = if lift.retired_bar { BarCondition::Retired } else { BarCondition::Straight };
+    let own = gym.bars.iter().find(|b| Some(&b.name) == lifter.bar.as_ref());
+    let fitting = gym.bars_at(&rack.name).find(|b| b.condition == wanted);
+    let any = gym.bars_at(&rack.name).next();
+    if lift.retired_bar { fitting.or(own).or(any) } else { own.or(fitting).or(any) }
+}
+
+/// The load that the plan asks for. A best is the lifter's file's or the record's, whichever is
+/// heavier.
+fn asked(state: &State, lifter: &Lifter, row: &Prescription) -> Result<Mass, NoSheet> {
+    let share = match row.load {
+        LoadWish::Mass(mass) => return Ok(mass),
+        LoadWish::OfBest(share) => share,
+    };
+    let written = lifter.bests.iter().find(|(lift, _)| *lift == row.lift).map(|(_, best)| *best);
+    let best = written.max(state.best(&lifter.name, &row.lift)).ok_or(NoSheet::NoBest)?;
+    let ng = i128::from(best.ng()) * i128::from(share) / 10_000;
+    Ok(Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX)))
+}
+
+/// The ladder, planned with this bar and these plates.
+fn ladder(
+    bar: &Bar,
+    plates: &PlateSet,
+    pattern: &Pattern,
+    row: &Prescription,
+    asked: Mass,
+) -> Result<BuiltLadder, NoSheet> {
+    let work = WorkSet { load: asked, sets: row.sets, reps: row.reps };
+    let told = |refusal: crate::solve::Refusal| NoSheet::NoLadder(refusal.text);
+    build(&work, pattern, bar, plates).map_err(told)
+}
+
+/// Adds gear and rest to the rungs.
+fn dress(mut rungs: Vec<Rung>, lifter: &Lifter, lift: &Lift, row: &Prescription) -> Vec<Rung> {
+    for (at, rung) in rungs.iter_mut().enumerate() {
+        rung.belt = lifter.belt.worn(at + 1, rung.load);
+        rung.straps = lifter.straps.worn(at + 1, rung.load);
+        rung.rest_s = match rung.kind {
+            _ if at == 0 => 0,
+            RungKind::WarmUp => lift.rest_warm_s,
+            RungKind::Work => row.rest_s.unwrap_or(lift.rest_work_s),
+        };
+    }
+    rungs
 }

@@ -19,6 +19,7 @@ pub mod lift_shipped;
 pub mod lifter;
 pub mod mass;
 pub mod moment;
+pub mod place;
 pub mod prescription;
 pub mod sheet;
 pub mod solve;

@@ -3,6 +3,7 @@
 //! `apply` cannot fail: an event that makes no sense changes nothing. Refuses: clocks, words.
 use crate::equipment::PlateFace;
 use crate::event::{Event, Fact, Hold, LiftNo};
+use crate::mass::Mass;
 use crate::moment::Moment;
 use crate::prescription::Prescription;
 use crate::sheet::LiftSheet;
@@ -219,6 +220,19 @@ impl State {
         self.lifts
             .values()
             .filter(move |run| run.is_of(lifter, date))
+    }
+
+    /// The heaviest load of `lift` that `lifter` did for at least one rep with the back kept.
+    #[must_use]
+    pub fn best(&self, lifter: &str, lift: &str) -> Option<Mass> {
+        let of = |run: &&LiftRun| run.sheet.lifter == lifter && run.sheet.lift == lift;
+        let runs = self.lifts.values().filter(of);
+        runs.flat_map(|run| run.passed().zip(&run.sheet.rungs))
+            .filter(|(entry, _)| {
+                matches!(entry.what, Entered::Set { reps: 1.., hold: Hold::Kept })
+            })
+            .map(|(_, rung)| rung.load)
+            .max()
     }
 
     /// Plates on one side of `bar` at `rack`, as they were left today.

@@ -1,0 +1,108 @@
+//! Where a lift starts on a given rack for a given body, and what it shares with its partner.
+//!
+//! Refuses: landmarks that nobody measured; the sheet then says so instead of a hole.
+use crate::equipment::{Bar, BarCondition, Rack};
+use crate::gym::Gym;
+use crate::length::Length;
+use crate::lift::{Landmark, Lift, Start};
+use crate::lifter::Lifter;
+use crate::sheet::{Overlap, PinSheet, Warning};
+use crate::solve::hole;
+use alloc::vec::Vec;
+
+/// Pins and overlap of a sheet.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Place {
+    /// The pins; `None` from the floor, or when no hole can be given.
+    pub pins: Option<PinSheet>,
+    /// Height shared with the partner lift, where both ends are known.
+    pub overlap: Option<Overlap>,
+}
+
+/// Finds hole, mats and overlap, and says what is amiss.
+pub fn place(
+    gym: &Gym,
+    rack: &Rack,
+    bar: &Bar,
+    lifter: &Lifter,
+    lift: &Lift,
+    warnings: &mut Vec<Warning>,
+) -> Place {
+    let pins = match pins(rack, bar, lifter, lift) {
+        Ok(pins) => pins,
+        Err(warning) => {
+            warnings.push(warning);
+            None
+        }
+    };
+    if pins.is_some() && bar.condition == BarCondition::Straight {
+        warnings.push(Warning::StraightBarOnPins);
+    }
+    let overlap = overlap(gym, rack, lifter, lift, pins.as_ref());
+    if overlap.as_ref().is_some_and(|o| o.length < o.least) {
+        warnings.push(Warning::OverlapSmall);
+    }
+    Place { pins, overlap }
+}
+
+/// The pins of a lift; `Ok(None)` from the floor.
+fn pins(
+    rack: &Rack,
+    bar: &Bar,
+    lifter: &Lifter,
+    lift: &Lift,
+) -> Result<Option<PinSheet>, Warning> {
+    let Start::Pins { landmark, below } = lift.start else { return Ok(None) };
+    let height = lifter.landmark(landmark).ok_or(Warning::NotMeasured(landmark))?;
+    let target = height - below;
+    let problem = hole::Problem {
+        first_hole: rack.first_hole,
+        spacing: rack.spacing,
+        holes: rack.holes,
+        pin_diameter: rack.pin_diameter,
+        hole_diameter: rack.hole_diameter,
+        bar_diameter: bar.shaft_diameter,
+        mats: rack.mats.clone(),
+        target,
+        rule: hole::Rule::AtOrBelow,
+        patella_top: lifter.landmark(Landmark::PatellaTop),
+        calibration: rack.calibration,
+    };
+    let found = hole::plan(&problem).map_err(|_| Warning::NoHole(target))?;
+    Ok(Some(PinSheet {
+        hole: found.hole,
+        mats: found.mats,
+        bar_height: found.bar_height,
+        off_target: found.off_target,
+        landmark,
+        landmark_height: height,
+        patella_top: problem.patella_top,
+        first_hole: rack.first_hole,
+        spacing: rack.spacing,
+        holes: rack.holes,
+    }))
+}
+
+/// What a lift shares with its partner: the end of the one that starts lower, less the start of
+/// the one on the pins.
+fn overlap(
+    gym: &Gym,
+    rack: &Rack,
+    lifter: &Lifter,
+    lift: &Lift,
+    pins: Option<&PinSheet>,
+) -> Option<Overlap> {
+    let partner = gym.lifts.iter().find(|l| Some(&l.name) == lift.partner.as_ref())?;
+    let (lower_end, upper_start): (Landmark, Length) = match (lift.start, partner.start) {
+        (Start::Pins { .. }, Start::Floor) => (partner.end, pins?.bar_height),
+        (Start::Floor, Start::Pins { .. }) => {
+            let bar = gym.bars_at(&rack.name).find(|b| b.condition == BarCondition::Retired);
+            let bar = bar.or_else(|| gym.bars_at(&rack.name).next())?;
+            (lift.end, self::pins(rack, bar, lifter, partner).ok()??.bar_height)
+        }
+        (Start::Pins { .. }, Start::Pins { .. }) | (Start::Floor, Start::Floor) => return None,
+    };
+    let end = lifter.landmark(lower_end)?;
+    let least = lift.overlap_least.max(partner.overlap_least);
+    Some(Overlap { partner: partner.name.clone(), length: end - upper_start, least })
+}
