@@ -1,0 +1,97 @@
+//! The bench: a kiosk on a data folder, a window without a display, a finger.
+//!
+//! Refuses: private doors; taps go through the widgets, the state is read off the screen.
+use i_slint_backend_testing::{ElementHandle, TestingBackend, TestingBackendOptions};
+use kiosk::clock::BenchClock;
+use kiosk::{Folder, Kiosk};
+use std::cell::RefCell;
+use std::path::Path;
+use std::rc::Rc;
+use view::{Frame, Screen};
+
+/// A Wednesday of the demo plan, in the evening.
+pub fn evening() -> BenchClock {
+    let day = chrono::NaiveDate::from_ymd_opt(2026, 12, 2).expect("a day");
+    BenchClock::at(day.and_hms_opt(18, 0, 0).expect("a time"))
+}
+
+/// One kiosk with its window.
+pub struct Bench {
+    face: ui::Face,
+    kiosk: Rc<RefCell<Kiosk>>,
+    pub clock: BenchClock,
+}
+
+impl Bench {
+    /// Switches the power on.
+    pub fn start(data: &Path, clock: &BenchClock) -> Self {
+        backend();
+        let folder = Folder::open(Some(data)).expect("the folder opens");
+        let kiosk = Kiosk::open(&folder, Box::new(clock.clone())).expect("the kiosk opens");
+        let kiosk = Rc::new(RefCell::new(kiosk));
+        let face = ui::Face::new().expect("a window without a display");
+        face.show_frame(&kiosk.borrow_mut().frame());
+        let (taps, shown) = (Rc::clone(&kiosk), face.clone_weak());
+        face.on_tap(move |tap| {
+            let frame = taps.borrow_mut().tap(&tap);
+            if let Some(face) = shown.upgrade() {
+                face.show_frame(&frame);
+            }
+        });
+        Self { face, kiosk, clock: clock.clone() }
+    }
+
+    /// A finger on the element with this label; more than the bounce time passes after it.
+    pub fn tap(&self, label: &str) {
+        let found: Vec<ElementHandle> =
+            ElementHandle::find_by_accessible_label(self.face.component(), label).collect();
+        let Some(element) = found.into_iter().next() else {
+            panic!("nothing on the screen is called \"{label}\"; there are {:?}", self.labels());
+        };
+        element.mock_single_click(slint::platform::PointerEventButton::Left);
+        self.wait_ms(400);
+    }
+
+    /// Time passes, for the clock and for the window alike.
+    pub fn wait_ms(&self, ms: u64) {
+        self.clock.advance_ms(i64::try_from(ms).expect("a short wait"));
+        i_slint_backend_testing::mock_elapsed_time(std::time::Duration::from_millis(ms));
+        self.face.show_frame(&self.kiosk.borrow_mut().tick());
+    }
+
+    /// What is on the screen.
+    pub fn frame(&self) -> Frame {
+        self.kiosk.borrow_mut().frame()
+    }
+
+    /// The name of the screen.
+    pub fn screen(&self) -> &'static str {
+        match self.frame().screen {
+            Screen::Choose(_) => "choose",
+            Screen::SetUp(_) => "set-up",
+            Screen::Bar(_) => "bar",
+            Screen::Entry(_) => "entry",
+            Screen::Rest(_) => "rest",
+            Screen::Stop(_) => "stop",
+            Screen::End(_) => "end",
+        }
+    }
+
+    /// Labels of everything that can be pressed or read.
+    pub fn labels(&self) -> Vec<String> {
+        let root = ElementHandle::query_from_window(self.face.component());
+        let all = root.match_descendants().find_all();
+        all.iter().filter_map(|e| e.accessible_label()).map(|l| l.to_string()).collect()
+    }
+}
+
+/// The testing backend, once a thread.
+fn backend() {
+    let options = TestingBackendOptions {
+        mock_time: true,
+        threading: false,
+        renderer_name: Some("software".into()),
+    };
+    // A second bench on the same thread keeps the first one's backend.
+    let _ = slint::platform::set_platform(Box::new(TestingBackend::new(options)));
+}

@@ -1,0 +1,13 @@
+//! A whole kiosk on a bench: real widgets, found by their labels; a clock that obeys the test.
+//!
+//! Refuses: looking inside; a test sees what a finger and an eye would.
+#[path = "../bench/mod.rs"]
+mod bench;
+#[path = "../scenarios/ladder.rs"]
+mod ladder;
+#[path = "../scenarios/mistake.rs"]
+mod mistake;
+#[path = "../scenarios/power.rs"]
+mod power;
+#[path = "../scenarios/turns.rs"]
+mod turns;
