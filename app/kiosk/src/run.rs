@@ -70,21 +70,22 @@ fn windowed(
     inputs: Sender<Input>,
     inbox: Receiver<Input>,
 ) -> Result<(), KioskError> {
-    let picture = |error: &dyn std::fmt::Display| KioskError::Picture(error.to_string());
-    let face = ui::Face::new().map_err(|e| picture(&e))?;
+    let failed = |error: ui::slint::PlatformError| KioskError::Picture(error.to_string());
+    let face = ui::Face::new().map_err(failed)?;
     face.show_frame(&kiosk.frame());
     let taps = inputs.clone();
     // A send fails only when the owner has ended, and then the window closes too.
     face.on_tap(move |tap| drop(taps.send(Input::Tap(tap))));
+    face.on_closed(|| drop(ui::quit_event_loop()));
     let handle = face.handle();
-    let closing = face.handle();
     let owner = spawn_once(
         "owner",
         move || own(&mut kiosk, &inbox, &handle),
-        move |_| closing.quit(),
+        |_| drop(ui::quit_event_loop()),
     );
     let owner = owner.map_err(KioskError::file("owner thread"))?;
-    let ran = face.run().map_err(|e| picture(&e));
+    face.show().map_err(failed)?;
+    let ran = ui::run_event_loop().map_err(failed);
     drop(inputs.send(Input::Quit));
     drop(owner.join());
     ran
@@ -101,7 +102,8 @@ fn own(kiosk: &mut Kiosk, inbox: &Receiver<Input>, face: &ui::FaceHandle) {
         };
         if shown.as_ref() != Some(&frame) {
             let next = frame.clone();
-            face.post(move |face| face.show_frame(&next));
+            // It fails only when the event loop has ended, and then the window is gone too.
+            drop(face.post(move |face| face.show_frame(&next)));
             shown = Some(frame);
         }
     }
