@@ -35,7 +35,12 @@ impl Bench {
         let taps = Rc::new(RefCell::new(Vec::new()));
         let heard = Rc::clone(&taps);
         face.on_tap(move |tap| heard.borrow_mut().push(tap));
-        Self { face, kiosk, taps, clock: clock.clone() }
+        Self {
+            face,
+            kiosk,
+            taps,
+            clock: clock.clone(),
+        }
     }
 
     /// A finger on the element with this label; more than the bounce time passes after it.
@@ -43,7 +48,10 @@ impl Bench {
         let found: Vec<ElementHandle> =
             ElementHandle::find_by_accessible_label(self.face.component(), label).collect();
         let Some(element) = found.into_iter().next() else {
-            panic!("nothing on the screen is called \"{label}\"; there are {:?}", self.labels());
+            panic!(
+                "nothing on the screen is called \"{label}\"; there are {:?}",
+                self.labels()
+            );
         };
         element.mock_single_click(slint::platform::PointerEventButton::Left);
         for tap in self.taps.take() {
@@ -55,7 +63,8 @@ impl Bench {
 
     /// Time passes, for the clock and for the window alike.
     pub fn wait_ms(&self, ms: u64) {
-        self.clock.advance_ms(i64::try_from(ms).expect("a short wait"));
+        self.clock
+            .advance_ms(i64::try_from(ms).expect("a short wait"));
         i_slint_backend_testing::mock_elapsed_time(std::time::Duration::from_millis(ms));
         self.face.show_frame(&self.kiosk.borrow_mut().tick());
     }
@@ -82,7 +91,10 @@ impl Bench {
     pub fn labels(&self) -> Vec<String> {
         let root = ElementHandle::query_from_window(self.face.component());
         let all = root.match_descendants().find_all();
-        all.iter().filter_map(|e| e.accessible_label()).map(|l| l.to_string()).collect()
+        all.iter()
+            .filter_map(|e| e.accessible_label())
+            .map(|l| l.to_string())
+            .collect()
     }
 }
 

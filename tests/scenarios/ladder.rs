@@ -16,8 +16,13 @@ pub fn main_label(frame: &Frame) -> String {
 
 /// The names on the tiles that have a lift today.
 pub fn lifters(bench: &Bench) -> Vec<String> {
-    let Screen::Choose(choose) = bench.frame().screen else { panic!("not all lifters") };
-    let with_work = choose.tiles.into_iter().filter(|tile| !tile.work.is_empty());
+    let Screen::Choose(choose) = bench.frame().screen else {
+        panic!("not all lifters")
+    };
+    let with_work = choose
+        .tiles
+        .into_iter()
+        .filter(|tile| !tile.work.is_empty());
     with_work.map(|tile| tile.lifter).collect()
 }
 
@@ -43,7 +48,11 @@ fn one_lifter_through_a_full_ladder() {
             Screen::Rest(rest) => {
                 assert_ne!(rest.left, "0:00");
                 bench.wait_ms(600_000);
-                assert_eq!(bench.screen(), "bar", "the rest is over, so the bar is shown");
+                assert_eq!(
+                    bench.screen(),
+                    "bar",
+                    "the rest is over, so the bar is shown"
+                );
             }
             Screen::End(_) => break,
             other => panic!("not expected on the way up: {other:?}"),
@@ -52,11 +61,20 @@ fn one_lifter_through_a_full_ladder() {
     assert_eq!(bench.screen(), "end");
     let numbers: Vec<f64> = loads.iter().map(|l| l.parse().expect("a number")).collect();
     assert!(numbers.len() >= 4, "{loads:?}");
-    assert!(numbers.windows(2).all(|w| w[0] <= w[1]), "the ladder rises: {loads:?}");
+    assert!(
+        numbers.windows(2).all(|w| w[0] <= w[1]),
+        "the ladder rises: {loads:?}"
+    );
 
-    let Screen::End(end) = bench.frame().screen else { panic!("the end") };
+    let Screen::End(end) = bench.frame().screen else {
+        panic!("the end")
+    };
     assert!(!end.short);
-    assert!(end.rows.iter().all(|row| row.hold == "back kept"), "{:?}", end.rows);
+    assert!(
+        end.rows.iter().all(|row| row.hold == "back kept"),
+        "{:?}",
+        end.rows
+    );
     bench.tap(&end.main);
     assert_eq!(bench.screen(), "choose");
 }
@@ -74,13 +92,21 @@ fn other_reps_take_two_taps_and_a_moved_back_too() {
     bench.tap("go now");
     bench.tap("back moved");
     bench.tap("2");
-    let Screen::Stop(stop) = bench.frame().screen else { panic!("a moved back asks") };
+    let Screen::Stop(stop) = bench.frame().screen else {
+        panic!("a moved back asks")
+    };
     assert_eq!(stop.headline, "back moved at rep 2");
     bench.tap("end the lift");
-    let Screen::End(end) = bench.frame().screen else { panic!("the end") };
+    let Screen::End(end) = bench.frame().screen else {
+        panic!("the end")
+    };
     assert!(end.short);
-    let said: Vec<(&str, &str)> =
-        end.rows.iter().take(3).map(|r| (r.reps.as_str(), r.hold.as_str())).collect();
+    let said: Vec<(&str, &str)> = end
+        .rows
+        .iter()
+        .take(3)
+        .map(|r| (r.reps.as_str(), r.hold.as_str()))
+        .collect();
     assert_eq!(said[0].1, "back kept");
     assert!(said[0].0.starts_with("3 of "), "{said:?}");
     assert_eq!(said[1].1, "back moved at rep 2");

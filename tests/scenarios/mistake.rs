@@ -25,7 +25,11 @@ fn a_wrong_entry_is_taken_back() {
     assert_eq!(bench.screen(), "bar", "leaving a pad enters nothing");
 
     bench.tap("undo");
-    assert_eq!(bench.screen(), "set-up", "with no entry left, the start is taken back");
+    assert_eq!(
+        bench.screen(),
+        "set-up",
+        "with no entry left, the start is taken back"
+    );
 }
 
 #[test]

@@ -17,17 +17,26 @@ fn kill_and_resume_in_mid_rest() {
         bench.tap(&main_label(&bench.frame()));
         bench.frame()
     };
-    let Screen::Rest(rest) = &before.screen else { panic!("at rest") };
+    let Screen::Rest(rest) = &before.screen else {
+        panic!("at rest")
+    };
     clock.advance_ms(20_000);
 
     let bench = Bench::start(folder.path(), &clock);
     let after = bench.frame();
     assert_eq!(after.lifter, before.lifter);
-    let Screen::Rest(resumed) = &after.screen else { panic!("still at rest") };
+    let Screen::Rest(resumed) = &after.screen else {
+        panic!("still at rest")
+    };
     assert_eq!(seconds(&rest.left) - seconds(&resumed.left), 20);
     assert_eq!(
         (&rest.load, &rest.last, &rest.ladder, &rest.change),
-        (&resumed.load, &resumed.last, &resumed.ladder, &resumed.change),
+        (
+            &resumed.load,
+            &resumed.last,
+            &resumed.ladder,
+            &resumed.change
+        ),
     );
     assert_eq!(after.undo_detail, before.undo_detail);
 }
@@ -59,7 +68,9 @@ fn after_a_power_cut_the_same_session_goes_on_to_its_end() {
     }
     let bench = Bench::start(folder.path(), &clock);
     bench.tap(&name);
-    let Screen::End(end) = bench.frame().screen else { panic!("the lift came to its end") };
+    let Screen::End(end) = bench.frame().screen else {
+        panic!("the lift came to its end")
+    };
     assert!(end.rows.iter().all(|row| row.hold == "back kept"));
 }
 

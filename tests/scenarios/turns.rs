@@ -25,10 +25,17 @@ fn two_lifters_in_turn() {
 
     bench.tap(&format!("switch to {first}"));
     assert_eq!(bench.frame().lifter, first);
-    let Screen::Rest(rest) = bench.frame().screen else { panic!("the first one rests") };
+    let Screen::Rest(rest) = bench.frame().screen else {
+        panic!("the first one rests")
+    };
     bench.wait_ms(30_000);
-    let Screen::Rest(later) = bench.frame().screen else { panic!("and still rests") };
-    assert_ne!(rest.left, later.left, "the rest runs on while the other one lifts");
+    let Screen::Rest(later) = bench.frame().screen else {
+        panic!("and still rests")
+    };
+    assert_ne!(
+        rest.left, later.left,
+        "the rest runs on while the other one lifts"
+    );
     bench.tap(&format!("switch to {second}"));
     assert_eq!(bench.frame().lifter, second);
 }

@@ -67,7 +67,10 @@ impl fmt::Display for NoSheet {
 pub fn day(gym: &Gym, state: &State, date: NaiveDate) -> Vec<DayEntry> {
     let mut entries = Vec::new();
     for lifter in &gym.lifters {
-        let rows = state.plan.get(&(date, lifter.name.clone())).map_or(&[][..], Vec::as_slice);
+        let rows = state
+            .plan
+            .get(&(date, lifter.name.clone()))
+            .map_or(&[][..], Vec::as_slice);
         if rows.is_empty() {
             entries.push(DayEntry {
                 lifter: lifter.name.clone(),
@@ -96,7 +99,10 @@ pub fn sheet(
     lifter: &Lifter,
     row: &Prescription,
 ) -> Result<LiftSheet, NoSheet> {
-    let missing = |what, name: &str| NoSheet::Missing { what, name: name.into() };
+    let missing = |what, name: &str| NoSheet::Missing {
+        what,
+        name: name.into(),
+    };
     let lift = gym.lifts.iter().find(|l| l.name == row.lift);
     let lift = lift.ok_or_else(|| missing("lift", &row.lift))?;
     let rack = gym.racks.iter().find(|r| r.name == lifter.rack);
@@ -143,11 +149,22 @@ pub fn sheet(
 /// The bar for a lift: the retired one where the lift wants it and there is one, else the
 /// lifter's own, else the first straight one by that rack, else any.
 fn bar_for<'g>(gym: &'g Gym, rack: &'g Rack, lifter: &Lifter, lift: &Lift) -> Option<&'g Bar> {
-    let wanted = if lift.retired_bar { BarCondition::Retired } else { BarCondition::Straight };
-    let own = gym.bars.iter().find(|b| Some(&b.name) == lifter.bar.as_ref());
+    let wanted = if lift.retired_bar {
+        BarCondition::Retired
+    } else {
+        BarCondition::Straight
+    };
+    let own = gym
+        .bars
+        .iter()
+        .find(|b| Some(&b.name) == lifter.bar.as_ref());
     let fitting = gym.bars_at(&rack.name).find(|b| b.condition == wanted);
     let any = gym.bars_at(&rack.name).next();
-    if lift.retired_bar { fitting.or(own).or(any) } else { own.or(fitting).or(any) }
+    if lift.retired_bar {
+        fitting.or(own).or(any)
+    } else {
+        own.or(fitting).or(any)
+    }
 }
 
 /// The load that the plan asks for. A best is the lifter's file's or the record's, whichever is
@@ -157,8 +174,14 @@ fn asked(state: &State, lifter: &Lifter, row: &Prescription) -> Result<Mass, NoS
         LoadWish::Mass(mass) => return Ok(mass),
         LoadWish::OfBest(share) => share,
     };
-    let written = lifter.bests.iter().find(|(lift, _)| *lift == row.lift).map(|(_, best)| *best);
-    let best = written.max(state.best(&lifter.name, &row.lift)).ok_or(NoSheet::NoBest)?;
+    let written = lifter
+        .bests
+        .iter()
+        .find(|(lift, _)| *lift == row.lift)
+        .map(|(_, best)| *best);
+    let best = written
+        .max(state.best(&lifter.name, &row.lift))
+        .ok_or(NoSheet::NoBest)?;
     let ng = i128::from(best.ng()) * i128::from(share) / 10_000;
     Ok(Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX)))
 }
@@ -171,7 +194,11 @@ fn ladder(
     row: &Prescription,
     asked: Mass,
 ) -> Result<BuiltLadder, NoSheet> {
-    let work = WorkSet { load: asked, sets: row.sets, reps: row.reps };
+    let work = WorkSet {
+        load: asked,
+        sets: row.sets,
+        reps: row.reps,
+    };
     let told = |refusal: crate::solve::Refusal| NoSheet::NoLadder(refusal.text);
     build(&work, pattern, bar, plates).map_err(told)
 }

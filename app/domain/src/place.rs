@@ -46,14 +46,13 @@ pub fn place(
 }
 
 /// The pins of a lift; `Ok(None)` from the floor.
-fn pins(
-    rack: &Rack,
-    bar: &Bar,
-    lifter: &Lifter,
-    lift: &Lift,
-) -> Result<Option<PinSheet>, Warning> {
-    let Start::Pins { landmark, below } = lift.start else { return Ok(None) };
-    let height = lifter.landmark(landmark).ok_or(Warning::NotMeasured(landmark))?;
+fn pins(rack: &Rack, bar: &Bar, lifter: &Lifter, lift: &Lift) -> Result<Option<PinSheet>, Warning> {
+    let Start::Pins { landmark, below } = lift.start else {
+        return Ok(None);
+    };
+    let height = lifter
+        .landmark(landmark)
+        .ok_or(Warning::NotMeasured(landmark))?;
     let target = height - below;
     let problem = hole::Problem {
         first_hole: rack.first_hole,
@@ -92,17 +91,29 @@ fn overlap(
     lift: &Lift,
     pins: Option<&PinSheet>,
 ) -> Option<Overlap> {
-    let partner = gym.lifts.iter().find(|l| Some(&l.name) == lift.partner.as_ref())?;
+    let partner = gym
+        .lifts
+        .iter()
+        .find(|l| Some(&l.name) == lift.partner.as_ref())?;
     let (lower_end, upper_start): (Landmark, Length) = match (lift.start, partner.start) {
         (Start::Pins { .. }, Start::Floor) => (partner.end, pins?.bar_height),
         (Start::Floor, Start::Pins { .. }) => {
-            let bar = gym.bars_at(&rack.name).find(|b| b.condition == BarCondition::Retired);
+            let bar = gym
+                .bars_at(&rack.name)
+                .find(|b| b.condition == BarCondition::Retired);
             let bar = bar.or_else(|| gym.bars_at(&rack.name).next())?;
-            (lift.end, self::pins(rack, bar, lifter, partner).ok()??.bar_height)
+            (
+                lift.end,
+                self::pins(rack, bar, lifter, partner).ok()??.bar_height,
+            )
         }
         (Start::Pins { .. }, Start::Pins { .. }) | (Start::Floor, Start::Floor) => return None,
     };
     let end = lifter.landmark(lower_end)?;
     let least = lift.overlap_least.max(partner.overlap_least);
-    Some(Overlap { partner: partner.name.clone(), length: end - upper_start, least })
+    Some(Overlap {
+        partner: partner.name.clone(),
+        length: end - upper_start,
+        least,
+    })
 }

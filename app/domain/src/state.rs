@@ -229,7 +229,13 @@ impl State {
         let runs = self.lifts.values().filter(of);
         runs.flat_map(|run| run.passed().zip(&run.sheet.rungs))
             .filter(|(entry, _)| {
-                matches!(entry.what, Entered::Set { reps: 1.., hold: Hold::Kept })
+                matches!(
+                    entry.what,
+                    Entered::Set {
+                        reps: 1..,
+                        hold: Hold::Kept
+                    }
+                )
             })
             .map(|(_, rung)| rung.load)
             .max()

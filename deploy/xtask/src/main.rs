@@ -13,7 +13,9 @@ fn main() -> ExitCode {
             .args(["test", "--workspace"])
             .env("PINLADDER_RENEW", "1")
             .env("INSTA_UPDATE", "always")),
-        other => Err(format!("no chore is called \"{other}\"; there are ci and renew")),
+        other => Err(format!(
+            "no chore is called \"{other}\"; there are ci and renew"
+        )),
     };
     match done {
         Ok(()) => ExitCode::SUCCESS,
@@ -28,6 +30,12 @@ fn main() -> ExitCode {
 }
 
 fn run(command: &mut Command) -> Result<(), String> {
-    let status = command.status().map_err(|why| format!("cannot start: {why}"))?;
-    if status.success() { Ok(()) } else { Err(format!("it ended with {status}")) }
+    let status = command
+        .status()
+        .map_err(|why| format!("cannot start: {why}"))?;
+    if status.success() {
+        Ok(())
+    } else {
+        Err(format!("it ended with {status}"))
+    }
 }
