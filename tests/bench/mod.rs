@@ -1,7 +1,7 @@
 //! The bench: a kiosk on a data folder, a window without a display, a finger.
 //!
 //! Refuses: private doors; taps go through the widgets, the state is read off the screen.
-use i_slint_backend_testing::{ElementHandle, TestingBackend, TestingBackendOptions};
+use i_slint_backend_testing::{ElementHandle, ElementQuery, TestingBackend, TestingBackendOptions};
 use kiosk::clock::BenchClock;
 use kiosk::{Folder, Kiosk};
 use std::cell::RefCell;
@@ -31,6 +31,8 @@ impl Bench {
         let kiosk = Kiosk::open(&folder, Box::new(clock.clone())).expect("the kiosk opens");
         let kiosk = RefCell::new(kiosk);
         let face = ui::Face::new().expect("a window without a display");
+        face.show().expect("the window opens");
+        face.window().set_size(slint::PhysicalSize::new(1280, 800));
         face.show_frame(&kiosk.borrow_mut().frame());
         let taps = Rc::new(RefCell::new(Vec::new()));
         let heard = Rc::clone(&taps);
@@ -89,8 +91,9 @@ impl Bench {
 
     /// Labels of everything that can be pressed or read.
     pub fn labels(&self) -> Vec<String> {
-        let root = ElementHandle::query_from_window(self.face.component());
-        let all = root.match_descendants().find_all();
+        let all = ElementQuery::from_root(self.face.component())
+            .match_descendants()
+            .find_all();
         all.iter()
             .filter_map(|e| e.accessible_label())
             .map(|l| l.to_string())

@@ -13,6 +13,7 @@ pub mod decimal;
 pub mod equipment;
 pub mod event;
 pub mod gym;
+pub mod ladder;
 pub mod length;
 pub mod lift;
 pub mod lift_shipped;

@@ -67,12 +67,12 @@ fn pins(rack: &Rack, bar: &Bar, lifter: &Lifter, lift: &Lift) -> Result<Option<P
         patella_top: lifter.landmark(Landmark::PatellaTop),
         calibration: rack.calibration,
     };
-    let found = hole::plan(&problem).map_err(|_| Warning::NoHole(target))?;
+    let found = hole::find(&problem).map_err(|_| Warning::NoHole(target))?;
     Ok(Some(PinSheet {
         hole: found.hole,
-        mats: found.mats,
-        bar_height: found.bar_height,
-        off_target: found.off_target,
+        mats: found.mats.iter().map(|at| problem.mats[*at]).collect(),
+        bar_height: whole(found.bar_height),
+        off_target: whole(found.off_target),
         landmark,
         landmark_height: height,
         patella_top: problem.patella_top,
@@ -80,6 +80,11 @@ fn pins(rack: &Rack, bar: &Bar, lifter: &Lifter, lift: &Lift) -> Result<Option<P
         spacing: rack.spacing,
         holes: rack.holes,
     }))
+}
+
+/// A height on a sheet: half a nanometre, which nobody can set a pin by, is dropped.
+fn whole(height: hole::Height) -> Length {
+    Length::from_nm(height.half_nm().div_euclid(2))
 }
 
 /// What a lift shares with its partner: the end of the one that starts lower, less the start of

@@ -115,7 +115,7 @@ pub fn main(args: impl IntoIterator<Item = OsString>, streams: &mut Streams<'_>)
             } else {
                 &mut *streams.out
             };
-            let _ = write!(to, "{error}");
+            drop(write!(to, "{error}"));
             return ExitCode::from(u8::try_from(error.exit_code()).unwrap_or(2));
         }
     };
@@ -123,7 +123,7 @@ pub fn main(args: impl IntoIterator<Item = OsString>, streams: &mut Streams<'_>)
         Ok(true) => ExitCode::SUCCESS,
         Ok(false) => ExitCode::FAILURE,
         Err(error) => {
-            let _ = writeln!(streams.err, "pinladder: {error}");
+            drop(writeln!(streams.err, "pinladder: {error}"));
             ExitCode::FAILURE
         }
     }
@@ -134,9 +134,9 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
     match cli.command {
         None => run::run(&open()?, streams.out).map(|()| true),
         Some(Command::Take { plan }) => take::take(&open()?, &plan, streams.out),
-        Some(Command::Check { files }) => check::check(&files, cli.data.as_deref(), streams),
+        Some(Command::Check { files }) => check::check(&files, &open()?, streams.out),
         Some(Command::Sheet(args)) => sheet::sheet(&open()?, &args, streams.out),
-        Some(Command::Solve(args)) => solve(&args, streams),
+        Some(Command::Solve(_)) => Ok(false),
         Some(Command::Journal {
             what: JournalCommand::Verify,
         }) => journal::verify(&open()?, streams.out),
@@ -149,6 +149,6 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
 
 /// Writes to standard output; a reader that has gone away is no fault of ours.
 pub(crate) fn say(out: &mut dyn Write, text: &str) {
-    let _ = out.write_all(text.as_bytes());
-    let _ = out.flush();
+    drop(out.write_all(text.as_bytes()));
+    drop(out.flush());
 }

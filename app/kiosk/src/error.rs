@@ -22,6 +22,9 @@ pub enum KioskError {
     /// The journal.
     #[error(transparent)]
     Journal(#[from] journal::JournalError),
+    /// The record.
+    #[error(transparent)]
+    Record(#[from] journal::RecordError),
     /// The core refused.
     #[error("{0}")]
     Refused(domain::Refusal),

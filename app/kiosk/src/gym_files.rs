@@ -99,10 +99,9 @@ fn read(texts: &[(&str, String)]) -> Result<Gym, Vec<Fault>> {
         text: texts[at].1.as_bytes(),
     };
     let gym = plan::gym(source(0), source(1));
-    let kiosk = match &gym {
-        Ok(gym) => plan::check(source(2), Some(gym)),
-        Err(_) => plan::check(source(2), None),
-    };
+    let kiosk = plan::kiosk(source(2), gym.as_ref().ok())
+        .err()
+        .unwrap_or_default();
     match gym {
         Ok(gym) if kiosk.is_empty() => Ok(gym),
         Ok(_) => Err(kiosk),

@@ -2,7 +2,6 @@
 //!
 //! Refuses: threads and drawing. The window's thread and the bench drive it alike.
 use crate::clock::Clock;
-use crate::config::Config;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
@@ -11,6 +10,7 @@ use chrono::NaiveDate;
 use domain::State;
 use domain::day::{DayEntry, day};
 use journal::{Journal, Record};
+use std::net::SocketAddr;
 use view::{Frame, Scene, Stage, Tap};
 
 /// The kiosk.
@@ -19,7 +19,7 @@ pub struct Kiosk {
     owner: Owner,
     record: Option<Record>,
     gym: GymInForce,
-    config: Config,
+    config: plan::Kiosk,
     stage: Stage,
     clock: Box<dyn Clock>,
     notice: String,
@@ -70,7 +70,7 @@ impl Kiosk {
             .state()
             .files
             .get("kiosk.toml")
-            .map(|text| Config::read(text));
+            .map(|text| config_of(text));
         let mut kiosk = Self {
             owner,
             record,
@@ -126,10 +126,12 @@ impl Kiosk {
         self.frame()
     }
 
-    /// The kiosk's settings.
+    /// Address and port of the LAN page; `None` when it is off.
     #[must_use]
-    pub fn config(&self) -> &Config {
-        &self.config
+    pub fn lan(&self) -> Option<SocketAddr> {
+        self.config
+            .share
+            .then(|| SocketAddr::new(self.config.address, self.config.port))
     }
 
     /// Today's sheets.
@@ -177,8 +179,7 @@ impl Kiosk {
             return;
         }
         let mut entries = day(&self.gym.gym, self.owner.state(), self.date());
-        let shown = &self.config.racks;
-        if !shown.is_empty() {
+        if let Some(shown) = &self.config.racks {
             let here = |name: &str| {
                 let lifter = self.gym.gym.lifters.iter().find(|l| l.name == name);
                 lifter.is_none_or(|l| shown.contains(&l.rack))
@@ -203,6 +204,15 @@ impl Kiosk {
     fn time_of_day(&self) -> String {
         self.clock.local().format("%H:%M").to_string()
     }
+}
+
+/// The kiosk's settings from a text that passed the checker when it was taken.
+fn config_of(text: &str) -> plan::Kiosk {
+    let source = plan::Source {
+        name: "kiosk.toml",
+        text: text.as_bytes(),
+    };
+    plan::kiosk(source, None).unwrap_or_default()
 }
 
 /// The first fault of the folder's files, so that somebody mends it; all are in `check`.

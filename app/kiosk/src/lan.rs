@@ -62,7 +62,9 @@ async fn serve(at: Option<SocketAddr>, record: &Path) {
             Ok(listener) => {
                 tracing::info!(%at, "the LAN page is on");
                 let router = share::router(record.to_path_buf());
-                if let Err(error) = share::serve(listener, router, std::future::pending()).await {
+                if let Err(error) =
+                    share::serve(listener, router, std::future::pending::<()>()).await
+                {
                     tracing::error!(%error, "the LAN page ended");
                 }
             }

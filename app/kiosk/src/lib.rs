@@ -5,7 +5,6 @@
 
 pub mod cli;
 pub mod clock;
-pub mod config;
 pub mod error;
 pub mod folder;
 pub mod gym_files;

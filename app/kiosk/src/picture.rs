@@ -5,7 +5,7 @@
 use crate::cli::say;
 use crate::clock::BenchClock;
 use crate::error::KioskError;
-use crate::folder::{DEMO, Folder};
+use crate::folder::{DEMO, DEMO_PLAN, Folder};
 use crate::gym_files;
 use crate::kiosk::Kiosk;
 use crate::owner::Owner;
@@ -207,8 +207,13 @@ fn demo() -> Result<(State, domain::Gym, NaiveDate), KioskError> {
         text: DEMO[at].1.as_bytes(),
     };
     let gym = plan::gym(source(0), source(1)).map_err(KioskError::Faults)?;
-    let day = NaiveDate::from_ymd_opt(2026, 12, 2).unwrap_or_default();
-    let rows = gym_files::demo_plan(&gym, day)?;
+    // As it stands in the file: a Wednesday with a pull from the pins.
+    let day = NaiveDate::from_ymd_opt(2026, 11, 25).unwrap_or_default();
+    let source = Source {
+        name: "four-weeks.csv",
+        text: DEMO_PLAN.as_bytes(),
+    };
+    let rows = plan::coach_plan(source, &gym).map_err(KioskError::Faults)?;
     let taken = Fact::PlanTaken {
         name: "four-weeks.csv".into(),
         rows,

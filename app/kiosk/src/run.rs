@@ -33,11 +33,11 @@ const TICK: Duration = Duration::from_millis(500);
 pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let mut kiosk = Kiosk::open(folder, Box::new(SystemClock))?;
     let (inputs, inbox) = channel();
-    lan::start(kiosk.config().lan(), folder.record(), inputs.clone());
+    lan::start(kiosk.lan(), folder.record(), inputs.clone());
     match ui::open_backend() {
         Ok(()) => windowed(kiosk, inputs, inbox),
         Err(why) => {
-            let page = match kiosk.config().lan() {
+            let page = match kiosk.lan() {
                 Some(at) => format!("the LAN page is at http://{at}/ until interrupted"),
                 None => "the LAN page is off (kiosk.toml); waiting until interrupted".into(),
             };
@@ -76,7 +76,10 @@ fn windowed(
     let taps = inputs.clone();
     // A send fails only when the owner has ended, and then the window closes too.
     face.on_tap(move |tap| drop(taps.send(Input::Tap(tap))));
-    face.on_closed(|| drop(ui::quit_event_loop()));
+    face.window().on_close_requested(|| {
+        drop(ui::quit_event_loop());
+        ui::slint::CloseRequestResponse::HideWindow
+    });
     let handle = face.handle();
     let owner = spawn_once(
         "owner",

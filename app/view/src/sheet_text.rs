@@ -41,7 +41,7 @@ fn lift(text: &mut String, sheet: &LiftSheet) {
     );
     line(
         text,
-        "  rack   ",
+        "rack",
         &format!("{}; {}", sheet.rack, words::bar(sheet)),
     );
     match &sheet.pins {
@@ -58,53 +58,58 @@ fn lift(text: &mut String, sheet: &LiftSheet) {
     }
     line(text, "grip", words::grip(sheet.grip));
     ladder(text, sheet);
-    let list = |text: &mut String, head: &str, items: &[String]| {
-        for item in items {
-            line(text, head, item);
-        }
-    };
-    list(text, "cue", &sheet.cues);
-    list(text, "caution", &sheet.cautions);
     let warnings: Vec<String> = sheet
         .warnings
         .iter()
         .map(|w| words::warning(sheet, w))
         .collect();
-    list(text, "warning", &warnings);
+    for (head, items) in [("cue", &sheet.cues), ("caution", &sheet.cautions)] {
+        if !items.is_empty() {
+            line(text, head, &items.join("; "));
+        }
+    }
+    for warning in &warnings {
+        line(text, "warning", warning);
+    }
     if !sheet.note.is_empty() {
         line(text, "coach", &sheet.note);
     }
 }
 
 fn ladder(text: &mut String, sheet: &LiftSheet) {
+    line(
+        text,
+        "ladder",
+        &row("set", "rest", "wear", "each side", "change"),
+    );
     for rung in &sheet.rungs {
         let head = if rung.kind == RungKind::Work {
-            "  work   "
+            "work"
         } else {
-            "  warm-up"
+            "warm-up"
         };
         let rest = if rung.rest_s == 0 {
             String::new()
         } else {
-            format!("rest {} ", words::minutes(rung.rest_s))
+            words::minutes(rung.rest_s)
         };
-        let gear = words::worn(rung).join(", ");
         let set = words::set(rung.load, sheet.unit, rung.reps);
-        let plates = per_side(sheet, &rung.per_side);
-        let row = format!(
-            " {set:<14} {plates:<30} {:<32} {rest}{gear}",
-            hands(sheet, rung)
+        let gear = words::worn(rung).join(", ");
+        let plates = match words::plates(&rung.per_side, sheet.unit) {
+            none if none.is_empty() => "empty bar".into(),
+            some => some,
+        };
+        line(
+            text,
+            head,
+            &row(&set, &rest, &gear, &plates, &hands(sheet, rung)),
         );
-        line(text, head, row.trim_end());
     }
 }
 
-fn per_side(sheet: &LiftSheet, plates: &[PlateFace]) -> String {
-    if plates.is_empty() {
-        "empty bar".into()
-    } else {
-        format!("each side {}", words::plates(plates, sheet.unit))
-    }
+fn row(set: &str, rest: &str, gear: &str, plates: &str, hands: &str) -> String {
+    let row = format!("{set:<15} {rest:<5} {gear:<13} {plates:<25} {hands}");
+    row.trim_end().to_owned()
 }
 
 fn hands(sheet: &LiftSheet, rung: &Rung) -> String {

@@ -2,16 +2,61 @@
 use super::say;
 use crate::error::KioskError;
 use crate::folder::Folder;
+use chrono::DateTime;
+use domain::{Moment, State};
+use journal::{FileOutcome, Rebuilt, Report};
 use std::io::Write;
 
 pub(super) fn verify(folder: &Folder, out: &mut dyn Write) -> Result<bool, KioskError> {
-    let report = journal::verify(&folder.journal())?;
-    say(out, &format!("{report}\n"));
+    let mut state = State::default();
+    let report = journal::verify_with(&folder.journal(), |_, event| state.apply(event))?;
+    say(out, &proof(&report, &state));
     Ok(true)
 }
 
+/// What was proven, a line each.
+fn proof(report: &Report, state: &State) -> String {
+    let day = |at: Option<Moment>| {
+        let at = at.and_then(|at| DateTime::from_timestamp_millis(at.0));
+        at.map_or_else(
+            || "never".into(),
+            |at| at.format("%Y-%m-%d %H:%M:%S UTC").to_string(),
+        )
+    };
+    let mut text = format!("the journal is sound: {} events\n", report.events);
+    text.push_str(&format!(
+        "first  {}\nlast   {}\n",
+        day(report.first_at),
+        day(report.last_at)
+    ));
+    for (kind, count) in &report.kinds {
+        text.push_str(&format!("{count:>8} {kind}\n"));
+    }
+    text.push_str(&format!(
+        "they make {} lifts that stand\n",
+        state.lifts.len()
+    ));
+    text.push_str(&format!("seal   {}\n", report.seal));
+    text
+}
+
 pub(super) fn rebuild(folder: &Folder, out: &mut dyn Write) -> Result<bool, KioskError> {
-    let report = journal::rebuild(folder.path())?;
-    say(out, &format!("{report}\n"));
+    let rebuilt: Rebuilt = journal::rebuild(folder.path())?;
+    say(
+        out,
+        &format!(
+            "record.sqlite: made anew from {} events\n",
+            rebuilt.record.applied
+        ),
+    );
+    for (name, outcome) in &rebuilt.files {
+        let words = match outcome {
+            FileOutcome::Written => "was missing; written as last taken",
+            FileOutcome::Same => "is as last taken",
+            FileOutcome::Differs => "differs from what was last taken; left as it is",
+            FileOutcome::BadName => "is no name of a gym's file; not written",
+        };
+        say(out, &format!("{name}: {words}\n"));
+    }
     Ok(true)
 }
