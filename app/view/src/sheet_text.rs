@@ -1,7 +1,6 @@
 //! The day sheet in plain text, for a terminal or a printer. Refuses: more than 100 columns.
 use crate::words;
 use chrono::NaiveDate;
-use domain::PlateFace;
 use domain::day::DayEntry;
 use domain::sheet::{LiftSheet, Rung, RungKind};
 use std::fmt::Write as _;

@@ -1,6 +1,6 @@
 //! `pinladder take PLAN`. Refuses: a plan with a fault, whole.
 use super::say;
-use crate::clock::{Clock, SystemClock};
+use crate::clock::{Clock as _, SystemClock};
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files;
