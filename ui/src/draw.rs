@@ -18,6 +18,9 @@ impl BarFace {
     /// The bar as the window takes it.
     pub(crate) fn draw(&self, bar: &from::BarDrawing) -> Bar {
         self.plates.settle(bar.plates.iter().map(plate));
+        let on = span(&bar.plates, from::Fate::GoesOn).map(|span| ("+", span));
+        let off = span(&bar.plates, from::Fate::ComesOff).map(|span| ("−", span));
+        let (sign, (from_mm, to_mm, reach_mm)) = on.or(off).unwrap_or_default();
         Bar {
             shaft_mm: bar.shaft_mm,
             sleeve_mm: bar.sleeve_mm,
@@ -25,16 +28,33 @@ impl BarFace {
             collar_x_mm: bar.collar_x_mm,
             has_collar: bar.has_collar,
             tallest_mm: bar.tallest_mm,
+            sign: sign.into(),
+            from_mm,
+            to_mm,
+            reach_mm,
         }
     }
 }
 
+/// Where the hands are at work: from, to and greatest diameter of the plates of one fate.
+fn span(plates: &[from::PlateDrawing], fate: from::Fate) -> Option<(f32, f32, f32)> {
+    let of = plates.iter().filter(|plate| plate.fate == fate);
+    let ends = of.map(|p| (p.x_mm, p.x_mm + p.thickness_mm, p.diameter_mm));
+    ends.reduce(|a, b| (a.0.min(b.0), a.1.max(b.1), a.2.max(b.2)))
+}
+
+/// The label with its digits one above the other.
+fn pile(label: &str) -> String {
+    let digits: Vec<String> = label.chars().map(String::from).collect();
+    digits.join("\n")
+}
+
 fn plate(plate: &from::PlateDrawing) -> Plate {
     Plate {
+        pile: pile(&plate.label).into(),
         x_mm: plate.x_mm,
         thickness_mm: plate.thickness_mm,
         diameter_mm: plate.diameter_mm,
-        label: plate.label.as_str().into(),
         shade: match plate.shade {
             from::Shade::Red => Shade::Red,
             from::Shade::Blue => Shade::Blue,
@@ -69,10 +89,16 @@ impl RackFace {
 
     /// The rack as the window takes it.
     pub(crate) fn draw(&self, rack: &from::RackDrawing) -> Rack {
+        // A number too near the chosen one would touch it.
+        let chosen = rack.holes.iter().find(|hole| hole.chosen);
+        let near = |hole: &from::HoleDrawing| {
+            let apart = chosen.map(|c| (c.height_mm - hole.height_mm).abs());
+            apart.is_some_and(|apart| apart < rack.top_mm * 0.06) && !hole.chosen
+        };
         self.holes.settle(rack.holes.iter().map(|hole| Hole {
             number: hole.number,
             height_mm: hole.height_mm,
-            numbered: hole.numbered,
+            numbered: hole.numbered && !near(hole),
             chosen: hole.chosen,
         }));
         self.mats.settle(rack.mats_mm.iter().copied());
@@ -101,13 +127,24 @@ pub(crate) fn change(change: &from::Change) -> Change {
     }
 }
 
+/// Letters of a word beside a rung that fit into one line.
+const WORD: usize = 12;
+
+/// "back moved at 3" in two lines, so that its number does not stand alone.
+fn broken(words: &str) -> String {
+    if words.chars().count() <= WORD {
+        return words.to_owned();
+    }
+    words.replacen(" at ", "\nat ", 1)
+}
+
 /// One rung of the ladder.
 pub(crate) fn rung(row: &from::LadderRow) -> Rung {
     Rung {
         load: row.load.as_str().into(),
         reps: row.reps.as_str().into(),
         share: row.share.clamp(0.0, 1.0),
-        word: row.word.as_str().into(),
+        word: broken(&row.word).into(),
         state: rung_state(row.state),
     }
 }

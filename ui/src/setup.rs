@@ -7,8 +7,6 @@ use slint::{ComponentHandle as _, SharedString};
 /// Keeps its lists.
 pub(crate) struct SetUpFace {
     rack: RackFace,
-    gear: Rows<SharedString>,
-    cues: Rows<SharedString>,
     cautions: Rows<SharedString>,
     warnings: Rows<SharedString>,
     ladder: Rows<Rung>,
@@ -18,15 +16,11 @@ impl SetUpFace {
     pub(crate) fn new(window: &KioskWindow) -> Self {
         let face = Self {
             rack: RackFace::new(),
-            gear: Rows::new(),
-            cues: Rows::new(),
             cautions: Rows::new(),
             warnings: Rows::new(),
             ladder: Rows::new(),
         };
         let to = window.global::<SetUp<'_>>();
-        to.set_gear(face.gear.model());
-        to.set_cues(face.cues.model());
         to.set_cautions(face.cautions.model());
         to.set_warnings(face.warnings.model());
         to.set_ladder(face.ladder.model());
@@ -44,29 +38,44 @@ impl SetUpFace {
         to.set_overlap_small(setup.overlap_small);
         to.set_bar(setup.bar.as_str().into());
         let words = |list: &[String]| list.iter().map(SharedString::from).collect::<Vec<_>>();
-        self.gear.settle(words(&setup.gear));
-        self.cues.settle(words(&setup.cues));
+        to.set_gear(setup.gear.join(", ").into());
+        to.set_cues(setup.cues.join(", ").into());
         self.cautions.settle(words(&setup.cautions));
         self.warnings.settle(words(&setup.warnings));
         self.ladder.settle(setup.ladder.iter().map(rung));
         to.set_note(setup.note.as_str().into());
         to.set_main(setup.main.as_str().into());
-        to.set_density(density(setup));
+        to.set_type(type_size(setup));
     }
 }
 
-/// How much there is to read, so that the type can give way before a line is lost.
-fn density(setup: &view::setup::SetUp) -> i32 {
-    let lists = [&setup.gear, &setup.cues, &setup.cautions, &setup.warnings];
-    let lines = lists.iter().flat_map(|list| list.iter());
+/// The type sizes of the sheet, in units, largest first.
+const TYPE: [f32; 5] = [28.0, 26.0, 24.0, 22.0, 20.0];
+/// Room for the sheet's lines, in units: its width, and its height under the title.
+const SHEET: (f32, f32) = (440.0, 420.0);
+/// A letter's mean width and a line's height, in em, on the safe side of the face's own.
+const LETTER: (f32, f32) = (0.46, 1.18);
+/// Between two matters, in em.
+const BETWEEN: f32 = 0.3;
+
+/// The largest type in which everything there is to read fits; the type gives way before a line
+/// is lost.
+fn type_size(setup: &view::setup::SetUp) -> f32 {
+    let joined = [setup.gear.join(", "), setup.cues.join(", ")];
     let ones = [&setup.height, &setup.overlap, &setup.bar, &setup.note];
-    let letters: usize = lines
-        .chain(ones)
-        .map(|line| line.chars().count().div_ceil(40) * 40)
-        .sum();
-    match letters {
-        0..=400 => 0,
-        401..=640 => 1,
-        _ => 2,
-    }
+    let lists = setup.cautions.iter().chain(&setup.warnings);
+    let matters: Vec<f32> = ones
+        .into_iter()
+        .chain(&joined)
+        .chain(lists)
+        .filter(|matter| !matter.is_empty())
+        .map(|matter| f32::from(u16::try_from(matter.chars().count()).unwrap_or(u16::MAX)))
+        .collect();
+    let height = |size: f32| {
+        let lines = |letters: &f32| (letters * LETTER.0 * size / SHEET.0).ceil();
+        let of = |letters| (lines(letters) * LETTER.1 + BETWEEN) * size;
+        matters.iter().map(of).sum::<f32>()
+    };
+    let fits = TYPE.into_iter().find(|&size| height(size) <= SHEET.1);
+    fits.unwrap_or(TYPE[TYPE.len() - 1])
 }

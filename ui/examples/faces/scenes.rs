@@ -37,7 +37,9 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
     ];
     let mut notice = frame(Screen::Bar(at_the_bar()));
     notice.notice = "The entry was not kept: the disk is full. Call whoever runs the gym.".into();
-    faces.push(("bar-notice", notice));
+    faces.push(("bar-notice", notice.clone()));
+    notice.screen = choose(&tiles()[..6]);
+    faces.push(("choose-notice", notice));
     faces
 }
 
