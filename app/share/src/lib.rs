@@ -1,12 +1,18 @@
-//! TEMP share
-use std::path::PathBuf;
-pub fn router(_record: PathBuf) -> axum::Router {
-    axum::Router::new()
-}
-pub async fn serve(
-    _l: tokio::net::TcpListener,
-    _r: axum::Router,
-    _s: impl Future,
-) -> std::io::Result<()> {
-    std::future::pending().await
-}
+//! Shows the record to the gym's own network: a page of sessions, CSV and JSON downloads.
+//!
+//! Refuses: writing anything, names from outside the local network, telling its insides.
+#![forbid(unsafe_code)]
+
+mod csv_file;
+mod guard;
+mod json_file;
+mod moment;
+mod page;
+mod problem;
+mod routes;
+mod serve;
+mod stall;
+mod stream;
+
+pub use routes::router;
+pub use serve::{ShareError, bind, serve};

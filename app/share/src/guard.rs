@@ -1,0 +1,175 @@
+//! Stands before every route: method, length, host; and puts the security headers on.
+//!
+//! Refuses: everything but GET and HEAD, and hosts that only a foreign page can have named.
+use crate::problem::Problem;
+use axum::extract::Request;
+use axum::http::{HeaderName, HeaderValue, Method, StatusCode, header};
+use axum::middleware::Next;
+use axum::response::{IntoResponse as _, Response};
+use std::net::{Ipv4Addr, Ipv6Addr};
+
+/// The longest path and query that is read, bytes.
+const URI_BYTES: usize = 1_024;
+
+const HEADERS: [(HeaderName, &str); 6] = [
+    (
+        header::CONTENT_SECURITY_POLICY,
+        "default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'; \
+         frame-ancestors 'none'",
+    ),
+    (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
+    (header::REFERRER_POLICY, "no-referrer"),
+    (header::CACHE_CONTROL, "no-store"),
+    (
+        HeaderName::from_static("cross-origin-resource-policy"),
+        "same-origin",
+    ),
+    (
+        HeaderName::from_static("cross-origin-opener-policy"),
+        "same-origin",
+    ),
+];
+
+/// Lets a request through, or answers it.
+pub(crate) async fn guard(request: Request, next: Next) -> Response {
+    let mut response = match check(&request) {
+        Ok(()) => next.run(request).await,
+        Err(problem) => problem.into_response(),
+    };
+    for (name, value) in HEADERS {
+        let value = HeaderValue::from_static(value);
+        response.headers_mut().insert(name, value);
+    }
+    response
+}
+
+fn check(request: &Request) -> Result<(), Problem> {
+    if !matches!(*request.method(), Method::GET | Method::HEAD) {
+        return Err(Problem::new(
+            StatusCode::METHOD_NOT_ALLOWED,
+            "this server only shows; use GET or HEAD",
+        ));
+    }
+    let length = request
+        .uri()
+        .path_and_query()
+        .map_or(0, |target| target.as_str().len());
+    if length > URI_BYTES {
+        return Err(Problem::new(
+            StatusCode::URI_TOO_LONG,
+            "the address is longer than 1024 bytes",
+        ));
+    }
+    let mut hosts = request.headers().get_all(header::HOST).iter();
+    let (Some(host), None) = (hosts.next(), hosts.next()) else {
+        return Err(Problem::new(
+            StatusCode::BAD_REQUEST,
+            "the request must name one host",
+        ));
+    };
+    // A request may name its host a second time, in front of the path.
+    let named = request
+        .uri()
+        .authority()
+        .is_none_or(|named| is_near(named.as_str()));
+    if named && host.to_str().is_ok_and(is_near) {
+        Ok(())
+    } else {
+        Err(Problem::new(
+            StatusCode::MISDIRECTED_REQUEST,
+            "this server answers to its IP address, to localhost and to names in .local",
+        ))
+    }
+}
+
+/// Whether `host`, with or without a port, is a name that no foreign page can point here: its
+/// own pages would otherwise be read by any site whose name is made to lead to this address.
+fn is_near(host: &str) -> bool {
+    if let Some(rest) = host.strip_prefix('[') {
+        let Some((address, port)) = rest.split_once(']') else {
+            return false;
+        };
+        return address.parse::<Ipv6Addr>().is_ok() && is_port(port);
+    }
+    let (name, port) = host.find(':').map_or((host, ""), |at| host.split_at(at));
+    if !is_port(port) {
+        return false;
+    }
+    let name = name.strip_suffix('.').unwrap_or(name);
+    let mut labels = name.rsplit('.');
+    name.parse::<Ipv4Addr>().is_ok()
+        || name.eq_ignore_ascii_case("localhost")
+        || (labels
+            .next()
+            .is_some_and(|last| last.eq_ignore_ascii_case("local"))
+            && name.contains('.')
+            && labels.all(is_label))
+}
+
+/// Nothing, or a colon and digits.
+fn is_port(text: &str) -> bool {
+    text.is_empty()
+        || text
+            .strip_prefix(':')
+            .is_some_and(|digits| digits.bytes().all(|byte| byte.is_ascii_digit()))
+}
+
+fn is_label(label: &str) -> bool {
+    !label.is_empty()
+        && label
+            .bytes()
+            .all(|byte| byte.is_ascii_alphanumeric() || matches!(byte, b'-' | b'_'))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::is_near;
+
+    #[test]
+    fn names_of_here_and_no_others() {
+        for near in [
+            "127.0.0.1",
+            "127.0.0.1:8080",
+            "192.168.1.20:80",
+            "[::1]",
+            "[::1]:8080",
+            "[fe80::1]:1",
+            "localhost",
+            "LocalHost:8080",
+            "pinladder.local",
+            "Rack-1.LOCAL:8080",
+            "rack.gym.local",
+            "pinladder.local.",
+        ] {
+            assert!(is_near(near), "{near}");
+        }
+        for far in [
+            "",
+            ":80",
+            "local",
+            ".local",
+            "a..local",
+            "evil.example",
+            "evil.example:8080",
+            "localhost.evil.example",
+            "127.0.0.1.evil.example",
+            "evil.local.example",
+            "[::1",
+            "[::1]x",
+            "[evil]",
+            "::1",
+            "user@localhost",
+            "localhost:80:80",
+            "localhost:8o",
+            "1.2.3",
+            "0x7f.1",
+            "2130706433",
+            "evil.example#.local",
+            "evil.example/.local",
+            "localhost ",
+            "evil.example\\.local",
+        ] {
+            assert!(!is_near(far), "{far}");
+        }
+    }
+}

@@ -1,0 +1,167 @@
+//! Takes connections and answers them with a router, within limits of time and number.
+//!
+//! Refuses: slow headers, stalled readers, endless connections, more of them than a kiosk bears.
+use crate::stall::Impatient;
+use axum::Router;
+use hyper::server::conn::http1;
+use hyper_util::rt::{TokioIo, TokioTimer};
+use hyper_util::service::TowerToHyperService;
+use std::io;
+use std::net::SocketAddr;
+use std::pin::pin;
+use std::sync::Arc;
+use std::time::Duration;
+use thiserror::Error;
+use tokio::net::{TcpListener, TcpStream};
+use tokio::sync::{Semaphore, watch};
+use tokio::task::JoinSet;
+use tokio::time::{sleep, timeout};
+
+/// Connections at once; more wait to be taken.
+const CONNECTIONS: usize = 64;
+/// For the head of a request, also between two of one connection.
+const HEAD: Duration = Duration::from_secs(10);
+/// Without a byte taken by the reader.
+const STALL: Duration = Duration::from_secs(30);
+/// For one connection in all.
+const WHOLE: Duration = Duration::from_secs(900);
+/// For answers under way when told to end.
+const ENDING: Duration = Duration::from_secs(3);
+
+/// Why nothing can be shared.
+#[derive(Debug, Error)]
+pub enum ShareError {
+    /// Another program has the port.
+    #[error("port {} of {} is taken by another program; choose another port, or close that program", .at.port(), .at.ip())]
+    Taken {
+        /// Where.
+        at: SocketAddr,
+    },
+    /// The address is none of this machine's.
+    #[error("{} is no address of this machine; choose one that is, or 127.0.0.1", .at.ip())]
+    NotHere {
+        /// Where.
+        at: SocketAddr,
+    },
+    /// The port is kept for the system.
+    #[error("this user may not take port {}; choose one from 1024 up", .at.port())]
+    NotAllowed {
+        /// Where.
+        at: SocketAddr,
+    },
+    /// Anything else that the system reports.
+    #[error("{at} cannot be taken ({source}); choose another address and port")]
+    Other {
+        /// Where.
+        at: SocketAddr,
+        /// In the system's words.
+        source: io::Error,
+    },
+}
+
+/// Takes the address and port.
+///
+/// # Errors
+/// [`ShareError`] when they cannot be had. The kiosk goes on without.
+pub async fn bind(at: SocketAddr) -> Result<TcpListener, ShareError> {
+    TcpListener::bind(at).await.map_err(|source| {
+        let kind = source.kind();
+        if kind == io::ErrorKind::AddrInUse {
+            ShareError::Taken { at }
+        } else if kind == io::ErrorKind::AddrNotAvailable {
+            ShareError::NotHere { at }
+        } else if kind == io::ErrorKind::PermissionDenied {
+            ShareError::NotAllowed { at }
+        } else {
+            ShareError::Other { at, source }
+        }
+    })
+}
+
+/// Answers connections of `listener` with `router` until `shutdown` is done; answers under way
+/// then have a moment to end. Runs on any tokio runtime with time and network.
+///
+/// # Errors
+/// When the listener itself fails for good. A single connection that fails ends alone.
+pub async fn serve(
+    listener: TcpListener,
+    router: Router,
+    shutdown: impl Future<Output = ()>,
+) -> io::Result<()> {
+    let seats = Arc::new(Semaphore::new(CONNECTIONS));
+    let (end, ending) = watch::channel(());
+    let mut connections = JoinSet::new();
+    let mut shutdown = pin!(shutdown);
+    let outcome = loop {
+        let taken = async {
+            let seat = Arc::clone(&seats).acquire_owned().await;
+            (seat, listener.accept().await)
+        };
+        tokio::select! {
+            () = &mut shutdown => break Ok(()),
+            Some(ended) = connections.join_next() => {
+                if let Err(error) = ended {
+                    tracing::error!(%error, "an answer broke off");
+                }
+            }
+            (seat, taken) = taken => match taken {
+                Ok((stream, from)) => {
+                    let connection = answer(stream, router.clone(), ending.clone());
+                    connections.spawn(async move {
+                        if let Err(error) = connection.await {
+                            tracing::debug!(%from, error, "a connection ended early");
+                        }
+                        drop(seat);
+                    });
+                }
+                Err(error) if is_passing(&error) => {
+                    tracing::warn!(%error, "a connection could not be taken");
+                    sleep(Duration::from_millis(500)).await;
+                }
+                Err(error) => break Err(error),
+            },
+        }
+    };
+    drop(listener);
+    drop(end);
+    let ended = async { while connections.join_next().await.is_some() {} };
+    if timeout(ENDING, ended).await.is_err() {
+        connections.shutdown().await;
+    }
+    outcome
+}
+
+/// Of one connection, or of a shortage that may pass.
+fn is_passing(error: &io::Error) -> bool {
+    !matches!(
+        error.kind(),
+        io::ErrorKind::InvalidInput | io::ErrorKind::NotConnected | io::ErrorKind::Unsupported
+    )
+}
+
+async fn answer(
+    stream: TcpStream,
+    router: Router,
+    mut ending: watch::Receiver<()>,
+) -> Result<(), Box<dyn std::error::Error + Send + Sync>> {
+    stream.set_nodelay(true)?;
+    let stream = TokioIo::new(Impatient::new(stream, STALL));
+    let connection = http1::Builder::new()
+        .timer(TokioTimer::new())
+        .header_read_timeout(HEAD)
+        .serve_connection(stream, TowerToHyperService::new(router));
+    let mut connection = pin!(connection);
+    let mut whole = pin!(sleep(WHOLE));
+    let mut told = false;
+    loop {
+        tokio::select! {
+            done = connection.as_mut() => return Ok(done?),
+            () = &mut whole => return Err("it was open for too long".into()),
+            // The sender sends nothing: it goes away when the server ends.
+            _ = ending.changed(), if !told => {
+                told = true;
+                connection.as_mut().graceful_shutdown();
+            }
+        }
+    }
+}

@@ -1,0 +1,173 @@
+//! Reads the record on a thread of its own and hands it on in pieces, so that a long record is
+//! never held whole.
+//!
+//! Refuses: more readers at once than a kiosk can bear, and passing off a broken answer as whole.
+use crate::problem::Problem;
+use axum::body::{Body, Bytes};
+use axum::http::StatusCode;
+use futures_core::Stream;
+use journal::{RecordError, RecordReader};
+use std::io;
+use std::path::PathBuf;
+use std::pin::Pin;
+use std::sync::Arc;
+use std::task::{Context, Poll, ready};
+use std::time::Duration;
+use tokio::sync::{Semaphore, mpsc};
+use tokio::task::{JoinHandle, spawn_blocking};
+use tokio::time::timeout;
+
+/// How many may read the record at once.
+const READERS: usize = 8;
+/// Bytes of one piece.
+const PIECE: usize = 32 * 1_024;
+/// Pieces read ahead of the network.
+const AHEAD: usize = 2;
+/// How long the first piece may take.
+const FIRST: Duration = Duration::from_secs(10);
+
+/// Where the record lies, and who may read it now.
+#[derive(Debug, Clone)]
+pub(crate) struct Source {
+    record: PathBuf,
+    seats: Arc<Semaphore>,
+}
+
+/// Why no more is written.
+#[derive(Debug)]
+pub(crate) enum Stop {
+    /// Who asked has gone.
+    Gone,
+    /// The record cannot be read.
+    Record(RecordError),
+}
+
+impl From<RecordError> for Stop {
+    fn from(error: RecordError) -> Self {
+        Self::Record(error)
+    }
+}
+
+impl From<io::Error> for Stop {
+    /// A [`Sink`] has no other error.
+    fn from(_: io::Error) -> Self {
+        Self::Gone
+    }
+}
+
+impl Source {
+    pub(crate) fn new(record: PathBuf) -> Self {
+        Self {
+            record,
+            seats: Arc::new(Semaphore::new(READERS)),
+        }
+    }
+
+    /// Lets `write` write what it reads of the record (`None` when there is none yet), and
+    /// returns it as a body once the first piece is there.
+    pub(crate) async fn stream(
+        &self,
+        write: impl FnOnce(Option<&RecordReader>, &mut Sink) -> Result<(), Stop> + Send + 'static,
+    ) -> Result<Body, Problem> {
+        let seat = Arc::clone(&self.seats).try_acquire_owned().map_err(|_| {
+            Problem::new(
+                StatusCode::SERVICE_UNAVAILABLE,
+                "too many are reading at once; try again in a moment",
+            )
+        })?;
+        let record = self.record.clone();
+        let (sender, mut pieces) = mpsc::channel(AHEAD);
+        let worker = spawn_blocking(move || {
+            let mut sink = Sink {
+                piece: Vec::with_capacity(PIECE),
+                sender,
+            };
+            let outcome = RecordReader::open(&record)
+                .map_err(Stop::from)
+                .and_then(|reader| write(reader.as_ref(), &mut sink))
+                .and_then(|()| Ok(sink.send()?));
+            if let Err(Stop::Record(error)) = outcome {
+                tracing::error!(%error, "the record cannot be shown");
+                sink.fail();
+            }
+            drop(seat);
+        });
+        let unreadable = Problem::new(
+            StatusCode::INTERNAL_SERVER_ERROR,
+            "the record cannot be read; the kiosk's log says why",
+        );
+        match timeout(FIRST, pieces.recv()).await {
+            Ok(Some(Ok(first))) => Ok(Body::from_stream(Pieces {
+                first: Some(first),
+                rest: pieces,
+                worker,
+            })),
+            Ok(Some(Err(_)) | None) => Err(unreadable),
+            Err(_) => Err(Problem::new(
+                StatusCode::SERVICE_UNAVAILABLE,
+                "the record is slow to read just now; try again in a moment",
+            )),
+        }
+    }
+}
+
+/// Takes what is written, and sends it on piece by piece.
+#[derive(Debug)]
+pub(crate) struct Sink {
+    piece: Vec<u8>,
+    sender: mpsc::Sender<io::Result<Bytes>>,
+}
+
+impl Sink {
+    fn send(&mut self) -> io::Result<()> {
+        let piece = std::mem::replace(&mut self.piece, Vec::with_capacity(PIECE));
+        self.sender
+            .blocking_send(Ok(piece.into()))
+            .map_err(|_| io::ErrorKind::BrokenPipe.into())
+    }
+
+    /// Ends the answer as broken, so that nobody takes it for whole.
+    fn fail(&self) {
+        let broken = io::Error::other("the record could not be read to its end");
+        // Who has gone need not know.
+        drop(self.sender.blocking_send(Err(broken)));
+    }
+}
+
+impl io::Write for Sink {
+    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+        self.piece.extend_from_slice(bytes);
+        if self.piece.len() >= PIECE {
+            self.send()?;
+        }
+        Ok(bytes.len())
+    }
+
+    fn flush(&mut self) -> io::Result<()> {
+        Ok(())
+    }
+}
+
+/// The body: pieces, then the worker's own end, so that a panic there does not look like the end.
+struct Pieces {
+    first: Option<Bytes>,
+    rest: mpsc::Receiver<io::Result<Bytes>>,
+    worker: JoinHandle<()>,
+}
+
+impl Stream for Pieces {
+    type Item = io::Result<Bytes>;
+
+    fn poll_next(mut self: Pin<&mut Self>, context: &mut Context<'_>) -> Poll<Option<Self::Item>> {
+        if let Some(first) = self.first.take() {
+            return Poll::Ready(Some(Ok(first)));
+        }
+        if let Some(piece) = ready!(self.rest.poll_recv(context)) {
+            return Poll::Ready(Some(piece));
+        }
+        match ready!(Pin::new(&mut self.worker).poll(context)) {
+            Ok(()) => Poll::Ready(None),
+            Err(error) => Poll::Ready(Some(Err(io::Error::other(error)))),
+        }
+    }
+}
