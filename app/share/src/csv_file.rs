@@ -4,7 +4,6 @@
 use crate::moment::written;
 use crate::stream::{Sink, Stop};
 use csv::{QuoteStyle, Terminator, Writer, WriterBuilder};
-use domain::{MassUnit, decimal};
 use journal::{RecordReader, SetRow};
 use std::borrow::Cow;
 use std::io;
@@ -53,7 +52,6 @@ pub(crate) fn write(record: Option<&RecordReader>, sink: &mut Sink) -> Result<()
 
 fn write_set(csv: &mut Writer<impl io::Write>, set: &SetRow) -> csv::Result<()> {
     let moved_at = set.back_moved_at.map(|rep| rep.to_string());
-    let kg = decimal::write_exact(set.load.ng(), MassUnit::Kg.scale());
     let cells: [Cow<'_, str>; COLUMNS.len()] = [
         set.seq.to_string().into(),
         set.lift_no.to_string().into(),
@@ -65,12 +63,12 @@ fn write_set(csv: &mut Writer<impl io::Write>, set: &SetRow) -> csv::Result<()> 
         harmless(&set.kind),
         set.load.number(set.unit).into(),
         set.unit.word().into(),
-        kg.unwrap_or_default().into(),
+        set.load_kg().into(),
         set.planned_reps.to_string().into(),
         set.reps.to_string().into(),
         if moved_at.is_some() { "moved" } else { "kept" }.into(),
         moved_at.unwrap_or_default().into(),
-        written(set.at).unwrap_or_default().into(),
+        written(set.at.0).unwrap_or_default().into(),
     ];
     csv.write_record(cells.iter().map(|cell| cell.as_bytes()))
 }

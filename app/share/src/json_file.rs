@@ -68,7 +68,7 @@ impl<'a> SetJson<'a> {
             planned_reps: set.planned_reps,
             reps: set.reps,
             back_moved_at: set.back_moved_at,
-            at: written(set.at),
+            at: written(set.at.0),
         }
     }
 }

@@ -3,7 +3,7 @@
 //! Refuses: writing, and holding all rows at once.
 use super::{APPLICATION, LAYOUT, RecordError};
 use crate::fault::BUSY_MS;
-use domain::{Mass, MassUnit, Moment};
+use domain::{Mass, MassUnit, Moment, decimal};
 use rusqlite::{Connection, OpenFlags, Row, ToSql};
 use std::ops::ControlFlow;
 use std::path::{Path, PathBuf};
@@ -40,6 +40,15 @@ pub struct SetRow {
     pub back_moved_at: Option<u8>,
     /// When it was entered.
     pub at: Moment,
+}
+
+impl SetRow {
+    /// The load in kilograms, exact: "201.84860465".
+    #[must_use]
+    pub fn load_kg(&self) -> String {
+        decimal::write_exact(self.load.ng(), MassUnit::Kg.scale())
+            .expect("a nanogram is twelve decimals of a kilogram")
+    }
 }
 
 /// The record opened for reading. It shows what stood when it was opened.
