@@ -10,22 +10,22 @@ use std::rc::Rc;
 use view::{Frame, Screen, Tap};
 
 /// A Wednesday of the demo plan, in the evening.
-pub fn evening() -> BenchClock {
+pub(crate) fn evening() -> BenchClock {
     let day = chrono::NaiveDate::from_ymd_opt(2026, 12, 2).expect("a day");
     BenchClock::at(day.and_hms_opt(18, 0, 0).expect("a time"))
 }
 
 /// One kiosk with its window.
-pub struct Bench {
+pub(crate) struct Bench {
     face: ui::Face,
     kiosk: RefCell<Kiosk>,
     taps: Rc<RefCell<Vec<Tap>>>,
-    pub clock: BenchClock,
+    clock: BenchClock,
 }
 
 impl Bench {
     /// Switches the power on.
-    pub fn start(data: &Path, clock: &BenchClock) -> Self {
+    pub(crate) fn start(data: &Path, clock: &BenchClock) -> Self {
         backend();
         let folder = Folder::open(Some(data)).expect("the folder opens");
         let kiosk = Kiosk::open(&folder, Box::new(clock.clone())).expect("the kiosk opens");
@@ -46,7 +46,7 @@ impl Bench {
     }
 
     /// A finger on the element with this label; more than the bounce time passes after it.
-    pub fn tap(&self, label: &str) {
+    pub(crate) fn tap(&self, label: &str) {
         let found: Vec<ElementHandle> =
             ElementHandle::find_by_accessible_label(self.face.component(), label).collect();
         let Some(element) = found.into_iter().next() else {
@@ -64,7 +64,7 @@ impl Bench {
     }
 
     /// Time passes, for the clock and for the window alike.
-    pub fn wait_ms(&self, ms: u64) {
+    pub(crate) fn wait_ms(&self, ms: u64) {
         self.clock
             .advance_ms(i64::try_from(ms).expect("a short wait"));
         i_slint_backend_testing::mock_elapsed_time(std::time::Duration::from_millis(ms));
@@ -72,12 +72,12 @@ impl Bench {
     }
 
     /// What is on the screen.
-    pub fn frame(&self) -> Frame {
+    pub(crate) fn frame(&self) -> Frame {
         self.kiosk.borrow_mut().frame()
     }
 
     /// The name of the screen.
-    pub fn screen(&self) -> &'static str {
+    pub(crate) fn screen(&self) -> &'static str {
         match self.frame().screen {
             Screen::Choose(_) => "choose",
             Screen::SetUp(_) => "set-up",
@@ -90,7 +90,7 @@ impl Bench {
     }
 
     /// Labels of everything that can be pressed or read.
-    pub fn labels(&self) -> Vec<String> {
+    pub(crate) fn labels(&self) -> Vec<String> {
         let all = ElementQuery::from_root(self.face.component())
             .match_descendants()
             .find_all();

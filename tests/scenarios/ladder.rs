@@ -3,7 +3,7 @@ use crate::bench::{Bench, evening};
 use view::{Frame, Screen};
 
 /// The label of the main button of a screen.
-pub fn main_label(frame: &Frame) -> String {
+pub(crate) fn main_label(frame: &Frame) -> String {
     match &frame.screen {
         Screen::SetUp(s) => s.main.clone(),
         Screen::Bar(s) => format!("{}, {}", s.main, s.main_detail),
@@ -15,7 +15,7 @@ pub fn main_label(frame: &Frame) -> String {
 }
 
 /// The names on the tiles that have a lift today.
-pub fn lifters(bench: &Bench) -> Vec<String> {
+pub(crate) fn lifters(bench: &Bench) -> Vec<String> {
     let Screen::Choose(choose) = bench.frame().screen else {
         panic!("not all lifters")
     };

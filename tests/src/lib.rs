@@ -16,3 +16,9 @@ pub fn top() -> PathBuf {
         .expect("the crate is one below the top")
         .to_path_buf()
 }
+
+/// Whether generated things are to be written anew instead of compared.
+#[must_use]
+pub fn renewing() -> bool {
+    std::env::var_os("PINLADDER_RENEW").is_some()
+}

@@ -32,7 +32,6 @@ impl Clock for SystemClock {
 }
 
 /// Nanoseconds of a clock that never goes back, for timing a planner.
-#[must_use]
 pub fn stopwatch() -> impl FnMut() -> u64 {
     #[allow(
         clippy::disallowed_methods,

@@ -16,6 +16,7 @@ use journal::Journal;
 use plan::Source;
 use std::io::Write;
 use std::path::{Path, PathBuf};
+use view::draw::RowState;
 use view::{Frame, Screen, Tap};
 
 /// Options of `picture`.
@@ -285,8 +286,8 @@ fn walk(
         HALF_WAY
     };
     for _ in 0..=rungs {
-        go_on_until(kiosk, clock, at_bar);
-        if kiosk_rung(kiosk) >= rungs {
+        let frame = go_on_until(kiosk, clock, at_bar);
+        if rung_shown(&frame).is_none_or(|rung| rung >= rungs) {
             break;
         }
         kiosk.tap(&Tap::Main);
@@ -309,16 +310,12 @@ fn walk(
     })
 }
 
-/// How many rungs of the shown lifter's lift are behind.
-fn kiosk_rung(kiosk: &mut Kiosk) -> usize {
-    match kiosk.frame().screen {
-        Screen::Bar(bar) => bar
-            .ladder
-            .iter()
-            .position(|r| r.state == view::draw::RowState::Now)
-            .unwrap_or(0),
-        _ => usize::MAX,
-    }
+/// Which rung is on the screen, if the bar is.
+fn rung_shown(frame: &Frame) -> Option<usize> {
+    let Screen::Bar(bar) = &frame.screen else {
+        return None;
+    };
+    bar.ladder.iter().position(|row| row.state == RowState::Now)
 }
 
 fn go_on_until(kiosk: &mut Kiosk, clock: &BenchClock, there: impl Fn(&Frame) -> bool) -> Frame {

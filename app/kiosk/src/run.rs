@@ -35,7 +35,7 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let (inputs, inbox) = channel();
     lan::start(kiosk.lan(), folder.record(), inputs.clone());
     match ui::open_backend() {
-        Ok(()) => windowed(kiosk, inputs, inbox),
+        Ok(()) => windowed(kiosk, &inputs, inbox),
         Err(why) => {
             let page = match kiosk.lan() {
                 Some(at) => format!("the LAN page is at http://{at}/ until interrupted"),
@@ -67,7 +67,7 @@ fn without_window(kiosk: &mut Kiosk, inbox: &Receiver<Input>) {
 
 fn windowed(
     mut kiosk: Kiosk,
-    inputs: Sender<Input>,
+    inputs: &Sender<Input>,
     inbox: Receiver<Input>,
 ) -> Result<(), KioskError> {
     let failed = |error: ui::slint::PlatformError| KioskError::Picture(error.to_string());

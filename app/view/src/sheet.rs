@@ -11,6 +11,7 @@ use serde::Serialize;
 
 /// The day sheet of a gym.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
 pub struct SheetDoc {
     /// The gym.
     pub gym: String,
@@ -22,6 +23,7 @@ pub struct SheetDoc {
 
 /// One lifter's one lift, or why there is none.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
 pub struct EntryDoc {
     /// Who.
     pub lifter: String,
@@ -38,6 +40,7 @@ pub struct EntryDoc {
 
 /// One lift's sheet.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
 pub struct LiftDoc {
     /// Rack.
     pub rack: String,
@@ -70,6 +73,7 @@ pub struct LiftDoc {
 
 /// The bar.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
 pub struct BarDoc {
     /// What the gym calls it.
     pub name: String,
@@ -81,6 +85,7 @@ pub struct BarDoc {
 
 /// The pins.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
 pub struct PinDoc {
     /// Hole number, from 1 at the bottom.
     pub hole: u16,
@@ -94,6 +99,7 @@ pub struct PinDoc {
 
 /// Height shared by two partial pulls.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
 pub struct OverlapDoc {
     /// The other lift.
     pub partner: String,
@@ -105,6 +111,7 @@ pub struct OverlapDoc {
 
 /// One step of the ladder.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
 pub struct RungDoc {
     /// "warm-up" or "work".
     pub kind: String,

@@ -1,0 +1,96 @@
+//! The binary itself where there is no display: one sentence, the day sheet, the LAN page, and
+//! an orderly end. Talks to loopback only.
+use std::io::{BufRead as _, BufReader, Read as _, Write as _};
+use std::net::{Ipv4Addr, TcpListener, TcpStream};
+use std::process::{Child, Command, Stdio};
+use std::time::Duration;
+
+/// Ends the child whatever becomes of the test.
+struct Kiosk(Child);
+
+impl Drop for Kiosk {
+    fn drop(&mut self) {
+        drop(self.0.kill());
+        drop(self.0.wait());
+    }
+}
+
+fn free_port() -> u16 {
+    let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).expect("loopback");
+    listener.local_addr().expect("an address").port()
+}
+
+/// The answer to one request; tried for at most ten seconds while the page comes up.
+fn get(port: u16, path: &str) -> String {
+    for _ in 0..100 {
+        if let Ok(mut stream) = TcpStream::connect((Ipv4Addr::LOCALHOST, port)) {
+            stream
+                .set_read_timeout(Some(Duration::from_secs(10)))
+                .expect("a timeout");
+            let request =
+                format!("GET {path} HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+            stream
+                .write_all(request.as_bytes())
+                .expect("the request is sent");
+            let mut answer = String::new();
+            stream
+                .read_to_string(&mut answer)
+                .expect("an answer in UTF-8");
+            return answer;
+        }
+        std::thread::sleep(Duration::from_millis(100));
+    }
+    panic!("no page on port {port}");
+}
+
+#[test]
+fn without_a_display_the_sheet_is_printed_and_the_page_served_until_interrupted() {
+    let data = tempfile::tempdir().expect("a folder");
+    let port = free_port();
+    std::fs::write(data.path().join("kiosk.toml"), format!("port = {port}\n")).expect("written");
+    let mut kiosk = Command::new(env!("CARGO_BIN_EXE_pinladder"));
+    kiosk.arg("--data").arg(data.path()).stdout(Stdio::piped());
+    for name in ["DISPLAY", "WAYLAND_DISPLAY", "WAYLAND_SOCKET"] {
+        kiosk.env_remove(name);
+    }
+    let mut kiosk = Kiosk(kiosk.spawn().expect("the binary starts"));
+    let mut lines = BufReader::new(kiosk.0.stdout.take().expect("its output")).lines();
+    let first = lines.next().expect("a line").expect("UTF-8");
+    assert!(first.starts_with("No display ("), "{first}");
+    assert!(
+        first.contains(&format!("http://127.0.0.1:{port}/")),
+        "{first}"
+    );
+    let sheet: Vec<String> = lines.by_ref().take(3).map_while(Result::ok).collect();
+    assert!(
+        sheet
+            .iter()
+            .any(|line| line.starts_with("The Old Ropewalk, ")),
+        "{sheet:?}"
+    );
+
+    let page = get(port, "/");
+    assert!(page.starts_with("HTTP/1.1 200 OK"), "{page}");
+    let csv = get(port, "/record.csv");
+    assert!(csv.contains("text/csv") && csv.contains("lifter"), "{csv}");
+
+    // What `kill -INT` does; no crate of ours may send a signal itself.
+    let pid = kiosk.0.id().to_string();
+    let sent = Command::new("kill")
+        .args(["-INT", &pid])
+        .status()
+        .expect("kill is there");
+    assert!(sent.success());
+    let mut ended = None;
+    for _ in 0..100 {
+        ended = kiosk.0.try_wait().expect("its state");
+        if ended.is_some() {
+            break;
+        }
+        std::thread::sleep(Duration::from_millis(100));
+    }
+    assert!(
+        ended.is_some_and(|status| status.success()),
+        "it ends well: {ended:?}"
+    );
+}
