@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 const RUST_LINES_MAX: usize = 400;
 /// Lines of a Slint file at most.
 const SLINT_LINES_MAX: usize = 200;
-/// Columns at most; a string that cannot be folded may stand out.
+/// Columns at most; a string or a comment's table that cannot be folded may stand out.
 const COLUMNS_MAX: usize = 100;
 /// Bytes of a file at most: pictures and journals are small.
 const BYTES_MAX: u64 = 512 * 1024;
@@ -116,7 +116,8 @@ fn no_line_is_too_wide() {
     let mut broken = Vec::new();
     for (path, text) in sources(".rs").into_iter().chain(sources(".slint")) {
         for (at, line) in text.lines().enumerate() {
-            if line.chars().count() > COLUMNS_MAX && !line.contains('"') {
+            let told = line.contains('"') || line.trim_start().starts_with("//");
+            if line.chars().count() > COLUMNS_MAX && !told {
                 broken.push(format!(
                     "{}:{}: over {COLUMNS_MAX} columns",
                     short(&path),

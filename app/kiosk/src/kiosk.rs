@@ -146,6 +146,12 @@ impl Kiosk {
         self.owner.state()
     }
 
+    /// Number of the last event that the screen has acknowledged.
+    #[must_use]
+    pub fn seq(&self) -> u64 {
+        self.owner.seq()
+    }
+
     /// The gym in force.
     #[must_use]
     pub fn gym(&self) -> &domain::Gym {

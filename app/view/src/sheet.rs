@@ -67,7 +67,6 @@ pub struct LiftDoc {
     /// What the coach should know.
     pub warnings: Vec<String>,
     /// The coach's words.
-    #[serde(skip_serializing_if = "String::is_empty")]
     pub note: String,
 }
 
