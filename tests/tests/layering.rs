@@ -7,7 +7,7 @@ const MAY_USE: [(&str, &[&str]); 9] = [
     ("journal", &["domain"]),
     ("plan", &["domain"]),
     ("view", &["domain"]),
-    ("share", &["domain", "journal"]),
+    ("share", &["journal"]),
     ("ui", &["view"]),
     (
         "kiosk",

@@ -119,7 +119,11 @@ proptest! {
     }
 
     #[test]
-    fn rounding_stays_within_half_a_place(count in any::<i64>(), scale in 1..1_000_000_i64, places in 0..6_u32) {
+    fn rounding_stays_within_half_a_place(
+        count in any::<i64>(),
+        scale in 1..1_000_000_i64,
+        places in 0..6_u32,
+    ) {
         let text = decimal::write_rounded(count, scale, places);
         let (whole, part) = text.split_once('.').unwrap_or((&text, ""));
         let digits: i128 = format!("{whole}{part:0<6}").parse().unwrap();

@@ -44,7 +44,8 @@ proptest! {
         let to = day("2000-01-01") + Days::new(to);
         let before: Vec<_> = days.iter().map(|days| row(from + Days::new(*days))).collect();
         let after = plan::shift_weeks(before.clone(), to);
-        let moved: Vec<_> = before.iter().zip(&after).map(|(a, b)| (b.date - a.date).num_days()).collect();
+        let moved = before.iter().zip(&after).map(|(a, b)| (b.date - a.date).num_days());
+        let moved: Vec<_> = moved.collect();
         prop_assert!(moved.iter().all(|days| *days == moved[0] && days % 7 == 0));
         let first = after.iter().map(|row| row.date).min().expect("a row");
         let week = |date: NaiveDate| date.iso_week();
