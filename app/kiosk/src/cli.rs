@@ -2,6 +2,7 @@
 mod check;
 mod journal;
 mod sheet;
+mod solve;
 mod take;
 
 use crate::error::KioskError;
@@ -70,10 +71,10 @@ pub struct SheetArgs {
 /// Options of `solve`.
 #[derive(Debug, Args)]
 struct SolveArgs {
-    /// Which problem: ladder, hole, rotation, balance.
+    /// Which problem: ladder, hole.
     problem: String,
     /// Solve it so many times and add `median_us`.
-    #[arg(long, value_name = "N")]
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1_000_000))]
     times: Option<u32>,
     /// Seconds that a search may take.
     #[arg(long, value_name = "SECONDS", default_value_t = 2.0)]
@@ -136,7 +137,7 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Take { plan }) => take::take(&open()?, &plan, streams.out),
         Some(Command::Check { files }) => check::check(&files, &open()?, streams.out),
         Some(Command::Sheet(args)) => sheet::sheet(&open()?, &args, streams.out),
-        Some(Command::Solve(_)) => Ok(false),
+        Some(Command::Solve(args)) => solve::solve(&args, streams),
         Some(Command::Journal {
             what: JournalCommand::Verify,
         }) => journal::verify(&open()?, streams.out),

@@ -13,6 +13,7 @@ pub mod lan;
 pub mod owner;
 pub mod picture;
 pub mod run;
+pub mod solve;
 pub mod watch;
 
 pub use clock::{Clock, SystemClock};

@@ -54,7 +54,7 @@ fn why(problem: &Problem, at: usize, loads: &Loads) -> Refusal {
     let equipment = &problem.equipment;
     let (low, high) = (wish.target - wish.below, wish.target + wish.above);
     let wanted = if low == high {
-        mass_text(low)
+        format!("of {}", mass_text(low))
     } else {
         format!("from {} to {}", mass_text(low), mass_text(high))
     };

@@ -1,0 +1,114 @@
+//! `pinladder solve PROBLEM`: the planners, from outside. One JSON object in, one out.
+//!
+//! Refuses: unknown fields (a typo must not change an answer unseen), quantities without a unit,
+//! numbers that cannot be kept exactly. A refusal is `{"refused": "...", "field": "..."}`, where
+//! `field` is the path of what is wrong, such as `rungs[2].target`, and `input` is the whole.
+//!
+//! Masses and lengths are strings with a unit ("445 lb", "20 kg", "27 mm", "1 1/4 in"), seconds
+//! are numbers of at most nine decimals. Answers are exact: masses and lengths are given in the
+//! unit of the input that they belong to where they have a finite decimal there, else in kg or
+//! mm; `cost_s` has as many decimals as it takes. An optional field may be left out or null.
+//!
+//! # ladder
+//! In:
+//! - `bar`: mass; `collars`: mass of the pair, optional; `sleeve`: usable length, optional
+//! - `plates`: a list of `mass`, `pairs`, `thickness` (optional) and `handling_s`, the seconds
+//!   that it takes to put a pair on or to take it off
+//! - `big_inside`: whether a plate may only go outside plates at least as heavy; optional, false
+//! - `on_bar`: masses on one side before the first rung, inside to outside; optional, none. Where
+//!   two kinds of plates have that mass, the kind listed first is taken as long as it lasts
+//! - `strip_after`: whether clearing the sleeve after the last rung counts; optional, false
+//! - `rungs`: a list of `target`, `below` and `above` (masses; optional, none), `per_kg_off_s`
+//!   (seconds for each kilogram off the target; optional, 0)
+//!
+//! Out: `cost_s`, `handling_s`, `pair_moves` (the clearing counted where it was asked for), and
+//! `rungs`: a list of `load`, `off_target` (load less target), `per_side` (inside to outside),
+//! `take_off` (outermost first), `put_on` (innermost first). Ties are broken as
+//! [`domain::solve::ladder`] says.
+//!
+//! # hole
+//! In: `first_hole`, `spacing`, `holes`, `pin_diameter`, `hole_diameter` (optional),
+//! `bar_diameter`, `mats` (a list of thicknesses; optional, none), `target`, `rule`
+//! ("at_or_below" or "nearest"), `patella_top` (optional), `calibration` (optional: `hole` and
+//! `bar_height`).
+//!
+//! Out: `hole`, `mats` (thickest first), `bar_height`, `off_target` (bar height less target),
+//! and `overlap` where `patella_top` was given. Ties are broken as [`domain::solve::hole`] says.
+//!
+//! # Both
+//! With `--times N` the planner alone runs N times more, and `median_us` is the median of what
+//! it took, in microseconds.
+use self::read::{Fault, Object};
+use self::watch::Watch;
+use serde::Serialize;
+use std::fmt;
+
+mod exact;
+mod hole;
+mod ladder;
+mod nearest;
+mod read;
+mod watch;
+
+/// The problems that can be solved.
+pub const PROBLEMS: [&str; 2] = ["ladder", "hole"];
+
+/// The longest input that is read: 1 MiB.
+pub const INPUT_LIMIT: usize = 1 << 20;
+
+/// What is to be solved, and how.
+#[derive(Debug, Clone, Copy)]
+pub struct Request<'a> {
+    /// One of [`PROBLEMS`].
+    pub problem: &'a str,
+    /// One JSON object.
+    pub input: &'a str,
+    /// How often to run the planner for `median_us`.
+    pub times: Option<u32>,
+    /// How long a planner that cannot always prove its best may look, nanoseconds.
+    pub within_ns: u64,
+}
+
+/// What goes to standard output.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Answer {
+    /// One JSON object.
+    pub json: String,
+    /// False when it is a refusal.
+    pub solved: bool,
+}
+
+/// Solves one problem. `clock` tells nanoseconds from any start.
+pub fn run(request: Request<'_>, clock: &mut dyn FnMut() -> u64) -> Answer {
+    let mut watch = Watch::new(request.times, clock);
+    match solve(request, &mut watch) {
+        Ok(json) => Answer { json, solved: true },
+        Err(fault) => Answer {
+            json: written(&fault),
+            solved: false,
+        },
+    }
+}
+
+fn solve(request: Request<'_>, watch: &mut Watch<'_>) -> Result<String, Fault> {
+    let solve = match request.problem {
+        "ladder" => ladder::solve,
+        "hole" => hole::solve,
+        other => {
+            let hint = nearest::hint(other, &PROBLEMS);
+            return Err(Fault::new(
+                "problem",
+                format!("there is no {other:?}: {hint}"),
+            ));
+        }
+    };
+    if request.input.len() > INPUT_LIMIT {
+        let text = format!("is longer than {INPUT_LIMIT} bytes");
+        return Err(Fault::new("input", text));
+    }
+    solve(&Object::root(request.input)?, watch)
+}
+
+fn written<T: Serialize + fmt::Debug>(answer: &T) -> String {
+    serde_json::to_string(answer).expect("plain structs are always written")
+}
