@@ -13,7 +13,8 @@ use std::path::{Path, PathBuf};
 pub struct Journal {
     pub(crate) file: Connection,
     path: PathBuf,
-    identity: Identity,
+    /// The file, and the write-ahead file beside it, as they were when opened.
+    in_place: [(PathBuf, Identity); 2],
     version_seen: i64,
 }
 
@@ -25,13 +26,12 @@ impl Journal {
     /// file system that cannot keep it safe.
     pub fn open(path: &Path) -> Result<Self, JournalError> {
         let file = open::open(path)?;
-        let identity = Identity::of(path).ok_or_else(|| JournalError::Gone {
-            path: path.to_owned(),
-        })?;
+        let mut ahead = path.as_os_str().to_owned();
+        ahead.push("-wal");
         let mut journal = Self {
             file,
             path: path.to_owned(),
-            identity,
+            in_place: [as_it_is(path)?, as_it_is(Path::new(&ahead))?],
             version_seen: 0,
         };
         journal.changed()?;
@@ -159,13 +159,12 @@ impl Journal {
 
     /// An unlinked file takes commits without complaint and loses them all.
     fn check_in_place(&self) -> Result<(), JournalError> {
-        if Identity::of(&self.path) == Some(self.identity) {
-            Ok(())
-        } else {
-            Err(JournalError::Gone {
-                path: self.path.clone(),
-            })
+        for (path, identity) in &self.in_place {
+            if Identity::of(path) != Some(*identity) {
+                return Err(JournalError::Gone { path: path.clone() });
+            }
         }
+        Ok(())
     }
 }
 
@@ -178,6 +177,14 @@ impl Identity {
         use std::os::unix::fs::MetadataExt as _;
         let found = std::fs::metadata(path).ok()?;
         Some(Self(found.dev(), found.ino()))
+    }
+}
+
+fn as_it_is(path: &Path) -> Result<(PathBuf, Identity), JournalError> {
+    let path = path.to_owned();
+    match Identity::of(&path) {
+        Some(identity) => Ok((path, identity)),
+        None => Err(JournalError::Gone { path }),
     }
 }
 

@@ -64,15 +64,15 @@ impl RecordReader {
     /// # Errors
     /// [`RecordError`] when the file cannot be read, or is not of this program and version.
     pub fn open(path: &Path) -> Result<Option<Self>, RecordError> {
-        if !path.exists() {
-            return Ok(None);
-        }
         let failed = |source| RecordError::File {
             path: path.to_owned(),
             source,
         };
         let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX;
-        let file = Connection::open_with_flags(path, flags).map_err(failed)?;
+        let file = match Connection::open_with_flags(path, flags) {
+            Err(_) if matches!(path.try_exists(), Ok(false)) => return Ok(None),
+            opened => opened.map_err(failed)?,
+        };
         file.busy_timeout(Duration::from_millis(u64::from(BUSY_MS)))
             .map_err(failed)?;
         file.execute_batch("BEGIN").map_err(failed)?;

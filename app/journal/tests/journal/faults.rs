@@ -133,3 +133,17 @@ fn a_file_deleted_while_open_takes_no_more() {
         Err(AppendError::Journal(JournalError::Gone { .. }))
     ));
 }
+
+#[test]
+fn a_write_ahead_file_deleted_while_open_takes_no_more() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("journal.sqlite");
+    let mut journal = Journal::open(&path).expect("opens");
+    journal.append(0, &invented::events()).expect("appends");
+    fs::remove_file(folder.path().join("journal.sqlite-wal")).expect("removes");
+    let error = journal.append(10, &invented::events()).expect_err("gone");
+    assert!(matches!(
+        error,
+        AppendError::Journal(JournalError::Gone { path }) if path.ends_with("journal.sqlite-wal")
+    ));
+}

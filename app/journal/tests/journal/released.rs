@@ -3,6 +3,7 @@
 //! `PINLADDER_RENEW=1` writes those of the version in hand; without it they are compared.
 use crate::invented;
 use crate::recording::sets;
+use crate::wire_form::KINDS;
 use domain::state::State;
 use domain::{Event, Moment};
 use journal::{Journal, Record, verify, wire};
@@ -75,6 +76,10 @@ fn compare_or_renew() {
     let mut journal = Journal::open(&path).expect("opens");
     journal.append(0, &invented::morning()).expect("appends");
     drop(journal);
+    let kinds = verify(&path).expect("sound").kinds;
+    for kind in KINDS {
+        assert!(kinds.contains_key(kind), "no {kind} in the morning");
+    }
     let on_shelf = shelf().join(concat!("v", env!("CARGO_PKG_VERSION"), ".jsonl"));
     if env::var_os("PINLADDER_RENEW").is_some() {
         fs::write(&on_shelf, lines(&path)).expect("writes");

@@ -63,7 +63,7 @@ fn what_a_newer_program_wrote_is_named_so() {
     insta::assert_snapshot!(decode(1, "set_dreamt", "{}").expect_err("no such kind"), @r#"wire version 1 has no kind "set_dreamt""#);
 }
 
-const KINDS: [&str; 8] = [
+pub(crate) const KINDS: [&str; 8] = [
     "file_taken",
     "plan_taken",
     "lift_begun",
