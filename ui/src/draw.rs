@@ -1,5 +1,5 @@
 //! Drawings: `view`'s measures in millimetres, handed to the window, which scales them.
-use crate::generated::{Bar, Change, Fate, Hole, Mark, Plate, Rack, Rung, RungState, Shade};
+use crate::generated::{Bar, Change, Fate, Hole, Mark, Mat, Plate, Rack, Rung, RungState, Shade};
 use crate::rows::Rows;
 use view::draw as from;
 
@@ -74,7 +74,7 @@ fn plate(plate: &from::PlateDrawing) -> Plate {
 /// Keeps the rows of one drawing of a rack.
 pub(crate) struct RackFace {
     holes: Rows<Hole>,
-    mats: Rows<f32>,
+    mats: Rows<Mat>,
     marks: Rows<Mark>,
 }
 
@@ -101,7 +101,14 @@ impl RackFace {
             numbered: hole.numbered && !near(hole),
             chosen: hole.chosen,
         }));
-        self.mats.settle(rack.mats_mm.iter().copied());
+        let mut top_mm = 0.0;
+        self.mats.settle(rack.mats_mm.iter().map(|&thickness_mm| {
+            top_mm += thickness_mm;
+            Mat {
+                top_mm,
+                thickness_mm,
+            }
+        }));
         self.marks.settle(rack.marks.iter().map(|mark| Mark {
             word: mark.word.as_str().into(),
             height_mm: mark.height_mm,
@@ -112,7 +119,6 @@ impl RackFace {
             bar_mm: rack.bar_mm,
             shaft_mm: rack.shaft_mm,
             mats: self.mats.model(),
-            mats_mm: rack.mats_mm.iter().sum(),
             marks: self.marks.model(),
         }
     }

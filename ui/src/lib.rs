@@ -60,6 +60,6 @@ mod generated {
 
 pub use backend::{open_backend, quit_event_loop, run_event_loop};
 pub use face::{Face, FaceHandle};
-pub use generated::KioskWindow;
+pub use generated::{Discs, KioskWindow, Shade, Theme};
 pub use picture::{Picture, picture};
 pub use slint;

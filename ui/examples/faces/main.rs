@@ -2,8 +2,11 @@
 //!
 //! For whoever works on the look. Refuses: real lifters, a display.
 #![allow(clippy::print_stdout, reason = "a tool for the terminal")]
+mod bars;
 mod draw;
+mod ladders;
 mod scenes;
+mod words;
 
 use std::error::Error;
 use std::fs;

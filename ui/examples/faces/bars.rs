@@ -1,0 +1,141 @@
+//! At the bar and resting: warm-ups and work sets, kilos and pounds, hole and floor.
+use super::draw::{bar, change, ladder, rack};
+use super::ladders::{eight_rungs, five_rungs};
+use RowState::{Ahead, Done, Moved, Now, Other};
+use view::bar::AtTheBar;
+use view::draw::RowState;
+use view::rest::Rest;
+
+/// A warm-up in a hole, a disc to go on.
+pub(crate) fn at_the_bar() -> AtTheBar {
+    AtTheBar {
+        load: "130".into(),
+        unit: "kg".into(),
+        reps: "2 reps".into(),
+        rung: "warm-up 3 of 4".into(),
+        bar: bar("25 20 +10"),
+        change: change("", "10", "each side: put on 10"),
+        ladder: five_rungs([Done, Done, Now, Ahead, Ahead]),
+        rack: rack(20, 50.0, 9, &[20.0]),
+        hole: "9".into(),
+        mats: "1 mat, 20 mm".into(),
+        gear: vec!["belt".into()],
+        grip: "double overhand".into(),
+        caution: String::new(),
+        main: "2 done".into(),
+        main_detail: "back kept".into(),
+    }
+}
+
+pub(crate) fn bar_floor() -> AtTheBar {
+    AtTheBar {
+        load: "317.5".into(),
+        reps: "12 reps".into(),
+        rung: "work set 2 of 3".into(),
+        bar: bar("25 25 25 25 25 +15 +5 +2.5 +1.25"),
+        change: change("20, 10, 2.5", "15, 5, 2.5, 1.25", ""),
+        ladder: eight_rungs(),
+        rack: rack(0, 50.0, 0, &[]),
+        hole: String::new(),
+        mats: String::new(),
+        gear: vec!["straps".into(), "belt".into()],
+        caution: "stop the set when the back moves".into(),
+        main: "12 done".into(),
+        ..at_the_bar()
+    }
+}
+
+pub(crate) fn bar_off() -> AtTheBar {
+    AtTheBar {
+        load: "102.5".into(),
+        reps: "5 reps".into(),
+        rung: "work set".into(),
+        bar: bar("25 15 -10 -1.25"),
+        change: change("1.25, 10", "", "each side: take off 1.25, 10"),
+        ladder: ladder(&[
+            ("60", "×5", Done, ""),
+            ("85", "×1", Moved, "back moved at 1"),
+            ("102.5", "×5", Now, "work"),
+        ]),
+        rack: rack(30, 25.0, 14, &[20.0, 10.0]),
+        hole: "14".into(),
+        mats: "2 mats, 30 mm".into(),
+        gear: vec!["straps".into(), "belt".into()],
+        caution: "use the retired bar on pins".into(),
+        main: "5 done".into(),
+        ..at_the_bar()
+    }
+}
+
+pub(crate) fn bar_pounds() -> AtTheBar {
+    AtTheBar {
+        load: "1002.5".into(),
+        unit: "lb".into(),
+        reps: "1 rep".into(),
+        rung: "work set".into(),
+        bar: bar("45lb 45lb 45lb 45lb 45lb 45lb +45lb +25lb +10lb +5lb +2.5lb"),
+        change: change("35", "45, 25, 10, 5, 2.5", ""),
+        ladder: ladder(&[
+            ("135", "×5", Done, ""),
+            ("315", "×3", Done, ""),
+            ("585", "×2", Other, "1 of 2"),
+            ("855", "×1", Done, ""),
+            ("1002.5", "×1", Now, "work"),
+        ]),
+        rack: rack(14, 76.2, 4, &[]),
+        hole: "4".into(),
+        mats: "no mat".into(),
+        main: "1 done".into(),
+        ..at_the_bar()
+    }
+}
+
+pub(crate) fn bar_empty() -> AtTheBar {
+    AtTheBar {
+        load: "20".into(),
+        reps: "5 reps".into(),
+        rung: "warm-up 1 of 4".into(),
+        bar: bar(""),
+        change: change("", "", "empty bar"),
+        ladder: five_rungs([Now, Ahead, Ahead, Ahead, Ahead]),
+        gear: vec![],
+        main: "5 done".into(),
+        ..at_the_bar()
+    }
+}
+
+/// Resting, a disc to come off and one to go on.
+pub(crate) fn rest() -> Rest {
+    Rest {
+        left: "2:10".into(),
+        share: 0.7,
+        word: "rest".into(),
+        last: "130 kg × 2, back kept".into(),
+        load: "165".into(),
+        unit: "kg".into(),
+        reps: "1 rep".into(),
+        rung: "warm-up 4 of 4".into(),
+        bar: bar("25 +25 +20 +2.5"),
+        change: change("10, 20", "25, 20, 2.5", ""),
+        ladder: five_rungs([Done, Done, Done, Now, Ahead]),
+        gear: vec!["straps".into()],
+        main: "go now".into(),
+    }
+}
+
+pub(crate) fn rest_over() -> Rest {
+    Rest {
+        left: "0:00".into(),
+        share: 0.0,
+        word: "rested".into(),
+        load: "317.5".into(),
+        reps: "12 reps".into(),
+        rung: "work set 2 of 3".into(),
+        bar: bar("25 25 25 25 25 20 2.5 1.25"),
+        change: change("", "", "leave the bar as it is"),
+        ladder: eight_rungs(),
+        gear: vec![],
+        last: "317.5 kg × 12, back kept".into(),
+        ..rest()
+    }
+}

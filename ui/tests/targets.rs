@@ -1,0 +1,201 @@
+//! Targets and numbers measured on the reference panel, 1280 by 800 at 5.9 pixels to the
+//! millimetre: DESIGN figures, with 20 mm from Colle and Hiszem 2004 (kiosk keys, standing) and
+//! 17.45 mm for 20 minutes of arc at 3 m (height = 2 d tan(a/2), the figure of ISO 9241-3).
+mod bench;
+
+use bench::{Area, area, buttons, open, scenes};
+use i_slint_backend_testing::{AccessibleRole, ElementHandle, ElementQuery};
+use slint::PhysicalSize;
+
+const MM: f32 = 5.9;
+
+/// Every scene on a fresh window.
+fn each(check: impl Fn(&str, &ui::Face) + Send + Copy + 'static) {
+    for (name, frame) in scenes::all() {
+        let one = move || {
+            let (face, _) = open();
+            face.show_frame(&frame);
+            check(name, &face);
+        };
+        std::thread::spawn(one).join().expect("the scene passes");
+    }
+}
+
+/// How far apart two areas are, along the axis that parts them most; negative when they overlap.
+fn apart(a: Area, b: Area) -> f32 {
+    (b.0 - a.2).max(a.0 - b.2).max(b.1 - a.3).max(a.1 - b.3)
+}
+
+#[test]
+fn every_target_is_20_mm_and_inside_the_panel() {
+    each(|name, face| {
+        for (label, (left, top, right, bottom)) in buttons(face) {
+            let (width, height) = (right - left, bottom - top);
+            let least = 20.0 * MM;
+            assert!(
+                width >= least && height >= least,
+                "{name}: {label:?} is {width} x {height}, less than {least}"
+            );
+            let inside = left >= 0.0 && top >= 0.0 && right <= 1280.0 && bottom <= 800.0;
+            assert!(inside, "{name}: {label:?} leaves the panel");
+        }
+    });
+}
+
+#[test]
+fn targets_are_3_mm_apart() {
+    each(|name, face| {
+        let all = buttons(face);
+        for (at, (label, one)) in all.iter().enumerate() {
+            for (other_label, other) in &all[at + 1..] {
+                let gap = apart(*one, *other);
+                assert!(
+                    gap >= 3.0 * MM,
+                    "{name}: {label:?} and {other_label:?} are {gap} apart"
+                );
+            }
+        }
+    });
+}
+
+#[test]
+fn the_main_answer_is_40_mm_wide_at_the_bottom_right_and_undo_at_the_bottom_left() {
+    each(|name, face| {
+        let mains = [
+            "start",
+            "back to the bar",
+            "go now",
+            "end the lift",
+            "next lifter",
+        ];
+        let all = buttons(face);
+        let main = all.iter().find(|(label, _)| {
+            mains.contains(&label.as_str()) && !name.starts_with("entry")
+                || label.ends_with("done, back kept")
+        });
+        if let Some((label, (left, _, right, bottom))) = main {
+            assert!(right - left >= 40.0 * MM, "{name}: {label:?} is too narrow");
+            assert_eq!((*right, *bottom), (1256.0, 784.0), "{name}: {label:?}");
+        } else {
+            let without = name.starts_with("choose") || name.starts_with("entry");
+            assert!(without, "{name} has no main answer");
+        }
+        let undo = all
+            .iter()
+            .find(|(label, _)| label == "undo" || label == "back");
+        if let Some((label, place)) = undo {
+            assert_eq!(*place, (24.0, 664.0, 214.0, 784.0), "{name}: {label:?}");
+        }
+    });
+}
+
+/// All texts that are not captions of buttons.
+fn texts(face: &ui::Face) -> Vec<ElementHandle> {
+    let query = ElementQuery::from_root(face.component());
+    let found = query.match_accessible_role(AccessibleRole::Text).find_all();
+    let seen = |text: &ElementHandle| {
+        !text.accessible_label().unwrap_or_default().is_empty()
+            && text.size().width > 0.5
+            && text.size().height > 0.5
+    };
+    found.into_iter().filter(seen).collect()
+}
+
+/// Line height and height of the digits of the face, in em (Roboto Condensed: hhea table,
+/// cap height 1456 of 2048).
+const LINE: f32 = 2400.0 / 2048.0;
+const CAP: f32 = 1456.0 / 2048.0;
+
+/// Height of the digits of a text of one line, in pixels.
+fn digits(text: &ElementHandle) -> f32 {
+    text.size().height / LINE * CAP
+}
+
+#[test]
+fn the_numbers_of_now_are_20_minutes_of_arc_at_3_m() {
+    use view::Screen;
+    let least = 17.45 * MM;
+    for (name, frame) in scenes::all() {
+        let first = |text: &str| text.split(' ').next().unwrap_or_default().to_owned();
+        let numbers: Vec<String> = match &frame.screen {
+            Screen::Bar(at) => vec![at.load.clone(), first(&at.reps), at.hole.clone()],
+            Screen::Rest(at) => vec![at.left.clone(), at.load.clone(), first(&at.reps)],
+            Screen::SetUp(at) => vec![at.hole.clone()],
+            Screen::Choose(_) | Screen::Entry(_) | Screen::Stop(_) | Screen::End(_) => vec![],
+        };
+        let one = move || {
+            let (face, _) = open();
+            face.show_frame(&frame);
+            let all = texts(&face);
+            for number in numbers.iter().filter(|number| !number.is_empty()) {
+                let shown = all
+                    .iter()
+                    .filter(|text| text.accessible_label().as_deref() == Some(number));
+                let tallest = shown.map(digits).fold(0.0, f32::max);
+                assert!(
+                    tallest >= least,
+                    "{name}: {number} has digits of {tallest} px, under {least}"
+                );
+            }
+        };
+        std::thread::spawn(one).join().expect("the scene passes");
+    }
+}
+
+/// Where a text's letters are: the face's air above the capitals is left out, and below a number
+/// that under the base line (hhea ascent 1900, descent 500).
+fn ink(text: &ElementHandle) -> Area {
+    let (left, top, right, bottom) = area(text);
+    let label = text.accessible_label().unwrap_or_default();
+    let number = label
+        .chars()
+        .all(|c| c.is_ascii_digit() || ".:+−".contains(c));
+    let one_line = (bottom - top) / 2400.0;
+    let below = if number { 500.0 } else { 250.0 };
+    (
+        left + 1.0,
+        top + 444.0 * one_line,
+        right - 1.0,
+        bottom - below * one_line,
+    )
+}
+
+/// Texts of one face that run into another, into a button, or off the panel.
+fn collisions(face: &ui::Face, panel: (f32, f32)) -> Vec<String> {
+    let words = |text: &ElementHandle| text.accessible_label().unwrap_or_default().to_string();
+    let all: Vec<(String, Area)> = texts(face).iter().map(|t| (words(t), ink(t))).collect();
+    let pressed = buttons(face);
+    let mut found = Vec::new();
+    for (at, (text, here)) in all.iter().enumerate() {
+        if here.0 < 0.0 || here.1 < 0.0 || here.2 > panel.0 || here.3 > panel.1 {
+            found.push(format!("{text:?} leaves the panel: {here:?}"));
+        }
+        for (other, place) in all[at + 1..].iter().chain(&pressed) {
+            if apart(*here, *place) < 0.0 {
+                found.push(format!("{text:?} runs into {other:?}: {here:?} {place:?}"));
+            }
+        }
+    }
+    found
+}
+
+#[test]
+fn no_text_runs_into_another_or_a_button_or_off_the_panel() {
+    let mut all = Vec::new();
+    for (name, frame) in scenes::all() {
+        let one = move || {
+            let (face, _) = open();
+            face.show_frame(&frame);
+            let panels = [(1280, 800), (1024, 600), (1920, 1080)];
+            let at = |(width, height): (u16, u16)| {
+                let size = PhysicalSize::new(width.into(), height.into());
+                face.window().set_size(size);
+                collisions(&face, (width.into(), height.into()))
+            };
+            panels.into_iter().flat_map(at).collect::<Vec<_>>()
+        };
+        let found = std::thread::spawn(one).join().expect("the scene opens");
+        all.extend(found.iter().map(|words| format!("{name}: {words}")));
+    }
+    assert!(all.is_empty(), "\n{}", all.join("\n"));
+}
