@@ -25,6 +25,7 @@ pub mod prescription;
 pub mod sheet;
 pub mod solve;
 pub mod state;
+pub mod stress;
 
 pub use decide::{Command, Refusal, decide};
 pub use equipment::{Bar, BarCondition, Plate, PlateFace, PlateSet, Rack};
@@ -38,3 +39,4 @@ pub use moment::Moment;
 pub use prescription::Prescription;
 pub use sheet::{LiftSheet, Rung};
 pub use state::{LiftRun, State};
+pub use stress::Stress;

@@ -1,6 +1,6 @@
 //! The planners: exact optima, ties broken the same way every time.
 //!
-//! Refuses: floats that decide, answers that are only probably the best, problems beyond the
+//! Refuses: floats that decide a load, answers that are only probably the best, problems beyond the
 //! limits stated here (with the field that is out of bounds).
 //!
 //! All planners speak of plates by their place in [`Equipment::plates`], and of one side only:
@@ -11,6 +11,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt;
 
+pub mod bar;
 mod equipment;
 pub mod hole;
 pub mod ladder;

@@ -147,3 +147,27 @@ proptest! {
         prop_assert!((Length::ZERO..=Length::LIMIT).contains(&length));
     }
 }
+
+/// NIST SP 811: 1 psi = 6.894 757 E+03 Pa; Machinery's Handbook (seen in reprints): 30e6 psi is
+/// 206.8 GPa.
+#[test]
+fn stresses_are_read_in_the_units_that_makers_state() {
+    use domain::Stress;
+    let read = |text| Stress::read(text).map(Stress::pa);
+    assert_eq!(read("950 MPa"), Ok(950_000_000));
+    assert_eq!(read("205 GPa"), Ok(205_000_000_000));
+    assert_eq!(read("1000 psi"), Ok(6_894_757));
+    assert_eq!(read("190 ksi"), read("190000 psi"));
+    assert_eq!(Stress::read("30000 ksi").unwrap().words(), "206.8 GPa");
+    assert_eq!(Stress::read("97.94 MPa").unwrap().words(), "97.9 MPa");
+    for bad in [
+        "950",
+        "950 mpa",
+        "-1 MPa",
+        "1e3 MPa",
+        "20000 GPa",
+        "9999999999 psi",
+    ] {
+        assert!(Stress::read(bad).is_err(), "{bad}");
+    }
+}
