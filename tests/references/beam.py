@@ -67,7 +67,7 @@ def pinladder(program, row):
     answer = json.loads(run.stdout)
     assert run.returncode == 0, answer
     mm = lambda name: float(answer[name].removesuffix(" mm"))
-    return answer["moment_nm"], mm("rise_at_mid_span"), mm("deflection_at_loads"), answer["stress_mpa"]
+    return answer["moment_nm"], mm("deflection_at_mid_span"), mm("deflection_at_loads"), answer["stress_mpa"]
 
 
 def main():

@@ -71,7 +71,7 @@ pub struct SheetArgs {
 /// Options of `solve`.
 #[derive(Debug, Args)]
 struct SolveArgs {
-    /// Which problem: ladder, hole.
+    /// Which problem: ladder, hole, bar.
     problem: String,
     /// Solve it so many times and add `median_us`.
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1_000_000))]

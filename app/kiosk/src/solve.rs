@@ -35,7 +35,19 @@
 //! Out: `hole`, `mats` (thickest first), `bar_height`, `off_target` (bar height less target),
 //! and `overlap` where `patella_top` was given. Ties are broken as [`domain::solve::hole`] says.
 //!
-//! # Both
+//! # bar
+//! In: `shaft_diameter`, `youngs_modulus_gpa`, `yield_mpa`, `support_span` (between the lines on
+//! which the bar touches the pins), `load_span` (between the centres of the two loads, more than
+//! the support span), `load_per_side`, `drop` (optional).
+//!
+//! Out: `moment_nm`, `stress_mpa`, `stress_over_yield`; `deflection_at_loads`, downwards;
+//! `deflection_at_mid_span`, upwards; `yield_drop`, the height of a drop from which the shaft
+//! would yield (0 mm when it yields as soon as it is let go, null when not from 100 m either);
+//! where `drop` was given, `dropped` with `times_the_load`, `moment_nm`, `stress_mpa` and
+//! `stress_over_yield` at the lowest point; and `note`, the words that go with every figure: a
+//! guide, never a certificate. What is left out is told in [`domain::solve::bar`].
+//!
+//! # All
 //! With `--times N` the planner alone runs N times more, and `median_us` is the median of what
 //! it took, in microseconds.
 use self::read::{Fault, Object};
@@ -43,6 +55,7 @@ use self::watch::Watch;
 use serde::Serialize;
 use std::fmt;
 
+mod bar;
 mod exact;
 mod hole;
 mod ladder;
@@ -51,7 +64,7 @@ mod read;
 mod watch;
 
 /// The problems that can be solved.
-pub const PROBLEMS: [&str; 2] = ["ladder", "hole"];
+pub const PROBLEMS: [&str; 3] = ["ladder", "hole", "bar"];
 
 /// The longest input that is read: 1 MiB.
 pub const INPUT_LIMIT: usize = 1 << 20;
@@ -94,6 +107,7 @@ fn solve(request: Request<'_>, watch: &mut Watch<'_>) -> Result<String, Fault> {
     let solve = match request.problem {
         "ladder" => ladder::solve,
         "hole" => hole::solve,
+        "bar" => bar::solve,
         other => {
             let hint = nearest::hint(other, &PROBLEMS);
             return Err(Fault::new(

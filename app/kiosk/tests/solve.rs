@@ -253,6 +253,13 @@ fn any_json() -> impl Strategy<Value = Value> {
         "calibration",
         "hole",
         "bar_height",
+        "shaft_diameter",
+        "youngs_modulus_gpa",
+        "yield_mpa",
+        "support_span",
+        "load_span",
+        "load_per_side",
+        "drop",
     ]);
     let texts = prop_oneof![
         "[0-9]{0,9}(\\.[0-9]{0,3})? ?(kg|lb|mm|in|m|cm)",
@@ -333,12 +340,12 @@ fn is_answer(answer: &Answer) -> bool {
 
 proptest! {
     #[test]
-    fn any_json_is_answered(problem in prop::sample::select(vec!["ladder", "hole"]), input in any_json()) {
+    fn any_json_is_answered(problem in prop::sample::select(vec!["ladder", "hole", "bar"]), input in any_json()) {
         prop_assert!(is_answer(&solve(problem, &input.to_string())));
     }
 
     #[test]
-    fn nearly_right_problems_are_answered(problem in prop::sample::select(vec!["ladder", "hole"]), input in nearly_right()) {
+    fn nearly_right_problems_are_answered(problem in prop::sample::select(vec!["ladder", "hole", "bar"]), input in nearly_right()) {
         prop_assert!(is_answer(&solve(problem, &input.to_string())));
     }
 

@@ -98,7 +98,7 @@ pub fn bend(problem: &Problem) -> Result<Bending, Refusal> {
     let at_mid_span = moment * span * span / (8.0 * stiffness);
     if at_loads > overhang {
         let text = format!(
-            "of {} would bend the bar further than its overhang, which this theory cannot tell",
+            "of {} would bend the bar further than its overhang; lighten it",
             mass_text(problem.load_per_side)
         );
         return Err(refusal(Constraint::Range, "load_per_side", text));

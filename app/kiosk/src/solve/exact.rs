@@ -1,4 +1,4 @@
-//! Seconds as JSON numbers, exactly, both ways. Refuses: floats.
+//! JSON numbers of seconds and the like as whole counts, exactly, both ways. Refuses: floats.
 use domain::decimal::{self, DecimalFault};
 use serde_json::value::RawValue;
 
@@ -7,8 +7,12 @@ const NS_PER_S: i64 = 1_000_000_000;
 
 /// Reads the text of a JSON number of seconds as nanoseconds, up to `limit`.
 pub(super) fn nanoseconds(number: &str, limit: i64) -> Result<i64, DecimalFault> {
-    let plain = plain(number)?;
-    decimal::read(&plain, NS_PER_S, limit)
+    count(number, NS_PER_S, limit)
+}
+
+/// Reads the text of a JSON number as a count of small units, `scale` to one, up to `limit`.
+pub(super) fn count(number: &str, scale: i64, limit: i64) -> Result<i64, DecimalFault> {
+    decimal::read(&plain(number)?, scale, limit)
 }
 
 /// A JSON number of at most nine decimals without its exponent.

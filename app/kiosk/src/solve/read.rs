@@ -5,7 +5,7 @@ use super::{exact, nearest};
 use domain::decimal::DecimalFault;
 use domain::mass::QuantityFault;
 use domain::solve::Refusal;
-use domain::{Length, LengthUnit, Mass, MassUnit};
+use domain::{Length, LengthUnit, Mass, MassUnit, Stress};
 use serde::Serialize;
 use serde::de::{Deserialize, Deserializer, Error as _, MapAccess, Visitor};
 use serde_json::value::RawValue;
@@ -230,23 +230,44 @@ impl<'a> Value<'a> {
 
     /// Seconds as nanoseconds, at most `limit_ns`.
     pub(super) fn seconds(&self, limit_ns: u64) -> Result<u64, Fault> {
-        const WANTED: &str = "a number of seconds such as 12.5";
-        if !self
-            .raw
-            .starts_with(|c: char| c.is_ascii_digit() || c == '-')
-        {
-            return Err(self.wrong(WANTED));
-        }
         let limit = i64::try_from(limit_ns).unwrap_or(i64::MAX);
-        let read = exact::nanoseconds(self.raw, limit);
-        let read = read.and_then(|ns| u64::try_from(ns).map_err(|_| DecimalFault::NotANumber));
-        read.map_err(|fault| {
+        let read = |number: &str| exact::nanoseconds(number, limit);
+        let most = format!("{} s", exact::decimal(limit.into(), 9));
+        let ns = self.number(read, "a number of seconds such as 12.5", "nine", &most)?;
+        Ok(u64::try_from(ns).unwrap_or_default())
+    }
+
+    /// A stress or stiffness as a number of a unit of `scale` pascals, a power of ten.
+    pub(super) fn stress(&self, scale: i64, unit: &str) -> Result<Stress, Fault> {
+        let read = |number: &str| exact::count(number, scale, Stress::LIMIT.pa());
+        let (finest, example) = if scale == 1_000_000 {
+            ("six", "950")
+        } else {
+            ("nine", "205")
+        };
+        let wanted = format!("a number of {unit} such as {example}");
+        let most = format!("{} {unit}", Stress::LIMIT.pa() / scale);
+        self.number(read, &wanted, finest, &most)
+            .map(Stress::from_pa)
+    }
+
+    /// A number that is not less than nothing, as the whole count that `read` makes of it.
+    fn number(
+        &self,
+        read: impl Fn(&str) -> Result<i64, DecimalFault>,
+        wanted: &str,
+        decimals: &str,
+        most: &str,
+    ) -> Result<i64, Fault> {
+        let is_number = |c: char| c.is_ascii_digit() || c == '-';
+        if !self.raw.starts_with(is_number) {
+            return Err(self.wrong(wanted));
+        }
+        read(self.raw).map_err(|fault| {
             let what = match fault {
                 DecimalFault::NotANumber => String::from("is less than nothing"),
-                DecimalFault::TooFine => String::from("has more than nine decimals"),
-                DecimalFault::TooLarge => {
-                    format!("is more than {} s", exact::decimal(limit.into(), 9))
-                }
+                DecimalFault::TooFine => format!("has more than {decimals} decimals"),
+                DecimalFault::TooLarge => format!("is more than {most}"),
             };
             Fault::new(&self.path, format!("{} {what}", shortened(self.raw)))
         })
