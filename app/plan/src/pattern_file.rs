@@ -11,6 +11,7 @@ use crate::toml_entry::Entry;
 use crate::wording::name;
 use domain::decimal;
 use domain::gym::{Pattern, PatternStep};
+use domain::ladder::shipped_patterns;
 
 /// Most patterns of a gym.
 const PATTERNS_MAX: usize = 100;
@@ -66,20 +67,4 @@ fn steps(doc: &mut Doc<'_>, pattern: &Entry<'_>) -> Vec<PatternStep> {
         steps.push(PatternStep { share, reps });
     }
     steps
-}
-
-/// Fives for someone new to a lift; 5-3-2-1 for someone used to it. Common practice, no source.
-fn shipped_patterns() -> Vec<Pattern> {
-    let pattern = |name: &str, reps: [u8; 4]| Pattern {
-        name: name.to_owned(),
-        steps: [3_000, 5_000, 7_000, 9_000]
-            .into_iter()
-            .zip(reps)
-            .map(|(share, reps)| PatternStep { share, reps })
-            .collect(),
-    };
-    vec![
-        pattern("fives", [5, 5, 5, 5]),
-        pattern("5-3-2-1", [5, 3, 2, 1]),
-    ]
 }

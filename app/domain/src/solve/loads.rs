@@ -102,6 +102,12 @@ impl Loads {
         near.min_by_key(|&found| (found.apart(load), found))
     }
 
+    /// The bar with its collars.
+    #[must_use]
+    pub fn least(&self) -> Mass {
+        Mass::from_ng(self.bar)
+    }
+
     fn load(&self, side: i64) -> Mass {
         Mass::from_ng(self.bar + 2 * side)
     }
