@@ -4,9 +4,11 @@
 use crate::event::{Event, Fact, Hold, LiftNo};
 use crate::moment::Moment;
 use crate::prescription::Prescription;
+use crate::rotation::{CalledTurn, Station, station_of};
 use crate::sheet::LiftSheet;
 use crate::state::{LiftRun, State};
 use alloc::boxed::Box;
+use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt;
@@ -55,6 +57,13 @@ pub enum Command {
     StopLift(LiftNo),
     /// Go on after a moved back.
     GoOn(LiftNo),
+    /// Call the turns to come at a station in this order.
+    CallRotation {
+        /// Which bar at which rack.
+        station: Station,
+        /// The turns, each lift's rungs from its rung of now on, in their order.
+        turns: Vec<CalledTurn>,
+    },
     /// Take back the last entry of a lift; with none left, the beginning itself.
     Undo(LiftNo),
 }
@@ -83,6 +92,8 @@ pub enum Refusal {
     DecideFirst,
     /// Nothing to go on from.
     NothingToDecide,
+    /// The order was planned for something that no longer stands.
+    StaleRotation,
     /// More reps than [`REPS_MAX`], or a rep 0 for the moved back.
     RepsOutOfRange(u8),
 }
@@ -100,6 +111,7 @@ impl fmt::Display for Refusal {
             Self::Over => f.write_str("the lift is over; undo to enter more"),
             Self::DecideFirst => f.write_str("the back moved; end the lift or go on first"),
             Self::NothingToDecide => f.write_str("the back did not move; enter the set"),
+            Self::StaleRotation => f.write_str("the order of turns is out of date; plan it anew"),
             Self::RepsOutOfRange(reps) => {
                 write!(
                     f,
@@ -153,12 +165,34 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
             }
             Fact::WentOn { no }
         }
+        Command::CallRotation { station, turns } => {
+            fits(state, &station, &turns)?;
+            Fact::RotationPlanned { station, turns }
+        }
         Command::Undo(no) => {
             state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
             Fact::EntryUndone { no }
         }
     };
     Ok(Vec::from([Event { at: now, fact }]))
+}
+
+/// Whether `turns` are the rungs of now and after of lifts at `station`, each lift's in order.
+fn fits(state: &State, station: &Station, turns: &[CalledTurn]) -> Result<(), Refusal> {
+    let mut next: BTreeMap<LiftNo, usize> = BTreeMap::new();
+    for turn in turns {
+        let run = state.lifts.get(&turn.no).ok_or(Refusal::StaleRotation)?;
+        let due = match next.get(&turn.no) {
+            Some(rung) => *rung,
+            None => run.next_rung().ok_or(Refusal::StaleRotation)?,
+        };
+        let at = usize::from(turn.rung);
+        if station_of(run) != *station || at != due || at >= run.sheet.rungs.len() {
+            return Err(Refusal::StaleRotation);
+        }
+        next.insert(turn.no, due + 1);
+    }
+    Ok(())
 }
 
 fn begin(state: &State, sheet: Box<LiftSheet>) -> Result<Fact, Refusal> {

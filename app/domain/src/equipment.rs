@@ -27,6 +27,10 @@ pub struct Rack {
     pub calibration: Option<Calibration>,
     /// Name of the plate set that hangs by this rack.
     pub plates: String,
+    /// Time to move both pins to another hole, milliseconds.
+    pub hole_change_ms: u32,
+    /// The pins are moved only while the bar, collars included, carries at most this.
+    pub hole_change_at_most: Mass,
 }
 
 /// With the pins in `hole` the bar's centre was measured at `bar_height` above the floor.

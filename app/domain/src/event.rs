@@ -3,6 +3,7 @@
 //! Refuses: serialisation; the journal has a frozen wire form of its own.
 use crate::moment::Moment;
 use crate::prescription::Prescription;
+use crate::rotation::{CalledTurn, Station};
 use crate::sheet::LiftSheet;
 use alloc::boxed::Box;
 use alloc::string::String;
@@ -81,6 +82,13 @@ pub enum Fact {
     WentOn {
         /// With which lift.
         no: LiftNo,
+    },
+    /// The order of turns at a station was planned, from the bar as it stood.
+    RotationPlanned {
+        /// Which bar at which rack.
+        station: Station,
+        /// The turns to come, in their order.
+        turns: Vec<CalledTurn>,
     },
     /// The last entry of a lift that still stood (set, skip, stop, going on) was taken back; with
     /// none left, the beginning itself.

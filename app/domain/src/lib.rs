@@ -22,6 +22,7 @@ pub mod mass;
 pub mod moment;
 pub mod place;
 pub mod prescription;
+pub mod rotation;
 pub mod sheet;
 pub mod solve;
 pub mod state;

@@ -16,6 +16,7 @@ mod equipment;
 pub mod hole;
 pub mod ladder;
 pub mod loads;
+pub mod rotation;
 
 /// A bar with its collars, and the plates that may go on it.
 #[derive(Debug, Clone, PartialEq, Eq)]

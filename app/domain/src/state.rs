@@ -6,6 +6,7 @@ use crate::event::{Event, Fact, Hold, LiftNo};
 use crate::mass::Mass;
 use crate::moment::Moment;
 use crate::prescription::Prescription;
+use crate::rotation::{CalledTurn, Station, station_of};
 use crate::sheet::LiftSheet;
 use alloc::collections::BTreeMap;
 use alloc::string::String;
@@ -23,6 +24,10 @@ pub struct State {
     pub lifts: BTreeMap<LiftNo, LiftRun>,
     /// What was last on the bar of each rack.
     pub on_bar: BTreeMap<String, Loaded>,
+    /// Turns to come at each station, in the order called.
+    pub rotations: BTreeMap<Station, Vec<CalledTurn>>,
+    /// The hole last used at each rack, and the day.
+    pub holes: BTreeMap<String, (NaiveDate, u16)>,
     /// The highest lift number given so far, so that none is given twice.
     pub last_no: u32,
 }
@@ -189,8 +194,12 @@ impl State {
             Fact::RungSkipped { no, .. } => self.enter(*no, at, Entered::Skipped),
             Fact::LiftStopped { no } => self.enter(*no, at, Entered::Stopped),
             Fact::WentOn { no } => self.enter(*no, at, Entered::WentOn),
+            Fact::RotationPlanned { station, turns } => {
+                self.rotations.insert(station.clone(), turns.clone());
+            }
             Fact::EntryUndone { no } => self.undo(*no),
         }
+        self.drop_turns_done();
     }
 
     /// All events at once, from nothing.
@@ -241,6 +250,36 @@ impl State {
             .max()
     }
 
+    /// The turns to come at a station, in the order called.
+    #[must_use]
+    pub fn rotation(&self, station: &Station) -> &[CalledTurn] {
+        self.rotations.get(station).map_or(&[], Vec::as_slice)
+    }
+
+    /// The plates of one side for a rung: the rotation's, when one is planned, else the sheet's.
+    #[must_use]
+    pub fn stack<'a>(&'a self, run: &'a LiftRun, rung: usize) -> &'a [PlateFace] {
+        let order = self.rotation(&station_of(run));
+        let turn = order
+            .iter()
+            .find(|t| t.no == run.no && usize::from(t.rung) == rung);
+        let own = run
+            .sheet
+            .rungs
+            .get(rung)
+            .map_or(&[][..], |rung| &rung.per_side);
+        turn.map_or(own, |turn| &turn.per_side)
+    }
+
+    /// The hole that the pins of `rack` were last used in on `date`.
+    #[must_use]
+    pub fn hole_set(&self, rack: &str, date: NaiveDate) -> Option<u16> {
+        self.holes
+            .get(rack)
+            .filter(|(day, _)| *day == date)
+            .map(|(_, hole)| *hole)
+    }
+
     /// Plates on one side of `bar` at `rack`, as they were left today.
     #[must_use]
     pub fn plates_on(&self, rack: &str, bar: &str, date: NaiveDate) -> &[PlateFace] {
@@ -278,18 +317,33 @@ impl State {
         }
     }
 
+    /// After a set the bar carries what its turn needed, and the pins are where they were.
     fn note_loaded(&mut self, no: LiftNo, rung: usize) {
         let Some(run) = self.lifts.get(&no) else {
-            return;
-        };
-        let Some(rung) = run.sheet.rungs.get(rung) else {
             return;
         };
         let loaded = Loaded {
             date: run.sheet.date,
             bar: run.sheet.bar.name.clone(),
-            per_side: rung.per_side.clone(),
+            per_side: self.stack(run, rung).to_vec(),
         };
-        self.on_bar.insert(run.sheet.rack.clone(), loaded);
+        let rack = run.sheet.rack.clone();
+        if let Some(pins) = &run.sheet.pins {
+            self.holes.insert(rack.clone(), (run.sheet.date, pins.hole));
+        }
+        self.on_bar.insert(rack, loaded);
+    }
+
+    /// Turns of rungs that are behind, or of lifts that are over, are no longer to come.
+    fn drop_turns_done(&mut self) {
+        let lifts = &self.lifts;
+        let to_come = |turn: &CalledTurn| {
+            let next = lifts.get(&turn.no).and_then(LiftRun::next_rung);
+            next.is_some_and(|next| next <= usize::from(turn.rung))
+        };
+        for turns in self.rotations.values_mut() {
+            turns.retain(to_come);
+        }
+        self.rotations.retain(|_, turns| !turns.is_empty());
     }
 }

@@ -230,6 +230,7 @@ proptest! {
                 Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => Some(*no),
                 Command::StopLift(no) | Command::GoOn(no) => Some(*no),
                 Command::BeginLift(_)
+                | Command::CallRotation { .. }
                 | Command::Undo(_)
                 | Command::TakeFile { .. }
                 | Command::TakePlan { .. } => None,

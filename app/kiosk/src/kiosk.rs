@@ -6,9 +6,11 @@ use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
 use crate::owner::Owner;
+use crate::replan::replan;
 use chrono::NaiveDate;
-use domain::State;
 use domain::day::{DayEntry, day};
+use domain::rotation::stations;
+use domain::{Command, LiftNo, State};
 use journal::{Journal, Record};
 use std::net::SocketAddr;
 use view::{Frame, Scene, Stage, Tap};
@@ -94,12 +96,17 @@ impl Kiosk {
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
         let command = stage.tap(&self.scene(&time), tap);
-        let done = match command {
-            Some(command) => self.owner.command(&command, self.clock.now()),
+        let done = match &command {
+            Some(command) => self.owner.command(command, self.clock.now()),
             None => Ok(()),
         };
         match done {
-            Ok(()) => self.stage = stage,
+            Ok(()) => {
+                self.stage = stage;
+                if let Some(command) = &command {
+                    self.follow(command);
+                }
+            }
             Err(error) => {
                 tracing::warn!(%error, ?tap, "a tap was refused");
                 self.notice = error.to_string();
@@ -162,6 +169,44 @@ impl Kiosk {
     #[must_use]
     pub fn date(&self) -> NaiveDate {
         self.clock.local().date()
+    }
+
+    /// After an entry: the station's order anew, and whoever is up is shown.
+    fn follow(&mut self, command: &Command) {
+        let no = match command {
+            Command::BeginLift(_) => LiftNo(self.owner.state().last_no),
+            Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => *no,
+            Command::StopLift(no) | Command::GoOn(no) | Command::Undo(no) => *no,
+            Command::TakeFile { .. } | Command::TakePlan { .. } | Command::CallRotation { .. } => {
+                return;
+            }
+        };
+        self.replan();
+        let time = self.time_of_day();
+        let mut stage = self.stage.clone();
+        match command {
+            Command::Undo(_) => stage.show(&self.scene(&time), no),
+            Command::BeginLift(_) => {}
+            Command::EnterSet { .. }
+            | Command::SkipRung { .. }
+            | Command::StopLift(_)
+            | Command::GoOn(_) => stage.follow(&self.scene(&time), no),
+            Command::TakeFile { .. } | Command::TakePlan { .. } | Command::CallRotation { .. } => {}
+        }
+        self.stage = stage;
+    }
+
+    /// Calls the turns at every station anew where they changed.
+    fn replan(&mut self) {
+        let (date, now) = (self.date(), self.clock.now());
+        for station in stations(self.owner.state(), date) {
+            let turns = replan(&self.gym.gym, self.owner.state(), &station, date, now);
+            let Some(turns) = turns else { continue };
+            let call = Command::CallRotation { station, turns };
+            if let Err(error) = self.owner.command(&call, now) {
+                tracing::warn!(%error, "the order of turns was not called");
+            }
+        }
     }
 
     fn after_change(&mut self) {

@@ -12,6 +12,7 @@ pub mod kiosk;
 pub mod lan;
 pub mod owner;
 pub mod picture;
+pub mod replan;
 pub mod run;
 pub mod solve;
 pub mod watch;

@@ -2,12 +2,12 @@
 use crate::fault::Wrong;
 use crate::fields;
 use crate::known::Known;
-use crate::quantity::length;
+use crate::quantity::{length, mass, time_ms};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::name;
 use domain::equipment::Calibration;
-use domain::{Length, LengthUnit, Rack};
+use domain::{Length, LengthUnit, Mass, MassUnit, Rack};
 
 /// Most racks of a gym.
 const RACKS_MAX: usize = 50;
@@ -33,6 +33,12 @@ pub(crate) fn read(
     read
 }
 
+/// Time to move both pins when the file does not say. Common practice, no source.
+const HOLE_CHANGE_MS: u32 = 30_000;
+/// What two people lift off the pins at most when the file does not say. Common practice, no
+/// source.
+const HOLE_CHANGE_AT_MOST: Mass = Mass::of(MassUnit::Kg, 60_000);
+
 fn rack(doc: &mut Doc<'_>, entry: &Entry<'_>, name: Option<String>, sets: &Known) -> Option<Rack> {
     let mm = |from, to| Length::mm(from)..=Length::mm(to);
     let first_hole = entry.text(doc, "first_hole", |text| length(text, &mm(10, 2_000)));
@@ -44,6 +50,10 @@ fn rack(doc: &mut Doc<'_>, entry: &Entry<'_>, name: Option<String>, sets: &Known
     let calibration = entry.entry(doc, "calibration", &fields::CALIBRATION);
     let calibration = calibration.map(|at| (calibrate(doc, &at, holes), at));
     let plates = entry.text(doc, "plate_set", |text| sets.find(text));
+    let change = entry.text(doc, "hole_change", |text| time_ms(text, &(0..=600_000)));
+    let at_most = entry.text(doc, "hole_change_at_most", |text| {
+        mass(text, &(Mass::ZERO..=Mass::of(MassUnit::Kg, 500_000)))
+    });
     fit(doc, entry, spacing, pin, hole);
     let rack = Rack {
         name: name?,
@@ -55,6 +65,8 @@ fn rack(doc: &mut Doc<'_>, entry: &Entry<'_>, name: Option<String>, sets: &Known
         mats,
         calibration: calibration.as_ref().and_then(|(read, _)| *read),
         plates: plates?,
+        hole_change_ms: change.unwrap_or(HOLE_CHANGE_MS),
+        hole_change_at_most: at_most.map_or(HOLE_CHANGE_AT_MOST, |(mass, _)| mass),
     };
     if let Some((Some(read), at)) = calibration {
         judge(doc, &at, &rack, read);

@@ -47,18 +47,18 @@ fn tables() -> String {
     out
 }
 
-/// With `WRITE_FILES_MD` set the part below the mark is written anew; without, it is compared.
+/// With `PINLADDER_RENEW` set the part below the mark is written anew; without, it is compared.
 #[test]
 fn files_md_is_not_stale() {
     let doc = std::fs::read_to_string(PATH).expect("FILES.md is in the repository");
     let (head, tail) = doc.split_once(BEGIN).expect("FILES.md has the mark");
-    if std::env::var_os("WRITE_FILES_MD").is_some() {
+    if std::env::var_os("PINLADDER_RENEW").is_some() {
         std::fs::write(PATH, format!("{head}{BEGIN}{}", tables())).expect("FILES.md is written");
     } else {
         assert_eq!(
             tail,
             tables(),
-            "run WRITE_FILES_MD=1 cargo test -p plan --test files_md"
+            "run PINLADDER_RENEW=1 cargo test -p plan --test files_md"
         );
     }
 }

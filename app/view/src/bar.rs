@@ -44,15 +44,15 @@ pub struct AtTheBar {
 pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBar {
     let sheet = &run.sheet;
     let rung = &sheet.rungs[at];
-    let on = scene.on_bar(sheet);
+    let (on, to) = scene.stacks(run, at);
     let pins = sheet.pins.as_ref();
     AtTheBar {
         load: rung.load.number(sheet.unit),
         unit: sheet.unit.word().into(),
         reps: words::reps(rung.reps),
         rung: words::rung(sheet, at),
-        bar: drawings::bar(sheet, on, rung),
-        change: drawings::change(on, &rung.per_side, sheet.unit),
+        bar: drawings::bar(sheet, on, to),
+        change: drawings::change(on, to, sheet.unit),
         ladder: drawings::ladder(sheet, Some(run)),
         rack: drawings::rack(sheet),
         hole: pins.map(|p| p.hole.to_string()).unwrap_or_default(),

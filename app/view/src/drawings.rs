@@ -16,10 +16,9 @@ pub fn mm(length: Length) -> f32 {
     i16::try_from(tenths).map_or(f32::MAX, f32::from) / 10.0
 }
 
-/// The bar of `sheet` as it goes from `on` to `rung`.
+/// The bar of `sheet` as it goes from the stack `on` to the stack `to`.
 #[must_use]
-pub fn bar(sheet: &LiftSheet, on: &[PlateFace], rung: &Rung) -> BarDrawing {
-    let to = &rung.per_side;
+pub fn bar(sheet: &LiftSheet, on: &[PlateFace], to: &[PlateFace]) -> BarDrawing {
     let stays = on.iter().zip(to).take_while(|(a, b)| a == b).count();
     let beyond = if to.len() == stays { &on[stays..] } else { &[] };
     let fate = |at: usize| {
@@ -76,10 +75,9 @@ fn shade(face: &PlateFace) -> Shade {
 /// What the hands have to do to go from `on` to `to`.
 #[must_use]
 pub fn change(on: &[PlateFace], to: &[PlateFace], unit: MassUnit) -> Change {
-    let stays = on.iter().zip(to).take_while(|(a, b)| a == b).count();
-    let off: Vec<PlateFace> = on[stays..].iter().rev().copied().collect();
-    let take_off = words::plates(&off, unit);
-    let put_on = words::plates(&to[stays..], unit);
+    let hands = domain::solve::change(on, to);
+    let take_off = words::plates(&hands.take_off, unit);
+    let put_on = words::plates(&hands.put_on, unit);
     let sentence = match (take_off.as_str(), put_on.as_str()) {
         ("", "") if to.is_empty() => "empty bar".into(),
         ("", "") => "leave the bar as it is".into(),

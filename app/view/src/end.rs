@@ -66,7 +66,11 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
         short,
         rows,
         sum: sum(run, &passed),
-        main: next.map_or_else(|| "next lifter".into(), |e| format!("next: {}", e.lift)),
+        main: match (scene.first_before(run), next) {
+            (Some(next), _) => format!("next: {}", next.sheet.lifter),
+            (None, Some(entry)) => format!("next: {}", entry.lift),
+            (None, None) => "next lifter".into(),
+        },
     }
 }
 

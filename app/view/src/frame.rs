@@ -16,6 +16,7 @@ use crate::stage::{Due, Stage, last_touched};
 use crate::stop::Stop;
 use crate::stop::stop;
 use crate::words;
+use domain::rotation::station_of;
 use domain::state::{Entered, LiftRun};
 
 /// All that the window shows.
@@ -151,7 +152,7 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
                 .unwrap_or_default()
         }
     };
-    let who = if stage.lifter.is_none() {
+    let who = if stage.lifter.as_ref() != Some(&run.sheet.lifter) {
         format!("{} ", run.sheet.lifter)
     } else {
         String::new()
@@ -164,7 +165,11 @@ fn chips(scene: &Scene<'_>, lifter: &str) -> Vec<Chip> {
         .runs()
         .filter(|run| !run.is_over() && run.sheet.lifter != lifter)
         .collect();
-    open.sort_by_key(|run| (run.rested_at(), last_touched(run)));
+    let place = |run: &LiftRun| {
+        let order = scene.state.rotation(&station_of(run));
+        order.iter().position(|turn| turn.no == run.no)
+    };
+    open.sort_by_key(|run| (place(run), run.rested_at(), last_touched(run)));
     let chip = |run: &LiftRun| {
         let (pace, word) = pace(scene, run);
         Chip {

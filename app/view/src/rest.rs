@@ -3,17 +3,18 @@ use crate::draw::{BarDrawing, Change, LadderRow};
 use crate::drawings;
 use crate::scene::Scene;
 use crate::words;
+use domain::rotation::station_of;
 use domain::state::Entered;
 use domain::state::LiftRun;
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Rest {
-    /// "2:10".
+    /// "2:10"; "2nd" for somebody rested whose turn comes after another's.
     pub left: String,
     /// Share of the rest that is left, 0 to 1, in steps of whole seconds.
     pub share: f32,
-    /// "rest".
+    /// "rest", "after Hamza".
     pub word: String,
     /// What was just done: "130 kg × 2, back kept".
     pub last: String,
@@ -40,22 +41,37 @@ pub struct Rest {
 pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Rest {
     let sheet = &run.sheet;
     let rung = &sheet.rungs[at];
-    let on = scene.on_bar(sheet);
+    let (on, to) = scene.stacks(run, at);
+    let (left_words, word) = waiting(scene, run, left);
     Rest {
-        left: words::minutes(left),
+        left: left_words,
         share: drawings::share(i64::from(left), i64::from(rung.rest_s)),
-        word: "rest".into(),
+        word,
         last: last_words(run),
         load: rung.load.number(sheet.unit),
         unit: sheet.unit.word().into(),
         reps: words::reps(rung.reps),
         rung: words::rung(sheet, at),
-        bar: drawings::bar(sheet, on, rung),
-        change: drawings::change(on, &rung.per_side, sheet.unit),
+        bar: drawings::bar(sheet, on, to),
+        change: drawings::change(on, to, sheet.unit),
         ladder: drawings::ladder(sheet, Some(run)),
         gear: words::worn(rung),
         main: "go now".into(),
     }
+}
+
+/// What the lifter waits for: the rest, or those who come first.
+fn waiting(scene: &Scene<'_>, run: &LiftRun, left: u32) -> (String, String) {
+    if left > 0 {
+        return (words::minutes(left), "rest".into());
+    }
+    let order = scene.state.rotation(&station_of(run));
+    let place = order.iter().position(|turn| turn.no == run.no).unwrap_or(0);
+    let before = order[..place]
+        .last()
+        .and_then(|turn| scene.state.lifts.get(&turn.no));
+    let before = before.map_or("", |run| run.sheet.lifter.as_str());
+    (words::place(place + 1), format!("after {before}"))
 }
 
 /// "130 kg × 2, back kept": the last set that stands.

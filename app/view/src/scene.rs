@@ -1,8 +1,9 @@
 //! All that a face is made from. Refuses: keeping anything; it borrows.
 use chrono::NaiveDate;
 use domain::day::DayEntry;
+use domain::rotation::{CalledTurn, station_of};
 use domain::state::{LiftRun, State};
-use domain::{Gym, LiftSheet, Moment};
+use domain::{Gym, Moment, PlateFace};
 
 /// State, day and time, as they are now.
 #[derive(Debug, Clone, Copy)]
@@ -52,11 +53,31 @@ impl<'a> Scene<'a> {
             .filter(move |run| run.sheet.date == date)
     }
 
-    /// Plates on the bar that `sheet` uses, as they were left.
+    /// For a rung of now: what will be on the bar before its turn, and what must be on it. Before
+    /// the first turn that is the bar as it stands, else the stack of the turn that comes before.
     #[must_use]
-    pub fn on_bar(&self, sheet: &LiftSheet) -> &'a [domain::PlateFace] {
+    pub fn stacks(&self, run: &'a LiftRun, rung: usize) -> (&'a [PlateFace], &'a [PlateFace]) {
+        let order = self.state.rotation(&station_of(run));
+        let own = |turn: &CalledTurn| turn.no == run.no && usize::from(turn.rung) == rung;
+        let before = order.iter().position(own).and_then(|at| order[..at].last());
+        let sheet = &run.sheet;
+        let on_bar = self
+            .state
+            .plates_on(&sheet.rack, &sheet.bar.name, self.date);
+        (
+            before.map_or(on_bar, |turn| &turn.per_side),
+            self.state.stack(run, rung),
+        )
+    }
+
+    /// The lifter whose turn is first at the station of `run`, if that is somebody else's.
+    #[must_use]
+    pub fn first_before(&self, run: &LiftRun) -> Option<&'a LiftRun> {
+        let first = self.state.rotation(&station_of(run)).first()?;
         self.state
-            .plates_on(&sheet.rack, &sheet.bar.name, self.date)
+            .lifts
+            .get(&first.no)
+            .filter(|first| first.no != run.no)
     }
 
     /// Whether the lifter of `run` still has to rest, and for how long.

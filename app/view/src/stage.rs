@@ -20,6 +20,8 @@ pub struct Stage {
     pub early: Option<(LiftNo, usize)>,
     /// Whether the set-up is looked at again in mid-lift.
     pub setup_again: bool,
+    /// The lift whose entry brought up the next lifter: undo takes that entry back.
+    pub entered: Option<LiftNo>,
     /// Whether the end of a lift was seen and the lifter's next lift is shown.
     pub seen_end: Option<LiftNo>,
 }
@@ -49,7 +51,7 @@ pub(crate) enum Due<'a> {
     Pad(&'a LiftRun, usize, PadOpen),
     /// A decision after a moved back.
     Stop(&'a LiftRun),
-    /// Rest before this rung, seconds left.
+    /// Rest before this rung, seconds left; 0 for somebody rested who waits for their turn.
     Rest(&'a LiftRun, usize, u32),
     /// At the bar.
     Bar(&'a LiftRun, usize),
@@ -144,19 +146,57 @@ impl Stage {
         if let Some(pad) = self.pad {
             return Due::Pad(run, rung, pad);
         }
-        match scene.rest_left(run) {
-            Some(left) if self.early != Some((run.no, rung)) => Due::Rest(run, rung, left),
-            _ => Due::Bar(run, rung),
+        if self.early == Some((run.no, rung)) {
+            return Due::Bar(run, rung);
+        }
+        match (scene.rest_left(run), scene.first_before(run)) {
+            (None, None) => Due::Bar(run, rung),
+            (left, _) => Due::Rest(run, rung, left.unwrap_or(0)),
         }
     }
 
-    /// The lift whose last entry the button at the bottom left would take back.
+    /// The lift whose last entry the button at the bottom left would take back: the one that
+    /// brought up this face, else the shown lifter's own, else the last one touched.
     pub(crate) fn undoes<'a>(&self, scene: &Scene<'a>) -> Option<&'a LiftRun> {
+        if let Some(run) = self.entered.and_then(|no| scene.state.lifts.get(&no)) {
+            return Some(run);
+        }
         match &self.lifter {
             Some(lifter) => scene
                 .run(lifter)
                 .filter(|_| !matches!(self.due(scene), Due::Fresh(_))),
             None => scene.runs().max_by_key(|run| last_touched(run)),
+        }
+    }
+
+    /// After an entry of the lift `no`, or its end was seen: whoever is first at that station is
+    /// shown. A moved back and the end of a lift are shown first.
+    pub fn follow(&mut self, scene: &Scene<'_>, no: LiftNo) {
+        let Some(run) = scene.state.lifts.get(&no) else {
+            return;
+        };
+        if run.awaits_decision() || (run.is_over() && self.seen_end != Some(no)) {
+            return;
+        }
+        if let Some(next) = scene.first_before(run) {
+            let seen_end = self.seen_end;
+            let lifter = Some(next.sheet.lifter.clone());
+            *self = Self {
+                lifter,
+                entered: Some(no),
+                seen_end,
+                ..Self::default()
+            };
+        }
+    }
+
+    /// After an undo of the lift `no`: its lifter is shown.
+    pub fn show(&mut self, scene: &Scene<'_>, no: LiftNo) {
+        if let Some(run) = scene.state.lifts.get(&no) {
+            *self = Self {
+                lifter: Some(run.sheet.lifter.clone()),
+                ..Self::default()
+            };
         }
     }
 
@@ -192,6 +232,10 @@ impl Stage {
             }
             Due::End(run) => {
                 self.seen_end = Some(run.no);
+                self.follow(scene, run.no);
+                if self.lifter.as_ref() != Some(&run.sheet.lifter) {
+                    return None;
+                }
                 if self.lifter.as_ref().and_then(|l| scene.fresh(l)).is_none() {
                     *self = Self::default();
                 }

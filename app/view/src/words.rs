@@ -167,6 +167,19 @@ pub fn rung(sheet: &LiftSheet, at: usize) -> String {
     }
 }
 
+/// "1st", "2nd", "3rd", "4th".
+#[must_use]
+pub fn place(n: usize) -> String {
+    let ending = match (n % 10, n % 100) {
+        (_, 11..=13) => "th",
+        (1, _) => "st",
+        (2, _) => "nd",
+        (3, _) => "rd",
+        _ => "th",
+    };
+    format!("{n}{ending}")
+}
+
 /// One warning as a sentence: what is the matter, then what to do.
 #[must_use]
 pub fn warning(sheet: &LiftSheet, warning: &Warning) -> String {

@@ -10,7 +10,7 @@ type Done = rusqlite::Result<()>;
 /// Applies one event.
 pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
     match &event.fact {
-        Fact::FileTaken { .. } | Fact::PlanTaken { .. } => Ok(()),
+        Fact::FileTaken { .. } | Fact::PlanTaken { .. } | Fact::RotationPlanned { .. } => Ok(()),
         Fact::LiftBegun { no, sheet } => begin(tables, *no, sheet, event.at.0),
         Fact::SetDone {
             no,

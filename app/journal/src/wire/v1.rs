@@ -4,6 +4,7 @@
 //! Refuses: fields it does not know, fields left out, floats.
 mod fact;
 mod plan;
+mod rotation;
 mod rung;
 mod sheet;
 mod words;
@@ -15,6 +16,7 @@ use serde::{Deserialize, Deserializer, Serialize};
 
 use fact::{FileTakenV1, LiftV1, RungV1, SetDoneV1};
 use plan::PlanTakenV1;
+use rotation::RotationV1;
 use sheet::LiftBegunV1;
 
 /// The number of this version.
@@ -27,6 +29,7 @@ const SET_DONE: &str = "set_done";
 const RUNG_SKIPPED: &str = "rung_skipped";
 const LIFT_STOPPED: &str = "lift_stopped";
 const WENT_ON: &str = "went_on";
+const ROTATION_PLANNED: &str = "rotation_planned";
 const ENTRY_UNDONE: &str = "entry_undone";
 
 /// Writes a fact in this version.
@@ -45,6 +48,9 @@ pub fn encode(fact: &Fact) -> Written {
         Fact::RungSkipped { no, rung } => write(RUNG_SKIPPED, &RungV1::of(*no, *rung)),
         Fact::LiftStopped { no } => write(LIFT_STOPPED, &LiftV1::of(*no)),
         Fact::WentOn { no } => write(WENT_ON, &LiftV1::of(*no)),
+        Fact::RotationPlanned { station, turns } => {
+            write(ROTATION_PLANNED, &RotationV1::of(station, turns))
+        }
         Fact::EntryUndone { no } => write(ENTRY_UNDONE, &LiftV1::of(*no)),
     }
 }
@@ -62,6 +68,7 @@ pub fn decode(kind: &str, body: &str) -> Result<Fact, WireFault> {
         RUNG_SKIPPED => Ok(read::<RungV1>(RUNG_SKIPPED, body)?.into()),
         LIFT_STOPPED => Ok(read::<LiftV1>(LIFT_STOPPED, body)?.stopped()),
         WENT_ON => Ok(read::<LiftV1>(WENT_ON, body)?.went_on()),
+        ROTATION_PLANNED => read::<RotationV1>(ROTATION_PLANNED, body)?.try_into(),
         ENTRY_UNDONE => Ok(read::<LiftV1>(ENTRY_UNDONE, body)?.undone()),
         _ => Err(WireFault::Kind {
             version: VERSION,

@@ -2,6 +2,7 @@
 use chrono::NaiveDate;
 use domain::lift::{Grip, Landmark};
 use domain::prescription::LoadWish;
+use domain::rotation::{CalledTurn, Station};
 use domain::sheet::{BarSheet, Overlap, PinSheet, RungKind, Warning};
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
@@ -185,6 +186,26 @@ pub(crate) fn facts() -> Vec<Fact> {
     ]
 }
 
+/// An order of turns, which stands apart from [`facts`].
+pub(crate) fn planned() -> Fact {
+    let no = LiftNo(1);
+    Fact::RotationPlanned {
+        station: Station {
+            rack: "north".to_owned(),
+            bar: "old bar".to_owned(),
+        },
+        turns: rungs()
+            .iter()
+            .enumerate()
+            .map(|(at, rung)| CalledTurn {
+                no,
+                rung: u16::try_from(at).expect("few rungs"),
+                per_side: rung.per_side.clone(),
+            })
+            .collect(),
+    }
+}
+
 /// A morning of two lifters with mistakes, corrections and a set that moved the back; every kind
 /// of fact and every choice of a sheet is in it.
 pub(crate) fn morning() -> Vec<Event> {
@@ -207,6 +228,17 @@ pub(crate) fn morning() -> Vec<Event> {
     facts.extend([
         begin(ada, from_pins()),
         set(ada, 0, 5, Hold::Kept),
+        Fact::RotationPlanned {
+            station: Station {
+                rack: from_pins().rack,
+                bar: from_pins().bar.name,
+            },
+            turns: vec![CalledTurn {
+                no: ada,
+                rung: 1,
+                per_side: rungs()[0].per_side.clone(),
+            }],
+        },
         begin(wrong, from_pins()),
         Fact::EntryUndone { no: wrong },
         begin(bo, from_floor),

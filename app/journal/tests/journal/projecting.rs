@@ -16,7 +16,9 @@ fn stacks(events: &[Event]) -> Stacks {
     let mut lifts = Stacks::new();
     for (seq, event) in (1_u64..).zip(events) {
         let (no, entry) = match &event.fact {
-            Fact::FileTaken { .. } | Fact::PlanTaken { .. } => continue,
+            Fact::FileTaken { .. } | Fact::PlanTaken { .. } | Fact::RotationPlanned { .. } => {
+                continue;
+            }
             Fact::LiftBegun { no, sheet } => {
                 lifts.insert(*no, (sheet.rungs.len(), Vec::new()));
                 continue;

@@ -2,6 +2,7 @@
 use chrono::NaiveDate;
 use domain::lift::{Grip, Landmark};
 use domain::prescription::LoadWish;
+use domain::rotation::{CalledTurn, Station};
 use domain::sheet::{BarSheet, Overlap, PinSheet, RungKind, Warning};
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
@@ -177,6 +178,14 @@ fn prescription() -> impl Strategy<Value = Prescription> {
     )
 }
 
+fn called() -> impl Strategy<Value = CalledTurn> {
+    (any::<u32>(), any::<u16>(), vec(face(), 0..5)).prop_map(|(no, rung, per_side)| CalledTurn {
+        no: LiftNo(no),
+        rung,
+        per_side,
+    })
+}
+
 fn hold() -> impl Strategy<Value = Hold> {
     prop_oneof![Just(Hold::Kept), any::<u8>().prop_map(Hold::MovedAt)]
 }
@@ -196,6 +205,9 @@ pub(crate) fn fact(numbers: impl Strategy<Value = u32> + 'static) -> impl Strate
         2 => (no.clone(), rung()).prop_map(|(no, rung)| Fact::RungSkipped { no, rung }),
         2 => no.clone().prop_map(|no| Fact::LiftStopped { no }),
         2 => no.clone().prop_map(|no| Fact::WentOn { no }),
+        2 => (text(), text(), vec(called(), 0..6)).prop_map(|(rack, bar, turns)| {
+            Fact::RotationPlanned { station: Station { rack, bar }, turns }
+        }),
         4 => no.prop_map(|no| Fact::EntryUndone { no }),
     ]
 }

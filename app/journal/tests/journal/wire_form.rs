@@ -8,7 +8,7 @@ use std::fmt::Write as _;
 #[test]
 fn every_kind_is_written_exactly_so() {
     let mut all = String::new();
-    for fact in invented::facts() {
+    for fact in invented::facts().into_iter().chain([invented::planned()]) {
         let written = encode(&fact);
         writeln!(all, "{} {} {}", written.version, written.kind, written.body).expect("to memory");
     }
@@ -54,7 +54,7 @@ fn a_day_has_one_form_and_a_rung_names_plates_that_are_there() {
     let bad = body.replace(r#""put_on":[1]"#, r#""put_on":[2]"#);
     assert_ne!(body, bad, "the second rung puts on plate 1");
     let fault = decode(1, "lift_begun", &bad).expect_err("two plates alone");
-    insta::assert_snapshot!(fault, @r#"its put_on is "2", which is not the number of one of the sheet's plates"#);
+    insta::assert_snapshot!(fault, @r#"its put_on is "2", which is not the number of one of the listed plates"#);
 }
 
 #[test]
@@ -63,7 +63,8 @@ fn what_a_newer_program_wrote_is_named_so() {
     insta::assert_snapshot!(decode(1, "set_dreamt", "{}").expect_err("no such kind"), @r#"wire version 1 has no kind "set_dreamt""#);
 }
 
-pub(crate) const KINDS: [&str; 8] = [
+pub(crate) const KINDS: [&str; 9] = [
+    "rotation_planned",
     "file_taken",
     "plan_taken",
     "lift_begun",

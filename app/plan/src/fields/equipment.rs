@@ -78,6 +78,18 @@ pub const RACK: Table = Table {
             "\"pound plates\"",
             "name of the plate set that hangs by it",
         ),
+        may(
+            "hole_change",
+            "30 s",
+            "\"20 s\"",
+            "time to move both pins to another hole, up to 10 min",
+        ),
+        may(
+            "hole_change_at_most",
+            "60 kg",
+            "\"135 lb\"",
+            "the pins are moved only while the bar, collars included, carries at most this",
+        ),
     ],
 };
 

@@ -85,7 +85,7 @@ impl RungSheetV1 {
     }
 }
 
-fn number(plates: &[PlateFace], faces: &mut Vec<PlateFace>) -> Vec<usize> {
+pub(super) fn number(plates: &[PlateFace], faces: &mut Vec<PlateFace>) -> Vec<usize> {
     let one = |plate: &PlateFace| {
         faces
             .iter()
@@ -98,7 +98,7 @@ fn number(plates: &[PlateFace], faces: &mut Vec<PlateFace>) -> Vec<usize> {
     plates.iter().map(one).collect()
 }
 
-fn look_up(
+pub(super) fn look_up(
     field: &'static str,
     numbers: &[usize],
     faces: &[PlateFace],
@@ -107,7 +107,7 @@ fn look_up(
         faces.get(*number).copied().ok_or_else(|| WireFault::Value {
             field,
             found: number.to_string(),
-            wanted: "the number of one of the sheet's plates",
+            wanted: "the number of one of the listed plates",
         })
     };
     numbers.iter().map(one).collect()

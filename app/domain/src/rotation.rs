@@ -1,0 +1,208 @@
+//! What is left to lift at each station, as a rotation to plan, and the order that was called.
+//!
+//! A station is one bar at one rack: lifters who use it take turns. Refuses: guessing plates that
+//! the gym does not have; such a station keeps the ladders' own stacks.
+use crate::equipment::{PlateFace, PlateSet};
+use crate::event::LiftNo;
+use crate::gym::Gym;
+use crate::mass::Mass;
+use crate::moment::Moment;
+use crate::solve::rotation::{Lifter, Loaders, Plan, Problem, Standing, Turn};
+use crate::solve::{Equipment, PairKind};
+use crate::state::{LiftRun, State};
+use alloc::collections::BTreeSet;
+use alloc::string::String;
+use alloc::vec::Vec;
+use chrono::NaiveDate;
+
+/// How long a set lasts: getting set, milliseconds. Common practice, no source.
+pub const GET_SET_MS: u64 = 20_000;
+/// And so long for each rep, milliseconds. Common practice, no source.
+pub const REP_MS: u64 = 4_000;
+/// How many of the turns that come first keep their places when the rest is planned anew: the
+/// one at the bar, and the one who gets ready.
+pub const CALLED: usize = 2;
+
+/// One bar at one rack.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Station {
+    /// Name of the rack.
+    pub rack: String,
+    /// Name of the bar.
+    pub bar: String,
+}
+
+/// One turn that was called: whose, which rung, and the stack that serves it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct CalledTurn {
+    /// Which lift.
+    pub no: LiftNo,
+    /// Which rung, from 0.
+    pub rung: u16,
+    /// Plates of one side, inside to outside.
+    pub per_side: Vec<PlateFace>,
+}
+
+/// A rotation to plan, with what its numbers stand for.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Asked {
+    /// For the planner.
+    pub problem: Problem,
+    /// The lift of each lifter of the problem, with its rung of now.
+    pub lifts: Vec<(LiftNo, usize)>,
+    faces: Vec<PlateFace>,
+}
+
+/// The stations at which somebody is under way on `date`, by rack and bar.
+#[must_use]
+pub fn stations(state: &State, date: NaiveDate) -> BTreeSet<Station> {
+    let open = state
+        .lifts
+        .values()
+        .filter(|run| run.sheet.date == date && !run.is_over());
+    open.map(station_of).collect()
+}
+
+/// Where a lift is done.
+#[must_use]
+pub fn station_of(run: &LiftRun) -> Station {
+    Station {
+        rack: run.sheet.rack.clone(),
+        bar: run.sheet.bar.name.clone(),
+    }
+}
+
+/// The lifts under way at a station, in the order in which they were begun.
+pub fn open_at<'a>(
+    state: &'a State,
+    station: &'a Station,
+    date: NaiveDate,
+) -> impl Iterator<Item = &'a LiftRun> {
+    let here = move |run: &&LiftRun| station_of(run) == *station && run.sheet.date == date;
+    state
+        .lifts
+        .values()
+        .filter(here)
+        .filter(|run| !run.is_over())
+}
+
+/// What is left at `station`, to be planned from the bar as it stands at `now`; `None` when
+/// nobody is under way or the gym no longer has the plates.
+#[must_use]
+pub fn ask(
+    gym: &Gym,
+    state: &State,
+    station: &Station,
+    date: NaiveDate,
+    now: Moment,
+) -> Option<Asked> {
+    let rack = gym.racks.iter().find(|r| r.name == station.rack)?;
+    let plates = gym.plate_sets.iter().find(|p| p.name == rack.plates)?;
+    let runs: Vec<&LiftRun> = open_at(state, station, date).collect();
+    let sheet = &runs.first()?.sheet;
+    // The planner's clock starts at the earliest moment that matters, so that it never runs back.
+    let ends: Vec<Option<Moment>> = runs
+        .iter()
+        .map(|run| run.last_set().map(|e| e.at))
+        .collect();
+    let zero = ends
+        .iter()
+        .flatten()
+        .copied()
+        .chain([now])
+        .min()
+        .unwrap_or(now);
+    let ns = |at: Moment| u64::try_from(at.0 - zero.0).unwrap_or(0) * 1_000_000;
+    let lifters = runs.iter().zip(&ends).map(|(run, ended)| Lifter {
+        turns: turns(run),
+        ended_ns: ended.map(ns),
+    });
+    let on_bar = state.plates_on(&station.rack, &station.bar, date);
+    let problem = Problem {
+        equipment: Equipment {
+            bar_and_collars: sheet.bar.mass + sheet.bar.collars,
+            sleeve: Some(sheet.bar.sleeve),
+            big_inside: plates.big_inside,
+            plates: plates.plates.iter().map(kind).collect(),
+        },
+        loaders: if runs.len() > 1 {
+            Loaders::Two
+        } else {
+            Loaders::One
+        },
+        hole_change_ns: u64::from(rack.hole_change_ms) * 1_000_000,
+        hole_change_at_most: rack
+            .hole_change_at_most
+            .max(sheet.bar.mass + sheet.bar.collars),
+        lifters: lifters.collect(),
+        standing: Standing {
+            now_ns: ns(now),
+            on_bar: places(plates, on_bar)?,
+            hole: state.hole_set(&station.rack, date),
+            called: called(state, station, &runs),
+        },
+    };
+    let lifts = runs
+        .iter()
+        .filter_map(|run| Some((run.no, run.next_rung()?)))
+        .collect();
+    Some(Asked {
+        problem,
+        lifts,
+        faces: plates.plates.iter().map(|p| p.face).collect(),
+    })
+}
+
+impl Asked {
+    /// A plan in the gym's words.
+    #[must_use]
+    pub fn turns(&self, plan: &Plan) -> Vec<CalledTurn> {
+        let turn = |turn: &crate::solve::rotation::PlannedTurn| {
+            let (no, next) = *self.lifts.get(turn.lifter)?;
+            let rung = u16::try_from(next + turn.turn).ok()?;
+            let per_side = turn.per_side.iter().map(|at| self.faces[*at]).collect();
+            Some(CalledTurn { no, rung, per_side })
+        };
+        plan.turns.iter().filter_map(turn).collect()
+    }
+}
+
+fn kind(plate: &crate::equipment::Plate) -> PairKind {
+    PairKind {
+        mass: plate.face.mass,
+        pairs: plate.pairs,
+        thickness: plate.face.thickness,
+        handling_ns: u64::from(plate.handling_ms) * 1_000_000,
+    }
+}
+
+fn places(plates: &PlateSet, stack: &[PlateFace]) -> Option<Vec<usize>> {
+    let place = |face: &PlateFace| plates.plates.iter().position(|p| p.face == *face);
+    stack.iter().map(place).collect()
+}
+
+/// The rungs that are left of a lift. Loads are settled already: the planner only chooses stacks.
+fn turns(run: &LiftRun) -> Vec<Turn> {
+    let hole = run.sheet.pins.as_ref().map(|pins| pins.hole);
+    let left = run
+        .sheet
+        .rungs
+        .iter()
+        .skip(run.next_rung().unwrap_or(usize::MAX));
+    left.map(|rung| Turn {
+        target: rung.load,
+        below: Mass::ZERO,
+        above: Mass::ZERO,
+        hole,
+        lasts_ns: (GET_SET_MS + REP_MS * u64::from(rung.reps)) * 1_000_000,
+        rest_ns: u64::from(rung.rest_s) * 1_000_000_000,
+    })
+    .collect()
+}
+
+/// Those who were called already and are still to come, as places among `runs`.
+fn called(state: &State, station: &Station, runs: &[&LiftRun]) -> Vec<usize> {
+    let order = state.rotation(station);
+    let place = |turn: &CalledTurn| runs.iter().position(|run| run.no == turn.no);
+    order.iter().take(CALLED).filter_map(place).collect()
+}

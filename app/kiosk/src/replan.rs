@@ -1,0 +1,46 @@
+//! After an entry: the order of turns at that station is planned anew from the bar as it stands.
+//!
+//! Those called already keep their places. Refuses: keeping a lifter waiting; the planner ends
+//! with the best it has when its time is up, and a station that cannot be planned keeps the
+//! ladders' own order.
+use crate::clock::stopwatch;
+use chrono::NaiveDate;
+use domain::rotation::{Asked, CalledTurn, Station, ask, open_at};
+use domain::solve::rotation::{Effort, plan};
+use domain::{Gym, Moment, State};
+
+/// Time for one plan, nanoseconds: with it, the entry is still on the screen within 100 ms.
+const WITHIN_NS: u64 = 40_000_000;
+/// States for one plan; bounds its memory.
+const STATES_MAX: u64 = 200_000;
+
+/// The turns to call at `station`; `None` when what is called still serves, or nothing can be
+/// planned.
+#[must_use]
+pub fn replan(
+    gym: &Gym,
+    state: &State,
+    station: &Station,
+    date: NaiveDate,
+    now: Moment,
+) -> Option<Vec<CalledTurn>> {
+    let lifters = open_at(state, station, date).count();
+    let called = state.rotation(station);
+    if lifters == 0 || (lifters == 1 && !called.is_empty()) {
+        return None;
+    }
+    let asked: Asked = ask(gym, state, station, date, now)?;
+    let mut clock = stopwatch();
+    let mut go_on = || clock() < WITHIN_NS;
+    let effort = Effort {
+        states: STATES_MAX,
+        go_on: &mut go_on,
+    };
+    match plan(&asked.problem, effort) {
+        Ok(plan) => Some(asked.turns(&plan)).filter(|turns| turns != called),
+        Err(refusal) => {
+            tracing::warn!(%refusal, ?station, "the order of turns cannot be planned");
+            None
+        }
+    }
+}
