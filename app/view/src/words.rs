@@ -82,12 +82,17 @@ pub fn mats(mats: &[domain::Length]) -> String {
     }
 }
 
+/// Whole millimetres: nobody sets a pin finer.
+fn whole_mm(length: domain::Length) -> String {
+    domain::decimal::write_rounded(length.nm(), LengthUnit::Mm.scale(), 0)
+}
+
 /// "bar 431 mm above your feet, 4 mm under the mark".
 #[must_use]
 pub fn bar_height(pins: &PinSheet) -> String {
-    let bar = pins.bar_height.number(LengthUnit::Mm);
+    let bar = whole_mm(pins.bar_height);
     let off = pins.off_target.nm();
-    let by = domain::Length::from_nm(off.abs()).number(LengthUnit::Mm);
+    let by = whole_mm(domain::Length::from_nm(off.abs()));
     let how = match off {
         _ if by == "0" => "on the mark".into(),
         ..0 => format!("{by} mm under the mark"),
