@@ -7,7 +7,6 @@ use std::net::SocketAddr;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::Sender;
 use std::time::Duration;
-use tokio::net::TcpListener;
 use tokio::signal::unix::{SignalKind, signal};
 
 /// Before an address that is taken is tried again.
@@ -58,7 +57,7 @@ async fn serve(at: Option<SocketAddr>, record: &Path) {
         return std::future::pending().await;
     };
     loop {
-        match TcpListener::bind(at).await {
+        match share::bind(at).await {
             Ok(listener) => {
                 tracing::info!(%at, "the LAN page is on");
                 let router = share::router(record.to_path_buf());
@@ -69,7 +68,7 @@ async fn serve(at: Option<SocketAddr>, record: &Path) {
                 }
             }
             Err(error) => {
-                tracing::error!(%at, %error, "no LAN page; choose another port in kiosk.toml");
+                tracing::error!(%error, "no LAN page");
             }
         }
         tokio::time::sleep(AGAIN_AFTER).await;
