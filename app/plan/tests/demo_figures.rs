@@ -76,6 +76,8 @@ fn bodies() {
         ("Hamza", 1745.0, MEN),
         ("Olumide", 1790.0, MEN),
         ("Željka", 1720.0, WOMEN),
+        ("Ilkka", 1780.0, MEN),
+        ("Marisol", 1640.0, WOMEN),
         ("Parvati", 1580.0, WOMEN),
         ("Saoirse", 1640.0, WOMEN),
     ];
@@ -214,5 +216,5 @@ fn each_day_of_each_week() {
     }
     let first = days.keys().next().expect("a day");
     assert_eq!(first.to_string(), "2026-11-23");
-    assert_eq!(days[&"2026-11-25".parse().expect("a day")].len(), 3);
+    assert_eq!(days[&"2026-11-25".parse().expect("a day")].len(), 6);
 }
