@@ -9,5 +9,7 @@ mod ladder;
 mod mistake;
 #[path = "../scenarios/power.rs"]
 mod power;
+#[path = "../scenarios/rotation.rs"]
+mod rotation;
 #[path = "../scenarios/turns.rs"]
 mod turns;

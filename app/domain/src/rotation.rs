@@ -200,9 +200,15 @@ fn turns(run: &LiftRun) -> Vec<Turn> {
     .collect()
 }
 
-/// Those who were called already and are still to come, as places among `runs`.
+/// Those who were called already and are still to come, as places among `runs`: at most
+/// [`CALLED`], and nobody twice, since a second turn of one lifter makes way for others.
 fn called(state: &State, station: &Station, runs: &[&LiftRun]) -> Vec<usize> {
-    let order = state.rotation(station);
-    let place = |turn: &CalledTurn| runs.iter().position(|run| run.no == turn.no);
-    order.iter().take(CALLED).filter_map(place).collect()
+    let mut places = Vec::new();
+    for turn in state.rotation(station).iter().take(CALLED) {
+        match runs.iter().position(|run| run.no == turn.no) {
+            Some(place) if !places.contains(&place) => places.push(place),
+            Some(_) | None => break,
+        }
+    }
+    places
 }

@@ -1,0 +1,114 @@
+//! Four lifters share one bar: after an entry whoever is up is shown, and what to load for them.
+use crate::bench::{Bench, evening};
+use crate::ladder::main_label;
+use view::Screen;
+
+/// They pull from the pins with the same bar on a Wednesday of the demo plan.
+const FOUR: [&str; 4] = ["Hamza", "Željka", "Ilkka", "Marisol"];
+
+fn begun() -> (tempfile::TempDir, Bench) {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    for name in FOUR {
+        if !bench.frame().lifter.is_empty() {
+            bench.tap("all lifters");
+        }
+        bench.tap(name);
+        bench.tap("start");
+    }
+    (folder, bench)
+}
+
+#[test]
+fn everybody_comes_to_the_end_in_the_order_called() {
+    let (_folder, bench) = begun();
+    let mut order = Vec::new();
+    // Whoever begins is shown; the first one called may be another.
+    bench.tap(&format!("switch to {}", FOUR[0]));
+    for _ in 0..200 {
+        let frame = bench.frame();
+        match &frame.screen {
+            Screen::Bar(_) => {
+                order.push(frame.lifter.clone());
+                bench.tap(&main_label(&frame));
+            }
+            Screen::Rest(rest) if rest.word == "rest" => bench.wait_ms(10_000),
+            Screen::Rest(rest) => {
+                let first = rest.word.trim_start_matches("after ").to_owned();
+                bench.tap(&format!("switch to {first}"));
+            }
+            Screen::End(_) => bench.tap(&main_label(&frame)),
+            Screen::Choose(_) => break,
+            other => panic!("not expected in a rotation: {other:?}"),
+        }
+    }
+    assert_eq!(bench.screen(), "choose", "{order:?}");
+    for name in FOUR {
+        assert_eq!(order.iter().filter(|n| *n == name).count(), 5, "{order:?}");
+        bench.tap(name);
+        assert_eq!(bench.screen(), "end", "{name} came to the end");
+        bench.tap("all lifters");
+    }
+    let changes = order.windows(2).filter(|w| w[0] != w[1]).count();
+    assert!(changes >= 10, "they take turns: {order:?}");
+}
+
+#[test]
+fn after_an_entry_the_next_is_shown_and_undo_takes_that_entry_back() {
+    let (_folder, bench) = begun();
+    for _ in 0..4 {
+        if bench.screen() == "bar" {
+            break;
+        }
+        let Screen::Rest(rest) = bench.frame().screen else {
+            panic!("waiting")
+        };
+        bench.tap(&format!(
+            "switch to {}",
+            rest.word.trim_start_matches("after ")
+        ));
+    }
+    let up = bench.frame();
+    assert_eq!(bench.screen(), "bar");
+    bench.tap(&main_label(&up));
+    let next = bench.frame();
+    assert_ne!(next.lifter, up.lifter, "the next lifter is up");
+    assert!(
+        next.undo_detail.starts_with(&up.lifter),
+        "undo names whose entry: {next:?}"
+    );
+    bench.tap("undo");
+    let back = bench.frame();
+    assert_eq!(back.lifter, up.lifter);
+    let (Screen::Bar(was), Screen::Bar(is)) = (&up.screen, &back.screen) else {
+        panic!("back at the bar: {back:?}");
+    };
+    assert_eq!((&was.load, &was.rung), (&is.load, &is.rung));
+}
+
+#[test]
+fn who_waits_sees_after_whom_and_may_go_out_of_turn() {
+    let (_folder, bench) = begun();
+    let waiting = FOUR.iter().find(|name| {
+        if bench.frame().lifter != **name {
+            bench.tap("all lifters");
+            bench.tap(name);
+        }
+        matches!(bench.frame().screen, Screen::Rest(_))
+    });
+    let name = waiting.expect("three of four wait");
+    let Screen::Rest(rest) = bench.frame().screen else {
+        panic!("{name} waits")
+    };
+    assert!(rest.word.starts_with("after "), "{rest:?}");
+    bench.tap("go now");
+    assert_eq!(bench.screen(), "bar");
+    bench.tap(&main_label(&bench.frame()));
+    bench.tap("all lifters");
+    bench.tap(name);
+    let rungs = bench.frame();
+    assert!(
+        matches!(rungs.screen, Screen::Rest(_)),
+        "one rung done, resting: {rungs:?}"
+    );
+}
