@@ -87,7 +87,8 @@ pub fn open_at<'a>(
 }
 
 /// What is left at `station`, to be planned from the bar as it stands at `now`; `None` when
-/// nobody is under way or the gym no longer has the plates.
+/// nobody is under way or the gym no longer has the plates. `first` is up before all others:
+/// whoever's entry was taken back is still at the bar.
 #[must_use]
 pub fn ask(
     gym: &Gym,
@@ -95,6 +96,7 @@ pub fn ask(
     station: &Station,
     date: NaiveDate,
     now: Moment,
+    first: Option<LiftNo>,
 ) -> Option<Asked> {
     let rack = gym.racks.iter().find(|r| r.name == station.rack)?;
     let plates = gym.plate_sets.iter().find(|p| p.name == rack.plates)?;
@@ -139,7 +141,7 @@ pub fn ask(
             now_ns: ns(now),
             on_bar: places(plates, on_bar)?,
             hole: state.hole_set(&station.rack, date),
-            called: called(state, station, &runs),
+            called: called(state, station, &runs, first),
         },
     };
     let lifts = runs
@@ -202,10 +204,16 @@ fn turns(run: &LiftRun) -> Vec<Turn> {
 
 /// Those who were called already and are still to come, as places among `runs`: at most
 /// [`CALLED`], and nobody twice, since a second turn of one lifter makes way for others.
-fn called(state: &State, station: &Station, runs: &[&LiftRun]) -> Vec<usize> {
+fn called(
+    state: &State,
+    station: &Station,
+    runs: &[&LiftRun],
+    first: Option<LiftNo>,
+) -> Vec<usize> {
+    let order = state.rotation(station).iter().map(|turn| turn.no);
     let mut places = Vec::new();
-    for turn in state.rotation(station).iter().take(CALLED) {
-        match runs.iter().position(|run| run.no == turn.no) {
+    for no in first.into_iter().chain(order).take(CALLED) {
+        match runs.iter().position(|run| run.no == no) {
             Some(place) if !places.contains(&place) => places.push(place),
             Some(_) | None => break,
         }

@@ -9,7 +9,7 @@ use crate::owner::Owner;
 use crate::replan::replan;
 use chrono::NaiveDate;
 use domain::day::{DayEntry, day};
-use domain::rotation::stations;
+use domain::rotation::{station_of, stations};
 use domain::{Command, LiftNo, State};
 use journal::{Journal, Record};
 use std::net::SocketAddr;
@@ -181,7 +181,8 @@ impl Kiosk {
                 return;
             }
         };
-        self.replan();
+        let first = matches!(command, Command::Undo(_)).then_some(no);
+        self.replan(first);
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
         match command {
@@ -197,10 +198,18 @@ impl Kiosk {
     }
 
     /// Calls the turns at every station anew where they changed.
-    fn replan(&mut self) {
+    fn replan(&mut self, first: Option<LiftNo>) {
         let (date, now) = (self.date(), self.clock.now());
         for station in stations(self.owner.state(), date) {
-            let turns = replan(&self.gym.gym, self.owner.state(), &station, date, now);
+            let state = self.owner.state();
+            let here = |no: &LiftNo| {
+                state
+                    .lifts
+                    .get(no)
+                    .is_some_and(|r| station_of(r) == station)
+            };
+            let first = first.filter(here);
+            let turns = replan(&self.gym.gym, state, &station, date, now, first);
             let Some(turns) = turns else { continue };
             let call = Command::CallRotation { station, turns };
             if let Err(error) = self.owner.command(&call, now) {

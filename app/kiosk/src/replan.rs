@@ -7,14 +7,14 @@ use crate::clock::stopwatch;
 use chrono::NaiveDate;
 use domain::rotation::{Asked, CalledTurn, Station, ask, open_at};
 use domain::solve::rotation::{Effort, plan};
-use domain::{Gym, Moment, State};
+use domain::{Gym, LiftNo, Moment, State};
 
 /// Time for one plan, nanoseconds: with it, the entry is still on the screen within 100 ms.
 const WITHIN_NS: u64 = 40_000_000;
 /// States for one plan; bounds its memory.
 const STATES_MAX: u64 = 200_000;
 
-/// The turns to call at `station`; `None` when what is called still serves, or nothing can be
+/// The turns to call at `station`, `first` before all others; `None` when what is called still serves, or nothing can be
 /// planned.
 #[must_use]
 pub fn replan(
@@ -23,13 +23,14 @@ pub fn replan(
     station: &Station,
     date: NaiveDate,
     now: Moment,
+    first: Option<LiftNo>,
 ) -> Option<Vec<CalledTurn>> {
     let lifters = open_at(state, station, date).count();
     let called = state.rotation(station);
     if lifters == 0 || (lifters == 1 && !called.is_empty()) {
         return None;
     }
-    let asked: Asked = ask(gym, state, station, date, now)?;
+    let asked: Asked = ask(gym, state, station, date, now, first)?;
     let mut clock = stopwatch();
     let mut go_on = || clock() < WITHIN_NS;
     let effort = Effort {
