@@ -1,0 +1,41 @@
+//! What the search asks of a loaded bar, whichever rule the plates follow.
+//!
+//! Refuses: nothing.
+use alloc::vec::Vec;
+
+/// A way to get the bar ready for a turn.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Move {
+    /// Place among the stacks that serve the turn.
+    pub stack: u32,
+    /// The bar then.
+    pub bar: u32,
+    /// Handling, nanoseconds.
+    pub handling: i64,
+    /// It is only known that it takes at least this.
+    pub stub: bool,
+}
+
+/// Bars by number.
+pub(super) trait Bars {
+    /// The bar at the start.
+    fn start(&self) -> u32;
+
+    /// Appends to `moves` all ways from `bar` to `turn` that are `worth` their handling, given
+    /// by stack. What is not worth it is not made worth it by less handling left out.
+    fn moves(
+        &mut self,
+        bar: u32,
+        turn: usize,
+        change: bool,
+        worth: impl FnMut(usize, i64) -> bool,
+        moves: &mut Vec<Move>,
+    );
+
+    /// Handling after which `bar` is as good as `other` for whatever may come, if that is known.
+    fn as_good(&self, bar: u32, other: u32) -> Option<i64>;
+
+    /// The plates of one side, inside to outside, for each of a row of bars that follow one
+    /// another, the start's not among them.
+    fn lay(&self, bars: &[u32]) -> Vec<Vec<u8>>;
+}

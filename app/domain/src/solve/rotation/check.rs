@@ -1,0 +1,195 @@
+//! What the rotation planner asks of a problem.
+//!
+//! Refuses: figures out of range, a bar that cannot stand as said, turns that cannot be loaded,
+//! holes that can never be set.
+use super::{Problem, Turn};
+use crate::mass::Mass;
+use crate::solve::equipment::{mass_in_range, mass_text, out_of_range, refusal};
+use crate::solve::{Constraint, Refusal};
+use alloc::format;
+use alloc::string::String;
+
+/// All sums of times stay below this, nanoseconds.
+const SUM_LIMIT: u128 = 1 << 61;
+
+/// Whether the problem can be planned at all, apart from the loads of its turns.
+pub(super) fn check(problem: &Problem) -> Result<(), Refusal> {
+    problem.equipment.check()?;
+    if !mass_in_range(problem.hole_change_at_most) {
+        let value = mass_text(problem.hole_change_at_most);
+        return Err(out_of_range("hole_change_at_most", value));
+    }
+    time("hole_change_s", problem.hole_change_ns)?;
+    let lifters = problem.lifters.len();
+    if lifters == 0 || lifters > Problem::LIFTERS_LIMIT {
+        let text = format!(
+            "are {lifters}, and 1 to {} are planned",
+            Problem::LIFTERS_LIMIT
+        );
+        return Err(refusal(Constraint::Range, "lifters", text));
+    }
+    let turns: usize = problem.lifters.iter().map(|l| l.turns.len()).sum();
+    if turns == 0 || turns > Problem::TURNS_LIMIT {
+        let text = format!(
+            "have {turns} turns in all, and 1 to {} are planned",
+            Problem::TURNS_LIMIT
+        );
+        return Err(refusal(Constraint::Range, "lifters", text));
+    }
+    for (at, lifter) in problem.lifters.iter().enumerate() {
+        time(
+            &format!("lifters[{at}].ended_s"),
+            lifter.ended_ns.unwrap_or(0),
+        )?;
+        for (turn_at, turn) in lifter.turns.iter().enumerate() {
+            check_turn(problem, turn, &format!("lifters[{at}].turns[{turn_at}]"))?;
+        }
+    }
+    check_standing(problem)?;
+    check_sum(problem)
+}
+
+fn check_turn(problem: &Problem, turn: &Turn, field: &str) -> Result<(), Refusal> {
+    let masses = [
+        ("target", turn.target),
+        ("below", turn.below),
+        ("above", turn.above),
+    ];
+    if let Some((name, mass)) = masses.into_iter().find(|(_, m)| !mass_in_range(*m)) {
+        return Err(out_of_range(&format!("{field}.{name}"), mass_text(mass)));
+    }
+    time(&format!("{field}.lasts_s"), turn.lasts_ns)?;
+    time(&format!("{field}.rest_s"), turn.rest_ns)?;
+    let bar = problem.equipment.bar_and_collars;
+    if turn.target + turn.above < bar {
+        let text = format!(
+            "the bar with its collars weighs {}, more than the {} that this turn allows",
+            mass_text(bar),
+            mass_text(turn.target + turn.above)
+        );
+        return Err(refusal(Constraint::Bar, &format!("{field}.target"), text));
+    }
+    let changes = turn.hole.is_some() && turn.hole != problem.standing.hole;
+    if changes && bar > problem.hole_change_at_most {
+        let text = format!(
+            "cannot be set: the bar with its collars weighs {}, more than the {} that it may \
+             carry then",
+            mass_text(bar),
+            mass_text(problem.hole_change_at_most)
+        );
+        return Err(refusal(Constraint::Bar, &format!("{field}.hole"), text));
+    }
+    Ok(())
+}
+
+fn check_standing(problem: &Problem) -> Result<(), Refusal> {
+    let (standing, plates) = (&problem.standing, &problem.equipment.plates);
+    time("now_s", standing.now_ns)?;
+    if let Some(at) = standing.on_bar.iter().position(|&k| k >= plates.len()) {
+        let text = String::from("is not among the plates");
+        return Err(refusal(
+            Constraint::Inventory,
+            &format!("on_bar[{at}]"),
+            text,
+        ));
+    }
+    if let Some(broken) = problem.equipment.broken_by(&standing.on_bar) {
+        let text = format!("cannot stand on the bar as it is said to: {broken:?}");
+        return Err(refusal(broken, "on_bar", text));
+    }
+    for (at, &lifter) in standing.called.iter().enumerate() {
+        let before = standing.called[..at]
+            .iter()
+            .filter(|&&l| l == lifter)
+            .count();
+        let turns = problem.lifters.get(lifter).map_or(0, |l| l.turns.len());
+        if before >= turns {
+            let text = String::from("calls a lifter who has no turn left");
+            return Err(refusal(Constraint::Range, &format!("called[{at}]"), text));
+        }
+    }
+    Ok(())
+}
+
+/// Why some turn has no stack.
+pub(super) fn unloadable(problem: &Problem) -> Refusal {
+    for (at, lifter) in problem.lifters.iter().enumerate() {
+        for (turn_at, turn) in lifter.turns.iter().enumerate() {
+            let (low, high) = (turn.target - turn.below, turn.target + turn.above);
+            let field = format!("lifters[{at}].turns[{turn_at}].target");
+            let all = lightest_lengths(problem);
+            let fits = |(sum, _): &(&i64, &i64)| {
+                let load = problem.equipment.bar_and_collars + Mass::from_ng(2 * **sum);
+                (low..=high).contains(&load)
+            };
+            let most = all.keys().next_back().copied().unwrap_or(0);
+            let most = problem.equipment.bar_and_collars + Mass::from_ng(2 * most);
+            let sleeve = problem.equipment.sleeve.map_or(i64::MAX, |s| s.nm());
+            let shortest = all.iter().filter(fits).map(|(_, length)| *length).min();
+            let window = format!("{} to {}", mass_text(low), mass_text(high));
+            let (constraint, text) = match shortest {
+                Some(length) if length <= sleeve => continue,
+                Some(_) => (
+                    Constraint::Sleeve,
+                    format!("{window} does not fit on the sleeve"),
+                ),
+                None if most < low => (
+                    Constraint::Inventory,
+                    format!("{window} is more than all plates make"),
+                ),
+                None => (Constraint::Tolerance, format!("no plates make {window}")),
+            };
+            return refusal(constraint, &field, text);
+        }
+    }
+    let text = String::from("are too many different plates to plan with");
+    refusal(Constraint::Range, "plates", text)
+}
+
+/// By mass of one side: the least length that makes it.
+fn lightest_lengths(problem: &Problem) -> alloc::collections::BTreeMap<i64, i64> {
+    let turns = problem.lifters.iter().flat_map(|l| &l.turns);
+    let most = turns.map(|t| (t.target + t.above).ng()).max().unwrap_or(0);
+    let mut all = alloc::collections::BTreeMap::from([(0, 0)]);
+    for plate in &problem.equipment.plates {
+        for _ in 0..plate.pairs {
+            let before = all.clone();
+            for (sum, length) in before {
+                let (sum, length) = (sum + plate.mass.ng(), length + plate.thickness.nm());
+                let entry = all.entry(sum).or_insert(length);
+                *entry = length.min(*entry);
+            }
+            all.retain(|sum, _| *sum <= most);
+        }
+    }
+    all
+}
+
+fn time(field: &str, ns: u64) -> Result<(), Refusal> {
+    if ns > Problem::TIME_LIMIT_NS {
+        return Err(out_of_range(field, format!("{ns} ns")));
+    }
+    Ok(())
+}
+
+/// Whether times can be added up with room to spare.
+fn check_sum(problem: &Problem) -> Result<(), Refusal> {
+    let turns = problem.lifters.iter().flat_map(|l| &l.turns);
+    let most = turns.clone().map(|t| t.target + t.above).max();
+    let side = (most.unwrap_or(Mass::ZERO) - problem.equipment.bar_and_collars).ng() / 2;
+    let stack: u128 = problem.equipment.plates.iter().fold(0, |sum, plate| {
+        let on_bar = i64::try_from(problem.standing.on_bar.len()).unwrap_or(i64::MAX);
+        let fitting = (side.max(0) / plate.mass.ng()).max(on_bar);
+        let count = u128::from(plate.pairs).min(u128::from(fitting.unsigned_abs()));
+        sum + count * u128::from(plate.handling_ns)
+    });
+    let change = 4 * stack + u128::from(problem.hole_change_ns);
+    let sum = turns.fold(0, |sum, turn| {
+        sum + u128::from(turn.lasts_ns) + u128::from(turn.rest_ns) + change
+    });
+    if sum > SUM_LIMIT {
+        let text = String::from("take more time in all than can be planned with");
+        return Err(refusal(Constraint::Range, "lifters", text));
+    }
+    Ok(())
+}

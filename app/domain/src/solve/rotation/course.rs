@@ -1,0 +1,202 @@
+//! How far each lifter may be at any time: the places that a good plan can pass through.
+//!
+//! Refuses: places that no plan as good as the best one known can reach and leave in time.
+use super::model::Model;
+use alloc::collections::BTreeMap;
+use alloc::vec;
+use alloc::vec::Vec;
+use core::ops::Range;
+
+/// How many turns each lifter has done.
+#[derive(Debug)]
+pub(super) struct Place {
+    /// By lifter.
+    pub done: Vec<u8>,
+    /// By lifter, the place after that lifter's next turn.
+    pub next: Vec<Option<u32>>,
+    /// By lifter, the place before that lifter's last turn.
+    pub before: Vec<Option<u32>>,
+    /// The holes that may be set here.
+    pub holes: Vec<u8>,
+}
+
+impl Place {
+    fn new(done: Vec<u8>) -> Self {
+        let lifters = done.len();
+        Self {
+            done,
+            next: vec![None; lifters],
+            before: vec![None; lifters],
+            holes: Vec::new(),
+        }
+    }
+}
+
+/// All places, by the number of turns done.
+#[derive(Debug)]
+pub(super) struct Course {
+    /// The first is the start, the last the end.
+    pub places: Vec<Place>,
+    /// By number of turns done, which `places` those are.
+    pub layers: Vec<Range<usize>>,
+    /// By turn: least time from the start of its lifter's rest, or of the turn itself for the
+    /// first one, to the end of that lifter's last turn.
+    pub tail: Vec<i64>,
+    /// No plan ends before, whichever places it passes through.
+    pub least: i64,
+}
+
+impl Course {
+    /// The places from which `ends` can still be reached, and no lifter leads another one that
+    /// is not through by more than `lead` turns.
+    pub(super) fn new(model: &Model, ends: i64, lead: u8) -> Self {
+        let times = Times::new(model);
+        let mut course = Self {
+            places: Vec::from([Place::new(vec![0; model.lifters()])]),
+            layers: Vec::new(),
+            tail: times.after_rest.clone(),
+            least: times.least(model, &vec![0; model.lifters()]),
+        };
+        course.places[0].holes.push(model.hole);
+        let mut layer = 0..1;
+        for step in 0..model.turns.len() {
+            let mut known = BTreeMap::new();
+            for at in layer.clone() {
+                for lifter in 0..model.lifters() {
+                    if model
+                        .called
+                        .get(step)
+                        .is_some_and(|&called| called != lifter)
+                    {
+                        continue;
+                    }
+                    let done = usize::from(course.places[at].done[lifter]);
+                    if done == model.count(lifter) {
+                        continue;
+                    }
+                    let mut then = course.places[at].done.clone();
+                    then[lifter] += 1;
+                    let strayed = step >= model.called.len() && strays(model, &then, lead);
+                    if strayed || times.least(model, &then) > ends {
+                        continue;
+                    }
+                    let next = *known.entry(then).or_insert_with_key(|then| {
+                        course.places.push(Place::new(then.clone()));
+                        course.places.len() - 1
+                    });
+                    course.link(model, at, lifter, next);
+                }
+            }
+            course.layers.push(layer.clone());
+            layer = layer.end..course.places.len();
+        }
+        course.layers.push(layer);
+        course
+    }
+
+    fn link(&mut self, model: &Model, from: usize, lifter: usize, to: usize) {
+        let turn = model.first[lifter] + usize::from(self.places[from].done[lifter]);
+        let hole = model.turns[turn].hole;
+        let mut holes = self.places[from].holes.clone();
+        if hole != super::model::NO_HOLE {
+            holes = vec![hole];
+        }
+        holes.extend(&self.places[to].holes);
+        holes.sort_unstable();
+        holes.dedup();
+        self.places[to].holes = holes;
+        self.places[from].next[lifter] = Some(u32::try_from(to).expect("a place"));
+        self.places[to].before[lifter] = Some(u32::try_from(from).expect("a place"));
+    }
+
+    /// The turn that a lifter last did to get to a place, or has next there.
+    pub(super) fn turn(model: &Model, place: &Place, lifter: usize) -> usize {
+        model.first[lifter] + usize::from(place.done[lifter])
+    }
+}
+
+/// Whether one lifter is further ahead of another than `lead` turns.
+fn strays(model: &Model, done: &[u8], lead: u8) -> bool {
+    let unfinished = (0..done.len()).filter(|&l| usize::from(done[l]) < model.count(l));
+    let least = unfinished.map(|l| done[l]).min().unwrap_or(u8::MAX);
+    done.iter().any(|&d| d > least.saturating_add(lead))
+}
+
+/// Times that need neither plates nor order.
+struct Times {
+    /// By turn: earliest end.
+    ends: Vec<i64>,
+    /// By turn: from the end of the lifter's turn before, or the start of this one if it is the
+    /// first, to the end of the lifter's last.
+    from_rest: Vec<i64>,
+    /// By turn: from the start to the end of the lifter's last.
+    after_rest: Vec<i64>,
+    /// By lifter: what all turns from one on last, and a 0.
+    remaining: Vec<Vec<i64>>,
+}
+
+impl Times {
+    fn new(model: &Model) -> Self {
+        let mut times = Self {
+            ends: vec![0; model.turns.len()],
+            from_rest: vec![0; model.turns.len()],
+            after_rest: vec![0; model.turns.len()],
+            remaining: Vec::new(),
+        };
+        for lifter in 0..model.lifters() {
+            let range = model.first[lifter]..model.first[lifter + 1];
+            let mut clock = model.ready[lifter].max(model.now);
+            for turn in range.clone() {
+                let want = &model.turns[turn];
+                let rest = if turn == range.start { 0 } else { want.rest };
+                clock += rest + want.lasts;
+                times.ends[turn] = clock;
+            }
+            let (mut chain, mut sum) = (0, 0);
+            let mut remaining = vec![0];
+            for turn in range.rev() {
+                let want = &model.turns[turn];
+                chain += want.lasts;
+                sum += want.lasts;
+                times.after_rest[turn] = chain;
+                chain += want.rest;
+                times.from_rest[turn] = chain;
+                remaining.push(sum);
+            }
+            remaining.reverse();
+            times.remaining.push(remaining);
+        }
+        times
+    }
+
+    /// No plan through this place ends before.
+    fn least(&self, model: &Model, done: &[u8]) -> i64 {
+        let mut clock = model.now;
+        let mut left = 0;
+        for (lifter, &done) in done.iter().enumerate() {
+            let done = usize::from(done);
+            clock += self.remaining[lifter][0] - self.remaining[lifter][done];
+            left += self.remaining[lifter][done];
+        }
+        for (lifter, &done) in done.iter().enumerate() {
+            if done > 0 {
+                clock = clock.max(self.ends[model.first[lifter] + usize::from(done) - 1]);
+            }
+        }
+        let mut least = clock + left;
+        for (lifter, &done) in done.iter().enumerate() {
+            let (done, turn) = (usize::from(done), model.first[lifter] + usize::from(done));
+            if done == model.count(lifter) {
+                continue;
+            }
+            let chain = if done == 0 {
+                clock.max(model.ready[lifter]) + self.after_rest[turn]
+            } else {
+                let rested = self.ends[turn - 1] + model.turns[turn].rest;
+                clock.max(rested) + self.after_rest[turn]
+            };
+            least = least.max(chain);
+        }
+        least
+    }
+}

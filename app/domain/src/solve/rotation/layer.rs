@@ -1,0 +1,127 @@
+//! States with equally many turns done, and what makes one of them needless.
+//!
+//! Refuses: nothing.
+use super::Problem;
+use super::bars::Bars;
+use super::search::Aim;
+use alloc::vec::Vec;
+use core::ops::Range;
+
+/// Someone has just finished a turn.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct State {
+    pub clock: i64,
+    pub handling: i64,
+    /// No plan from here ends before.
+    pub ends: i64,
+    /// No plan from here has less handling.
+    pub least_handling: i64,
+    /// By lifter: no turn to come starts before.
+    pub ready: [i64; Problem::LIFTERS_LIMIT],
+    pub parent: u32,
+    pub bar: u32,
+    pub stack: u32,
+    pub lifter: u8,
+    pub hole: u8,
+}
+
+/// States with equally many turns done, by place.
+#[derive(Debug)]
+pub(super) struct Layer {
+    pub states: Vec<State>,
+    first_place: usize,
+    at_place: Vec<Range<usize>>,
+}
+
+impl Layer {
+    pub(super) fn new(places: &Range<usize>) -> Self {
+        Self {
+            states: Vec::new(),
+            first_place: places.start,
+            at_place: Vec::with_capacity(places.len()),
+        }
+    }
+
+    pub(super) fn push(&mut self, states: &[State]) {
+        let from = self.states.len();
+        self.states.extend_from_slice(states);
+        self.at_place.push(from..self.states.len());
+    }
+
+    pub(super) fn at(&self, place: usize) -> Range<usize> {
+        self.at_place[place - self.first_place].clone()
+    }
+
+    /// Keeps the `width` most promising states; returns the least end that was given up.
+    pub(super) fn narrow(&mut self, width: usize, aim: Aim) -> Option<i64> {
+        if self.states.len() <= width {
+            return None;
+        }
+        let key = |s: &State| match aim {
+            Aim::Handling => (s.least_handling, s.ends, s.clock),
+            Aim::Both | Aim::Ends => (s.ends, s.least_handling, s.clock),
+        };
+        let mut order: Vec<usize> = (0..self.states.len()).collect();
+        order.sort_unstable_by_key(|&i| (key(&self.states[i]), i));
+        let dropped = order[width..].iter().map(|&i| self.states[i].ends).min();
+        order.truncate(width);
+        order.sort_unstable();
+        let mut from = 0;
+        for range in &mut self.at_place {
+            let count = order[from..].partition_point(|&i| i < range.end);
+            *range = from..from + count;
+            from += count;
+        }
+        self.states = order.into_iter().map(|i| self.states[i]).collect();
+        dropped
+    }
+}
+
+/// Leaves out of `states`, all at one place, those that another one makes needless.
+pub(super) fn drop_needless<B: Bars>(aim: Aim, bars: &B, lifters: usize, states: &mut Vec<State>) {
+    let order = |s: &State| (s.hole, s.bar, s.clock, s.handling, s.ready);
+    states.sort_unstable_by_key(|s| (order(s), s.lifter, s.parent));
+    let beats = |a: &State, b: &State| {
+        a.clock <= b.clock
+            && (aim == Aim::Ends || a.handling <= b.handling)
+            && (0..lifters).all(|l| a.ready[l] <= b.ready[l])
+    };
+    keep(states, |a, b| a.hole == b.hole && a.bar == b.bar, beats);
+    states.sort_unstable_by_key(|s| {
+        (
+            s.hole, s.clock, s.handling, s.bar, s.ready, s.lifter, s.parent,
+        )
+    });
+    keep(
+        states,
+        |a, b| a.hole == b.hole,
+        |a, b| {
+            beats(a, b)
+                && bars.as_good(a.bar, b.bar).is_some_and(|more| {
+                    a.clock + more <= b.clock
+                        && (aim == Aim::Ends || a.handling + more <= b.handling)
+                })
+        },
+    );
+    states.sort_unstable_by_key(|s| (order(s), s.lifter, s.parent));
+}
+
+/// Keeps those that none kept before of the `same` group `beats`.
+fn keep(
+    states: &mut Vec<State>,
+    same: impl Fn(&State, &State) -> bool,
+    beats: impl Fn(&State, &State) -> bool,
+) {
+    let (mut kept, mut group) = (0, 0);
+    for at in 0..states.len() {
+        let state = states[at];
+        if group < kept && !same(&states[group], &state) {
+            group = kept;
+        }
+        if !states[group..kept].iter().any(|other| beats(other, &state)) {
+            states[kept] = state;
+            kept += 1;
+        }
+    }
+    states.truncate(kept);
+}

@@ -1,0 +1,376 @@
+//! The search: states layer by layer, one turn more in each, with what is needless left out.
+//!
+//! A state is needless when the bounds say that nothing better than the best plan can come of it,
+//! or when another state with the same turns done and the same hole set is as good: not later,
+//! everyone rested as early, no more handling, and that still after its bar has been made as
+//! good as the other's. A pass may also drop states for want of room, the least promising
+//! first; then it proves nothing but tells what it dropped.
+//!
+//! Refuses: nothing.
+use super::Problem;
+use super::bars::{Bars, Move};
+use super::bounds::{After, Bounds};
+use super::course::Course;
+use super::layer::{Layer, State, drop_needless};
+use super::model::{Model, hole_after};
+use super::spread::{Cost, LANES, Spread};
+use alloc::vec;
+use alloc::vec::Vec;
+use core::ops::Range;
+
+/// What a pass is after.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Aim {
+    /// An earlier end, or the same with less handling.
+    Both,
+    /// An earlier end.
+    Ends,
+    /// Less handling, ending no later.
+    Handling,
+}
+
+/// The best plan known: whose turn, and the bar for it.
+#[derive(Debug, Clone)]
+pub(super) struct Best {
+    pub ends: i64,
+    pub handling: i64,
+    pub steps: Vec<(u8, u32)>,
+}
+
+impl Best {
+    /// Whether a plan with these bounds would be of no use.
+    fn beats(&self, aim: Aim, ends: i64, handling: i64) -> bool {
+        match aim {
+            Aim::Both => (ends, handling) >= (self.ends, self.handling),
+            Aim::Ends => ends >= self.ends,
+            Aim::Handling => ends > self.ends || handling >= self.handling,
+        }
+    }
+}
+
+/// What a pass found out, apart from a better plan.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Outcome {
+    /// No state was dropped for want of room or time, or because stacks were left out.
+    pub whole: bool,
+    /// No plan that was dropped ends before.
+    pub at_least: i64,
+}
+
+/// How much may still be done.
+pub(super) struct Allowance<'a> {
+    pub left: u64,
+    pub used: u64,
+    pub go_on: &'a mut dyn FnMut() -> bool,
+}
+
+impl Allowance<'_> {
+    /// Whether there is time and room for so many more states.
+    pub(super) fn spend(&mut self, states: usize) -> bool {
+        let states = states as u64;
+        self.used += states;
+        self.left = self.left.saturating_sub(states);
+        self.left > 0 && (self.go_on)()
+    }
+}
+
+/// What became of a state, to find the way back.
+#[derive(Debug, Clone, Copy)]
+struct Mark {
+    parent: u32,
+    bar: u32,
+    lifter: u8,
+}
+
+/// See the module.
+pub(super) struct Search<'a, 's, 'm, B, C> {
+    pub model: &'m Model,
+    pub course: &'a Course,
+    pub bounds: &'a Bounds<C>,
+    pub spread: &'a mut Spread<'m, C>,
+    pub bars: &'a mut B,
+    pub allowance: &'a mut Allowance<'s>,
+    pub best: &'a mut Best,
+    /// By turn before, next turn, and whether the hole changes: least handling, by stack.
+    pub nearest: Vec<Option<Vec<i64>>>,
+}
+
+/// A step of one lifter to a place.
+struct Step<'a, C> {
+    aim: Aim,
+    lifter: usize,
+    turn: usize,
+    hole: u8,
+    hole_change_due: bool,
+    hole_change: i64,
+    after: After<'a, C>,
+    /// By lifter, what comes next.
+    coming: Vec<Option<Coming>>,
+}
+
+/// A lifter's next turn.
+#[derive(Debug, Clone, Copy)]
+struct Coming {
+    turn: usize,
+    /// Where the least handling is, by stack.
+    nearest: usize,
+    hole_change: i64,
+}
+
+impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
+    /// Looks for something better than the best plan, with at most `width` states a layer.
+    pub(super) fn pass(&mut self, aim: Aim, width: usize) -> Outcome {
+        let mut outcome = Outcome {
+            whole: true,
+            at_least: i64::MAX,
+        };
+        let mut layer = Layer::new(&self.course.layers[0]);
+        layer.push(&[self.start()]);
+        let mut trail: Vec<Vec<Mark>> = Vec::new();
+        let mut children = Vec::new();
+        for places in &self.course.layers[1..] {
+            let mut next = Layer::new(places);
+            for place in places.clone() {
+                children.clear();
+                for lifter in 0..self.model.lifters() {
+                    if let Some(before) = self.course.places[place].before[lifter] {
+                        let from = layer.at(before as usize);
+                        self.lead_on(
+                            aim,
+                            &layer,
+                            from,
+                            (place, lifter),
+                            &mut children,
+                            &mut outcome,
+                        );
+                    }
+                }
+                if !self.allowance.spend(children.len() + 1) {
+                    let open = layer.states.iter().map(|s| s.ends).min();
+                    outcome.at_least = outcome.at_least.min(open.unwrap_or(i64::MAX));
+                    outcome.whole = false;
+                    return outcome;
+                }
+                drop_needless(aim, self.bars, self.model.lifters(), &mut children);
+                next.push(&children);
+            }
+            if let Some(dropped) = next.narrow(width, aim) {
+                outcome.whole = false;
+                outcome.at_least = outcome.at_least.min(dropped);
+            }
+            trail.push(next.states.iter().map(mark).collect());
+            layer = next;
+        }
+        self.finish(aim, &layer, &trail);
+        outcome
+    }
+
+    /// No plan ends before, by the bounds alone.
+    pub(super) fn at_least(&self) -> i64 {
+        let start = self.bounds.after(0, self.model.lifters(), self.model.hole);
+        self.course.least.max(self.model.now + start.ends(0))
+    }
+
+    fn start(&self) -> State {
+        let mut ready = [0; Problem::LIFTERS_LIMIT];
+        ready[..self.model.lifters()].copy_from_slice(&self.model.ready);
+        State {
+            clock: self.model.now,
+            handling: 0,
+            ends: self.model.now,
+            least_handling: 0,
+            ready,
+            parent: 0,
+            bar: self.bars.start(),
+            stack: 0,
+            lifter: u8::try_from(self.model.lifters()).expect("few lifters"),
+            hole: self.model.hole,
+        }
+    }
+
+    /// Adds to `children` what comes of the states `from` of a layer when a lifter goes next.
+    fn lead_on(
+        &mut self,
+        aim: Aim,
+        layer: &Layer,
+        from: Range<usize>,
+        (place, lifter): (usize, usize),
+        children: &mut Vec<State>,
+        outcome: &mut Outcome,
+    ) {
+        let mut moves = Vec::new();
+        let mut at = from.start;
+        while at < from.end {
+            let first = layer.states[at];
+            let same = |s: &State| s.bar == first.bar && s.hole == first.hole;
+            let count = layer.states[at..from.end]
+                .iter()
+                .take_while(|s| same(s))
+                .count();
+            let group = &layer.states[at..at + count];
+            let step = self.step(aim, place, lifter, first.hole);
+            self.moves(&step, group, &mut moves);
+            for (offset, state) in group.iter().enumerate() {
+                let parent = u32::try_from(at + offset).expect("fewer than 2^32 states");
+                for way in &moves {
+                    let Some(child) = self.child(&step, state, parent, way) else {
+                        continue;
+                    };
+                    if way.stub {
+                        outcome.whole = false;
+                        outcome.at_least = outcome.at_least.min(child.ends);
+                    } else {
+                        children.push(child);
+                    }
+                }
+            }
+            at += count;
+        }
+    }
+
+    fn step(&mut self, aim: Aim, place: usize, lifter: usize, hole: u8) -> Step<'a, C> {
+        let model = self.model;
+        let there = &self.course.places[place];
+        let turn = model.first[lifter] + usize::from(there.done[lifter]) - 1;
+        let then = hole_after(model.turns[turn].hole, hole);
+        let mut coming = vec![None; model.lifters()];
+        for (other, coming) in coming.iter_mut().enumerate() {
+            if usize::from(there.done[other]) < model.count(other) {
+                let next = Course::turn(model, there, other);
+                let changes = hole_after(model.turns[next].hole, then) != then;
+                let nearest = self.nearest(turn, next, changes);
+                let hole_change = if changes { model.hole_change } else { 0 };
+                *coming = Some(Coming {
+                    turn: next,
+                    nearest,
+                    hole_change,
+                });
+            }
+        }
+        let place = u32::try_from(place).expect("a place");
+        Step {
+            aim,
+            lifter,
+            turn,
+            hole: then,
+            hole_change_due: then != hole,
+            hole_change: if then == hole { 0 } else { model.hole_change },
+            after: self.bounds.after(place, lifter, then),
+            coming,
+        }
+    }
+
+    /// Where `nearest` has the least handling from the stacks of one turn to another turn.
+    fn nearest(&mut self, before: usize, turn: usize, change: bool) -> usize {
+        let slot = 2 * (before * self.model.turns.len() + turn) + usize::from(change);
+        if self.nearest[slot].is_none() {
+            let zero = vec![[C::of(0); LANES]; self.spread.before(turn).len()];
+            let mut least = Vec::new();
+            self.spread.least((before, turn), change, &zero, &mut least);
+            let unit = self.model.unit;
+            self.nearest[slot] = Some(least.iter().map(|l| l[0].units() * unit).collect());
+        }
+        slot
+    }
+
+    /// The ways from a group of states that share bar and hole.
+    fn moves(&mut self, step: &Step<'_, C>, group: &[State], moves: &mut Vec<Move>) {
+        let least = |of: fn(&State) -> i64| group.iter().map(of).min().unwrap_or(0);
+        let (clock, handling) = (least(|s| s.clock), least(|s| s.handling));
+        let rested = group
+            .iter()
+            .map(|s| s.ready[step.lifter])
+            .min()
+            .unwrap_or(0);
+        let lasts = self.model.turns[step.turn].lasts;
+        let best = &self.best;
+        let worth = |stack: usize, more: i64| {
+            let starts = (clock + more + step.hole_change).max(rested);
+            let ends = starts + lasts + step.after.ends(stack);
+            !best.beats(step.aim, ends, handling + more + step.after.handling(stack))
+        };
+        moves.clear();
+        self.bars
+            .moves(group[0].bar, step.turn, step.hole_change_due, worth, moves);
+    }
+
+    /// What comes of a state by a move, unless it is of no use.
+    fn child(&self, step: &Step<'_, C>, from: &State, parent: u32, way: &Move) -> Option<State> {
+        let (stack, lasts) = (way.stack as usize, self.model.turns[step.turn].lasts);
+        let loaded = from.clock + way.handling + step.hole_change;
+        let clock = loaded.max(from.ready[step.lifter]) + lasts;
+        let handling = from.handling + way.handling;
+        let least_handling = handling + step.after.handling(stack);
+        let mut ends = from.ends.max(clock + step.after.ends(stack));
+        if self.best.beats(step.aim, ends, least_handling) {
+            return None;
+        }
+        let mut ready = [0; Problem::LIFTERS_LIMIT];
+        for (lifter, coming) in step.coming.iter().enumerate() {
+            let Some(coming) = coming else { continue };
+            let nearest = self.nearest[coming.nearest]
+                .as_ref()
+                .expect("filled by `step`");
+            let loaded = clock + nearest[stack] + coming.hole_change;
+            let own = lifter == step.lifter;
+            let rested = if own {
+                clock + self.model.turns[coming.turn].rest
+            } else {
+                from.ready[lifter]
+            };
+            ready[lifter] = loaded.max(rested);
+            ends = ends.max(ready[lifter] + self.course.tail[coming.turn]);
+            if !own {
+                let wait = ready[lifter] - clock;
+                ends = ends.max(clock + step.after.ends_with(stack, lifter, wait));
+            }
+        }
+        let useless = self.best.beats(step.aim, ends, least_handling);
+        (!useless).then_some(State {
+            clock,
+            handling,
+            ends,
+            least_handling,
+            ready,
+            parent,
+            bar: way.bar,
+            stack: way.stack,
+            lifter: u8::try_from(step.lifter).expect("few lifters"),
+            hole: step.hole,
+        })
+    }
+
+    /// Takes the best of the last layer.
+    fn finish(&mut self, aim: Aim, layer: &Layer, trail: &[Vec<Mark>]) {
+        let through = layer.states.iter().enumerate();
+        let useful = through.filter(|(_, s)| !self.best.beats(aim, s.clock, s.handling));
+        let key = |s: &State| match aim {
+            Aim::Handling => (s.handling, s.clock),
+            Aim::Both | Aim::Ends => (s.clock, s.handling),
+        };
+        let Some((at, state)) = useful.min_by_key(|(at, s)| (key(s), *at)) else {
+            return;
+        };
+        let mut steps = Vec::new();
+        let mut at = at;
+        for marks in trail.iter().rev() {
+            steps.push((marks[at].lifter, marks[at].bar));
+            at = marks[at].parent as usize;
+        }
+        steps.reverse();
+        let (ends, handling) = (state.clock, state.handling);
+        *self.best = Best {
+            ends,
+            handling,
+            steps,
+        };
+    }
+}
+
+fn mark(state: &State) -> Mark {
+    Mark {
+        parent: state.parent,
+        bar: state.bar,
+        lifter: state.lifter,
+    }
+}

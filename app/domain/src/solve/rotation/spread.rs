@@ -1,0 +1,307 @@
+//! From what is still to pay with each stack of the next turn, to what is still to pay with each
+//! stack of the turn before: the least over all stacks of the way there and the rest.
+//!
+//! Several such questions are answered at once, in lanes. With big inside the ways run along the
+//! tree of stacks, so two passes over the tree do. In any order the way between two sets of plates
+//! is at least what they differ by; all pairs are looked at.
+//!
+//! Refuses: nothing.
+use super::model::Model;
+use super::stacks::{Stacks, at};
+use alloc::vec;
+use alloc::vec::Vec;
+use core::fmt;
+use core::ops::{Add, Sub};
+
+/// Durations in units of [`Model::unit`]: small ones where they fit, for speed.
+pub(super) trait Cost:
+    Copy + Ord + Default + fmt::Debug + Add<Output = Self> + Sub<Output = Self>
+{
+    /// Out of reach. Two of them still add up.
+    const FAR: Self;
+    /// From whole units.
+    fn of(units: i64) -> Self;
+    /// In whole units.
+    fn units(self) -> i64;
+}
+
+impl Cost for i32 {
+    const FAR: Self = Self::MAX / 4;
+    fn of(units: i64) -> Self {
+        Self::try_from(units).expect("the horizon is checked to fit")
+    }
+    fn units(self) -> i64 {
+        i64::from(self)
+    }
+}
+
+impl Cost for i64 {
+    const FAR: Self = Self::MAX / 4;
+    fn of(units: i64) -> Self {
+        units
+    }
+    fn units(self) -> i64 {
+        self
+    }
+}
+
+/// How many questions are answered at once.
+pub(super) const LANES: usize = 8;
+/// One number for each question.
+pub(super) type Lanes<C> = [C; LANES];
+
+/// The ways from each turn's stacks to each other turn's, worked out when first asked for.
+#[derive(Debug)]
+pub(super) struct Spread<'a, C> {
+    model: &'a Model,
+    stacks: &'a Stacks,
+    /// By turn before (the start comes last) and next turn.
+    ways: Vec<Option<Ways<C>>>,
+    scratch: Vec<Lanes<C>>,
+}
+
+#[derive(Debug)]
+enum Ways<C> {
+    Tree(Tree<C>),
+    Table(Table<C>),
+}
+
+/// The part of the tree of stacks that joins two turns' stacks.
+#[derive(Debug)]
+struct Tree<C> {
+    parent: Vec<u32>,
+    edge: Vec<C>,
+    light: Vec<bool>,
+    /// Where each stack of the turn before lies.
+    before: Vec<u32>,
+    /// Where each stack of the next turn lies.
+    next: Vec<u32>,
+}
+
+/// All ways, by stack before and next stack: without and with a hole change.
+#[derive(Debug)]
+struct Table<C> {
+    plain: Vec<C>,
+    change: Vec<C>,
+    before: usize,
+}
+
+impl<'a, C: Cost> Spread<'a, C> {
+    pub(super) fn new(model: &'a Model, stacks: &'a Stacks) -> Self {
+        let turns = model.turns.len();
+        let mut ways = Vec::new();
+        ways.resize_with((turns + 1) * turns, || None);
+        Self {
+            model,
+            stacks,
+            ways,
+            scratch: Vec::new(),
+        }
+    }
+
+    /// The stacks that a bar may have carried after turn `before`; the start's is the one past
+    /// the last turn.
+    pub(super) fn before(&self, before: usize) -> &[u32] {
+        let start = core::slice::from_ref(&self.stacks.start);
+        self.stacks.serving.get(before).map_or(start, |nodes| nodes)
+    }
+
+    /// For each stack of turn `before` the least of way and `next`, the latter by stack of turn
+    /// `turn`.
+    pub(super) fn least(
+        &mut self,
+        (before, turn): (usize, usize),
+        change: bool,
+        next: &[Lanes<C>],
+        least: &mut Vec<Lanes<C>>,
+    ) {
+        let slot = before * self.model.turns.len() + turn;
+        if self.ways[slot].is_none() {
+            self.ways[slot] = Some(self.ways(before, turn));
+        }
+        let ways = self.ways[slot].as_ref().expect("just set");
+        least.clear();
+        match ways {
+            Ways::Tree(tree) => tree.least(change, next, &mut self.scratch, least),
+            Ways::Table(table) => table.least(change, next, least),
+        }
+    }
+
+    fn ways(&self, before: usize, turn: usize) -> Ways<C> {
+        let (a, b) = (self.before(before), &self.stacks.serving[turn]);
+        if self.model.big_inside {
+            Ways::Tree(Tree::new(self.model, self.stacks, a, b))
+        } else {
+            Ways::Table(Table::new(self.model, self.stacks, a, b))
+        }
+    }
+}
+
+impl<C: Cost> Tree<C> {
+    fn new(model: &Model, stacks: &Stacks, before: &[u32], next: &[u32]) -> Self {
+        let mut nodes: Vec<u32> = before.iter().chain(next).copied().collect();
+        // A way with a hole change turns round at a light stack.
+        nodes.extend(before.iter().chain(next).map(|&n| stacks.light[at(n)]));
+        nodes.push(0);
+        nodes.sort_unstable();
+        nodes.dedup();
+        let forks: Vec<u32> = nodes
+            .windows(2)
+            .map(|w| stacks.common(w[0], w[1]))
+            .collect();
+        nodes.extend(forks);
+        nodes.sort_unstable();
+        nodes.dedup();
+        let mut tree = Self {
+            parent: Vec::with_capacity(nodes.len()),
+            edge: Vec::with_capacity(nodes.len()),
+            light: Vec::with_capacity(nodes.len()),
+            before: Vec::new(),
+            next: Vec::new(),
+        };
+        let mut inside: Vec<usize> = Vec::new();
+        for (here, &node) in nodes.iter().enumerate() {
+            while inside
+                .last()
+                .is_some_and(|&i| stacks.end[at(nodes[i])] <= node)
+            {
+                inside.pop();
+            }
+            let parent = inside.last().copied().unwrap_or(0);
+            let edge = stacks.handling[at(node)] - stacks.handling[at(nodes[parent])];
+            tree.parent.push(narrow(parent));
+            tree.edge.push(C::of(edge / model.unit));
+            tree.light
+                .push(stacks.light[at(node)] == node && model.light(stacks.load[at(node)]));
+            inside.push(here);
+        }
+        let find = |&node: &u32| narrow(nodes.binary_search(&node).expect("among them"));
+        tree.before = before.iter().map(find).collect();
+        tree.next = next.iter().map(find).collect();
+        tree
+    }
+
+    fn least(
+        &self,
+        change: bool,
+        next: &[Lanes<C>],
+        scratch: &mut Vec<Lanes<C>>,
+        least: &mut Vec<Lanes<C>>,
+    ) {
+        scratch.clear();
+        scratch.resize(self.parent.len(), [C::FAR; LANES]);
+        for (&node, lanes) in self.next.iter().zip(next) {
+            scratch[at(node)] = *lanes;
+        }
+        for node in (1..self.parent.len()).rev() {
+            let (inner, outer) = scratch.split_at_mut(node);
+            lower(
+                &mut inner[at(self.parent[node])],
+                &outer[0],
+                self.edge[node],
+            );
+        }
+        for node in 1..self.parent.len() {
+            let (inner, outer) = scratch.split_at_mut(node);
+            if change && !self.light[node] {
+                outer[0] = [C::FAR; LANES];
+            }
+            lower(
+                &mut outer[0],
+                &inner[at(self.parent[node])],
+                self.edge[node],
+            );
+        }
+        least.extend(self.before.iter().map(|&node| scratch[at(node)]));
+    }
+}
+
+/// Lowers `lanes` to `other` and `way`, where that is less.
+fn lower<C: Cost>(lanes: &mut Lanes<C>, other: &Lanes<C>, way: C) {
+    for (lane, other) in lanes.iter_mut().zip(other) {
+        *lane = (*lane).min(*other + way);
+    }
+}
+
+impl<C: Cost> Table<C> {
+    fn new(model: &Model, stacks: &Stacks, before: &[u32], next: &[u32]) -> Self {
+        let ranges = |nodes: &[u32]| -> Vec<Vec<(u8, u8)>> {
+            nodes.iter().map(|&n| counts(model, stacks, n)).collect()
+        };
+        let (a, b) = (ranges(before), ranges(next));
+        let mut table = Self {
+            plain: Vec::with_capacity(a.len() * b.len()),
+            change: Vec::with_capacity(a.len() * b.len()),
+            before: a.len(),
+        };
+        for from in &a {
+            for to in &b {
+                let (plain, change) = differ(model, from, to);
+                table.plain.push(C::of(plain / model.unit));
+                table.change.push(C::of(change / model.unit));
+            }
+        }
+        table
+    }
+
+    fn least(&self, change: bool, next: &[Lanes<C>], least: &mut Vec<Lanes<C>>) {
+        let ways = if change { &self.change } else { &self.plain };
+        for from in 0..self.before {
+            let mut lanes = [C::FAR; LANES];
+            for (to, &way) in next.iter().zip(&ways[from * next.len()..]) {
+                lower(&mut lanes, to, way);
+            }
+            least.push(lanes);
+        }
+    }
+}
+
+/// How many of each kind a set has, or may have if it is a stub.
+fn counts(model: &Model, stacks: &Stacks, node: u32) -> Vec<(u8, u8)> {
+    let mut counts = vec![(0, 0); model.kinds.len()];
+    let plates = stacks.plates(node);
+    for &kind in &plates {
+        let count = &mut counts[usize::from(kind)];
+        *count = (count.0 + 1, count.1 + 1);
+    }
+    if stacks.stub[at(node)] {
+        let open = plates.last().map_or(0, |&kind| usize::from(kind));
+        for count in &mut counts[open..] {
+            count.1 = u8::MAX;
+        }
+    }
+    counts
+}
+
+/// At least what it takes to get from one set to the other, without and with a hole change.
+fn differ(model: &Model, from: &[(u8, u8)], to: &[(u8, u8)]) -> (i64, i64) {
+    let (mut plain, mut common, mut quickest, mut pace) = (0, model.bar, i64::MAX, (i64::MAX, 1));
+    for ((a, b), kind) in from.iter().zip(to).zip(&model.kinds) {
+        let apart = a.0.saturating_sub(b.1).max(b.0.saturating_sub(a.1));
+        plain += i64::from(apart) * kind.handling;
+        let shared = a.0.min(b.0);
+        common += 2 * i64::from(shared) * kind.mass;
+        if a.1.min(b.1) > 0 {
+            quickest = quickest.min(kind.handling);
+            if i128::from(kind.handling) * i128::from(pace.1)
+                < i128::from(pace.0) * i128::from(kind.mass)
+            {
+                pace = (kind.handling, kind.mass);
+            }
+        }
+    }
+    let over = common - model.hole_change_at_most;
+    if over <= 0 || quickest == i64::MAX {
+        return (plain, plain);
+    }
+    // So much mass must come off one side, though both sets have it, and go on again.
+    let needed = i128::from(over) * i128::from(pace.0) / (2 * i128::from(pace.1));
+    let needed = i64::try_from(needed)
+        .expect("less than all handling")
+        .max(quickest);
+    (plain, plain + 2 * (needed / model.unit * model.unit))
+}
+
+fn narrow(place: usize) -> u32 {
+    u32::try_from(place).expect("within the limit of nodes")
+}

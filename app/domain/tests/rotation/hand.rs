@@ -1,0 +1,1 @@
+//! Rotations small enough to be worked out by hand.

@@ -1,0 +1,46 @@
+//! Small rotations, all of them tried out.
+use crate::{exhaust, random, replay};
+use domain::solve::rotation::{Effort, Plan, Problem, plan};
+
+pub fn solved(problem: &Problem) -> Result<Plan, domain::solve::Refusal> {
+    plan(
+        problem,
+        Effort {
+            states: u64::MAX,
+            go_on: &mut || true,
+        },
+    )
+}
+
+fn agree(seed: u64, problem: &Problem) -> bool {
+    let best = exhaust::best(problem);
+    match solved(problem) {
+        Ok(plan) => {
+            replay::check(problem, &plan);
+            assert!(plan.proven && plan.least_handling, "seed {seed} is proven");
+            let found = (plan.ends_ns, plan.handling_ns);
+            assert_eq!(Some(found), best, "seed {seed}: {problem:?}");
+            true
+        }
+        Err(refusal) => {
+            assert_eq!(best, None, "seed {seed} was refused: {refusal}");
+            false
+        }
+    }
+}
+
+#[test]
+fn equals_exhaustive_search() {
+    let solved = (0..600)
+        .filter(|&seed| agree(seed, &random::small(seed)))
+        .count();
+    assert!(solved >= 500, "only {solved} of 600 could be solved at all");
+}
+
+#[test]
+fn equals_exhaustive_search_from_a_bar_as_it_stands() {
+    let solved = (0..300)
+        .filter(|&seed| agree(seed, &random::under_way(seed)))
+        .count();
+    assert!(solved >= 200, "only {solved} of 300 could be solved at all");
+}

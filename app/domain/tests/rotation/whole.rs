@@ -1,0 +1,1 @@
+//! Whole evenings: four lifters of six turns over seven denominations.
