@@ -12,10 +12,10 @@ fn every_screen_says_what_it_said() {
 }
 
 #[test]
-fn every_lifter_of_every_demo_day_reaches_every_screen() {
+fn every_lifter_of_a_demo_week_reaches_every_screen() {
     let first = chrono::NaiveDate::from_ymd_opt(2026, 11, 23).expect("a day");
     let mut drawn = 0;
-    for offset in 0..28 {
+    for offset in 0..7 {
         let day = first + chrono::Days::new(offset);
         for name in [
             "Tevita", "Hamza", "Olumide", "Željka", "Ilkka", "Marisol", "Parvati", "Saoirse",
@@ -26,5 +26,5 @@ fn every_lifter_of_every_demo_day_reaches_every_screen() {
             }
         }
     }
-    assert!(drawn > 300, "only {drawn} screens were reached");
+    assert!(drawn > 100, "only {drawn} screens were reached");
 }
