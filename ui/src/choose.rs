@@ -30,6 +30,7 @@ impl ChooseFace {
         let to = window.global::<Choose<'_>>();
         to.set_gym(choose.gym.as_str().into());
         to.set_date(choose.date.as_str().into());
+        to.set_floor(choose.floor.as_str().into());
         to.set_empty(choose.empty.as_str().into());
         *self.all.borrow_mut() = choose.tiles.iter().map(tile).collect();
         self.settle(window);

@@ -109,9 +109,19 @@ impl RackFace {
                 thickness_mm,
             }
         }));
+        let crowded = |mark: &from::HeightMark| {
+            let above = rack
+                .marks
+                .iter()
+                .map(|other| other.height_mm - mark.height_mm);
+            above
+                .into_iter()
+                .any(|apart| apart > 0.0 && apart < rack.top_mm * 0.07)
+        };
         self.marks.settle(rack.marks.iter().map(|mark| Mark {
             word: mark.word.as_str().into(),
             height_mm: mark.height_mm,
+            under: crowded(mark),
         }));
         Rack {
             holes: self.holes.model(),

@@ -6,6 +6,7 @@ use crate::choose::ChooseFace;
 use crate::end::EndFace;
 use crate::entry::EntryFace;
 use crate::finger::Taps;
+use crate::floor::FloorFace;
 use crate::frame::FrameFace;
 use crate::generated::{Finger, KioskWindow};
 use crate::rest::RestFace;
@@ -38,6 +39,7 @@ struct Parts {
     rest: RestFace,
     stop: StopFace,
     end: EndFace,
+    floor: FloorFace,
 }
 
 impl Face {
@@ -58,6 +60,7 @@ impl Face {
             rest: RestFace::new(&window),
             stop: StopFace::new(&window),
             end: EndFace::new(&window),
+            floor: FloorFace::new(),
             window,
         });
         let turn = Rc::downgrade(&parts);
@@ -88,6 +91,7 @@ impl Face {
             Screen::Rest(rest) => parts.rest.show(window, rest),
             Screen::Stop(stop) => parts.stop.show(window, stop),
             Screen::End(end) => parts.end.show(window, end),
+            Screen::Floor(floor) => parts.floor.show(window, floor),
         }
         // Last, so that a screen is never seen with what it showed before.
         parts.frame.show(window, frame);

@@ -58,6 +58,7 @@ impl Taps {
             move || tell(&listener, tap.clone())
         };
         finger.on_all(plain(Tap::All));
+        finger.on_floor(plain(Tap::Floor));
         finger.on_undo(plain(Tap::Undo));
         finger.on_main(plain(Tap::Main));
         finger.on_other_reps(plain(Tap::OtherReps));

@@ -54,6 +54,7 @@ fn stage(screen: &view::Screen) -> Stage {
         view::Screen::Rest(_) => Stage::Rest,
         view::Screen::Stop(_) => Stage::Stop,
         view::Screen::End(_) => Stage::End,
+        view::Screen::Floor(_) => Stage::Floor,
     }
 }
 

@@ -11,7 +11,7 @@
 //! |---|---|---|
 //! | the lifter's name | tile on the screen of all lifters | `Lifter(name)` |
 //! | `switch to NAME` (shows the name and a word) | chip in the header | `Lifter(name)` |
-//! | `all lifters` | header | `All` |
+//! | `all lifters` | header; the floor | `All` |
 //! | the frame's `undo`: `undo`, `back` | bottom left | `Undo` |
 //! | the screen's `main`, then `, ` and `main_detail` if there is one: `2 done, back kept` | bottom right | `Main` |
 //! | `other reps` | at the bar | `OtherReps` |
@@ -22,6 +22,8 @@
 //! | the pad's `skip`: `skip this rung` | pad of reps | `Skip` |
 //! | the pad's `stop`: `end the lift` | pad of reps | `Stop` |
 //! | the screen's `go_on`: `go on, coach agrees` | the back moved | `GoOn` |
+//! | the screen's `floor`: `floor` | screen of all lifters | `Floor` |
+//! | the lifter's name | a turn on the floor | `Lifter(name)` |
 //! | `more lifters` | more lifters than tiles; the window turns the page itself | none |
 //!
 //! A second press within a quarter of a second of an accepted one is swallowed, wherever it
@@ -35,6 +37,7 @@ mod end;
 mod entry;
 mod face;
 mod finger;
+mod floor;
 mod frame;
 mod picture;
 mod rest;

@@ -77,7 +77,8 @@ fn the_main_answer_is_40_mm_wide_at_the_bottom_right_and_undo_at_the_bottom_left
             assert!(right - left >= 40.0 * MM, "{name}: {label:?} is too narrow");
             assert_eq!((*right, *bottom), (1256.0, 784.0), "{name}: {label:?}");
         } else {
-            let without = name.starts_with("choose") || name.starts_with("entry");
+            let without = ["choose", "entry", "floor"];
+            let without = without.iter().any(|start| name.starts_with(start));
             assert!(without, "{name} has no main answer");
         }
         let undo = all
@@ -87,6 +88,36 @@ fn the_main_answer_is_40_mm_wide_at_the_bottom_right_and_undo_at_the_bottom_left
             assert_eq!(*place, (24.0, 664.0, 214.0, 784.0), "{name}: {label:?}");
         }
     });
+}
+
+/// On the floor the words stand on buttons and are told by them, so the digits of whoever is up
+/// are measured by what is written at their place.
+#[test]
+fn the_numbers_of_whoever_is_up_are_20_minutes_of_arc_at_3_m() {
+    let (face, _) = open();
+    let least = 17.45 * MM;
+    for name in ["floor-two", "floor-four", "floor-pounds", "floor-racks"] {
+        let frame = bench::scene(name);
+        face.show_frame(&frame);
+        let view::Screen::Floor(floor) = &frame.screen else {
+            panic!("{name} is a floor");
+        };
+        let ups = floor.racks.iter().filter_map(|rack| rack.up.as_ref());
+        let first = |text: &str| text.split(' ').next().unwrap_or_default().to_owned();
+        for number in ups.flat_map(|up| [up.load.clone(), first(&up.reps), up.hole.clone()]) {
+            let all = ElementQuery::from_root(face.component())
+                .match_inherits("Numeral")
+                .find_all();
+            assert!(!all.is_empty(), "{name} has numbers");
+            for digits in &all {
+                let height = digits.size().height;
+                assert!(
+                    height >= least,
+                    "{name}, {number}: {height} px, under {least}"
+                );
+            }
+        }
+    }
 }
 
 /// All texts that are not captions of buttons.
@@ -121,7 +152,11 @@ fn the_numbers_of_now_are_20_minutes_of_arc_at_3_m() {
             Screen::Bar(at) => vec![at.load.clone(), first(&at.reps), at.hole.clone()],
             Screen::Rest(at) => vec![at.left.clone(), at.load.clone(), first(&at.reps)],
             Screen::SetUp(at) => vec![at.hole.clone()],
-            Screen::Choose(_) | Screen::Entry(_) | Screen::Stop(_) | Screen::End(_) => vec![],
+            Screen::Floor(_)
+            | Screen::Choose(_)
+            | Screen::Entry(_)
+            | Screen::Stop(_)
+            | Screen::End(_) => vec![],
         };
         let one = move || {
             let (face, _) = open();
@@ -161,7 +196,7 @@ fn ink(text: &ElementHandle) -> Area {
 }
 
 /// Texts of one face that run into another, into a button, or off the panel.
-fn collisions(face: &ui::Face, panel: (f32, f32)) -> Vec<String> {
+fn collisions(face: &ui::Face, panel: (f32, f32), on_boxes: bool) -> Vec<String> {
     let words = |text: &ElementHandle| text.accessible_label().unwrap_or_default().to_string();
     let all: Vec<(String, Area)> = texts(face).iter().map(|t| (words(t), ink(t))).collect();
     let pressed = buttons(face);
@@ -171,7 +206,9 @@ fn collisions(face: &ui::Face, panel: (f32, f32)) -> Vec<String> {
             found.push(format!("{text:?} leaves the panel: {here:?}"));
         }
         for (other, place) in all[at + 1..].iter().chain(&pressed) {
-            if apart(*here, *place) < 0.0 {
+            let on_it = here.0 >= place.0 && here.1 >= place.1;
+            let on_it = on_it && here.2 <= place.2 && here.3 <= place.3;
+            if apart(*here, *place) < 0.0 && !(on_boxes && on_it) {
                 found.push(format!("{text:?} runs into {other:?}: {here:?} {place:?}"));
             }
         }
@@ -186,11 +223,13 @@ fn no_text_runs_into_another_or_a_button_or_off_the_panel() {
         let one = move || {
             let (face, _) = open();
             face.show_frame(&frame);
+            // The numbers of the floor stand on boxes.
+            let on_boxes = name.starts_with("floor");
             let panels = [(1280, 800), (1024, 600), (1920, 1080)];
             let at = |(width, height): (u16, u16)| {
                 let size = PhysicalSize::new(width.into(), height.into());
                 face.window().set_size(size);
-                collisions(&face, (width.into(), height.into()))
+                collisions(&face, (width.into(), height.into()), on_boxes)
             };
             panels.into_iter().flat_map(at).collect::<Vec<_>>()
         };

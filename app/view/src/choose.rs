@@ -17,6 +17,8 @@ pub struct Choose {
     pub tiles: Vec<Tile>,
     /// A sentence when there is nobody to show, or empty.
     pub empty: String,
+    /// The button to the turns of all lifters: "floor"; empty when there are none to show.
+    pub floor: String,
 }
 
 /// One lifter.
@@ -58,6 +60,7 @@ pub(crate) fn choose(scene: &Scene<'_>) -> Choose {
         date: scene.date.format("%A %-d %B").to_string(),
         tiles,
         empty,
+        floor: String::new(),
     }
 }
 

@@ -7,6 +7,7 @@ use crate::end::End;
 use crate::end::end;
 use crate::entry::Entry;
 use crate::entry::pad_of;
+use crate::floor::Floor;
 use crate::rest::Rest;
 use crate::rest::rest;
 use crate::scene::Scene;
@@ -85,6 +86,8 @@ pub enum Screen {
     Stop(Stop),
     /// The lift is over.
     End(End),
+    /// The turns of all lifters at one glance.
+    Floor(Floor),
 }
 
 /// The most chips of other lifters.

@@ -10,6 +10,7 @@ pub mod draw;
 pub mod drawings;
 pub mod end;
 pub mod entry;
+pub mod floor;
 pub mod frame;
 pub mod rest;
 pub mod scene;

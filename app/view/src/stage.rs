@@ -82,7 +82,7 @@ impl Stage {
                 };
                 None
             }
-            Tap::All => {
+            Tap::All | Tap::Floor => {
                 *self = Self::default();
                 None
             }

@@ -7,6 +7,8 @@ pub enum Tap {
     Lifter(String),
     /// Back to all lifters.
     All,
+    /// The turns of all lifters at one glance.
+    Floor,
     /// Bottom left: take back the last entry, or leave a pad without an entry.
     Undo,
     /// The main button of the screen: start, done as planned, go now, end the lift.

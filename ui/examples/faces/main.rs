@@ -4,6 +4,7 @@
 #![allow(clippy::print_stdout, reason = "a tool for the terminal")]
 mod bars;
 mod draw;
+mod floors;
 mod ladders;
 mod scenes;
 mod words;

@@ -1,5 +1,5 @@
 //! Invented lifters on every screen and in every state, for looking and for tests.
-use super::{bars, words};
+use super::{bars, floors, words};
 use view::choose::{Choose, Tile};
 use view::{Chip, Frame, Pace, Screen};
 
@@ -26,6 +26,13 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
         ("end", frame(Screen::End(words::end()))),
         ("end-short", frame(Screen::End(words::end_short()))),
     ];
+    faces.push(("floor-two", on_floor(floors::two())));
+    faces.push(("floor-four", on_floor(floors::four())));
+    faces.push(("floor-six", on_floor(floors::six())));
+    faces.push(("floor-pounds", on_floor(floors::pounds())));
+    faces.push(("floor-racks", on_floor(floors::racks())));
+    faces.push(("floor-racks-six", on_floor(floors::racks_of_six())));
+    faces.push(("floor-empty", on_floor(floors::empty())));
     let mut notice = frame(Screen::Bar(bars::at_the_bar()));
     notice.notice = "The entry was not kept: the disk is full. Call whoever runs the gym.".into();
     faces.push(("bar-notice", notice.clone()));
@@ -91,6 +98,16 @@ pub(crate) fn long(screen: Screen) -> Frame {
     }
 }
 
+/// The floor belongs to no lifter.
+fn on_floor(floor: view::floor::Floor) -> Frame {
+    Frame {
+        lifter: String::new(),
+        lift: String::new(),
+        chips: vec![],
+        ..frame(Screen::Floor(floor))
+    }
+}
+
 fn chip(&(lifter, word, pace): &(&str, &str, Pace)) -> Chip {
     Chip {
         lifter: lifter.into(),
@@ -108,6 +125,11 @@ fn choose(tiles: &[Tile]) -> Screen {
             "Nobody has a plan for today. Put a coach's plan into the plans folder.".into()
         } else {
             String::new()
+        },
+        floor: if tiles.is_empty() {
+            String::new()
+        } else {
+            "floor".into()
         },
     })
 }

@@ -8,6 +8,8 @@
 pub(crate) mod bars;
 #[path = "../../examples/faces/draw.rs"]
 pub(crate) mod draw;
+#[path = "../../examples/faces/floors.rs"]
+pub(crate) mod floors;
 #[path = "../../examples/faces/ladders.rs"]
 pub(crate) mod ladders;
 #[path = "../../examples/faces/scenes.rs"]

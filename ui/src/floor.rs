@@ -1,0 +1,86 @@
+//! Fills the floor: the turns at one rack, or at two side by side.
+use crate::draw::{BarFace, change};
+use crate::frame::{number_and_word, pace};
+use crate::generated::{Floor, KioskWindow, Turn, Turns};
+use crate::rows::Rows;
+use slint::ComponentHandle as _;
+use view::floor::{FloorRack, FloorTurn};
+
+/// Later turns shown at a rack alone, and at each of two.
+const THEN: [usize; 2] = [5, 2];
+
+/// Keeps the lists of both racks.
+pub(crate) struct FloorFace {
+    racks: [RackTurns; 2],
+}
+
+/// The lists of one rack.
+struct RackTurns {
+    bar: BarFace,
+    then: Rows<Turn>,
+}
+
+impl FloorFace {
+    pub(crate) fn new() -> Self {
+        let rack = || RackTurns {
+            bar: BarFace::new(),
+            then: Rows::new(),
+        };
+        Self {
+            racks: [rack(), rack()],
+        }
+    }
+
+    pub(crate) fn show(&self, window: &KioskWindow, floor: &view::floor::Floor) {
+        let to = window.global::<Floor<'_>>();
+        to.set_empty(floor.empty.as_str().into());
+        let then = if floor.racks.len() > 1 {
+            THEN[1]
+        } else {
+            THEN[0]
+        };
+        if let Some(rack) = floor.racks.first() {
+            to.set_first(self.racks[0].show(rack, then));
+        }
+        if let Some(rack) = floor.racks.get(1) {
+            to.set_second(self.racks[1].show(rack, then));
+        }
+        to.set_racks(match floor.racks.len() {
+            0 => 0,
+            1 => 1,
+            _ => 2,
+        });
+    }
+}
+
+impl RackTurns {
+    fn show(&self, rack: &FloorRack, then: usize) -> Turns {
+        self.then.settle(rack.then.iter().take(then).map(turn));
+        let bar = rack.up.as_ref().map(|up| self.bar.draw(&up.bar));
+        Turns {
+            name: rack.name.as_str().into(),
+            is_up: rack.up.is_some(),
+            up: rack.up.as_ref().map(turn).unwrap_or_default(),
+            bar: bar.unwrap_or_default(),
+            is_next: rack.next.is_some(),
+            next: rack.next.as_ref().map(turn).unwrap_or_default(),
+            then: self.then.model(),
+        }
+    }
+}
+
+fn turn(turn: &FloorTurn) -> Turn {
+    let (reps, reps_word) = number_and_word(&turn.reps);
+    Turn {
+        lifter: turn.lifter.as_str().into(),
+        lift: turn.lift.as_str().into(),
+        load: turn.load.as_str().into(),
+        unit: turn.unit.as_str().into(),
+        reps: reps.into(),
+        reps_word: reps_word.into(),
+        hole: turn.hole.as_str().into(),
+        word: turn.word.as_str().into(),
+        pace: pace(turn.pace),
+        change: change(&turn.change),
+    }
+}
