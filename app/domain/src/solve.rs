@@ -11,6 +11,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt;
 
+pub mod balance;
 pub mod bar;
 mod equipment;
 pub mod hole;
