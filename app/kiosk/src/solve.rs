@@ -47,6 +47,13 @@
 //! `stress_over_yield` at the lowest point; and `note`, the words that go with every figure: a
 //! guide, never a certificate. What is left out is told in [`domain::solve::bar`].
 //!
+//! # balance
+//! In: `bar` (mass, collars included), `plates` (a list of `mark`, `nominal` and `mass` as
+//! weighed), `per_side` (nominal masses, inside to outside).
+//!
+//! Out: `left` and `right` (marks, inside to outside), `load` as it truly is, `difference` of the
+//! sides: least first, then the load nearest to the nominal one. See [`domain::solve::balance`].
+//!
 //! # All
 //! With `--times N` the planner alone runs N times more, and `median_us` is the median of what
 //! it took, in microseconds.
@@ -55,6 +62,7 @@ use self::watch::Watch;
 use serde::Serialize;
 use std::fmt;
 
+mod balance;
 mod bar;
 mod exact;
 mod hole;
@@ -64,7 +72,7 @@ mod read;
 mod watch;
 
 /// The problems that can be solved.
-pub const PROBLEMS: [&str; 3] = ["ladder", "hole", "bar"];
+pub const PROBLEMS: [&str; 4] = ["ladder", "hole", "bar", "balance"];
 
 /// The longest input that is read: 1 MiB.
 pub const INPUT_LIMIT: usize = 1 << 20;
@@ -108,6 +116,7 @@ fn solve(request: Request<'_>, watch: &mut Watch<'_>) -> Result<String, Fault> {
         "ladder" => ladder::solve,
         "hole" => hole::solve,
         "bar" => bar::solve,
+        "balance" => balance::solve,
         other => {
             let hint = nearest::hint(other, &PROBLEMS);
             return Err(Fault::new(
