@@ -80,6 +80,7 @@ impl Bench {
     pub(crate) fn screen(&self) -> &'static str {
         match self.frame().screen {
             Screen::Choose(_) => "choose",
+            Screen::Floor(_) => "floor",
             Screen::SetUp(_) => "set-up",
             Screen::Bar(_) => "bar",
             Screen::Entry(_) => "entry",

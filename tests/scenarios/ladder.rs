@@ -10,7 +10,7 @@ pub(crate) fn main_label(frame: &Frame) -> String {
         Screen::Rest(s) => s.main.clone(),
         Screen::Stop(s) => s.main.clone(),
         Screen::End(s) => s.main.clone(),
-        Screen::Choose(_) | Screen::Entry(_) => panic!("no main button here"),
+        Screen::Choose(_) | Screen::Floor(_) | Screen::Entry(_) => panic!("no main button here"),
     }
 }
 

@@ -112,3 +112,22 @@ fn who_waits_sees_after_whom_and_may_go_out_of_turn() {
         "one rung done, resting: {rungs:?}"
     );
 }
+
+#[test]
+fn the_floor_tells_the_order_and_a_name_leads_to_its_bar() {
+    let (_folder, bench) = begun();
+    bench.tap("all lifters");
+    bench.tap("floor");
+    let Screen::Floor(floor) = bench.frame().screen else {
+        panic!("the floor")
+    };
+    assert_eq!(floor.racks.len(), 1, "they share one rack");
+    let rack = &floor.racks[0];
+    let up = rack.up.clone().expect("somebody is up");
+    let next = rack.next.clone().expect("somebody is next");
+    assert_ne!(up.lifter, next.lifter);
+    assert!(FOUR.contains(&up.lifter.as_str()) && !up.change.sentence.is_empty());
+    assert!(!rack.then.is_empty());
+    bench.tap(&up.lifter);
+    assert_eq!((bench.screen(), bench.frame().lifter), ("bar", up.lifter));
+}

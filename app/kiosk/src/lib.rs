@@ -15,6 +15,7 @@ pub mod picture;
 pub mod replan;
 pub mod run;
 pub mod solve;
+mod walk;
 pub mod watch;
 
 pub use clock::{Clock, SystemClock};

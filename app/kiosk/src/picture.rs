@@ -9,6 +9,7 @@ use crate::folder::{DEMO, DEMO_PLAN, Folder};
 use crate::gym_files;
 use crate::kiosk::Kiosk;
 use crate::owner::Owner;
+use crate::walk::{Walk, walk};
 use chrono::{NaiveDate, NaiveTime};
 use clap::Args;
 use domain::{Event, Fact, Moment, State};
@@ -16,8 +17,7 @@ use journal::Journal;
 use plan::Source;
 use std::io::Write;
 use std::path::{Path, PathBuf};
-use view::draw::RowState;
-use view::{Frame, Screen, Tap};
+use view::Frame;
 
 /// Options of `picture`.
 #[derive(Debug, Args)]
@@ -63,25 +63,17 @@ pub struct Shown {
     walk: Walk,
 }
 
-#[derive(Debug, Clone, Copy)]
-enum Walk {
-    Choose,
-    SetUp,
-    Bar,
-    First,
-    Reps,
-    Moved,
-    Rest,
-    Stop,
-    End,
-}
-
 /// The screens that can be drawn.
-pub const SCREENS: [Shown; 9] = [
+pub const SCREENS: [Shown; 10] = [
     Shown {
         name: "choose",
         about: "all lifters of the day",
         walk: Walk::Choose,
+    },
+    Shown {
+        name: "floor",
+        about: "whose turn it is, who is next, at each rack",
+        walk: Walk::Floor,
     },
     Shown {
         name: "setup",
@@ -124,11 +116,6 @@ pub const SCREENS: [Shown; 9] = [
         walk: Walk::End,
     },
 ];
-
-/// Rungs done before the middle of a ladder is shown.
-const HALF_WAY: usize = 2;
-/// Taps at most on the way to a screen.
-const TAPS_MAX: usize = 60;
 
 /// Runs the command.
 ///
@@ -240,92 +227,4 @@ fn kept(data: &Path) -> Result<(State, domain::Gym, NaiveDate), KioskError> {
     let gym = gym_files::in_force(&owner)?;
     let today = chrono::Local::now().date_naive();
     Ok((owner.state().clone(), gym, today))
-}
-
-fn walk(
-    kiosk: &mut Kiosk,
-    clock: &BenchClock,
-    walk: Walk,
-    lifter: Option<&str>,
-) -> Result<Frame, KioskError> {
-    let with_sheet: Vec<String> = {
-        let day = kiosk.day().iter().filter(|e| e.outcome.is_ok());
-        day.map(|e| e.lifter.clone()).collect()
-    };
-    let shown = match lifter {
-        Some(name) => with_sheet.iter().find(|l| l.as_str() == name),
-        None => with_sheet.first(),
-    };
-    let Some(shown) = shown.cloned() else {
-        let date = kiosk.date();
-        let who = lifter.unwrap_or("nobody");
-        return Err(KioskError::Usage(format!(
-            "{who} has no lift to show on {date}; choose another with --date or --lifter"
-        )));
-    };
-    // Others are under way too, as on any evening.
-    for other in with_sheet.iter().filter(|l| **l != shown).take(2) {
-        kiosk.tap(&Tap::Lifter(other.clone()));
-        go_on_until(kiosk, clock, |frame| {
-            matches!(frame.screen, Screen::Rest(_))
-        });
-        clock.advance_ms(70_000);
-    }
-    kiosk.tap(&Tap::All);
-    if matches!(walk, Walk::Choose) {
-        return Ok(kiosk.frame());
-    }
-    kiosk.tap(&Tap::Lifter(shown));
-    if matches!(walk, Walk::SetUp) {
-        return Ok(kiosk.frame());
-    }
-    let at_bar = |frame: &Frame| matches!(frame.screen, Screen::Bar(_));
-    let rungs = if matches!(walk, Walk::First) {
-        0
-    } else {
-        HALF_WAY
-    };
-    for _ in 0..=rungs {
-        let frame = go_on_until(kiosk, clock, at_bar);
-        if rung_shown(&frame).is_none_or(|rung| rung >= rungs) {
-            break;
-        }
-        kiosk.tap(&Tap::Main);
-        clock.advance_ms(400_000);
-    }
-    Ok(match walk {
-        Walk::Choose | Walk::SetUp | Walk::Bar | Walk::First => kiosk.frame(),
-        Walk::Reps => kiosk.tap(&Tap::OtherReps),
-        Walk::Moved => kiosk.tap(&Tap::BackMoved),
-        Walk::Rest => {
-            kiosk.tap(&Tap::Main);
-            clock.advance_ms(50_000);
-            kiosk.frame()
-        }
-        Walk::Stop => {
-            kiosk.tap(&Tap::BackMoved);
-            kiosk.tap(&Tap::Number(1))
-        }
-        Walk::End => go_on_until(kiosk, clock, |frame| matches!(frame.screen, Screen::End(_))),
-    })
-}
-
-/// Which rung is on the screen, if the bar is.
-fn rung_shown(frame: &Frame) -> Option<usize> {
-    let Screen::Bar(bar) = &frame.screen else {
-        return None;
-    };
-    bar.ladder.iter().position(|row| row.state == RowState::Now)
-}
-
-fn go_on_until(kiosk: &mut Kiosk, clock: &BenchClock, there: impl Fn(&Frame) -> bool) -> Frame {
-    let mut frame = kiosk.frame();
-    for _ in 0..TAPS_MAX {
-        if there(&frame) {
-            break;
-        }
-        frame = kiosk.tap(&Tap::Main);
-        clock.advance_ms(1_000);
-    }
-    frame
 }

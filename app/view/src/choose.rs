@@ -4,6 +4,7 @@ use crate::frame::Pace;
 use crate::frame::pace;
 use crate::scene::Scene;
 use crate::words;
+use domain::rotation::stations;
 use domain::sheet::LiftSheet;
 
 /// What it shows.
@@ -60,7 +61,12 @@ pub(crate) fn choose(scene: &Scene<'_>) -> Choose {
         date: scene.date.format("%A %-d %B").to_string(),
         tiles,
         empty,
-        floor: String::new(),
+        floor: if stations(scene.state, scene.date).is_empty() {
+            ""
+        } else {
+            "floor"
+        }
+        .into(),
     }
 }
 

@@ -2,7 +2,12 @@
 //!
 //! Refuses: planning. The turns come in the order in which they are to be taken.
 use crate::draw::{BarDrawing, Change};
-use crate::frame::Pace;
+use crate::drawings;
+use crate::frame::{Pace, pace};
+use crate::scene::Scene;
+use crate::words;
+use domain::rotation::{Station, station_of, stations};
+use domain::state::LiftRun;
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
@@ -49,4 +54,94 @@ pub struct FloorTurn {
     pub bar: BarDrawing,
     /// What the hands have to do before this turn, each side; looked at for up and next.
     pub change: Change,
+}
+
+/// The most racks that are shown.
+const RACKS_MAX: usize = 2;
+/// The most turns after the next that are told.
+const THEN_MAX: usize = 5;
+
+/// The floor of now: at each rack the bar that most lifters share comes first.
+pub(crate) fn floor(scene: &Scene<'_>) -> Floor {
+    let mut open: Vec<Station> = stations(scene.state, scene.date).into_iter().collect();
+    open.retain(|station| scene.run_first(station).is_some());
+    // Most lifters first; the racks then keep the order of their names.
+    open.sort_by_key(|station| usize::MAX - lifters(scene, station));
+    open.truncate(RACKS_MAX);
+    open.sort();
+    let empty = if open.is_empty() {
+        "nobody is lifting yet"
+    } else {
+        ""
+    };
+    Floor {
+        racks: open.iter().map(|at| rack(scene, at)).collect(),
+        empty: empty.into(),
+    }
+}
+
+/// How many lifters share a station.
+fn lifters(scene: &Scene<'_>, station: &Station) -> usize {
+    scene
+        .runs()
+        .filter(|run| !run.is_over() && station_of(run) == *station)
+        .count()
+}
+
+fn rack(scene: &Scene<'_>, station: &Station) -> FloorRack {
+    let order = scene.state.rotation(station);
+    let turns: Vec<FloorTurn> = order
+        .iter()
+        .enumerate()
+        .filter_map(|(place, turn)| {
+            let run = scene.state.lifts.get(&turn.no)?;
+            Some(floor_turn(scene, run, usize::from(turn.rung), place))
+        })
+        .take(THEN_MAX + 2)
+        .collect();
+    let mut turns = turns.into_iter();
+    FloorRack {
+        name: station.rack.clone(),
+        up: turns.next(),
+        next: turns.next(),
+        then: turns.collect(),
+    }
+}
+
+fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> FloorTurn {
+    let sheet = &run.sheet;
+    let (on, to) = scene.stacks(run, rung);
+    let (load, reps) = sheet
+        .rungs
+        .get(rung)
+        .map_or((domain::Mass::ZERO, 0), |r| (r.load, r.reps));
+    let is_now = run.next_rung() == Some(rung);
+    let (pace, word) = match (place, is_now, pace(scene, run)) {
+        (_, true, (Pace::Resting, left)) => (Pace::Resting, format!("rest {left}")),
+        (_, true, (Pace::Stopped, word)) => (Pace::Stopped, word),
+        (0, ..) => (Pace::Ready, "up".into()),
+        (1, ..) => (Pace::Ready, "next".into()),
+        (_, true, (pace, word)) => (pace, word),
+        // A later set of somebody who lifts before: its rest has not begun.
+        (_, false, _) => {
+            let rest = sheet.rungs.get(rung).map_or(0, |r| r.rest_s);
+            (Pace::Resting, format!("rest {}", words::minutes(rest)))
+        }
+    };
+    FloorTurn {
+        lifter: sheet.lifter.clone(),
+        lift: format!("{}, {}", sheet.lift, words::rung(sheet, rung)),
+        load: load.number(sheet.unit),
+        unit: sheet.unit.word().into(),
+        reps: words::reps(reps),
+        hole: sheet
+            .pins
+            .as_ref()
+            .map(|p| p.hole.to_string())
+            .unwrap_or_default(),
+        word,
+        pace,
+        bar: drawings::bar(sheet, on, to),
+        change: drawings::change(on, to, sheet.unit),
+    }
 }

@@ -7,7 +7,7 @@ use crate::end::End;
 use crate::end::end;
 use crate::entry::Entry;
 use crate::entry::pad_of;
-use crate::floor::Floor;
+use crate::floor::{Floor, floor};
 use crate::rest::Rest;
 use crate::rest::rest;
 use crate::scene::Scene;
@@ -100,7 +100,7 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
     let lifter = stage.lifter.clone().unwrap_or_default();
     let (undo, undo_detail) = undo(stage, scene, &due);
     let lift = match due {
-        Due::All => String::new(),
+        Due::All | Due::Floor => String::new(),
         Due::Fresh(entry) => entry.map(|e| e.lift.clone()).unwrap_or_default(),
         Due::SetUp(run)
         | Due::Pad(run, ..)
@@ -111,6 +111,7 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
     };
     let screen = match due {
         Due::All => Screen::Choose(choose(scene)),
+        Due::Floor => Screen::Floor(floor(scene)),
         Due::Fresh(entry) => Screen::SetUp(fresh(scene, entry, &lifter)),
         Due::SetUp(run) => Screen::SetUp(SetUp {
             main: "back to the bar".into(),

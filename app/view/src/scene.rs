@@ -1,7 +1,7 @@
 //! All that a face is made from. Refuses: keeping anything; it borrows.
 use chrono::NaiveDate;
 use domain::day::DayEntry;
-use domain::rotation::{CalledTurn, station_of};
+use domain::rotation::{CalledTurn, Station, station_of};
 use domain::state::{LiftRun, State};
 use domain::{Gym, Moment, PlateFace};
 
@@ -68,6 +68,14 @@ impl<'a> Scene<'a> {
             before.map_or(on_bar, |turn| &turn.per_side),
             self.state.stack(run, rung),
         )
+    }
+
+    /// The lift whose turn is first at `station`.
+    #[must_use]
+    pub fn run_first(&self, station: &Station) -> Option<&'a LiftRun> {
+        self.state
+            .lifts
+            .get(&self.state.rotation(station).first()?.no)
     }
 
     /// The lifter whose turn is first at the station of `run`, if that is somebody else's.

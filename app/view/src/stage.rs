@@ -14,6 +14,8 @@ use domain::state::LiftRun;
 pub struct Stage {
     /// The lifter shown; `None` for all.
     pub lifter: Option<String>,
+    /// Whether the turns of all lifters are shown.
+    pub floor: bool,
     /// The pad that is open.
     pub pad: Option<PadOpen>,
     /// The rung that is begun before its rest is over.
@@ -43,6 +45,8 @@ pub enum PadOpen {
 pub(crate) enum Due<'a> {
     /// All lifters.
     All,
+    /// The turns of all lifters.
+    Floor,
     /// The set-up before a lift; `None` when there is nothing to lift.
     Fresh(Option<&'a domain::day::DayEntry>),
     /// The set-up in mid-lift.
@@ -82,7 +86,14 @@ impl Stage {
                 };
                 None
             }
-            Tap::All | Tap::Floor => {
+            Tap::Floor => {
+                *self = Self {
+                    floor: true,
+                    ..Self::default()
+                };
+                None
+            }
+            Tap::All => {
                 *self = Self::default();
                 None
             }
@@ -125,7 +136,7 @@ impl Stage {
     /// The screen that is due.
     pub(crate) fn due<'a>(&self, scene: &Scene<'a>) -> Due<'a> {
         let Some(lifter) = &self.lifter else {
-            return Due::All;
+            return if self.floor { Due::Floor } else { Due::All };
         };
         let Some(run) = scene.run(lifter) else {
             return Due::Fresh(scene.fresh(lifter));
@@ -212,7 +223,7 @@ impl Stage {
 
     fn main(&mut self, scene: &Scene<'_>, due: Due<'_>) -> Option<Command> {
         match due {
-            Due::All | Due::Pad(..) => None,
+            Due::All | Due::Floor | Due::Pad(..) => None,
             Due::Fresh(entry) => {
                 let sheet = entry?.outcome.as_ref().ok()?;
                 Some(Command::BeginLift(Box::new(sheet.clone())))
@@ -279,7 +290,10 @@ impl Stage {
     /// Whether this screen changes by itself as time passes.
     #[must_use]
     pub fn ticks(screen: &Screen) -> bool {
-        matches!(screen, Screen::Rest(_) | Screen::Choose(_))
+        matches!(
+            screen,
+            Screen::Rest(_) | Screen::Choose(_) | Screen::Floor(_)
+        )
     }
 }
 

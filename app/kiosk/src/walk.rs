@@ -1,0 +1,152 @@
+//! The way to each screen, in taps, for pictures.
+//!
+//! Refuses: private doors; a picture shows what a finger would reach.
+use crate::clock::BenchClock;
+use crate::error::KioskError;
+use crate::kiosk::Kiosk;
+use domain::rotation::{Station, stations};
+use view::draw::RowState;
+use view::{Frame, Screen, Tap};
+
+/// Which screen is wanted.
+#[derive(Debug, Clone, Copy)]
+pub(crate) enum Walk {
+    Choose,
+    Floor,
+    SetUp,
+    Bar,
+    First,
+    Reps,
+    Moved,
+    Rest,
+    Stop,
+    End,
+}
+
+/// Rungs done before the middle of a ladder is shown.
+const HALF_WAY: usize = 2;
+/// Taps at most on the way to a screen.
+const TAPS_MAX: usize = 60;
+/// Turns done before the floor is shown.
+const FLOOR_TURNS: usize = 15;
+
+/// Taps a kiosk in memory to the screen that is wanted.
+///
+/// # Errors
+/// [`KioskError::Usage`] when nobody, or not that lifter, has a lift to show.
+pub(crate) fn walk(
+    kiosk: &mut Kiosk,
+    clock: &BenchClock,
+    walk: Walk,
+    lifter: Option<&str>,
+) -> Result<Frame, KioskError> {
+    let with_sheet: Vec<String> = {
+        let day = kiosk.day().iter().filter(|e| e.outcome.is_ok());
+        day.map(|e| e.lifter.clone()).collect()
+    };
+    let shown = match lifter {
+        Some(name) => with_sheet.iter().find(|l| l.as_str() == name),
+        None => with_sheet.first(),
+    };
+    let Some(shown) = shown.cloned() else {
+        let date = kiosk.date();
+        let who = lifter.unwrap_or("nobody");
+        return Err(KioskError::Usage(format!(
+            "{who} has no lift to show on {date}; choose another with --date or --lifter"
+        )));
+    };
+    if matches!(walk, Walk::Floor) {
+        return Ok(walk_to_floor(kiosk, clock, &with_sheet));
+    }
+    // Others are under way too, as on any evening.
+    for other in with_sheet.iter().filter(|l| **l != shown).take(2) {
+        kiosk.tap(&Tap::Lifter(other.clone()));
+        go_on_until(kiosk, clock, |frame| {
+            matches!(frame.screen, Screen::Rest(_))
+        });
+        clock.advance_ms(70_000);
+    }
+    kiosk.tap(&Tap::All);
+    if matches!(walk, Walk::Choose) {
+        return Ok(kiosk.frame());
+    }
+    kiosk.tap(&Tap::Lifter(shown));
+    if matches!(walk, Walk::SetUp) {
+        return Ok(kiosk.frame());
+    }
+    let at_bar = |frame: &Frame| matches!(frame.screen, Screen::Bar(_));
+    let rungs = if matches!(walk, Walk::First) {
+        0
+    } else {
+        HALF_WAY
+    };
+    for _ in 0..=rungs {
+        let frame = go_on_until(kiosk, clock, at_bar);
+        if rung_shown(&frame).is_none_or(|rung| rung >= rungs) {
+            break;
+        }
+        kiosk.tap(&Tap::Main);
+        clock.advance_ms(400_000);
+    }
+    Ok(match walk {
+        Walk::Choose | Walk::Floor | Walk::SetUp | Walk::Bar | Walk::First => kiosk.frame(),
+        Walk::Reps => kiosk.tap(&Tap::OtherReps),
+        Walk::Moved => kiosk.tap(&Tap::BackMoved),
+        Walk::Rest => {
+            kiosk.tap(&Tap::Main);
+            clock.advance_ms(50_000);
+            kiosk.frame()
+        }
+        Walk::Stop => {
+            kiosk.tap(&Tap::BackMoved);
+            kiosk.tap(&Tap::Number(1))
+        }
+        Walk::End => go_on_until(kiosk, clock, |frame| matches!(frame.screen, Screen::End(_))),
+    })
+}
+
+/// Which rung is on the screen, if the bar is.
+fn rung_shown(frame: &Frame) -> Option<usize> {
+    let Screen::Bar(bar) = &frame.screen else {
+        return None;
+    };
+    bar.ladder.iter().position(|row| row.state == RowState::Now)
+}
+
+fn go_on_until(kiosk: &mut Kiosk, clock: &BenchClock, there: impl Fn(&Frame) -> bool) -> Frame {
+    let mut frame = kiosk.frame();
+    for _ in 0..TAPS_MAX {
+        if there(&frame) {
+            break;
+        }
+        frame = kiosk.tap(&Tap::Main);
+        clock.advance_ms(1_000);
+    }
+    frame
+}
+
+/// Everybody begins, some turns are done at each rack, and the floor is shown.
+fn walk_to_floor(kiosk: &mut Kiosk, clock: &BenchClock, lifters: &[String]) -> Frame {
+    for lifter in lifters {
+        kiosk.tap(&Tap::Lifter(lifter.clone()));
+        kiosk.tap(&Tap::Main);
+    }
+    let date = kiosk.date();
+    for turn in 0..FLOOR_TURNS {
+        let stations: Vec<Station> = stations(kiosk.state(), date).into_iter().collect();
+        let Some(station) = stations.get(turn % stations.len().max(1)) else {
+            break;
+        };
+        let first = kiosk.state().rotation(station).first();
+        let Some(run) = first.and_then(|turn| kiosk.state().lifts.get(&turn.no)) else {
+            continue;
+        };
+        let frame = kiosk.tap(&Tap::Lifter(run.sheet.lifter.clone()));
+        if matches!(frame.screen, Screen::Rest(_)) {
+            kiosk.tap(&Tap::Main);
+        }
+        kiosk.tap(&Tap::Main);
+        clock.advance_ms(25_000);
+    }
+    kiosk.tap(&Tap::Floor)
+}
