@@ -61,21 +61,43 @@ const RACKS_MAX: usize = 2;
 /// The most turns after the next that are told.
 const THEN_MAX: usize = 5;
 
-/// The floor of now: at each rack the bar that most lifters share comes first.
+/// The floor of now: at each rack the bar that most lifters share comes first; a second bar of
+/// one rack is shown where no other rack needs the place.
 pub(crate) fn floor(scene: &Scene<'_>) -> Floor {
     let mut open: Vec<Station> = stations(scene.state, scene.date).into_iter().collect();
     open.retain(|station| scene.run_first(station).is_some());
-    // Most lifters first; the racks then keep the order of their names.
     open.sort_by_key(|station| usize::MAX - lifters(scene, station));
-    open.truncate(RACKS_MAX);
-    open.sort();
-    let empty = if open.is_empty() {
+    let (mut shown, mut second): (Vec<Station>, Vec<Station>) = (Vec::new(), Vec::new());
+    for station in open {
+        let same_rack = shown.iter().any(|other| other.rack == station.rack);
+        if same_rack {
+            second.push(station)
+        } else {
+            shown.push(station)
+        }
+    }
+    shown.append(&mut second);
+    shown.truncate(RACKS_MAX);
+    shown.sort();
+    let empty = if shown.is_empty() {
         "nobody is lifting yet"
     } else {
         ""
     };
+    let alike = |at: &Station| shown.iter().filter(|other| other.rack == at.rack).count() > 1;
+    let name = |at: &Station| {
+        if alike(at) {
+            format!("{}, {}", at.rack, at.bar)
+        } else {
+            at.rack.clone()
+        }
+    };
+    let racks = shown.iter().map(|at| FloorRack {
+        name: name(at),
+        ..rack(scene, at)
+    });
     Floor {
-        racks: open.iter().map(|at| rack(scene, at)).collect(),
+        racks: racks.collect(),
         empty: empty.into(),
     }
 }
