@@ -115,6 +115,9 @@ fn sources_do_not_unwrap() {
 fn no_line_is_too_wide() {
     let mut broken = Vec::new();
     for (path, text) in sources(".rs").into_iter().chain(sources(".slint")) {
+        if short(&path).contains("examples/") {
+            continue; // Invented data stand there in rows.
+        }
         for (at, line) in text.lines().enumerate() {
             let told = line.contains('"') || line.trim_start().starts_with("//");
             if line.chars().count() > COLUMNS_MAX && !told {

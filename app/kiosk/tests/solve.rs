@@ -340,12 +340,18 @@ fn is_answer(answer: &Answer) -> bool {
 
 proptest! {
     #[test]
-    fn any_json_is_answered(problem in prop::sample::select(PROBLEMS.to_vec()), input in any_json()) {
+    fn any_json_is_answered(
+        problem in prop::sample::select(PROBLEMS.to_vec()),
+        input in any_json(),
+    ) {
         prop_assert!(is_answer(&solve(problem, &input.to_string())));
     }
 
     #[test]
-    fn nearly_right_problems_are_answered(problem in prop::sample::select(PROBLEMS.to_vec()), input in nearly_right()) {
+    fn nearly_right_problems_are_answered(
+        problem in prop::sample::select(PROBLEMS.to_vec()),
+        input in nearly_right(),
+    ) {
         prop_assert!(is_answer(&solve(problem, &input.to_string())));
     }
 
