@@ -2,6 +2,7 @@
 //!
 //! Refuses: guessing. What is not measured, not written or not loadable is said.
 use crate::equipment::{Bar, BarCondition, PlateSet, Rack};
+use crate::floor;
 use crate::gym::{Gym, Pattern};
 use crate::ladder::{BuiltLadder, WorkSet, build};
 use crate::lift::Lift;
@@ -11,6 +12,7 @@ use crate::place::place;
 use crate::prescription::{LoadWish, Prescription};
 use crate::sheet::{BarSheet, LiftSheet, Rung, RungKind, Warning};
 use crate::state::State;
+use crate::steel;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
@@ -121,6 +123,8 @@ pub fn sheet(
     if built.off != Mass::ZERO {
         warnings.push(Warning::NotLoadable);
     }
+    floor::warn(lift, &built.rungs, &mut warnings);
+    steel::warn(rack, bar, lift, &built.rungs, &mut warnings);
     Ok(LiftSheet {
         lifter: lifter.name.clone(),
         unit: lifter.unit,

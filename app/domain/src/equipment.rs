@@ -3,6 +3,7 @@
 //! Refuses: any claim that a piece is safe. Figures are the owner's.
 use crate::length::Length;
 use crate::mass::{Mass, MassUnit};
+use crate::stress::Stress;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -31,6 +32,19 @@ pub struct Rack {
     pub hole_change_ms: u32,
     /// The pins are moved only while the bar, collars included, carries at most this.
     pub hole_change_at_most: Mass,
+    /// What its maker stated.
+    pub stated: RackStated,
+}
+
+/// What the maker of a rack stated. What is not stated is not known, and nothing stands for it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct RackStated {
+    /// Rated load of both pins together, bar included.
+    pub pin_rated_load: Option<Mass>,
+    /// Rated load of the whole rack.
+    pub rack_rated_load: Option<Mass>,
+    /// Between the two lines on which a bar touches the pins, as measured.
+    pub support_span: Option<Length>,
 }
 
 /// With the pins in `hole` the bar's centre was measured at `bar_height` above the floor.
@@ -68,6 +82,21 @@ pub struct Bar {
     pub condition: BarCondition,
     /// Name of the rack that it stands by; `None` when it serves every rack.
     pub rack: Option<String>,
+    /// What its maker stated.
+    pub stated: BarStated,
+}
+
+/// What the maker of a bar stated. What is not stated is not known, and nothing stands for it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct BarStated {
+    /// Young's modulus of the shaft's steel.
+    pub youngs_modulus: Option<Stress>,
+    /// Stress at which the shaft's steel yields.
+    pub yield_stress: Option<Stress>,
+    /// Between the inner faces of the sleeves, where the innermost plates stop.
+    pub between_sleeves: Option<Length>,
+    /// Rated load, bar included.
+    pub rated_load: Option<Mass>,
 }
 
 /// What one plate is and looks like.

@@ -7,11 +7,13 @@
 
 extern crate alloc;
 
+pub mod body;
 pub mod day;
 pub mod decide;
 pub mod decimal;
 pub mod equipment;
 pub mod event;
+pub mod floor;
 pub mod gym;
 pub mod ladder;
 pub mod length;
@@ -26,6 +28,7 @@ pub mod rotation;
 pub mod sheet;
 pub mod solve;
 pub mod state;
+pub mod steel;
 pub mod stress;
 
 pub use decide::{Command, Refusal, decide};

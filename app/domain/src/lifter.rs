@@ -1,4 +1,5 @@
-//! A lifter: unit, rack, landmarks, gear, bests. Refuses: guessing a landmark.
+//! A lifter: unit, rack, landmarks, gear, bests. Refuses: guessing a landmark; see `body`.
+use crate::body::Body;
 use crate::length::Length;
 use crate::lift::Landmark;
 use crate::mass::{Mass, MassUnit};
@@ -20,6 +21,8 @@ pub struct Lifter {
     pub ladder: String,
     /// Heights above the floor in the shoes they lift in, as measured.
     pub landmarks: Vec<(Landmark, Length)>,
+    /// What landmarks may be estimated from where they were not measured.
+    pub body: Body,
     /// When the belt goes on.
     pub belt: GearFrom,
     /// When the straps go on.

@@ -1,6 +1,8 @@
 //! Where a lift starts on a given rack for a given body, and what it shares with its partner.
 //!
-//! Refuses: landmarks that nobody measured; the sheet then says so instead of a hole.
+//! Refuses: landmarks that nobody measured, unless an estimate can tell the rack's holes apart;
+//! the sheet says so with the hole, or instead of one.
+use crate::body::{Trust, trust};
 use crate::equipment::{Bar, BarCondition, Rack};
 use crate::gym::Gym;
 use crate::length::Length;
@@ -29,7 +31,10 @@ pub fn place(
     warnings: &mut Vec<Warning>,
 ) -> Place {
     let pins = match pins(rack, bar, lifter, lift) {
-        Ok(pins) => pins,
+        Ok(pins) => pins.map(|(pins, estimated)| {
+            warnings.extend(estimated);
+            pins
+        }),
         Err(warning) => {
             warnings.push(warning);
             None
@@ -39,20 +44,27 @@ pub fn place(
         warnings.push(Warning::StraightBarOnPins);
     }
     let overlap = overlap(gym, rack, lifter, lift, pins.as_ref());
+    let overlap = overlap.map(|(overlap, estimated)| {
+        warnings.extend(estimated);
+        overlap
+    });
     if overlap.as_ref().is_some_and(|o| o.length < o.least) {
         warnings.push(Warning::OverlapSmall);
     }
     Place { pins, overlap }
 }
 
-/// The pins of a lift; `Ok(None)` from the floor.
-fn pins(rack: &Rack, bar: &Bar, lifter: &Lifter, lift: &Lift) -> Result<Option<PinSheet>, Warning> {
+/// The pins of a lift, and what is to be said of them; `Ok(None)` from the floor.
+fn pins(
+    rack: &Rack,
+    bar: &Bar,
+    lifter: &Lifter,
+    lift: &Lift,
+) -> Result<Option<(PinSheet, Option<Warning>)>, Warning> {
     let Start::Pins { landmark, below } = lift.start else {
         return Ok(None);
     };
-    let height = lifter
-        .landmark(landmark)
-        .ok_or(Warning::NotMeasured(landmark))?;
+    let (height, estimated) = start_height(rack, lifter, landmark)?;
     let target = height - below;
     let problem = hole::Problem {
         first_hole: rack.first_hole,
@@ -68,7 +80,7 @@ fn pins(rack: &Rack, bar: &Bar, lifter: &Lifter, lift: &Lift) -> Result<Option<P
         calibration: rack.calibration,
     };
     let found = hole::find(&problem).map_err(|_| Warning::NoHole(target))?;
-    Ok(Some(PinSheet {
+    let pins = PinSheet {
         hole: found.hole,
         mats: found.mats.iter().map(|at| problem.mats[*at]).collect(),
         bar_height: whole(found.bar_height),
@@ -79,7 +91,54 @@ fn pins(rack: &Rack, bar: &Bar, lifter: &Lifter, lift: &Lift) -> Result<Option<P
         first_hole: rack.first_hole,
         spacing: rack.spacing,
         holes: rack.holes,
-    }))
+    };
+    Ok(Some((pins, estimated)))
+}
+
+/// The height of the landmark that a lift starts at: measured, else an estimate that can tell
+/// the rack's holes apart, with what is to be said of it.
+fn start_height(
+    rack: &Rack,
+    lifter: &Lifter,
+    landmark: Landmark,
+) -> Result<(Length, Option<Warning>), Warning> {
+    if let Some(height) = lifter.landmark(landmark) {
+        return Ok((height, None));
+    }
+    let estimate = lifter.body.estimate(landmark);
+    let estimate = estimate.ok_or(Warning::NotMeasured(landmark))?;
+    let (spread, spacing) = (estimate.spread, rack.spacing);
+    let doubtful = match trust(spread, spacing) {
+        Trust::TooRough => {
+            return Err(Warning::EstimateTooRough {
+                landmark,
+                spread,
+                spacing,
+            });
+        }
+        Trust::Doubtful => true,
+        Trust::StandsIn => false,
+    };
+    let told = Warning::Estimated {
+        landmark,
+        spread,
+        doubtful,
+    };
+    Ok((estimate.height, Some(told)))
+}
+
+/// The height of the landmark that a lift ends at, measured or estimated.
+fn end_height(lifter: &Lifter, landmark: Landmark) -> Option<(Length, Option<Warning>)> {
+    if let Some(height) = lifter.landmark(landmark) {
+        return Some((height, None));
+    }
+    let estimate = lifter.body.estimate(landmark)?;
+    let told = Warning::Estimated {
+        landmark,
+        spread: estimate.spread,
+        doubtful: false,
+    };
+    Some((estimate.height, Some(told)))
 }
 
 /// A height on a sheet: half a nanometre, which nobody can set a pin by, is dropped.
@@ -88,37 +147,36 @@ fn whole(height: hole::Height) -> Length {
 }
 
 /// What a lift shares with its partner: the end of the one that starts lower, less the start of
-/// the one on the pins.
+/// the one on the pins; and what is to be said of heights in it that nobody measured.
 fn overlap(
     gym: &Gym,
     rack: &Rack,
     lifter: &Lifter,
     lift: &Lift,
     pins: Option<&PinSheet>,
-) -> Option<Overlap> {
+) -> Option<(Overlap, Vec<Warning>)> {
     let partner = gym
         .lifts
         .iter()
         .find(|l| Some(&l.name) == lift.partner.as_ref())?;
-    let (lower_end, upper_start): (Landmark, Length) = match (lift.start, partner.start) {
-        (Start::Pins { .. }, Start::Floor) => (partner.end, pins?.bar_height),
+    let (lower_end, upper_start, mut told) = match (lift.start, partner.start) {
+        (Start::Pins { .. }, Start::Floor) => (partner.end, pins?.bar_height, Vec::new()),
         (Start::Floor, Start::Pins { .. }) => {
             let bar = gym
                 .bars_at(&rack.name)
                 .find(|b| b.condition == BarCondition::Retired);
             let bar = bar.or_else(|| gym.bars_at(&rack.name).next())?;
-            (
-                lift.end,
-                self::pins(rack, bar, lifter, partner).ok()??.bar_height,
-            )
+            let (start, told) = self::pins(rack, bar, lifter, partner).ok()??;
+            (lift.end, start.bar_height, told.into_iter().collect())
         }
         (Start::Pins { .. }, Start::Pins { .. }) | (Start::Floor, Start::Floor) => return None,
     };
-    let end = lifter.landmark(lower_end)?;
-    let least = lift.overlap_least.max(partner.overlap_least);
-    Some(Overlap {
+    let (end, estimated) = end_height(lifter, lower_end)?;
+    told.extend(estimated);
+    let overlap = Overlap {
         partner: partner.name.clone(),
         length: end - upper_start,
-        least,
-    })
+        least: lift.overlap_least.max(partner.overlap_least),
+    };
+    Some((overlap, told))
 }

@@ -49,7 +49,12 @@ impl LiftSheet {
     /// Whether the lift starts from pins, even when no hole could be given.
     #[must_use]
     pub fn is_from_pins(&self) -> bool {
-        let unplaced = |w: &Warning| matches!(w, Warning::NotMeasured(_) | Warning::NoHole(_));
+        let unplaced = |w: &Warning| {
+            matches!(
+                w,
+                Warning::NotMeasured(_) | Warning::NoHole(_) | Warning::EstimateTooRough { .. }
+            )
+        };
         self.pins.is_some() || self.warnings.iter().any(unplaced)
     }
 }
@@ -150,4 +155,60 @@ pub enum Warning {
     OverlapSmall,
     /// The plan's load cannot be loaded; the nearest is shown.
     NotLoadable,
+    /// The height was not measured but estimated from stature; what it comes to should be checked.
+    Estimated {
+        /// What was estimated.
+        landmark: Landmark,
+        /// Two people in three lie within so much of the estimate, up or down.
+        spread: Length,
+        /// Whether the rack's holes are so near to each other that another may well be right.
+        doubtful: bool,
+    },
+    /// The lift starts at a landmark of which there is an estimate alone, too rough to choose
+    /// among holes so near to each other: no hole is given.
+    EstimateTooRough {
+        /// What was estimated.
+        landmark: Landmark,
+        /// Two people in three lie within so much of the estimate, up or down.
+        spread: Length,
+        /// Between the centres of neighbouring holes.
+        spacing: Length,
+    },
+    /// From the floor with plates smaller than the standard disc: the bar starts too low.
+    LowPlates {
+        /// The lightest load that does.
+        from: Mass,
+        /// The heaviest.
+        to: Mass,
+        /// By how much to raise the bar.
+        raise: Length,
+    },
+    /// A load of the day is over what a maker stated.
+    OverRated {
+        /// What it is too much for.
+        what: Rated,
+        /// The heaviest load of the day.
+        load: Mass,
+        /// What was stated.
+        rated: Mass,
+    },
+    /// A fall on to the pins from this height would bend the bar for good, by what its maker
+    /// stated. A guide, never a certificate.
+    TakesSet {
+        /// The height; 0 when the load does it as soon as it is let go.
+        drop: Length,
+        /// Stress over yield at rest, in millionths.
+        of_yield_ppm: u32,
+    },
+}
+
+/// Something with a rated load.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Rated {
+    /// The pins, both together.
+    Pins,
+    /// The rack.
+    Rack,
+    /// The bar.
+    Bar,
 }

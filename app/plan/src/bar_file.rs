@@ -2,11 +2,12 @@
 use crate::fault::{Wrong, quote};
 use crate::fields;
 use crate::known::Known;
-use crate::quantity::{length, mass};
+use crate::quantity::{length, mass, rated, stress};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name};
-use domain::{Bar, BarCondition, Length, Mass, MassUnit, Rack};
+use domain::equipment::BarStated;
+use domain::{Bar, BarCondition, Length, Mass, MassUnit, Rack, Stress};
 
 /// Most bars of a gym.
 const BARS_MAX: usize = 100;
@@ -66,6 +67,7 @@ fn bar(doc: &mut Doc<'_>, entry: &Entry<'_>, name: Option<String>, racks: &Known
     ];
     let condition = entry.text(doc, "condition", |text| choice(text, &conditions));
     let rack = entry.text(doc, "rack", |text| racks.find(text));
+    let stated = stated(doc, entry);
     Some(Bar {
         name: name?,
         mass: own?.0,
@@ -74,5 +76,20 @@ fn bar(doc: &mut Doc<'_>, entry: &Entry<'_>, name: Option<String>, racks: &Known
         sleeve: sleeve?,
         condition: condition?,
         rack,
+        stated,
     })
+}
+
+/// What the maker stated; each figure may be left out.
+fn stated(doc: &mut Doc<'_>, entry: &Entry<'_>) -> BarStated {
+    let between = Length::mm(500)..=Length::mm(2_000);
+    let stiff = Stress::gpa(50)..=Stress::gpa(500);
+    let yields = Stress::mpa(50)..=Stress::mpa(5_000);
+    let such = ["\"205 GPa\"", "\"1000 MPa\""];
+    BarStated {
+        rated_load: entry.text(doc, "rated_load", rated),
+        between_sleeves: entry.text(doc, "between_sleeves", |text| length(text, &between)),
+        youngs_modulus: entry.text(doc, "youngs_modulus", |text| stress(text, &stiff, such[0])),
+        yield_stress: entry.text(doc, "yield", |text| stress(text, &yields, such[1])),
+    }
 }

@@ -10,6 +10,7 @@ use crate::quantity::{length, mass, whole};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name};
+use domain::body::{Body, Sex};
 use domain::lift::Landmark;
 use domain::lifter::GearFrom;
 use domain::{Gym, Length, LengthUnit, Lifter, Mass, MassUnit};
@@ -86,6 +87,7 @@ fn lifter(
     let bar = entry.text(doc, "bar", |text| names.bars.find(text));
     let ladder = entry.text(doc, "ladder", |text| names.patterns.find(text));
     let landmarks = landmarks(doc, entry);
+    let body = body(doc, entry);
     let belt = entry.text(doc, "belt", gear);
     let straps = entry.text(doc, "straps", gear);
     let bests = bests(doc, entry, &names.lifts);
@@ -96,10 +98,24 @@ fn lifter(
         bar,
         ladder: ladder.unwrap_or_else(|| LADDER_DEFAULT.to_owned()),
         landmarks,
+        body,
         belt: belt.unwrap_or(GearFrom::Never),
         straps: straps.unwrap_or(GearFrom::Never),
         bests,
     })
+}
+
+/// What landmarks may be estimated from.
+fn body(doc: &mut Doc<'_>, entry: &Entry<'_>) -> Body {
+    let tall = Length::mm(1_000)..=Length::mm(2_500);
+    let thick = Length::ZERO..=Length::mm(60);
+    let sexes = [("female", Sex::Female), ("male", Sex::Male)];
+    Body {
+        stature: entry.text(doc, "stature", |text| length(text, &tall)),
+        stature_said: entry.text(doc, "stature_said", |text| length(text, &tall)),
+        sex: entry.text(doc, "sex", |text| choice(text, &sexes)),
+        sole: entry.text(doc, "sole", |text| length(text, &thick)),
+    }
 }
 
 /// Reads "never", "rung 3" or "100 kg".

@@ -4,7 +4,7 @@
 use crate::fault::Wrong;
 use domain::decimal::{self, DecimalFault};
 use domain::mass::QuantityFault;
-use domain::{Length, LengthUnit, Mass, MassUnit};
+use domain::{Length, LengthUnit, Mass, MassUnit, Stress};
 use std::fmt::Display;
 use std::ops::RangeInclusive;
 
@@ -85,6 +85,26 @@ pub(crate) fn length(text: &str, range: &RangeInclusive<Length>) -> Result<Lengt
         words(text, "a length", fault, &write, "\"50 mm\" or \"1 1/4 in\"")
     })?;
     outside(text, &length, range, |limit| limit.words(LengthUnit::Mm)).map_or(Ok(length), Err)
+}
+
+/// Reads a load that a maker stated, 10 kg to 10 t.
+pub(crate) fn rated(text: &str) -> Result<Mass, Wrong> {
+    let range = Mass::of(MassUnit::Kg, 10_000)..=Mass::of(MassUnit::Kg, 10_000_000);
+    mass(text, &range).map(|(mass, _)| mass)
+}
+
+/// Reads a stress with its unit.
+pub(crate) fn stress(
+    text: &str,
+    range: &RangeInclusive<Stress>,
+    example: &str,
+) -> Result<Stress, Wrong> {
+    let bare = text.trim();
+    let stress = Stress::read(&with_point(text)).map_err(|fault| {
+        let write = format!("write \"{bare} MPa\", \"{bare} GPa\" or \"{bare} psi\"");
+        words(text, "a stress", fault, &write, example)
+    })?;
+    outside(text, &stress, range, |limit| limit.words()).map_or(Ok(stress), Err)
 }
 
 /// Reads a whole number.

@@ -2,11 +2,11 @@
 use crate::fault::Wrong;
 use crate::fields;
 use crate::known::Known;
-use crate::quantity::{length, mass, time_ms};
+use crate::quantity::{length, mass, rated, time_ms};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::name;
-use domain::equipment::Calibration;
+use domain::equipment::{Calibration, RackStated};
 use domain::{Length, LengthUnit, Mass, MassUnit, Rack};
 
 /// Most racks of a gym.
@@ -54,6 +54,11 @@ fn rack(doc: &mut Doc<'_>, entry: &Entry<'_>, name: Option<String>, sets: &Known
     let at_most = entry.text(doc, "hole_change_at_most", |text| {
         mass(text, &(Mass::ZERO..=Mass::of(MassUnit::Kg, 500_000)))
     });
+    let stated = RackStated {
+        pin_rated_load: entry.text(doc, "pin_rated_load", rated),
+        rack_rated_load: entry.text(doc, "rack_rated_load", rated),
+        support_span: entry.text(doc, "support_span", |text| length(text, &mm(100, 2_000))),
+    };
     fit(doc, entry, spacing, pin, hole);
     let rack = Rack {
         name: name?,
@@ -67,6 +72,7 @@ fn rack(doc: &mut Doc<'_>, entry: &Entry<'_>, name: Option<String>, sets: &Known
         plates: plates?,
         hole_change_ms: change.unwrap_or(HOLE_CHANGE_MS),
         hole_change_at_most: at_most.map_or(HOLE_CHANGE_AT_MOST, |(mass, _)| mass),
+        stated,
     };
     if let Some((Some(read), at)) = calibration {
         judge(doc, &at, &rack, read);

@@ -137,6 +137,33 @@ fn gym_files() {
 }
 
 #[test]
+fn what_makers_stated() {
+    let changes = [
+        (
+            "\"straight\"",
+            "\"straight\"\nyield = \"1000\"\nyoungs_modulus = \"205 MPa\"",
+        ),
+        (
+            "\"straight\"",
+            "\"straight\"\nyield = \"190,000 psi\"\nyoungs_modulus = 205",
+        ),
+        (
+            "\"straight\"",
+            "\"straight\"\nrated_load = \"5 kg\"\nbetween_sleeves = \"13 m\"",
+        ),
+        (
+            "[\"20 mm\"]",
+            "[\"20 mm\"]\npin_rated_load = \"1000\"\nsupport_span = \"42 mm\"",
+        ),
+    ];
+    let mut out = String::new();
+    for one in changes {
+        change(&mut out, GYM, one);
+    }
+    insta::assert_snapshot!(out);
+}
+
+#[test]
 fn lifts_and_patterns() {
     let tail = "[[plate_set]]\nname = \"pounds\"";
     let mut out = String::new();
@@ -186,6 +213,14 @@ fn lifter_files() {
         ),
         ("name = \"Tevita\"\nunit = \"lb\"\n", ""),
         ("landmarks = {", "landmarks = ["),
+        (
+            "landmarks",
+            "stature = \"1.8 kg\"\nstature_said = \"6 ft\"\nlandmarks",
+        ),
+        (
+            "landmarks",
+            "stature = \"18 cm\"\nsex = \"m\"\nsole = \"10 cm\"\nlandmarks",
+        ),
         ("[[lifter]]", "[[lifters]]"),
     ];
     let mut out = String::new();

@@ -20,6 +20,7 @@ pub mod sheet_text;
 pub mod stage;
 pub mod stop;
 pub mod tap;
+mod warning;
 pub mod words;
 
 pub use frame::{Chip, Frame, Pace, Screen, frame};

@@ -94,6 +94,8 @@ pub struct PinDoc {
     pub bar_height: String,
     /// Bar height less the target, with unit; negative is lower.
     pub off_target: String,
+    /// Whether the body's height was estimated, not measured.
+    pub estimated: bool,
 }
 
 /// Height shared by two partial pulls.
@@ -189,7 +191,7 @@ fn lift_doc(sheet: &LiftSheet) -> LiftDoc {
             "floor"
         }
         .into(),
-        pins: sheet.pins.as_ref().map(pin_doc),
+        pins: sheet.pins.as_ref().map(|pins| pin_doc(sheet, pins)),
         overlap: sheet.overlap.as_ref().map(|o| OverlapDoc {
             partner: o.partner.clone(),
             length: o.length.exact(LengthUnit::Mm),
@@ -213,12 +215,13 @@ fn lift_doc(sheet: &LiftSheet) -> LiftDoc {
     }
 }
 
-fn pin_doc(pins: &PinSheet) -> PinDoc {
+fn pin_doc(sheet: &LiftSheet, pins: &PinSheet) -> PinDoc {
     PinDoc {
         hole: pins.hole,
         mats: pins.mats.iter().map(|m| m.exact(LengthUnit::Mm)).collect(),
         bar_height: pins.bar_height.exact(LengthUnit::Mm),
         off_target: pins.off_target.exact(LengthUnit::Mm),
+        estimated: words::is_estimated(sheet),
     }
 }
 

@@ -46,7 +46,13 @@ fn lift(text: &mut String, sheet: &LiftSheet) {
     match &sheet.pins {
         Some(pins) => {
             let height = words::bar_height(pins);
-            let words = format!("hole {}, {}; {height}", pins.hole, words::mats(&pins.mats));
+            let estimated = if words::is_estimated(sheet) {
+                "; estimated, measure"
+            } else {
+                ""
+            };
+            let mats = words::mats(&pins.mats);
+            let words = format!("hole {}, {mats}; {height}{estimated}", pins.hole);
             line(text, "pins", &words);
         }
         None if sheet.is_from_pins() => line(text, "pins", "not set: see below"),

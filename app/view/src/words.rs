@@ -1,8 +1,9 @@
 //! Words and numbers as a lifter reads them. Refuses: deciding anything.
+pub use crate::warning::{is_estimated, not_measured, warning};
 use domain::event::Hold;
-use domain::lift::{Grip, Landmark};
-use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind, Warning};
-use domain::{LengthUnit, Mass, MassUnit, PlateFace};
+use domain::lift::Grip;
+use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
+use domain::{Length, LengthUnit, Mass, MassUnit, PlateFace};
 
 /// "2:10".
 #[must_use]
@@ -73,7 +74,7 @@ pub fn grip(grip: Grip) -> &'static str {
 
 /// "no mat", "1 mat, 20 mm", "2 mats, 10 + 20 mm".
 #[must_use]
-pub fn mats(mats: &[domain::Length]) -> String {
+pub fn mats(mats: &[Length]) -> String {
     let thick: Vec<String> = mats.iter().map(|m| m.number(LengthUnit::Mm)).collect();
     match thick.as_slice() {
         [] => "no mat".into(),
@@ -83,7 +84,7 @@ pub fn mats(mats: &[domain::Length]) -> String {
 }
 
 /// Whole millimetres: nobody sets a pin finer.
-fn whole_mm(length: domain::Length) -> String {
+pub(crate) fn whole_mm(length: Length) -> String {
     domain::decimal::write_rounded(length.nm(), LengthUnit::Mm.scale(), 0)
 }
 
@@ -92,7 +93,7 @@ fn whole_mm(length: domain::Length) -> String {
 pub fn bar_height(pins: &PinSheet) -> String {
     let bar = whole_mm(pins.bar_height);
     let off = pins.off_target.nm();
-    let by = whole_mm(domain::Length::from_nm(off.abs()));
+    let by = whole_mm(Length::from_nm(off.abs()));
     let how = match off {
         _ if by == "0" => "on the mark".into(),
         ..0 => format!("{by} mm under the mark"),
@@ -107,7 +108,7 @@ pub fn overlap(sheet: &LiftSheet) -> String {
     let Some(shared) = &sheet.overlap else {
         return String::new();
     };
-    let both = |l: domain::Length| {
+    let both = |l: Length| {
         format!(
             "{} mm ({} in)",
             l.number(LengthUnit::Mm),
@@ -183,40 +184,4 @@ pub fn place(n: usize) -> String {
         _ => "th",
     };
     format!("{n}{ending}")
-}
-
-/// One warning as a sentence: what is the matter, then what to do.
-#[must_use]
-pub fn warning(sheet: &LiftSheet, warning: &Warning) -> String {
-    match warning {
-        Warning::NotMeasured(landmark) => not_measured(*landmark),
-        Warning::NoHole(target) => format!(
-            "no hole of {} puts the bar at {} mm; use blocks, or another rack",
-            sheet.rack,
-            target.number(LengthUnit::Mm)
-        ),
-        Warning::StraightBarOnPins => {
-            "a straight bar lies on the pins and may take a set; fetch the retired one".into()
-        }
-        Warning::OverlapSmall => format!(
-            "the overlap is under the coach's least of {} mm; set the pins lower",
-            sheet
-                .overlap
-                .as_ref()
-                .map_or_else(String::new, |o| o.least.number(LengthUnit::Mm))
-        ),
-        Warning::NotLoadable => format!(
-            "{} cannot be loaded here; the nearest is shown",
-            sheet.asked.words(sheet.unit)
-        ),
-    }
-}
-
-/// The sentence for a landmark that nobody measured.
-#[must_use]
-pub fn not_measured(landmark: Landmark) -> String {
-    format!(
-        "the {} is not measured; let the coach measure it, then set the pins",
-        landmark.word()
-    )
 }

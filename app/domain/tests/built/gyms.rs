@@ -15,6 +15,7 @@ pub(crate) fn bar(text: &str) -> Bar {
         sleeve: Length::mm(410),
         condition: BarCondition::Straight,
         rack: None,
+        stated: domain::equipment::BarStated::default(),
     }
 }
 

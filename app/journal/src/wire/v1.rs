@@ -7,6 +7,7 @@ mod plan;
 mod rotation;
 mod rung;
 mod sheet;
+mod warning;
 mod words;
 
 use super::{WireFault, Written};

@@ -3,7 +3,7 @@ use chrono::NaiveDate;
 use domain::lift::{Grip, Landmark};
 use domain::prescription::LoadWish;
 use domain::rotation::{CalledTurn, Station};
-use domain::sheet::{BarSheet, Overlap, PinSheet, RungKind, Warning};
+use domain::sheet::{BarSheet, Overlap, PinSheet, Rated, RungKind, Warning};
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
     Rung,
@@ -103,6 +103,14 @@ fn rungs() -> Vec<Rung> {
     vec![warm, work]
 }
 
+fn over(what: Rated) -> Warning {
+    Warning::OverRated {
+        what,
+        load: kg(75_000),
+        rated: kg(70_000),
+    }
+}
+
 /// From pins, in kilos, with everything that a sheet can hold.
 pub(crate) fn from_pins() -> LiftSheet {
     LiftSheet {
@@ -127,6 +135,18 @@ pub(crate) fn from_pins() -> LiftSheet {
             Warning::OverlapSmall,
             Warning::NotLoadable,
             Warning::StraightBarOnPins,
+            Warning::Estimated {
+                landmark: Landmark::TibialTuberosity,
+                spread: Length::mm(16),
+                doubtful: true,
+            },
+            over(Rated::Pins),
+            over(Rated::Rack),
+            over(Rated::Bar),
+            Warning::TakesSet {
+                drop: Length::mm(205),
+                of_yield_ppm: 97_900,
+            },
         ],
         note: String::new(),
     }
@@ -149,6 +169,16 @@ pub(crate) fn from_floor() -> LiftSheet {
             Warning::NotMeasured(Landmark::MidThigh),
             Warning::NotMeasured(Landmark::Lockout),
             Warning::NoHole(Length::mm(-1)),
+            Warning::EstimateTooRough {
+                landmark: Landmark::MidThigh,
+                spread: Length::mm(23),
+                spacing: Length::mm(25),
+            },
+            Warning::LowPlates {
+                from: kg(30_000),
+                to: kg(40_000),
+                raise: Length::from_nm(62_500_000),
+            },
         ],
         ..from_pins()
     }

@@ -3,7 +3,7 @@ use chrono::NaiveDate;
 use domain::lift::{Grip, Landmark};
 use domain::prescription::LoadWish;
 use domain::rotation::{CalledTurn, Station};
-use domain::sheet::{BarSheet, Overlap, PinSheet, RungKind, Warning};
+use domain::sheet::{BarSheet, Overlap, PinSheet, Rated, RungKind, Warning};
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
     Rung,
@@ -49,8 +49,38 @@ fn warning() -> impl Strategy<Value = Warning> {
         length().prop_map(Warning::NoHole),
         Just(Warning::StraightBarOnPins),
         Just(Warning::OverlapSmall),
-        Just(Warning::NotLoadable)
+        Just(Warning::NotLoadable),
+        (landmark(), length(), any::<bool>()).prop_map(|(landmark, spread, doubtful)| {
+            Warning::Estimated {
+                landmark,
+                spread,
+                doubtful,
+            }
+        }),
+        (landmark(), length(), length()).prop_map(|(landmark, spread, spacing)| {
+            Warning::EstimateTooRough {
+                landmark,
+                spread,
+                spacing,
+            }
+        }),
+        (mass(), mass(), length()).prop_map(|(from, to, raise)| Warning::LowPlates {
+            from,
+            to,
+            raise
+        }),
+        (rated(), mass(), mass()).prop_map(|(what, load, rated)| Warning::OverRated {
+            what,
+            load,
+            rated
+        }),
+        (length(), any::<u32>())
+            .prop_map(|(drop, of_yield_ppm)| Warning::TakesSet { drop, of_yield_ppm }),
     ]
+}
+
+fn rated() -> impl Strategy<Value = Rated> {
+    prop_oneof![Just(Rated::Pins), Just(Rated::Rack), Just(Rated::Bar)]
 }
 
 fn face() -> impl Strategy<Value = PlateFace> {

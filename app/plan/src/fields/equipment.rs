@@ -90,6 +90,24 @@ pub const RACK: Table = Table {
             "\"135 lb\"",
             "the pins are moved only while the bar, collars included, carries at most this",
         ),
+        may(
+            "pin_rated_load",
+            "not known, and not held against",
+            "\"450 kg\"",
+            "what both pins together are rated for, bar included, as their maker stated, 10 kg to 10 t",
+        ),
+        may(
+            "rack_rated_load",
+            "not known, and not held against",
+            "\"450 kg\"",
+            "what the rack is rated for, as its maker stated, 10 kg to 10 t",
+        ),
+        may(
+            "support_span",
+            "not known, so no bar is bent on it",
+            "\"1.05 m\"",
+            "between the two lines on which a bar touches the pins, 100 mm to 2 m",
+        ),
     ],
 };
 
@@ -136,6 +154,30 @@ pub const BAR: Table = Table {
             "it serves every rack",
             "\"river rack\"",
             "name of the rack that it stands by; each rack needs a bar that serves it",
+        ),
+        may(
+            "rated_load",
+            "not known, and not held against",
+            "\"500 kg\"",
+            "what it is rated for, itself included, as its maker stated, 10 kg to 10 t",
+        ),
+        may(
+            "between_sleeves",
+            "not known, so it is not bent on pins",
+            "\"1310 mm\"",
+            "between the inner faces of the sleeves, where the innermost plates stop, 500 mm to 2 m",
+        ),
+        may(
+            "youngs_modulus",
+            "not known, so it is not bent on pins",
+            "\"205 GPa\"",
+            "stiffness of the shaft's steel as its maker stated, 50 to 500 GPa; also in psi or ksi, rounded to the pascal",
+        ),
+        may(
+            "yield",
+            "not known, so it is not bent on pins",
+            "\"1000 MPa\"",
+            "stress at which the shaft's steel yields, as its maker stated (the tensile strength is another figure and higher), 50 to 5000 MPa; also in psi or ksi, rounded to the pascal",
         ),
     ],
 };

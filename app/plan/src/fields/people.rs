@@ -43,6 +43,30 @@ pub const LIFTER: Table = Table {
             "heights above the floor in the shoes they lift in",
         ),
         may(
+            "stature",
+            "not measured",
+            "\"1756 mm\"",
+            "height without shoes as measured, 1 to 2.5 m; landmarks that were not measured are estimated from it, and the sheet says so",
+        ),
+        may(
+            "stature_said",
+            "not asked",
+            "\"1780 mm\"",
+            "height as the lifter says it, 1 to 2.5 m; used where it was not measured, less what people overstate",
+        ),
+        may(
+            "sex",
+            "both are taken together",
+            "\"female\"",
+            "\"female\" or \"male\", as the survey that the estimates come from counted people",
+        ),
+        may(
+            "sole",
+            "20 mm, give or take 5 mm",
+            "\"18 mm\"",
+            "how much the shoes they lift in raise them, 0 to 60 mm; for estimates alone",
+        ),
+        may(
             "belt",
             "\"never\"",
             "\"rung 3\"",

@@ -3,7 +3,8 @@
 //! Plate faces are written once per sheet and rungs name them by number, from 0: a sheet would
 //! otherwise be several times as long. Refuses: unknown fields, numbers of no plate.
 use super::rung::{PlateFaceV1, RungSheetV1};
-use super::words::{GripV1, LandmarkV1, UnitV1, WarningV1};
+use super::warning::WarningV1;
+use super::words::{GripV1, LandmarkV1, UnitV1};
 use super::{WireFault, present, read_date, write_date};
 use domain::sheet::{BarSheet, Overlap, PinSheet, Warning};
 use domain::{Fact, Length, LiftNo, LiftSheet, Mass, PlateFace};

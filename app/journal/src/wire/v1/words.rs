@@ -1,9 +1,9 @@
 //! Wire version 1: choices as words. Never change; add v2.
 //!
 //! Refuses: any other word.
+use domain::MassUnit;
 use domain::lift::{Grip, Landmark};
-use domain::sheet::{RungKind, Warning};
-use domain::{Length, MassUnit};
+use domain::sheet::RungKind;
 use serde::{Deserialize, Serialize};
 
 /// Kilo or pound.
@@ -122,46 +122,6 @@ impl From<RungKindV1> for RungKind {
         match kind {
             RungKindV1::WarmUp => Self::WarmUp,
             RungKindV1::Work => Self::Work,
-        }
-    }
-}
-
-/// Something that the coach should know about a sheet.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub(crate) enum WarningV1 {
-    /// Nobody measured that landmark.
-    NotMeasured(LandmarkV1),
-    /// No hole serves that target height.
-    NoHoleNm(i64),
-    /// A straight bar lies on the pins.
-    StraightBarOnPins,
-    /// Under the coach's least.
-    OverlapSmall,
-    /// The nearest load is shown.
-    NotLoadable,
-}
-
-impl From<&Warning> for WarningV1 {
-    fn from(warning: &Warning) -> Self {
-        match warning {
-            Warning::NotMeasured(landmark) => Self::NotMeasured((*landmark).into()),
-            Warning::NoHole(target) => Self::NoHoleNm(target.nm()),
-            Warning::StraightBarOnPins => Self::StraightBarOnPins,
-            Warning::OverlapSmall => Self::OverlapSmall,
-            Warning::NotLoadable => Self::NotLoadable,
-        }
-    }
-}
-
-impl From<WarningV1> for Warning {
-    fn from(warning: WarningV1) -> Self {
-        match warning {
-            WarningV1::NotMeasured(landmark) => Self::NotMeasured(landmark.into()),
-            WarningV1::NoHoleNm(nm) => Self::NoHole(Length::from_nm(nm)),
-            WarningV1::StraightBarOnPins => Self::StraightBarOnPins,
-            WarningV1::OverlapSmall => Self::OverlapSmall,
-            WarningV1::NotLoadable => Self::NotLoadable,
         }
     }
 }
