@@ -66,7 +66,7 @@ fn row() -> impl Strategy<Value = Prescription> {
         any::<bool>(),
         any::<bool>(),
         40_000..900_000_i64,
-        3_000..=15_000_u32,
+        6_000..=15_000_u32,
     );
     let note = "[a-z,;\"\u{e9}']([a-z ,;\"\u{e9}'-]{0,20}[a-z])?";
     (who, lift, pattern, numbers, load, note).prop_map(
