@@ -9,11 +9,15 @@ use std::path::{Path, PathBuf};
 /// # Errors
 /// One sentence on why there is no display.
 pub fn open_backend() -> Result<(), String> {
-    if on_x11() && !library_found("libxkbcommon-x11.so") {
-        return Err(
-            "no display: libxkbcommon-x11 is missing; install the package libxkbcommon-x11-0"
-                .to_owned(),
-        );
+    let (library, package) = if on_x11() {
+        ("libxkbcommon-x11.so", "libxkbcommon-x11-0")
+    } else {
+        ("libxkbcommon.so", "libxkbcommon0")
+    };
+    if display_named() && !library_found(library) {
+        return Err(format!(
+            "no display: the library {library} is missing; install the package {package}"
+        ));
     }
     slint::BackendSelector::new()
         .backend_name("winit".into())
@@ -38,10 +42,20 @@ pub fn quit_event_loop() -> Result<(), slint::EventLoopError> {
     slint::quit_event_loop()
 }
 
+fn is_set(name: &str) -> bool {
+    std::env::var_os(name).is_some_and(|value| !value.is_empty())
+}
+
+/// Whether any display is named; if none is, winit says so itself.
+fn display_named() -> bool {
+    ["WAYLAND_DISPLAY", "WAYLAND_SOCKET", "DISPLAY"]
+        .into_iter()
+        .any(is_set)
+}
+
 /// Whether winit will speak X11: no Wayland, and an X display named.
 fn on_x11() -> bool {
-    let set = |name| std::env::var_os(name).is_some_and(|value| !value.is_empty());
-    !set("WAYLAND_DISPLAY") && !set("WAYLAND_SOCKET") && set("DISPLAY")
+    !is_set("WAYLAND_DISPLAY") && !is_set("WAYLAND_SOCKET") && is_set("DISPLAY")
 }
 
 /// Whether the loader would find a library whose file name starts with `stem`: in the loader's
@@ -70,4 +84,17 @@ fn holds(folder: &Path, stem: &str) -> bool {
     entries
         .flatten()
         .any(|entry| entry.file_name().to_string_lossy().starts_with(stem))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{holds, library_found};
+    use std::path::Path;
+
+    #[test]
+    fn a_library_is_found_where_the_loader_looks() {
+        assert!(library_found("libc.so"), "every process here has it");
+        assert!(!library_found("libno-such-thing-anywhere.so"));
+        assert!(!holds(Path::new("/no/such/folder"), "lib"));
+    }
 }

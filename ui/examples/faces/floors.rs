@@ -92,7 +92,7 @@ Bartholomäus Łęcki|rack pull, work set 3 of 3|317.5|kg|12 reps|14|rest 12:40|
 }
 
 const POUNDS: &str = "\
-Oskar|rack pull, work set|1002.5|lb|1 rep|4|up||25, 10, 5, 2.5|45lb 45lb 45lb 45lb 45lb 45lb 45lb +25lb +10lb +5lb
+Oskar|rack pull, work set|1002.5|lb|1 rep|4|up||25, 10, 5|45lb 45lb 45lb 45lb 45lb +25lb +10lb +5lb
 Sanna|rack pull, warm-up 4 of 4|405|lb|1 rep|6|rest 0:50|2.5, 5, 10, 25, 45, 45, 45|
 Ibrahim|halting deadlift, work set|345|lb|5 reps||rest 1:50|45|10, 5
 Anouk|rack pull, warm-up 2 of 4|225|lb|3 reps|5|rest 2:20|5, 10, 45|";
