@@ -26,6 +26,7 @@ pub mod place;
 pub mod prescription;
 pub mod rotation;
 pub mod sheet;
+pub mod single;
 pub mod solve;
 pub mod state;
 pub mod steel;

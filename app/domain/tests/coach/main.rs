@@ -1,6 +1,7 @@
-//! What a coach's head holds: bodies, steel, floors.
+//! What a coach's head holds: bodies, steel, floors, singles.
 mod body;
 mod floor;
 mod gym;
 mod place;
+mod single;
 mod steel;

@@ -121,10 +121,7 @@ fn overlaps_tell_their_estimates() {
             "{overlap:?}"
         );
         for wanted in [Landmark::TibialTuberosity, Landmark::PatellaTop] {
-            let told = |w: &&Warning| match w {
-                Warning::Estimated { landmark, .. } => *landmark == wanted,
-                _ => false,
-            };
+            let told = |w: &&Warning| matches!(w, Warning::Estimated { landmark, .. } if *landmark == wanted);
             assert_eq!(
                 sheet.warnings.iter().filter(told).count(),
                 1,
