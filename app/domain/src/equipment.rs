@@ -3,6 +3,7 @@
 //! Refuses: any claim that a piece is safe. Figures are the owner's.
 use crate::length::Length;
 use crate::mass::{Mass, MassUnit};
+use crate::solve::balance::Weighed;
 use crate::stress::Stress;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -140,4 +141,6 @@ pub struct PlateSet {
     pub big_inside: bool,
     /// Kinds, in the order of the file.
     pub plates: Vec<Plate>,
+    /// Plates that were weighed, each with its own mark.
+    pub weighed: Vec<Weighed>,
 }

@@ -31,6 +31,7 @@ pub mod solve;
 pub mod state;
 pub mod steel;
 pub mod stress;
+pub mod weighed;
 
 pub use decide::{Command, Refusal, decide};
 pub use equipment::{Bar, BarCondition, Plate, PlateFace, PlateSet, Rack};

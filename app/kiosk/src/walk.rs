@@ -61,16 +61,15 @@ pub(crate) fn walk(
     // Others are under way too, as on any evening.
     for other in with_sheet.iter().filter(|l| **l != shown).take(2) {
         kiosk.tap(&Tap::Lifter(other.clone()));
-        go_on_until(kiosk, clock, |frame| {
-            matches!(frame.screen, Screen::Rest(_))
-        });
+        kiosk.tap(&Tap::Main);
+        kiosk.tap(&Tap::Main);
         clock.advance_ms(70_000);
     }
     kiosk.tap(&Tap::All);
     if matches!(walk, Walk::Choose) {
         return Ok(kiosk.frame());
     }
-    kiosk.tap(&Tap::Lifter(shown));
+    kiosk.tap(&Tap::Lifter(shown.clone()));
     if matches!(walk, Walk::SetUp) {
         return Ok(kiosk.frame());
     }
@@ -81,7 +80,7 @@ pub(crate) fn walk(
         HALF_WAY
     };
     for _ in 0..=rungs {
-        let frame = go_on_until(kiosk, clock, at_bar);
+        let frame = go_on_until(kiosk, clock, &shown, at_bar);
         if rung_shown(&frame).is_none_or(|rung| rung >= rungs) {
             break;
         }
@@ -95,13 +94,15 @@ pub(crate) fn walk(
         Walk::Rest => {
             kiosk.tap(&Tap::Main);
             clock.advance_ms(50_000);
-            kiosk.frame()
+            kiosk.tap(&Tap::Lifter(shown))
         }
         Walk::Stop => {
             kiosk.tap(&Tap::BackMoved);
             kiosk.tap(&Tap::Number(1))
         }
-        Walk::End => go_on_until(kiosk, clock, |frame| matches!(frame.screen, Screen::End(_))),
+        Walk::End => go_on_until(kiosk, clock, &shown, |frame| {
+            matches!(frame.screen, Screen::End(_))
+        }),
     })
 }
 
@@ -113,9 +114,19 @@ fn rung_shown(frame: &Frame) -> Option<usize> {
     bar.ladder.iter().position(|row| row.state == RowState::Now)
 }
 
-fn go_on_until(kiosk: &mut Kiosk, clock: &BenchClock, there: impl Fn(&Frame) -> bool) -> Frame {
+/// Presses the main button until the lifter's screen is the one wanted; whoever else is called in
+/// between waits.
+fn go_on_until(
+    kiosk: &mut Kiosk,
+    clock: &BenchClock,
+    lifter: &str,
+    there: impl Fn(&Frame) -> bool,
+) -> Frame {
     let mut frame = kiosk.frame();
     for _ in 0..TAPS_MAX {
+        if frame.lifter != lifter {
+            frame = kiosk.tap(&Tap::Lifter(lifter.to_owned()));
+        }
         if there(&frame) {
             break;
         }

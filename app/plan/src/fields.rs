@@ -8,7 +8,7 @@ mod lifts;
 mod people;
 mod plan;
 
-pub use equipment::{BAR, CALIBRATION, GYM, PLATE, PLATE_SET, RACK};
+pub use equipment::{BAR, CALIBRATION, GYM, PLATE, PLATE_SET, RACK, WEIGHED};
 pub use lifts::{LIFT, PATTERN, STEP};
 pub use people::{KIOSK, LANDMARKS, LIFTER, LIFTERS};
 pub use plan::{COLUMNS, PlanColumn};
@@ -77,6 +77,7 @@ pub const TABLES: &[(&str, &Table)] = &[
     ("gym.toml", &BAR),
     ("gym.toml", &PLATE_SET),
     ("gym.toml", &PLATE),
+    ("gym.toml", &WEIGHED),
     ("gym.toml", &LIFT),
     ("gym.toml", &PATTERN),
     ("gym.toml", &STEP),

@@ -27,6 +27,7 @@ mod rack_file;
 mod shift;
 mod toml_doc;
 mod toml_entry;
+mod weighed_file;
 mod wording;
 
 pub mod fields;

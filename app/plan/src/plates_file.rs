@@ -5,6 +5,7 @@ use crate::known::Known;
 use crate::quantity::{length, mass, time_ms};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
+use crate::weighed_file;
 use crate::wording::name;
 use domain::{Length, Mass, MassUnit, Plate, PlateFace, PlateSet};
 
@@ -21,10 +22,12 @@ pub(crate) fn read(doc: &mut Doc<'_>, gym: &Entry<'_>, sets: &mut Known) -> Vec<
         sets.add(doc, name.as_deref(), &entry.at_value("name"));
         let big_inside = entry.flag(doc, "big_inside", true);
         let plates = plates(doc, &entry);
+        let weighed = weighed_file::read(doc, &entry, &plates);
         read.extend(name.map(|name| PlateSet {
             name,
             big_inside,
             plates,
+            weighed,
         }));
     }
     read

@@ -45,14 +45,24 @@ pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBa
     let sheet = &run.sheet;
     let rung = &sheet.rungs[at];
     let (on, to) = scene.stacks(run, at);
+    let weighed = scene.weighed(run, at);
     let pins = sheet.pins.as_ref();
     AtTheBar {
         load: rung.load.number(sheet.unit),
         unit: sheet.unit.word().into(),
         reps: words::reps(rung.reps),
-        rung: words::rung(sheet, at),
+        rung: match &weighed {
+            Some(sides) => {
+                format!(
+                    "{}, truly {}",
+                    words::rung(sheet, at),
+                    sides.load.words(sheet.unit)
+                )
+            }
+            None => words::rung(sheet, at),
+        },
         bar: drawings::bar(sheet, on, to),
-        change: drawings::change(on, to, sheet.unit),
+        change: drawings::marked_change(on, to, sheet.unit, weighed.as_ref()),
         ladder: drawings::ladder(sheet, Some(run)),
         rack: drawings::rack(sheet),
         hole: pins.map(|p| p.hole.to_string()).unwrap_or_default(),

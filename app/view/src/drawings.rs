@@ -7,6 +7,7 @@ use crate::words;
 use domain::event::Hold;
 use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
 use domain::state::{Entered, LiftRun};
+use domain::weighed::Sides;
 use domain::{Length, Mass, MassUnit, PlateFace};
 
 /// Millimetres for the eye.
@@ -69,6 +70,29 @@ fn shade(face: &PlateFace) -> Shade {
         MassUnit::Kg if is(10_000, 1_000) => Shade::Green,
         MassUnit::Kg if is(5_000, 500) => Shade::White,
         MassUnit::Kg => Shade::Plain,
+    }
+}
+
+/// As [`change`], with the marks of the plates that go on, left|right, where they were weighed.
+#[must_use]
+pub fn marked_change(
+    on: &[PlateFace],
+    to: &[PlateFace],
+    unit: MassUnit,
+    sides: Option<&Sides>,
+) -> Change {
+    let plain = change(on, to, unit);
+    let stays = to.len() - domain::solve::change(on, to).put_on.len();
+    let marks = sides
+        .map(|sides| words::marks(sides, stays))
+        .unwrap_or_default();
+    if marks.is_empty() {
+        plain
+    } else {
+        Change {
+            put_on: marks,
+            ..plain
+        }
     }
 }
 

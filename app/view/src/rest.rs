@@ -53,7 +53,7 @@ pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Re
         reps: words::reps(rung.reps),
         rung: words::rung(sheet, at),
         bar: drawings::bar(sheet, on, to),
-        change: drawings::change(on, to, sheet.unit),
+        change: drawings::marked_change(on, to, sheet.unit, scene.weighed(run, at).as_ref()),
         ladder: drawings::ladder(sheet, Some(run)),
         gear: words::worn(rung),
         main: "go now".into(),

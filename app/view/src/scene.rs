@@ -3,6 +3,7 @@ use chrono::NaiveDate;
 use domain::day::DayEntry;
 use domain::rotation::{CalledTurn, Station, station_of};
 use domain::state::{LiftRun, State};
+use domain::weighed::{Sides, share_out};
 use domain::{Gym, Moment, PlateFace};
 
 /// State, day and time, as they are now.
@@ -68,6 +69,21 @@ impl<'a> Scene<'a> {
             before.map_or(on_bar, |turn| &turn.per_side),
             self.state.stack(run, rung),
         )
+    }
+
+    /// Marks and true load of a rung, where the gym weighed its plates.
+    #[must_use]
+    pub fn weighed(&self, run: &'a LiftRun, rung: usize) -> Option<Sides> {
+        let sheet = &run.sheet;
+        let rack = self.gym.racks.iter().find(|rack| rack.name == sheet.rack)?;
+        let set = self
+            .gym
+            .plate_sets
+            .iter()
+            .find(|set| set.name == rack.plates)?;
+        let bar = sheet.bar.mass + sheet.bar.collars;
+        let stacks = (0..sheet.rungs.len()).map(|at| self.state.stack(run, at));
+        share_out(set, bar, stacks)?.sides(bar, self.state.stack(run, rung))
     }
 
     /// The lift whose turn is first at `station`.

@@ -3,6 +3,7 @@ pub use crate::warning::{is_estimated, not_measured, warning};
 use domain::event::Hold;
 use domain::lift::Grip;
 use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
+use domain::weighed::Sides;
 use domain::{Length, LengthUnit, Mass, MassUnit, PlateFace};
 
 /// "2:10".
@@ -52,6 +53,16 @@ pub fn plates(list: &[PlateFace], unit: MassUnit) -> String {
         }
     };
     list.iter().map(label).collect::<Vec<_>>().join(", ")
+}
+
+/// "A1|B2, C1|C2": the marks of plates from the `from`th on, left|right, inside to outside.
+#[must_use]
+pub fn marks(sides: &Sides, from: usize) -> String {
+    let pairs = sides.left.iter().zip(&sides.right).skip(from);
+    pairs
+        .map(|(left, right)| format!("{left}|{right}"))
+        .collect::<Vec<_>>()
+        .join(", ")
 }
 
 /// "back kept", "back moved at rep 3".

@@ -199,6 +199,27 @@ pub const PLATE_SET: Table = Table {
             "[{ mass = \"45 lb\", pairs = 6, thickness = \"38 mm\", diameter = \"450 mm\" }]",
             "the kinds of plate, 1 to 30",
         ),
+        may(
+            "weighed",
+            "true loads are not told",
+            "[{ mark = \"A1\", nominal = \"45 lb\", mass = \"45.4 lb\" }]",
+            "plates as weighed, up to 16 of a label: the rack then tells which goes on which side",
+        ),
+    ],
+};
+
+/// A plate as weighed.
+pub const WEIGHED: Table = Table {
+    a: "a weighed plate",
+    form: "{ mark = \"A1\", nominal = \"45 lb\", mass = \"45.4 lb\" }",
+    fields: &[
+        must("mark", "\"A1\"", "what is painted on that one plate"),
+        must(
+            "nominal",
+            "\"45 lb\"",
+            "what its label says, one of the set's plates",
+        ),
+        must("mass", "\"45.4 lb\"", "what it weighs"),
     ],
 };
 
