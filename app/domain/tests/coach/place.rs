@@ -121,7 +121,10 @@ fn overlaps_tell_their_estimates() {
             "{overlap:?}"
         );
         for wanted in [Landmark::TibialTuberosity, Landmark::PatellaTop] {
-            let told = |w: &&Warning| matches!(w, Warning::Estimated { landmark, .. } if *landmark == wanted);
+            let told = |w: &&Warning| match w {
+                Warning::Estimated { landmark, .. } => *landmark == wanted,
+                _ => false,
+            };
             assert_eq!(
                 sheet.warnings.iter().filter(told).count(),
                 1,
