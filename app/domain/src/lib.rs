@@ -22,6 +22,7 @@ pub mod lift_shipped;
 pub mod lifter;
 pub mod mass;
 pub mod moment;
+pub mod next;
 pub mod place;
 pub mod prescription;
 pub mod rotation;

@@ -2,6 +2,7 @@
 mod body;
 mod floor;
 mod gym;
+mod next;
 mod place;
 mod single;
 mod steel;

@@ -120,15 +120,13 @@ fn overlaps_tell_their_estimates() {
             (75..=181).contains(&(overlap.length.nm() / 1_000_000)),
             "{overlap:?}"
         );
-        for wanted in [Landmark::TibialTuberosity, Landmark::PatellaTop] {
-            let told = |w: &&Warning| match w {
-                Warning::Estimated { landmark, .. } => *landmark == wanted,
-                _ => false,
-            };
+        for of in [Landmark::TibialTuberosity, Landmark::PatellaTop] {
+            let told =
+                |w: &&Warning| matches!(w, Warning::Estimated { landmark, .. } if *landmark == of);
             assert_eq!(
                 sheet.warnings.iter().filter(told).count(),
                 1,
-                "{lift} {wanted:?}"
+                "{lift} {of:?}"
             );
         }
     }

@@ -1,0 +1,136 @@
+//! One lift of one day, as the next load sees it.
+//!
+//! Refuses: lifts of which no work set was begun and no back moved; nothing follows from those.
+use crate::event::{Hold, LiftNo};
+use crate::mass::Mass;
+use crate::sheet::RungKind;
+use crate::state::{Entered, LiftRun, State};
+use alloc::vec::Vec;
+use chrono::NaiveDate;
+
+/// One lift of one day.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Outing {
+    /// Its number.
+    pub no: LiftNo,
+    /// The day.
+    pub date: NaiveDate,
+    /// Load of the work sets.
+    pub load: Mass,
+    /// Work sets asked.
+    pub sets: u8,
+    /// Reps of a work set asked.
+    pub reps: u8,
+    /// How it went.
+    pub went: Went,
+}
+
+/// How an outing went.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Went {
+    /// All work sets, all reps, the back kept.
+    Well,
+    /// A work set fell short with the back kept.
+    Short {
+        /// The worst one, from 1.
+        set: u8,
+        /// Its reps.
+        reps: u8,
+    },
+    /// The back moved in a work set.
+    Moved {
+        /// The one in which it moved earliest, from 1.
+        set: u8,
+        /// The rep, from 1.
+        rep: u8,
+    },
+    /// The back moved in a warm-up, and the work sets were left out.
+    MovedWarm,
+    /// Some work sets were left out; those that were done were clean.
+    Cut {
+        /// How many were done.
+        done: u8,
+    },
+}
+
+impl Outing {
+    /// What became of a lift; `None` when no work set was begun and no back moved.
+    #[must_use]
+    pub fn of(run: &LiftRun) -> Option<Self> {
+        let works = || run.sheet.rungs.iter().filter(|r| r.kind == RungKind::Work);
+        let first = works().next()?;
+        let sets = u8::try_from(works().count()).unwrap_or(u8::MAX);
+        let went = went(run, first.reps, sets)?;
+        Some(Self {
+            no: run.no,
+            date: run.sheet.date,
+            load: first.load,
+            sets,
+            reps: first.reps,
+            went,
+        })
+    }
+
+    /// Whether it went wrong so early that the same load again is no use: in a warm-up, or with
+    /// less than half of the reps clean.
+    #[must_use]
+    pub const fn is_early(&self) -> bool {
+        let clean = match self.went {
+            Went::Well | Went::Cut { .. } => return false,
+            Went::MovedWarm => return true,
+            Went::Short { reps, .. } => reps,
+            Went::Moved { rep, .. } => rep.saturating_sub(1),
+        };
+        (clean as u16) * 2 < self.reps as u16
+    }
+}
+
+fn went(run: &LiftRun, asked: u8, sets: u8) -> Option<Went> {
+    let (mut warm_moved, mut moved, mut short) = (false, None, None);
+    let mut done = 0_u8;
+    for (entry, rung) in run.passed().zip(&run.sheet.rungs) {
+        let Entered::Set { reps, hold } = entry.what else {
+            continue;
+        };
+        if rung.kind == RungKind::WarmUp {
+            warm_moved |= hold != Hold::Kept;
+            continue;
+        }
+        done = done.saturating_add(1);
+        match hold {
+            Hold::MovedAt(rep) => keep_least(&mut moved, done, rep),
+            Hold::Kept if reps < asked => keep_least(&mut short, done, reps),
+            Hold::Kept => {}
+        }
+    }
+    if let Some((set, rep)) = moved {
+        return Some(Went::Moved { set, rep });
+    }
+    if let Some((set, reps)) = short {
+        return Some(Went::Short { set, reps });
+    }
+    match done {
+        0 if warm_moved => Some(Went::MovedWarm),
+        0 => None,
+        done if done < sets => Some(Went::Cut { done }),
+        _ => Some(Went::Well),
+    }
+}
+
+/// Keeps the set with the fewest reps, the first of those.
+fn keep_least(kept: &mut Option<(u8, u8)>, set: u8, reps: u8) {
+    if kept.is_none_or(|(_, fewest)| reps < fewest) {
+        *kept = Some((set, reps));
+    }
+}
+
+/// The outings of a lifter's lift before `date`, oldest first, with all reps.
+#[must_use]
+pub fn outings(state: &State, lifter: &str, lift: &str, before: NaiveDate) -> Vec<Outing> {
+    let of = |run: &&LiftRun| run.sheet.lifter == lifter && run.sheet.lift == lift;
+    let runs = state.lifts.values().filter(of);
+    let earlier = runs.filter(|run| run.sheet.date < before);
+    let mut found: Vec<Outing> = earlier.filter_map(Outing::of).collect();
+    found.sort_by_key(|outing| (outing.date, outing.no));
+    found
+}

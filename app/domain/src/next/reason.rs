@@ -1,0 +1,58 @@
+//! A decision in one sentence, with its figures. Refuses: more than one.
+use super::outing::Went;
+use super::{Decision, Verdict, Why};
+use crate::mass::MassUnit;
+use alloc::format;
+use alloc::string::String;
+
+impl Decision {
+    /// "182.5 kg, up 2.5 kg: all reps with the back kept", in the lifter's unit.
+    #[must_use]
+    pub fn sentence(&self, unit: MassUnit) -> String {
+        let load = self.load.words(unit);
+        let by = self.load.apart(self.from).words(unit);
+        let change = match self.verdict {
+            Verdict::Raise => format!("{load}, up {by}"),
+            Verdict::Repeat if self.load == self.from => format!("{load} again"),
+            _ if self.load == self.from => format!("{load} again, the least there is"),
+            Verdict::Repeat | Verdict::Drop | Verdict::Reset | Verdict::Ease => {
+                format!("{load}, down {by}")
+            }
+        };
+        format!("{change}: {}", self.because(unit))
+    }
+
+    fn because(&self, unit: MassUnit) -> String {
+        let went = self.went_words();
+        match self.why {
+            Why::Well => went,
+            Why::Back => format!("{went}, on the way back"),
+            Why::NoStep => format!("{went}, but no load within 10 % above can be made here"),
+            Why::Light => format!("{went}, on a day lighter than was due"),
+            Why::Cut => went,
+            Why::TryAgain => format!("{went}, try {} of {}", self.nth, self.tries),
+            Why::OutOfTries if self.tries <= 1 => went,
+            Why::OutOfTries => format!("{went}, try {} of {}", self.nth, self.tries),
+            Why::TooMuch => format!("{went}, too early to try {} again", self.from.words(unit)),
+            Why::Stuck => format!("{went}, stuck again without a new best; ask the coach"),
+            Why::Away => format!("{} days away from the lift", self.away_days),
+        }
+    }
+
+    fn went_words(&self) -> String {
+        let of_sets = |set: u8| {
+            if self.sets == 1 {
+                String::new()
+            } else {
+                format!(" in set {set}")
+            }
+        };
+        match self.went {
+            Went::Well => String::from("all reps with the back kept"),
+            Went::Short { set, reps } => format!("{reps} of {} reps{}", self.reps, of_sets(set)),
+            Went::Moved { set, rep } => format!("the back moved at rep {rep}{}", of_sets(set)),
+            Went::MovedWarm => String::from("the back moved in a warm-up"),
+            Went::Cut { done } => format!("{done} of {} sets done, and those well", self.sets),
+        }
+    }
+}
