@@ -86,6 +86,7 @@ pub(crate) fn gym(rack: Rack, lifter: Lifter) -> Gym {
         plate_sets: vec![PlateSet {
             name: "kilos".into(),
             big_inside: true,
+            weighed: Vec::new(),
             plates: vec![plate(20, 450), plate(10, 325), plate(5, 230)],
         }],
         lifters: vec![lifter],

@@ -29,6 +29,7 @@ fn loads(plates: &[i64]) -> Loads {
     let set = PlateSet {
         name: "kilos".into(),
         big_inside: true,
+        weighed: Vec::new(),
         plates,
     };
     let mut bar = bar("a bar", BarCondition::Straight);
