@@ -21,7 +21,7 @@ impl FrameFace {
         to.set_lift(frame.lift.as_str().into());
         to.set_clock(frame.clock.as_str().into());
         to.set_undo(frame.undo.as_str().into());
-        to.set_undo_detail(frame.undo_detail.as_str().into());
+        to.set_undo_detail(two_lines(&frame.undo_detail).into());
         to.set_notice(frame.notice.as_str().into());
         self.chips.settle(frame.chips.iter().map(|chip| Chip {
             lifter: chip.lifter.as_str().into(),
@@ -55,6 +55,24 @@ fn stage(screen: &view::Screen) -> Stage {
         view::Screen::Stop(_) => Stage::Stop,
         view::Screen::End(_) => Stage::End,
         view::Screen::Floor(_) => Stage::Floor,
+    }
+}
+
+/// Letters under a button's word that fit into one line.
+const LINE: usize = 16;
+
+/// "Parvati 42.5 kg × 5" in two lines, the name apart from the set.
+fn two_lines(words: &str) -> String {
+    let starts_number = |(at, _): &(usize, &str)| {
+        let rest = &words[at + 1..];
+        rest.starts_with(|c: char| c.is_ascii_digit())
+    };
+    let space = words.match_indices(' ').find(starts_number);
+    match space {
+        Some((at, _)) if words.chars().count() > LINE => {
+            format!("{}\n{}", &words[..at], &words[at + 1..])
+        }
+        _ => words.to_owned(),
     }
 }
 

@@ -113,6 +113,13 @@ pub(crate) fn racks_of_six() -> Floor {
     let mut waiting = six().racks.remove(0);
     racks[1].next = waiting.next.take();
     racks[1].up = None;
+    racks[0].name = "yard rack, old yard bar".into();
+    if let Some(up) = &mut racks[0].up {
+        up.hole = String::new();
+        up.word = "rest 0:20".into();
+        up.pace = Pace::Resting;
+        up.lifter = "Bartholomäus Łęcki".into();
+    }
     racks[1].then = waiting.then;
     floor(racks)
 }

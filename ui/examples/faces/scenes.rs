@@ -92,7 +92,7 @@ pub(crate) fn long(screen: Screen) -> Frame {
     Frame {
         lifter: "Konstantina Žižková".into(),
         lift: "halting deadlift".into(),
-        undo_detail: "1002.5 lb × 12".into(),
+        undo_detail: "Konstantina 1002.5 lb × 12".into(),
         chips: chips.iter().map(chip).collect(),
         ..frame(screen)
     }
