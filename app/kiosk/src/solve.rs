@@ -26,6 +26,22 @@
 //! `take_off` (outermost first), `put_on` (innermost first). Ties are broken as
 //! [`domain::solve::ladder`] says.
 //!
+//! # rotation
+//! In: `bar`, `collars`, `sleeve`, `plates` and `big_inside` as for a ladder, and
+//! - `loaders`: 1, sides one after the other, so that a pair takes twice its `handling_s`, or 2,
+//!   both at once; optional, 1
+//! - `hole_change_s`: optional, 0; `hole_change_at_most`: the pins move only while the bar carries
+//!   at most this, bar and collars included; optional, any load
+//! - `lifters`: a list of `name` and `turns`: `target`, `below` and `above` (masses; optional,
+//!   none), `hole` (optional or null: the turn does not use the pins), `lasts_s`, `rest_s` (least
+//!   time from the end of that lifter's previous turn; optional, 0)
+//!
+//! Out: `ends_s`, `handling_s` (all time spent on plates, hole changes apart), `pair_moves`,
+//! `proven` (`ends_s` cannot be beaten), `at_least_s`, and `turns` in the order in which they are
+//! done: `lifter`, `turn` (from 1), `starts_s`, `ends_s`, `hole`, `load`, `per_side`, `take_off`,
+//! `put_on`. With `--within SECONDS` it looks for at most so long, 2 by default. Rules and ties
+//! are told in [`domain::solve::rotation`].
+//!
 //! # hole
 //! In: `first_hole`, `spacing`, `holes`, `pin_diameter`, `hole_diameter` (optional),
 //! `bar_diameter`, `mats` (a list of thicknesses; optional, none), `target`, `rule`
@@ -69,10 +85,11 @@ mod hole;
 mod ladder;
 mod nearest;
 mod read;
+mod rotation;
 mod watch;
 
 /// The problems that can be solved.
-pub const PROBLEMS: [&str; 4] = ["ladder", "hole", "bar", "balance"];
+pub const PROBLEMS: [&str; 5] = ["ladder", "rotation", "hole", "bar", "balance"];
 
 /// The longest input that is read: 1 MiB.
 pub const INPUT_LIMIT: usize = 1 << 20;
@@ -101,7 +118,7 @@ pub struct Answer {
 
 /// Solves one problem. `clock` tells nanoseconds from any start.
 pub fn run(request: Request<'_>, clock: &mut dyn FnMut() -> u64) -> Answer {
-    let mut watch = Watch::new(request.times, clock);
+    let mut watch = Watch::new(request.times, request.within_ns, clock);
     match solve(request, &mut watch) {
         Ok(json) => Answer { json, solved: true },
         Err(fault) => Answer {
@@ -114,6 +131,7 @@ pub fn run(request: Request<'_>, clock: &mut dyn FnMut() -> u64) -> Answer {
 fn solve(request: Request<'_>, watch: &mut Watch<'_>) -> Result<String, Fault> {
     let solve = match request.problem {
         "ladder" => ladder::solve,
+        "rotation" => rotation::solve,
         "hole" => hole::solve,
         "bar" => bar::solve,
         "balance" => balance::solve,
