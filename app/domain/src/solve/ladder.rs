@@ -28,7 +28,7 @@ mod bound;
 mod effort;
 mod grid;
 mod prepare;
-mod refuse;
+pub(super) mod refuse;
 mod search;
 mod table;
 mod trace;

@@ -29,6 +29,8 @@ use crate::mass::Mass;
 use alloc::vec::Vec;
 use core::fmt;
 
+mod allowance;
+mod answer;
 mod bars;
 mod bounds;
 mod check;
@@ -36,11 +38,13 @@ mod course;
 mod free;
 mod layer;
 mod model;
+mod plates;
 mod run;
 mod search;
 mod sorted;
 mod spread;
 mod stacks;
+mod thumb;
 
 /// A rotation to plan, from the bar as it stands.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 
 /// Earliest end of the last turn and, with that, the least handling, in nanoseconds; `None` when
 /// a turn cannot be done.
-pub fn best(problem: &Problem) -> Option<(u64, u64)> {
+pub(crate) fn best(problem: &Problem) -> Option<(u64, u64)> {
     let stacks = all_stacks(&problem.equipment);
     let bar = problem.equipment.bar_and_collars;
     let mut able = Vec::new();
@@ -72,11 +72,14 @@ struct Stand {
     handling: u64,
 }
 
+/// Turns done, stack and hole.
+type Key = (Vec<usize>, Vec<usize>, Option<u16>);
+
 struct Tries<'a> {
     problem: &'a Problem,
     able: Vec<Vec<Vec<Vec<usize>>>>,
     best: Option<(u64, u64)>,
-    seen: BTreeMap<(Vec<usize>, Vec<usize>, Option<u16>), Vec<Stand>>,
+    seen: BTreeMap<Key, Vec<Stand>>,
 }
 
 impl Tries<'_> {

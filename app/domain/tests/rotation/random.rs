@@ -4,10 +4,10 @@ use domain::solve::{Equipment, PairKind};
 use domain::{Length, Mass, MassUnit};
 
 /// SplitMix64 (Steele, Lea and Flood 2014), by its published constants.
-pub struct Dice(u64);
+pub(crate) struct Dice(u64);
 
 impl Dice {
-    pub fn new(seed: u64) -> Self {
+    pub(crate) fn new(seed: u64) -> Self {
         Self(seed)
     }
 
@@ -19,32 +19,32 @@ impl Dice {
         z ^ (z >> 31)
     }
 
-    pub fn between(&mut self, from: i64, to: i64) -> i64 {
+    pub(crate) fn between(&mut self, from: i64, to: i64) -> i64 {
         let span = (to - from + 1).unsigned_abs();
         from + i64::try_from(self.next() % span).expect("a small span")
     }
 
-    pub fn one_in(&mut self, n: i64) -> bool {
+    pub(crate) fn one_in(&mut self, n: i64) -> bool {
         self.between(1, n) == 1
     }
 
-    pub fn pick<T: Copy>(&mut self, from: &[T]) -> T {
+    pub(crate) fn pick<T: Copy>(&mut self, from: &[T]) -> T {
         let last = i64::try_from(from.len()).expect("a short list") - 1;
         from[usize::try_from(self.between(0, last)).expect("a place")]
     }
 }
 
-pub fn grams(grams: i64) -> Mass {
+pub(crate) fn grams(grams: i64) -> Mass {
     Mass::of(MassUnit::Kg, grams)
 }
 
-pub fn ms(ms: i64) -> u64 {
+pub(crate) fn ms(ms: i64) -> u64 {
     ms.unsigned_abs() * 1_000_000
 }
 
 /// Two or three lifters of two or three turns with few plates: small enough to try everything.
 /// About one in eight cannot be loaded.
-pub fn small(seed: u64) -> Problem {
+pub(crate) fn small(seed: u64) -> Problem {
     let dice = &mut Dice::new(seed);
     let pounds = dice.one_in(4);
     let unit = if pounds { MassUnit::Lb } else { MassUnit::Kg };
@@ -74,7 +74,13 @@ pub fn small(seed: u64) -> Problem {
         big_inside,
         plates,
     };
-    let lifters = dice.between(2, 3);
+    // Three lifters with four kinds in any order can take seconds to try out.
+    let most_lifters = if equipment.big_inside || kinds < 4 {
+        3
+    } else {
+        2
+    };
+    let lifters = dice.between(2, most_lifters);
     let mut problem = Problem {
         loaders: dice.pick(&[Loaders::One, Loaders::Two]),
         hole_change_ns: ms(dice.between(0, 30) * 1_000),
@@ -142,7 +148,7 @@ fn stack(dice: &mut Dice, equipment: &Equipment) -> Vec<usize> {
 }
 
 /// A small rotation that is already under way.
-pub fn under_way(seed: u64) -> Problem {
+pub(crate) fn under_way(seed: u64) -> Problem {
     let mut problem = small(seed);
     let dice = &mut Dice::new(seed ^ 0xB0A7);
     problem.standing = Standing {
@@ -168,7 +174,7 @@ pub fn under_way(seed: u64) -> Problem {
 }
 
 /// A gym's evening: lifters with the usual percentages of a work load, over seven denominations.
-pub fn evening(seed: u64, lifters: usize, turns: usize, big_inside: bool) -> Problem {
+pub(crate) fn evening(seed: u64, lifters: usize, turns: usize, big_inside: bool) -> Problem {
     let dice = &mut Dice::new(seed);
     let masses = [25_000, 20_000, 15_000, 10_000, 5_000, 2_500, 1_250];
     let plates = masses.iter().map(|&mass| PairKind {

@@ -31,9 +31,25 @@ pub(super) fn loadable(problem: &Problem, ready: &Ready, grid: &Grid) -> Result<
     }
     let loads = loads(&problem.equipment, &problem.rungs)?;
     match doubtful.find(|&at| !reaches(&loads, &problem.rungs[at])) {
-        Some(at) => Err(why(problem, at, &loads)),
+        Some(at) => {
+            let field = format!("rungs[{at}].target");
+            Err(why(&problem.equipment, &problem.rungs[at], &field, &loads))
+        }
         None => Ok(()),
     }
+}
+
+/// As [`loadable`], for one load by itself, whose target is the `field`.
+pub(in crate::solve) fn loadable_alone(
+    equipment: &Equipment,
+    wish: &Wish,
+    field: &str,
+) -> Result<(), Refusal> {
+    let loads = loads(equipment, core::slice::from_ref(wish))?;
+    if reaches(&loads, wish) {
+        return Ok(());
+    }
+    Err(why(equipment, wish, field, &loads))
 }
 
 /// All loads that any of `rungs` allows, and the next above.
@@ -49,9 +65,8 @@ fn reaches(loads: &Loads, wish: &Wish) -> bool {
     found.is_some_and(|load| load <= wish.target + wish.above)
 }
 
-fn why(problem: &Problem, at: usize, loads: &Loads) -> Refusal {
-    let wish = &problem.rungs[at];
-    let equipment = &problem.equipment;
+/// Why no plates make a load, whose target is the `field`.
+fn why(equipment: &Equipment, wish: &Wish, field: &str, loads: &Loads) -> Refusal {
     let (low, high) = (wish.target - wish.below, wish.target + wish.above);
     let wanted = if low == high {
         format!("of {}", mass_text(low))
@@ -72,7 +87,7 @@ fn why(problem: &Problem, at: usize, loads: &Loads) -> Refusal {
     };
     let (constraint, cause) = cause(equipment, wish);
     let text = format!("a load {wanted} cannot be made: {cause}; {nearest}");
-    refusal(constraint, &format!("rungs[{at}].target"), text)
+    refusal(constraint, field, text)
 }
 
 /// The first constraint without which the rung could be loaded.

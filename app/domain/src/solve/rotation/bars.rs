@@ -32,8 +32,9 @@ pub(super) trait Bars {
         moves: &mut Vec<Move>,
     );
 
-    /// Handling after which `bar` is as good as `other` for whatever may come, if that is known.
-    fn as_good(&self, bar: u32, other: u32) -> Option<i64>;
+    /// Whether `bar` is known to be as good as `other`, for whatever may come, after handling of
+    /// at most `most`.
+    fn as_good(&self, bar: u32, other: u32, most: i64) -> bool;
 
     /// The plates of one side, inside to outside, for each of a row of bars that follow one
     /// another, the start's not among them.

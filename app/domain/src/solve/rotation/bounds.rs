@@ -100,6 +100,28 @@ impl<C: Cost> Bounds<C> {
         sizes.sum::<usize>() * groups(model)
     }
 
+    /// How many groups of lanes are compared to work it out.
+    pub(super) fn work(model: &Model, stacks: &Stacks, course: &Course) -> usize {
+        let count = |turn: usize| stacks.serving.get(turn).map_or(1, Vec::len);
+        let steps = course.places.iter().flat_map(|place| {
+            let rows = rows_of(model, place).into_iter();
+            rows.flat_map(move |(last, _)| {
+                let before = count(turn_before(model, place, last));
+                let next = (0..model.lifters()).filter(|&l| place.next[l].is_some());
+                next.map(move |l| (before, count(Course::turn(model, place, l))))
+            })
+        });
+        let work = |(before, next): (usize, usize)| {
+            // The tree has a few nodes for each stack, and two passes.
+            if model.big_inside {
+                4 * (before + next)
+            } else {
+                before * next
+            }
+        };
+        steps.map(work).sum::<usize>() * groups(model)
+    }
+
     /// Works out the table.
     pub(super) fn new(
         model: &Model,
@@ -189,12 +211,13 @@ impl<C: Cost> Bounds<C> {
         let least: Vec<Lanes<C>> = (0..groups).map(|g| least_of(group(g))).collect();
         self.consider_waits(step, least[0][ENDS], &waits_then);
         let rows: Vec<Row> = self.rows[step.at].clone();
-        let mut ways = vec![Vec::new(); groups];
+        let mut ways = Vec::new();
         for row in rows.into_iter().filter(|row| row.hole == step.hole) {
             let before = step.turns_before.get(row.lifter).copied();
             let before = before.unwrap_or(model.turns.len());
-            for (g, ways) in ways.iter_mut().enumerate() {
-                spread.least((before, step.turn), step.change, group(g), ways);
+            ways.clear();
+            for g in 0..groups {
+                spread.least((before, step.turn), step.change, group(g), &mut ways);
             }
             let way = Way {
                 step,
@@ -203,7 +226,7 @@ impl<C: Cost> Bounds<C> {
                 waits_then: &waits_then,
             };
             for stack in 0..row.stacks {
-                let at = |lane: usize| ways[lane / LANES][stack][lane % LANES];
+                let at = |lane: usize| ways[lane / LANES * row.stacks + stack][lane % LANES];
                 self.consider_stack(model, &way, stack, at);
             }
         }

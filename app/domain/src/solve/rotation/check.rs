@@ -5,6 +5,8 @@
 use super::{Problem, Turn};
 use crate::mass::Mass;
 use crate::solve::equipment::{mass_in_range, mass_text, out_of_range, refusal};
+use crate::solve::ladder::Wish;
+use crate::solve::ladder::refuse::loadable_alone;
 use crate::solve::{Constraint, Refusal};
 use alloc::format;
 use alloc::string::String;
@@ -115,54 +117,20 @@ fn check_standing(problem: &Problem) -> Result<(), Refusal> {
 pub(super) fn unloadable(problem: &Problem) -> Refusal {
     for (at, lifter) in problem.lifters.iter().enumerate() {
         for (turn_at, turn) in lifter.turns.iter().enumerate() {
-            let (low, high) = (turn.target - turn.below, turn.target + turn.above);
+            let wish = Wish {
+                target: turn.target,
+                below: turn.below,
+                above: turn.above,
+                per_kg_off_ns: 0,
+            };
             let field = format!("lifters[{at}].turns[{turn_at}].target");
-            let all = lightest_lengths(problem);
-            let fits = |(sum, _): &(&i64, &i64)| {
-                let load = problem.equipment.bar_and_collars + Mass::from_ng(2 * **sum);
-                (low..=high).contains(&load)
-            };
-            let most = all.keys().next_back().copied().unwrap_or(0);
-            let most = problem.equipment.bar_and_collars + Mass::from_ng(2 * most);
-            let sleeve = problem.equipment.sleeve.map_or(i64::MAX, |s| s.nm());
-            let shortest = all.iter().filter(fits).map(|(_, length)| *length).min();
-            let window = format!("{} to {}", mass_text(low), mass_text(high));
-            let (constraint, text) = match shortest {
-                Some(length) if length <= sleeve => continue,
-                Some(_) => (
-                    Constraint::Sleeve,
-                    format!("{window} does not fit on the sleeve"),
-                ),
-                None if most < low => (
-                    Constraint::Inventory,
-                    format!("{window} is more than all plates make"),
-                ),
-                None => (Constraint::Tolerance, format!("no plates make {window}")),
-            };
-            return refusal(constraint, &field, text);
-        }
-    }
-    let text = String::from("are too many different plates to plan with");
-    refusal(Constraint::Range, "plates", text)
-}
-
-/// By mass of one side: the least length that makes it.
-fn lightest_lengths(problem: &Problem) -> alloc::collections::BTreeMap<i64, i64> {
-    let turns = problem.lifters.iter().flat_map(|l| &l.turns);
-    let most = turns.map(|t| (t.target + t.above).ng()).max().unwrap_or(0);
-    let mut all = alloc::collections::BTreeMap::from([(0, 0)]);
-    for plate in &problem.equipment.plates {
-        for _ in 0..plate.pairs {
-            let before = all.clone();
-            for (sum, length) in before {
-                let (sum, length) = (sum + plate.mass.ng(), length + plate.thickness.nm());
-                let entry = all.entry(sum).or_insert(length);
-                *entry = length.min(*entry);
+            if let Err(refusal) = loadable_alone(&problem.equipment, &wish, &field) {
+                return refusal;
             }
-            all.retain(|sum, _| *sum <= most);
         }
     }
-    all
+    let text = String::from("are too many different plates to plan a rotation with");
+    refusal(Constraint::Range, "plates", text)
 }
 
 fn time(field: &str, ns: u64) -> Result<(), Refusal> {

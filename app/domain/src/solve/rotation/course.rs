@@ -44,18 +44,24 @@ pub(super) struct Course {
     pub tail: Vec<i64>,
     /// No plan ends before, whichever places it passes through.
     pub least: i64,
+    /// All places are there through which a plan can pass that ends no later than `ends`.
+    pub whole: bool,
 }
 
 impl Course {
+    /// The most places that are planned with.
+    const PLACES_LIMIT: usize = 20_000;
+
     /// The places from which `ends` can still be reached, and no lifter leads another one that
-    /// is not through by more than `lead` turns.
-    pub(super) fn new(model: &Model, ends: i64, lead: u8) -> Self {
+    /// is not through by more than `lead` turns. `None` when these are too many.
+    pub(super) fn new(model: &Model, ends: i64, lead: u8) -> Option<Self> {
         let times = Times::new(model);
         let mut course = Self {
             places: Vec::from([Place::new(vec![0; model.lifters()])]),
             layers: Vec::new(),
             tail: times.after_rest.clone(),
             least: times.least(model, &vec![0; model.lifters()]),
+            whole: true,
         };
         course.places[0].holes.push(model.hole);
         let mut layer = 0..1;
@@ -76,8 +82,11 @@ impl Course {
                     }
                     let mut then = course.places[at].done.clone();
                     then[lifter] += 1;
-                    let strayed = step >= model.called.len() && strays(model, &then, lead);
-                    if strayed || times.least(model, &then) > ends {
+                    if times.least(model, &then) > ends {
+                        continue;
+                    }
+                    if step >= model.called.len() && strays(model, &then, lead) {
+                        course.whole = false;
                         continue;
                     }
                     let next = *known.entry(then).or_insert_with_key(|then| {
@@ -87,11 +96,14 @@ impl Course {
                     course.link(model, at, lifter, next);
                 }
             }
+            if course.places.len() > Self::PLACES_LIMIT {
+                return None;
+            }
             course.layers.push(layer.clone());
             layer = layer.end..course.places.len();
         }
         course.layers.push(layer);
-        course
+        Some(course)
     }
 
     fn link(&mut self, model: &Model, from: usize, lifter: usize, to: usize) {
@@ -123,7 +135,7 @@ fn strays(model: &Model, done: &[u8], lead: u8) -> bool {
 }
 
 /// Times that need neither plates nor order.
-struct Times {
+pub(super) struct Times {
     /// By turn: earliest end.
     ends: Vec<i64>,
     /// By turn: from the end of the lifter's turn before, or the start of this one if it is the
@@ -136,7 +148,7 @@ struct Times {
 }
 
 impl Times {
-    fn new(model: &Model) -> Self {
+    pub(super) fn new(model: &Model) -> Self {
         let mut times = Self {
             ends: vec![0; model.turns.len()],
             from_rest: vec![0; model.turns.len()],
@@ -170,7 +182,7 @@ impl Times {
     }
 
     /// No plan through this place ends before.
-    fn least(&self, model: &Model, done: &[u8]) -> i64 {
+    pub(super) fn least(&self, model: &Model, done: &[u8]) -> i64 {
         let mut clock = model.now;
         let mut left = 0;
         for (lifter, &done) in done.iter().enumerate() {

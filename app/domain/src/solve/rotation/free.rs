@@ -9,13 +9,10 @@
 //! Refuses: nothing.
 use super::bars::{Bars, Move};
 use super::model::Model;
+use super::plates::{Packing, Plates};
 use super::stacks::{Stacks, at};
 use alloc::collections::BTreeMap;
-use alloc::vec;
 use alloc::vec::Vec;
-
-/// How many of each kind.
-type Counts = Vec<u8>;
 
 /// See the module.
 #[derive(Debug)]
@@ -23,26 +20,34 @@ pub(super) struct Free<'a> {
     model: &'a Model,
     stacks: &'a Stacks,
     piles: Vec<Pile>,
-    numbers: BTreeMap<Vec<Counts>, u32>,
+    /// By digest of the blocks.
+    numbers: BTreeMap<u64, Vec<u32>>,
     /// By turn and place: the sets that serve.
-    sets: Vec<Vec<Counts>>,
+    sets: Vec<Vec<Plates>>,
     start: u32,
+    /// Where the counts of all kinds fit.
+    packing: Option<Packing>,
+    scratch: Vec<(usize, Plates, Plates)>,
 }
+
+/// A block in a few bits, and its handling.
+type Packed = (u128, i64);
 
 #[derive(Debug)]
 struct Pile {
-    blocks: Vec<Counts>,
-    total: Counts,
+    blocks: Vec<Plates>,
+    packed: Vec<Packed>,
+    total: Plates,
     handling: i64,
 }
 
 impl<'a> Free<'a> {
     pub(super) fn new(model: &'a Model, stacks: &'a Stacks) -> Self {
-        let counts = |node: &u32| count(model, &stacks.plates(*node));
+        let set = |node: &u32| Plates::of(&stacks.plates(*node));
         let sets = stacks
             .serving
             .iter()
-            .map(|nodes| nodes.iter().map(counts).collect());
+            .map(|nodes| nodes.iter().map(set).collect());
         let mut free = Self {
             model,
             stacks,
@@ -50,96 +55,75 @@ impl<'a> Free<'a> {
             numbers: BTreeMap::new(),
             sets: sets.collect(),
             start: 0,
+            packing: Packing::new(model),
+            scratch: Vec::new(),
         };
-        let single = |kind: &u8| count(model, core::slice::from_ref(kind));
-        free.start = free.number(model.on_bar.iter().map(single).collect());
+        let single = |kind: &u8| Plates::of(core::slice::from_ref(kind));
+        let blocks: Vec<Plates> = model.on_bar.iter().map(single).collect();
+        free.start = free.number(&blocks);
         free
     }
 
-    fn number(&mut self, blocks: Vec<Counts>) -> u32 {
-        if let Some(&number) = self.numbers.get(&blocks) {
+    fn number(&mut self, blocks: &[Plates]) -> u32 {
+        let digest = blocks.iter().fold(0, |digest, block| block.digest(digest));
+        let alike = self.numbers.entry(digest).or_default();
+        let same = |number: &&u32| self.piles[at(**number)].blocks == blocks;
+        if let Some(&number) = alike.iter().find(same) {
             return number;
         }
         let number = u32::try_from(self.piles.len()).expect("fewer than 2^32 states");
-        let mut total = vec![0; self.model.kinds.len()];
-        for block in &blocks {
-            add(&mut total, block);
-        }
-        let handling = self.handling(&total);
-        self.numbers.insert(blocks.clone(), number);
+        alike.push(number);
+        let total = blocks
+            .iter()
+            .fold(Plates::NONE, |sum, block| sum.and(block));
+        let handling = total.handling(self.model);
+        let pack = |packing: &Packing| {
+            let packed = |block: &Plates| (packing.pack(block), block.handling(self.model));
+            blocks.iter().map(packed).collect()
+        };
         self.piles.push(Pile {
-            blocks,
+            blocks: blocks.to_vec(),
+            packed: self.packing.as_ref().map(pack).unwrap_or_default(),
             total,
             handling,
         });
         number
     }
 
-    fn handling(&self, counts: &[u8]) -> i64 {
-        let kinds = self.model.kinds.iter().zip(counts);
-        kinds.map(|(kind, &n)| i64::from(n) * kind.handling).sum()
-    }
-
-    fn load(&self, counts: &[u8]) -> i64 {
-        let kinds = self.model.kinds.iter().zip(counts);
-        self.model.bar
-            + kinds
-                .map(|(kind, &n)| 2 * i64::from(n) * kind.mass)
-                .sum::<i64>()
-    }
-
-    /// All that may be kept of a pile on the way to the set `wanted`: how many whole blocks, and
-    /// which part of the next one.
-    fn keeps(&self, pile: &Pile, wanted: &[u8], change: bool) -> Vec<(usize, Counts)> {
-        let mut keeps = Vec::new();
-        let mut left = wanted.to_vec();
-        let mut kept = vec![0; wanted.len()];
+    /// Finds all that may be kept of a pile on the way to the set `wanted`: how many whole
+    /// blocks, which part of the next one, and both together.
+    fn keeps(&mut self, bar: u32, wanted: &Plates, change: bool) {
+        let pile = &self.piles[at(bar)];
+        self.scratch.clear();
+        let mut kept = Plates::NONE;
         for (whole, block) in pile.blocks.iter().enumerate() {
-            let most: Counts = block.iter().zip(&left).map(|(a, b)| *a.min(b)).collect();
-            let all = most == *block;
-            for part in parts(&most) {
-                let mut load = kept.clone();
-                add(&mut load, &part);
-                let light = !change || self.model.light(self.load(&load));
-                if part != *block && light {
-                    keeps.push((whole, part));
+            let most = block.common(&wanted.without(&kept));
+            for part in most.parts() {
+                let sum = kept.and(&part);
+                let light = !change || self.model.light(sum.load(self.model));
+                // What comes off one block alone and goes on again alone gains nothing.
+                let idle = !change && sum.and(&block.without(&part)) == *wanted;
+                if part != *block && light && !idle {
+                    self.scratch.push((whole, part, sum));
                 }
             }
-            if !all {
-                return keeps;
+            if most != *block {
+                return;
             }
-            add(&mut kept, block);
-            for (left, taken) in left.iter_mut().zip(block) {
-                *left -= taken;
-            }
+            kept = kept.and(block);
         }
-        if !change || self.model.light(self.load(&kept)) {
-            keeps.push((pile.blocks.len(), vec![0; wanted.len()]));
+        if !change || self.model.light(kept.load(self.model)) {
+            self.scratch.push((pile.blocks.len(), Plates::NONE, kept));
         }
-        keeps
     }
 
-    /// A stub only says what the set holds at least.
-    fn least_to_stub(&self, pile: &Pile, node: u32) -> i64 {
+    /// At least what it takes to get to a set of which a stub only says what it holds at least.
+    fn least_to_stub(&self, bar: u32, node: u32) -> i64 {
         let plates = self.stacks.plates(node);
         let open = plates.last().map_or(0, |&kind| usize::from(kind));
-        let counts = count(self.model, &plates);
-        let kinds = self
-            .model
-            .kinds
-            .iter()
-            .zip(pile.total.iter().zip(&counts))
-            .enumerate();
-        kinds
-            .map(|(at, (kind, (&has, &wants)))| {
-                let over = if at < open {
-                    has.saturating_sub(wants)
-                } else {
-                    0
-                };
-                i64::from(over.max(wants.saturating_sub(has))) * kind.handling
-            })
-            .sum()
+        let (has, wants) = (&self.piles[at(bar)].total, Plates::of(&plates));
+        let over = has.without(&wants).before(open);
+        over.and(&wants.without(has)).handling(self.model)
     }
 }
 
@@ -158,11 +142,11 @@ impl Bars for Free<'_> {
     ) {
         let stacks = self.stacks;
         let want = self.model.turns[turn];
+        let mut blocks = Vec::new();
         for (place, &node) in stacks.serving[turn].iter().enumerate() {
             let stack = u32::try_from(place).expect("a place among nodes");
-            let pile = &self.piles[at(bar)];
             if stacks.stub[at(node)] {
-                let handling = self.least_to_stub(pile, node);
+                let handling = self.least_to_stub(bar, node);
                 if worth(place, handling) {
                     moves.push(Move {
                         stack,
@@ -172,137 +156,89 @@ impl Bars for Free<'_> {
                     });
                 }
             }
-            let wanted = &self.sets[turn][place];
-            let handling = stacks.handling[at(node)];
-            if !want.serves(stacks.load[at(node)]) || !worth(place, differ(self, pile, wanted)) {
+            let wanted = self.sets[turn][place];
+            let pile = &self.piles[at(bar)];
+            let differ = pile
+                .total
+                .without(&wanted)
+                .and(&wanted.without(&pile.total));
+            let serves = want.serves(stacks.load[at(node)]);
+            if !serves || !worth(place, differ.handling(self.model)) {
                 continue;
             }
-            let mut found = Vec::new();
-            for (whole, part) in self.keeps(pile, wanted, change) {
-                let mut kept = part.clone();
-                for block in &pile.blocks[..whole] {
-                    add(&mut kept, block);
+            self.keeps(bar, &wanted, change);
+            for at_keep in 0..self.scratch.len() {
+                let (whole, part, kept) = self.scratch[at_keep];
+                let pile = &self.piles[at(bar)];
+                let both = pile.handling + stacks.handling[at(node)];
+                let handling = both - 2 * kept.handling(self.model);
+                if worth(place, handling) {
+                    blocks.clear();
+                    blocks.extend_from_slice(&pile.blocks[..whole]);
+                    let new = [part, wanted.without(&kept)];
+                    blocks.extend(new.into_iter().filter(|block| *block != Plates::NONE));
+                    let bar = self.number(&blocks);
+                    moves.push(Move {
+                        stack,
+                        bar,
+                        handling,
+                        stub: false,
+                    });
                 }
-                let moved = pile.handling + handling - 2 * self.handling(&kept);
-                if worth(place, moved) {
-                    let fresh: Counts = wanted.iter().zip(&kept).map(|(a, b)| a - b).collect();
-                    let mut blocks = pile.blocks[..whole].to_vec();
-                    blocks.extend(
-                        [part, fresh]
-                            .into_iter()
-                            .filter(|b| b.iter().any(|&n| n > 0)),
-                    );
-                    found.push((blocks, moved));
-                }
-            }
-            for (blocks, handling) in found {
-                let bar = self.number(blocks);
-                moves.push(Move {
-                    stack,
-                    bar,
-                    handling,
-                    stub: false,
-                });
             }
         }
     }
 
-    fn as_good(&self, bar: u32, other: u32) -> Option<i64> {
+    fn as_good(&self, bar: u32, other: u32, most: i64) -> bool {
         let (a, b) = (&self.piles[at(bar)], &self.piles[at(other)]);
-        if a.total != b.total || a.blocks.len() > b.blocks.len() {
-            return None;
+        if (a.handling - b.handling).abs() > most {
+            return false;
         }
-        // Each block must be some blocks of the other in a row.
-        let mut others = b.blocks.iter();
-        for block in &a.blocks {
-            let mut sum = vec![0; block.len()];
-            while sum != *block {
-                add(&mut sum, others.next()?);
-                if sum.iter().zip(block).any(|(s, b)| s > b) {
-                    return None;
-                }
+        let Some(packing) = &self.packing else {
+            return false;
+        };
+        // Blocks that hold some blocks of the other in a row may stay, and so may such a part.
+        let (mut kept, mut others) = (0, b.packed.iter().peekable());
+        for (block, _) in &a.packed {
+            let mut sum = 0;
+            let more = |sum: u128, other: &Packed| packing.within(sum + other.0, *block);
+            while let Some(other) = others.next_if(|other| more(sum, other)) {
+                sum += other.0;
+                kept += other.1;
+            }
+            if sum != *block {
+                break;
             }
         }
-        Some(0)
+        a.handling + b.handling - 2 * kept <= most
     }
 
     fn lay(&self, bars: &[u32]) -> Vec<Vec<u8>> {
         let mut laid: Vec<Vec<u8>> = Vec::new();
+        let mut after: &[Plates] = &[];
         for &bar in bars.iter().rev() {
             let blocks = &self.piles[at(bar)].blocks;
-            let mut stack = Vec::new();
-            let mut from = 0;
-            if let (Some(later), Some(after)) = (laid.last(), laid.len().checked_sub(1)) {
-                let after = &self.piles[at(bars[bars.len() - 1 - after])].blocks;
-                let same = blocks.iter().zip(after).take_while(|(a, b)| a == b).count();
-                from = same;
-                let mut kept: usize = blocks[..same].iter().map(size).sum();
-                if let (Some(block), Some(part)) = (blocks.get(same), after.get(same))
-                    && part.iter().zip(block).all(|(p, b)| p <= b)
-                {
-                    kept += size(part);
-                    stack.extend_from_slice(&later[..kept]);
-                    let rest: Counts = block.iter().zip(part).map(|(b, p)| b - p).collect();
-                    spread_out(&rest, &mut stack);
-                    from += 1;
-                } else {
-                    stack.extend_from_slice(&later[..kept]);
-                }
+            let mut from = blocks.iter().zip(after).take_while(|(a, b)| a == b).count();
+            let mut kept: usize = blocks[..from].iter().map(Plates::count).sum();
+            let mut outside = Plates::NONE;
+            if let (Some(block), Some(part)) = (blocks.get(from), after.get(from))
+                && part.within(block)
+            {
+                kept += part.count();
+                outside = block.without(part);
+                from += 1;
             }
-            for block in &blocks[from..] {
-                spread_out(block, &mut stack);
+            let mut stack = Vec::new();
+            if let Some(later) = laid.last() {
+                stack.extend_from_slice(&later[..kept]);
+            }
+            for block in core::iter::once(&outside).chain(&blocks[from..]) {
+                stack.extend(block.heaviest_first());
             }
             laid.push(stack);
+            after = blocks;
         }
         laid.reverse();
         laid
     }
-}
-
-/// At least what it takes to get from a pile to a set.
-fn differ(free: &Free<'_>, pile: &Pile, wanted: &[u8]) -> i64 {
-    let kinds = free.model.kinds.iter().zip(pile.total.iter().zip(wanted));
-    kinds
-        .map(|(kind, (a, b))| i64::from(a.abs_diff(*b)) * kind.handling)
-        .sum()
-}
-
-fn count(model: &Model, plates: &[u8]) -> Counts {
-    let mut counts = vec![0; model.kinds.len()];
-    for &kind in plates {
-        counts[usize::from(kind)] += 1;
-    }
-    counts
-}
-
-fn add(sum: &mut [u8], more: &[u8]) {
-    for (sum, more) in sum.iter_mut().zip(more) {
-        *sum += more;
-    }
-}
-
-fn size(block: &Counts) -> usize {
-    block.iter().map(|&n| usize::from(n)).sum()
-}
-
-/// Appends the plates of a block, heaviest inside.
-fn spread_out(block: &[u8], stack: &mut Vec<u8>) {
-    for (kind, &n) in (0..).zip(block) {
-        stack.extend(core::iter::repeat_n(kind, usize::from(n)));
-    }
-}
-
-/// All sets within `most`, the empty one among them.
-fn parts(most: &[u8]) -> Vec<Counts> {
-    let mut parts = vec![vec![0; most.len()]];
-    for (kind, &n) in most.iter().enumerate() {
-        for at in 0..parts.len() {
-            for m in 1..=n {
-                let mut part = parts[at].clone();
-                part[kind] = m;
-                parts.push(part);
-            }
-        }
-    }
-    parts
 }

@@ -20,7 +20,6 @@ pub(super) struct State {
     pub ready: [i64; Problem::LIFTERS_LIMIT],
     pub parent: u32,
     pub bar: u32,
-    pub stack: u32,
     pub lifter: u8,
     pub hole: u8,
 }
@@ -78,7 +77,15 @@ impl Layer {
 }
 
 /// Leaves out of `states`, all at one place, those that another one makes needless.
-pub(super) fn drop_needless<B: Bars>(aim: Aim, bars: &B, lifters: usize, states: &mut Vec<State>) {
+///
+/// `ponder` is told how much work it was, and says whether to go on; if not, much is missing.
+pub(super) fn drop_needless<B: Bars>(
+    aim: Aim,
+    bars: &B,
+    lifters: usize,
+    states: &mut Vec<State>,
+    mut ponder: impl FnMut(usize) -> bool,
+) {
     let order = |s: &State| (s.hole, s.bar, s.clock, s.handling, s.ready);
     states.sort_unstable_by_key(|s| (order(s), s.lifter, s.parent));
     let beats = |a: &State, b: &State| {
@@ -86,31 +93,33 @@ pub(super) fn drop_needless<B: Bars>(aim: Aim, bars: &B, lifters: usize, states:
             && (aim == Aim::Ends || a.handling <= b.handling)
             && (0..lifters).all(|l| a.ready[l] <= b.ready[l])
     };
-    keep(states, |a, b| a.hole == b.hole && a.bar == b.bar, beats);
+    let same_bar = |a: &State, b: &State| a.hole == b.hole && a.bar == b.bar;
+    keep(states, same_bar, beats, &mut ponder);
     states.sort_unstable_by_key(|s| {
-        (
-            s.hole, s.clock, s.handling, s.bar, s.ready, s.lifter, s.parent,
-        )
+        let what = (s.bar, s.ready, s.lifter, s.parent);
+        (s.hole, s.clock, s.handling, what)
     });
-    keep(
-        states,
-        |a, b| a.hole == b.hole,
-        |a, b| {
-            beats(a, b)
-                && bars.as_good(a.bar, b.bar).is_some_and(|more| {
-                    a.clock + more <= b.clock
-                        && (aim == Aim::Ends || a.handling + more <= b.handling)
-                })
-        },
-    );
+    let same_hole = |a: &State, b: &State| a.hole == b.hole;
+    let beats_soon = |a: &State, b: &State| {
+        let mut most = b.clock - a.clock;
+        if aim != Aim::Ends {
+            most = most.min(b.handling - a.handling);
+        }
+        beats(a, b) && bars.as_good(a.bar, b.bar, most)
+    };
+    keep(states, same_hole, beats_soon, &mut ponder);
     states.sort_unstable_by_key(|s| (order(s), s.lifter, s.parent));
 }
+
+/// Comparisons that are as much work as one state.
+const COMPARISONS: usize = 64;
 
 /// Keeps those that none kept before of the `same` group `beats`.
 fn keep(
     states: &mut Vec<State>,
     same: impl Fn(&State, &State) -> bool,
     beats: impl Fn(&State, &State) -> bool,
+    ponder: &mut impl FnMut(usize) -> bool,
 ) {
     let (mut kept, mut group) = (0, 0);
     for at in 0..states.len() {
@@ -118,9 +127,15 @@ fn keep(
         if group < kept && !same(&states[group], &state) {
             group = kept;
         }
-        if !states[group..kept].iter().any(|other| beats(other, &state)) {
+        let others = &states[group..kept];
+        let beaten = others.iter().position(|other| beats(other, &state));
+        let compared = beaten.unwrap_or(others.len());
+        if beaten.is_none() {
             states[kept] = state;
             kept += 1;
+        }
+        if !ponder(compared / COMPARISONS) {
+            break;
         }
     }
     states.truncate(kept);

@@ -152,7 +152,7 @@ impl Model {
     }
 
     /// How many plates of a kind a sleeve may ever carry.
-    fn fitting(&self, kind: &Kind) -> i64 {
+    pub(super) fn fitting(&self, kind: &Kind) -> i64 {
         let most = self.turns.iter().map(|t| t.high).max().unwrap_or(0);
         let light = (most - self.bar).max(0) / (2 * kind.mass);
         let on_bar = self.on_bar.len();

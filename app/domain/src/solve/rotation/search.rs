@@ -8,6 +8,7 @@
 //!
 //! Refuses: nothing.
 use super::Problem;
+use super::allowance::Allowance;
 use super::bars::{Bars, Move};
 use super::bounds::{After, Bounds};
 use super::course::Course;
@@ -57,20 +58,11 @@ pub(super) struct Outcome {
     pub at_least: i64,
 }
 
-/// How much may still be done.
-pub(super) struct Allowance<'a> {
-    pub left: u64,
-    pub used: u64,
-    pub go_on: &'a mut dyn FnMut() -> bool,
-}
-
-impl Allowance<'_> {
-    /// Whether there is time and room for so many more states.
-    pub(super) fn spend(&mut self, states: usize) -> bool {
-        let states = states as u64;
-        self.used += states;
-        self.left = self.left.saturating_sub(states);
-        self.left > 0 && (self.go_on)()
+impl Outcome {
+    /// Something that ends no sooner than `ends` was dropped.
+    fn give_up(&mut self, ends: i64) {
+        self.whole = false;
+        self.at_least = self.at_least.min(ends);
     }
 }
 
@@ -127,42 +119,45 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
         let mut layer = Layer::new(&self.course.layers[0]);
         layer.push(&[self.start()]);
         let mut trail: Vec<Vec<Mark>> = Vec::new();
-        let mut children = Vec::new();
         for places in &self.course.layers[1..] {
             let mut next = Layer::new(places);
             for place in places.clone() {
-                children.clear();
-                for lifter in 0..self.model.lifters() {
-                    if let Some(before) = self.course.places[place].before[lifter] {
-                        let from = layer.at(before as usize);
-                        self.lead_on(
-                            aim,
-                            &layer,
-                            from,
-                            (place, lifter),
-                            &mut children,
-                            &mut outcome,
-                        );
-                    }
-                }
-                if !self.allowance.spend(children.len() + 1) {
+                let mut children = self.children(aim, &layer, place, &mut outcome);
+                let ponder = |work| self.allowance.ponder(work);
+                drop_needless(aim, self.bars, self.model.lifters(), &mut children, ponder);
+                if self.allowance.spent {
                     let open = layer.states.iter().map(|s| s.ends).min();
-                    outcome.at_least = outcome.at_least.min(open.unwrap_or(i64::MAX));
-                    outcome.whole = false;
+                    outcome.give_up(open.unwrap_or(i64::MAX));
                     return outcome;
                 }
-                drop_needless(aim, self.bars, self.model.lifters(), &mut children);
                 next.push(&children);
             }
             if let Some(dropped) = next.narrow(width, aim) {
-                outcome.whole = false;
-                outcome.at_least = outcome.at_least.min(dropped);
+                outcome.give_up(dropped);
             }
             trail.push(next.states.iter().map(mark).collect());
             layer = next;
         }
         self.finish(aim, &layer, &trail);
         outcome
+    }
+
+    /// All that leads from a layer to a place.
+    fn children(
+        &mut self,
+        aim: Aim,
+        layer: &Layer,
+        place: usize,
+        outcome: &mut Outcome,
+    ) -> Vec<State> {
+        let mut children = Vec::new();
+        for lifter in 0..self.model.lifters() {
+            if let Some(before) = self.course.places[place].before[lifter] {
+                let from = layer.at(before as usize);
+                self.lead_on(aim, layer, from, (place, lifter), &mut children, outcome);
+            }
+        }
+        children
     }
 
     /// No plan ends before, by the bounds alone.
@@ -182,7 +177,6 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
             ready,
             parent: 0,
             bar: self.bars.start(),
-            stack: 0,
             lifter: u8::try_from(self.model.lifters()).expect("few lifters"),
             hole: self.model.hole,
         }
@@ -217,14 +211,17 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
                         continue;
                     };
                     if way.stub {
-                        outcome.whole = false;
-                        outcome.at_least = outcome.at_least.min(child.ends);
+                        outcome.give_up(child.ends);
                     } else {
                         children.push(child);
                     }
                 }
             }
             at += count;
+            self.allowance.spend(count * moves.len() + 1);
+            if self.allowance.spent {
+                return;
+            }
         }
     }
 
@@ -334,7 +331,6 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
             ready,
             parent,
             bar: way.bar,
-            stack: way.stack,
             lifter: u8::try_from(step.lifter).expect("few lifters"),
             hole: step.hole,
         })

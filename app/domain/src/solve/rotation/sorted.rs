@@ -44,8 +44,10 @@ impl Bars for Sorted<'_> {
         }
     }
 
-    fn as_good(&self, bar: u32, other: u32) -> Option<i64> {
-        Some(self.stacks.apart(bar, other, false))
+    fn as_good(&self, bar: u32, other: u32, most: i64) -> bool {
+        let handling = |bar: u32| self.stacks.handling[at(bar)];
+        let least = (handling(bar) - handling(other)).abs();
+        least <= most && self.stacks.apart(bar, other, false) <= most
     }
 
     fn lay(&self, bars: &[u32]) -> Vec<Vec<u8>> {

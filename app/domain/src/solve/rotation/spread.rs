@@ -106,8 +106,8 @@ impl<'a, C: Cost> Spread<'a, C> {
         self.stacks.serving.get(before).map_or(start, |nodes| nodes)
     }
 
-    /// For each stack of turn `before` the least of way and `next`, the latter by stack of turn
-    /// `turn`.
+    /// Appends to `least`, for each stack of turn `before`, the least of way and `next`, the
+    /// latter by stack of turn `turn`.
     pub(super) fn least(
         &mut self,
         (before, turn): (usize, usize),
@@ -120,7 +120,6 @@ impl<'a, C: Cost> Spread<'a, C> {
             self.ways[slot] = Some(self.ways(before, turn));
         }
         let ways = self.ways[slot].as_ref().expect("just set");
-        least.clear();
         match ways {
             Ways::Tree(tree) => tree.least(change, next, &mut self.scratch, least),
             Ways::Table(table) => table.least(change, next, least),

@@ -32,8 +32,6 @@ pub(super) struct Stacks {
     pub serving: Vec<Vec<u32>>,
     /// What stands on the bar at the start.
     pub start: u32,
-    /// Nothing was left out.
-    pub whole: bool,
 }
 
 /// Nodes that may be looked at while a tree is built.
@@ -41,25 +39,26 @@ const VISITS_LIMIT: usize = 300_000;
 
 impl Stacks {
     /// Builds the largest tree of at most `limit` nodes: stacks that waste the least handling
-    /// are the last to be left out. `None` when even so some turn has no stack.
+    /// are the last to be left out, and one for each turn stays in any case. `None` when some
+    /// turn has no stack.
     pub(super) fn new(model: &Model, limit: usize) -> Option<Self> {
+        let reach = reach(model);
+        let stay = staying(model, &reach);
         let typical = model.kinds.iter().map(|k| k.handling).max().unwrap_or(0);
-        let quarters = [i128::MAX, 48, 32, 24, 16, 12, 8, 6, 4, 2, 1, 0];
-        let wastes = quarters.map(|q| q.saturating_mul(i128::from(typical)) / 4);
-        let mut best = None;
-        for waste in wastes {
-            let tree = Builder::new(model, waste, usize::MAX).build(VISITS_LIMIT);
-            let tree = tree.or_else(|| Builder::new(model, waste, 12).build(VISITS_LIMIT));
-            let Some(tree) = tree.filter(|t| t.serves_all(model)) else {
-                continue;
-            };
-            let fits = tree.parent.len() <= limit;
-            best = Some(tree);
-            if fits {
-                break;
+        let build = |waste: i128, plates: usize, visits: usize| {
+            Builder::new(model, &reach, waste, plates).build(&stay, visits)
+        };
+        for plates in [usize::MAX, 12, 8] {
+            for quarters in [i128::MAX, 48, 32, 24, 16, 12, 8, 6, 4, 2, 1, 0] {
+                let waste = quarters.saturating_mul(i128::from(typical)) / 4;
+                let tree = build(waste, plates, VISITS_LIMIT);
+                if let Some(tree) = tree.filter(|tree| tree.parent.len() <= limit) {
+                    return Some(tree).filter(|tree| tree.serves_all(model));
+                }
             }
         }
-        best
+        // One stack for each turn, whatever the limit.
+        build(0, 0, usize::MAX).filter(|tree| tree.serves_all(model))
     }
 
     /// Whether each turn has a stack that is not a mere stub.
@@ -137,6 +136,12 @@ pub(super) fn at(node: u32) -> usize {
     node as usize
 }
 
+/// A stack to stay, with its number.
+type Path<'a> = (usize, &'a Vec<u8>);
+
+/// By kind: masses that plates from there on can add, if they could be listed.
+type Reach = Vec<Option<Vec<i64>>>;
+
 struct Builder<'a> {
     model: &'a Model,
     tree: Stacks,
@@ -148,13 +153,12 @@ struct Builder<'a> {
     plates: usize,
     visits: usize,
     visits_limit: usize,
-    /// By kind: masses that plates from there on can add, if they could be listed.
-    reach: Vec<Option<Vec<i64>>>,
+    reach: &'a Reach,
     most: i64,
 }
 
 impl<'a> Builder<'a> {
-    fn new(model: &'a Model, waste: i128, plates: usize) -> Self {
+    fn new(model: &'a Model, reach: &'a Reach, waste: i128, plates: usize) -> Self {
         let quickest = model.kinds.iter().min_by(|a, b| {
             let of = |k: &super::model::Kind, other: &super::model::Kind| {
                 i128::from(k.handling) * i128::from(other.mass)
@@ -171,13 +175,14 @@ impl<'a> Builder<'a> {
             plates,
             visits: 0,
             visits_limit: 0,
-            reach: reach(model),
+            reach,
             most: model.turns.iter().map(|t| t.high).max().unwrap_or(0),
         }
     }
 
-    /// The tree, or `None` when it takes more visits than allowed.
-    fn build(mut self, visits_limit: usize) -> Option<Stacks> {
+    /// The tree, or `None` when it takes more visits than allowed. The stacks to `stay` are not
+    /// left out; the start's comes first.
+    fn build(mut self, stay: &[Vec<u8>], visits_limit: usize) -> Option<Stacks> {
         self.visits_limit = visits_limit;
         let model = self.model;
         self.tree.parent.push(0);
@@ -187,58 +192,50 @@ impl<'a> Builder<'a> {
         self.tree.end.push(1);
         self.tree.light.push(0);
         self.tree.stub.push(false);
-        let mut on_bar = model.on_bar.clone();
-        if !model.big_inside {
-            on_bar.sort_unstable();
-        }
-        self.grow(0, 0, 0, Some(&on_bar))?;
+        let paths: Vec<Path<'_>> = stay.iter().enumerate().collect();
+        self.grow(0, 0, 0, &paths)?;
         let mut tree = self.tree;
-        tree.whole = !tree.stub.contains(&true);
-        tree.serving = model
-            .turns
-            .iter()
-            .map(|turn| serving(model, &tree, turn))
-            .collect();
+        let turns = model.turns.iter();
+        tree.serving = turns.map(|turn| serving(model, &tree, turn)).collect();
         Some(tree)
     }
 
-    /// Adds all below `node`. `path` is what of the start's stack is still to come, if `node` is
-    /// on the way there.
-    fn grow(&mut self, node: u32, length: i64, plates: usize, path: Option<&[u8]>) -> Option<()> {
+    /// Adds all below `node`. Of the stacks to stay, `paths` has those that lead on from here.
+    fn grow(&mut self, node: u32, length: i64, plates: usize, paths: &[Path<'_>]) -> Option<()> {
         self.visits += 1;
         if self.visits > self.visits_limit {
             return None;
         }
-        if path.is_some_and(<[u8]>::is_empty) {
+        let starts = |(number, path): &&Path<'_>| *number == 0 && path.len() == plates;
+        if paths.iter().any(|path| starts(&path)) {
             self.tree.start = node;
         }
         let cut = self.cut(node, plates);
         for (kind, plate) in self.model.kinds.iter().enumerate() {
             let next = u8::try_from(kind).expect("at most 32 kinds");
-            let path = path
-                .and_then(|p| p.split_first())
-                .filter(|(k, _)| **k == next);
-            let path = path.map(|(_, rest)| rest);
+            let leads_on = |path: &&Path<'_>| path.1.get(plates) == Some(&next);
+            let paths: Vec<Path<'_>> = paths.iter().filter(leads_on).copied().collect();
             let long = length.saturating_add(plate.thickness);
             if self.left[kind] == 0 || long > self.model.sleeve || !self.may_follow(node, next) {
                 continue;
             }
             let load = self.tree.load[at(node)] + 2 * plate.mass;
-            if path.is_none() && (load > self.most || !self.leads_somewhere(load, kind)) {
+            if paths.is_empty() && (load > self.most || !self.leads_somewhere(load, kind)) {
                 continue;
             }
-            if cut && path.is_none() {
+            if paths.is_empty() && cut {
                 self.tree.stub[at(node)] = true;
                 continue;
             }
             let child = u32::try_from(self.tree.parent.len()).expect("within the limit of visits");
             self.tree.push(self.model, node, next);
             self.left[kind] -= 1;
-            let grown = self.grow(child, long, plates + 1, path);
+            let grown = self.grow(child, long, plates + 1, &paths);
             self.left[kind] += 1;
             grown?;
             let leaf = self.tree.parent.len() == at(child) + 1;
-            if leaf && path.is_none() && !self.tree.stub[at(child)] && !self.serves(load) {
+            let idle = !self.tree.stub[at(child)] && !self.serves(load);
+            if leaf && idle && paths.is_empty() {
                 self.tree.pop();
             }
         }
@@ -289,7 +286,7 @@ impl<'a> Builder<'a> {
 const REACH_LIMIT: usize = 50_000;
 
 /// For each kind, the sums of that and all lighter kinds.
-fn reach(model: &Model) -> Vec<Option<Vec<i64>>> {
+fn reach(model: &Model) -> Reach {
     let most = model.turns.iter().map(|t| t.high).max().unwrap_or(0) - model.bar;
     let mut sums = Some(BTreeSet::from([0]));
     let mut reach = vec![None; model.kinds.len()];
@@ -307,6 +304,68 @@ fn reach(model: &Model) -> Vec<Option<Vec<i64>>> {
         reach[at] = sums.as_ref().map(|sums| sums.iter().copied().collect());
     }
     reach
+}
+
+/// The start's stack, and one for each turn that has any and for which one is soon found.
+fn staying(model: &Model, reach: &Reach) -> Vec<Vec<u8>> {
+    let mut start = model.on_bar.clone();
+    if !model.big_inside {
+        start.sort_unstable();
+    }
+    let mut stay = vec![start];
+    for turn in &model.turns {
+        if !stay[1..].iter().any(|stack| turn.serves(model.load(stack))) {
+            let (mut stack, mut tries) = (Vec::new(), VISITS_LIMIT);
+            if find(model, reach, turn, (0, 0), &mut stack, &mut tries) {
+                stay.push(stack);
+            }
+        }
+    }
+    stay
+}
+
+/// Fills `stack` up with plates from kind `from` on until it serves, heaviest first.
+fn find(
+    model: &Model,
+    reach: &Reach,
+    turn: &Want,
+    (from, length): (usize, i64),
+    stack: &mut Vec<u8>,
+    tries: &mut usize,
+) -> bool {
+    let load = model.load(stack);
+    if turn.serves(load) {
+        return true;
+    }
+    let Some(kind) = model.kinds.get(from) else {
+        return false;
+    };
+    *tries = tries.saturating_sub(1);
+    let reachable = reach[from].as_ref().is_none_or(|sums| {
+        let next = sums.partition_point(|&sum| load + 2 * sum < turn.low);
+        sums.get(next)
+            .is_some_and(|sum| load + 2 * sum <= turn.high)
+    });
+    if !reachable || *tries == 0 {
+        return false;
+    }
+    let light = (turn.high - load).max(0) / (2 * kind.mass);
+    let short = (model.sleeve - length).checked_div(kind.thickness);
+    let most = light
+        .min(i64::from(kind.pairs))
+        .min(short.unwrap_or(i64::MAX))
+        .max(0);
+    let inside = stack.len();
+    for count in (0..=most).rev() {
+        let next = u8::try_from(from).expect("at most 32 kinds");
+        stack.extend((0..count).map(|_| next));
+        let long = length + count * kind.thickness;
+        if find(model, reach, turn, (from + 1, long), stack, tries) {
+            return true;
+        }
+        stack.truncate(inside);
+    }
+    false
 }
 
 /// The nodes that serve a turn: by their own load, or as stubs for something further out.
