@@ -30,7 +30,8 @@ impl RestFace {
         let (reps, reps_word) = number_and_word(&rest.reps);
         to.set_left(rest.left.as_str().into());
         to.set_share(rest.share.clamp(0.0, 1.0));
-        to.set_over(rest.share <= 0.0);
+        // Rested, but not while others come first: then the number is a place, not a time.
+        to.set_over(rest.share <= 0.0 && rest.left.contains(':'));
         to.set_word(rest.word.as_str().into());
         to.set_last(rest.last.as_str().into());
         to.set_load(rest.load.as_str().into());

@@ -177,21 +177,23 @@ fn the_numbers_of_now_are_20_minutes_of_arc_at_3_m() {
     }
 }
 
-/// Where a text's letters are: the face's air above the capitals is left out, and below a number
-/// that under the base line (hhea ascent 1900, descent 500).
+/// Where a text's letters are: the face's air above the capitals is left out, and below letters
+/// that do not hang that under the base line (hhea ascent 1900, descent 500). A sign is its middle.
 fn ink(text: &ElementHandle) -> Area {
     let (left, top, right, bottom) = area(text);
     let label = text.accessible_label().unwrap_or_default();
-    let number = label
-        .chars()
-        .all(|c| c.is_ascii_digit() || ".:+−".contains(c));
-    let one_line = (bottom - top) / 2400.0;
-    let below = if number { 500.0 } else { 250.0 };
+    let hangs = label.chars().any(|c| "gjpqyęç,;|".contains(c));
+    let line = (bottom - top) / 2400.0;
+    let (above, below) = match label.as_str() {
+        "+" | "−" => (700.0, 700.0),
+        _ if hangs => (444.0, 250.0),
+        _ => (444.0, 500.0),
+    };
     (
         left + 1.0,
-        top + 444.0 * one_line,
+        top + above * line,
         right - 1.0,
-        bottom - below * one_line,
+        bottom - below * line,
     )
 }
 

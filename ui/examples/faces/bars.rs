@@ -90,6 +90,15 @@ pub(crate) fn bar_pounds() -> AtTheBar {
     }
 }
 
+/// Plates as weighed: each told by its mark, left and right.
+pub(crate) fn bar_weighed() -> AtTheBar {
+    AtTheBar {
+        bar: bar("25 20 +10 +5 +2.5 +1.25"),
+        change: change("20, 15, 2.5", "10 G1|G4, 5 W2|W3, 2.5 R7|R8, 1.25 a|c", ""),
+        ..at_the_bar()
+    }
+}
+
 pub(crate) fn bar_empty() -> AtTheBar {
     AtTheBar {
         load: "20".into(),
@@ -120,6 +129,16 @@ pub(crate) fn rest() -> Rest {
         ladder: five_rungs([Done, Done, Done, Now, Ahead]),
         gear: vec!["straps".into()],
         main: "go now".into(),
+    }
+}
+
+/// Rested, but another comes first.
+pub(crate) fn rest_turn() -> Rest {
+    Rest {
+        left: "2nd".into(),
+        share: 0.0,
+        word: "after Tomasz".into(),
+        ..rest()
     }
 }
 
