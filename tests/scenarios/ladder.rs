@@ -55,7 +55,11 @@ fn one_lifter_through_a_full_ladder() {
                 );
             }
             Screen::End(_) => break,
-            other => panic!("not expected on the way up: {other:?}"),
+            other @ (Screen::Choose(_)
+            | Screen::Floor(_)
+            | Screen::SetUp(_)
+            | Screen::Entry(_)
+            | Screen::Stop(_)) => panic!("not expected on the way up: {other:?}"),
         }
     }
     assert_eq!(bench.screen(), "end");

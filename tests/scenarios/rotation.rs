@@ -39,7 +39,9 @@ fn everybody_comes_to_the_end_in_the_order_called() {
             }
             Screen::End(_) => bench.tap(&main_label(&frame)),
             Screen::Choose(_) => break,
-            other => panic!("not expected in a rotation: {other:?}"),
+            other @ (Screen::Floor(_) | Screen::SetUp(_) | Screen::Entry(_) | Screen::Stop(_)) => {
+                panic!("not expected in a rotation: {other:?}")
+            }
         }
     }
     assert_eq!(bench.screen(), "choose", "{order:?}");

@@ -51,9 +51,19 @@ fn next_tap(frame: &Frame, at: usize) -> Tap {
         }
         Screen::SetUp(set_up) if set_up.main.is_empty() => Tap::All,
         Screen::End(_) => Tap::Undo,
-        Screen::Bar(_) if at % 7 == 0 => Tap::Undo,
-        _ if at % 11 == 0 => Tap::All,
-        _ => Tap::Main,
+        Screen::Bar(_) if at.is_multiple_of(7) => Tap::Undo,
+        Screen::SetUp(_)
+        | Screen::Bar(_)
+        | Screen::Rest(_)
+        | Screen::Stop(_)
+        | Screen::Entry(_)
+        | Screen::Floor(_) => {
+            if at.is_multiple_of(11) {
+                Tap::All
+            } else {
+                Tap::Main
+            }
+        }
     }
 }
 

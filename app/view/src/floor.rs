@@ -71,9 +71,9 @@ pub(crate) fn floor(scene: &Scene<'_>) -> Floor {
     for station in open {
         let same_rack = shown.iter().any(|other| other.rack == station.rack);
         if same_rack {
-            second.push(station)
+            second.push(station);
         } else {
-            shown.push(station)
+            shown.push(station);
         }
     }
     shown.append(&mut second);

@@ -48,6 +48,7 @@ pub(crate) fn set(plates: &[(&str, u16, i64)]) -> PlateSet {
         name: "set".into(),
         big_inside: true,
         plates: plates.iter().map(plate).collect(),
+        weighed: Vec::new(),
     }
 }
 
