@@ -85,7 +85,9 @@ fn after_an_entry_the_next_is_shown_and_undo_takes_that_entry_back() {
     let (Screen::Bar(was), Screen::Bar(is)) = (&up.screen, &back.screen) else {
         panic!("back at the bar: {back:?}");
     };
-    assert_eq!((&was.load, &was.rung), (&is.load, &is.rung));
+    // The same rung; the plates for it may be others, and then it truly weighs a little else.
+    let place = |rung: &str| rung.split(',').next().unwrap_or_default().to_owned();
+    assert_eq!((&was.load, place(&was.rung)), (&is.load, place(&is.rung)));
 }
 
 #[test]
