@@ -6,7 +6,7 @@ use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
 use crate::owner::Owner;
-use crate::replan::replan;
+use crate::replan::{Patience, replan};
 use chrono::NaiveDate;
 use domain::day::{DayEntry, day};
 use domain::rotation::{station_of, stations};
@@ -23,6 +23,7 @@ pub struct Kiosk {
     gym: GymInForce,
     config: plan::Kiosk,
     stage: Stage,
+    patience: Patience,
     clock: Box<dyn Clock>,
     notice: String,
     today: Today,
@@ -64,7 +65,11 @@ impl Kiosk {
             gym,
             faults: Vec::new(),
         };
-        Self::with(Owner::in_memory(state), gym, None, clock)
+        let kiosk = Self::with(Owner::in_memory(state), gym, None, clock);
+        Self {
+            patience: Patience::Untimed,
+            ..kiosk
+        }
     }
 
     fn with(owner: Owner, gym: GymInForce, record: Option<Record>, clock: Box<dyn Clock>) -> Self {
@@ -80,6 +85,7 @@ impl Kiosk {
             gym,
             config: config.unwrap_or_default(),
             stage: Stage::default(),
+            patience: Patience::AtTheRack,
             clock,
             today: Today::default(),
         };
@@ -209,7 +215,15 @@ impl Kiosk {
                     .is_some_and(|r| station_of(r) == station)
             };
             let first = first.filter(here);
-            let turns = replan(&self.gym.gym, state, &station, date, now, first);
+            let turns = replan(
+                &self.gym.gym,
+                state,
+                &station,
+                date,
+                now,
+                first,
+                self.patience,
+            );
             let Some(turns) = turns else { continue };
             let call = Command::CallRotation { station, turns };
             if let Err(error) = self.owner.command(&call, now) {

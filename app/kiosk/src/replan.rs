@@ -13,6 +13,17 @@ use domain::{Gym, LiftNo, Moment, State};
 const WITHIN_NS: u64 = 40_000_000;
 /// States for one plan; bounds its memory.
 const STATES_MAX: u64 = 200_000;
+/// States for one plan that must be the same on every machine, whatever its speed.
+const STATES_UNTIMED: u64 = 10_000;
+
+/// How long a plan may take.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Patience {
+    /// Somebody waits at the rack.
+    AtTheRack,
+    /// A picture: only the number of states counts.
+    Untimed,
+}
 
 /// The turns to call at `station`, `first` before all others; `None` when what is called still serves, or nothing can be
 /// planned.
@@ -24,6 +35,7 @@ pub fn replan(
     date: NaiveDate,
     now: Moment,
     first: Option<LiftNo>,
+    patience: Patience,
 ) -> Option<Vec<CalledTurn>> {
     let lifters = open_at(state, station, date).count();
     let called = state.rotation(station);
@@ -32,9 +44,10 @@ pub fn replan(
     }
     let asked: Asked = ask(gym, state, station, date, now, first)?;
     let mut clock = stopwatch();
-    let mut go_on = || clock() < WITHIN_NS;
+    let timed = patience == Patience::AtTheRack;
+    let mut go_on = || !timed || clock() < WITHIN_NS;
     let effort = Effort {
-        states: STATES_MAX,
+        states: if timed { STATES_MAX } else { STATES_UNTIMED },
         go_on: &mut go_on,
     };
     match plan(&asked.problem, effort) {
