@@ -2,7 +2,6 @@
 //!
 //! What is kept here is only where the eye is (the lifter chosen, a pad that is open); all that
 //! counts is in the state. Refuses: changing the state; a tap gives at most one command.
-use crate::frame::Screen;
 use crate::scene::Scene;
 use crate::tap::Tap;
 use domain::Command;
@@ -285,15 +284,6 @@ impl Stage {
             reps,
             hold,
         })
-    }
-
-    /// Whether this screen changes by itself as time passes.
-    #[must_use]
-    pub fn ticks(screen: &Screen) -> bool {
-        matches!(
-            screen,
-            Screen::Rest(_) | Screen::Choose(_) | Screen::Floor(_)
-        )
     }
 }
 
