@@ -1,7 +1,8 @@
 //! The ladder planner: which plates lie on the bar on every rung, at the least cost.
 //!
 //! Refuses: a rung that no plates make (saying what bites), plates on the bar that are not in
-//! the gym, figures out of range. Never returns a plan that some other plan beats.
+//! the gym, figures out of range, and problems that would take minutes: a dozen and more kinds of
+//! plates as weighed, most of them scarce. Never returns a plan that some other plan beats.
 //!
 //! # How it works
 //! Plates move at the outer end only, so the stays of two pairs on the bar are either apart or
@@ -25,13 +26,16 @@ use crate::mass::Mass;
 use alloc::vec::Vec;
 
 mod bound;
+mod check;
 mod effort;
 mod grid;
 mod prepare;
+mod price;
 pub(super) mod refuse;
 mod search;
 mod table;
 mod trace;
+mod window;
 
 /// A ladder to plan.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -97,11 +101,11 @@ impl Problem {
 /// Plans the ladder.
 ///
 /// # Errors
-/// [`Refusal`] when a figure is out of range, when `on_bar` cannot be, or when a rung cannot be
-/// loaded.
+/// [`Refusal`] when a figure is out of range, when `on_bar` cannot be, when a rung cannot be
+/// loaded, or when the problem is too hard.
 pub fn plan(problem: &Problem) -> Result<Plan, Refusal> {
-    let ready = prepare::prepare(problem)?;
-    let stacks = effort::stacks(problem, &ready, Effort::MEASURED)?;
+    let mut ready = prepare::prepare(problem)?;
+    let stacks = effort::stacks(problem, &mut ready, Effort::MEASURED)?;
     Ok(spell_out(problem, stacks))
 }
 

@@ -108,6 +108,11 @@ impl Loads {
         Mass::from_ng(self.bar)
     }
 
+    /// One side's plates of a load, nanograms.
+    pub(super) fn side(&self, load: Mass) -> i64 {
+        (load.ng() - self.bar) / 2
+    }
+
     fn load(&self, side: i64) -> Mass {
         Mass::from_ng(self.bar + 2 * side)
     }

@@ -4,7 +4,7 @@
 //! that are not there, or more sleeve, the search under it would have to rule out too much. So a
 //! search that goes on for longer than its bound took is broken off, and the next bound counts
 //! what the last one ignored. What the search has found stays found. Refuses: rungs that cannot
-//! be loaded.
+//! be loaded, and problems so hard that an exact answer would take minutes.
 use super::Problem;
 use super::bound::Use;
 use super::grid::{Detail, Grid};
@@ -12,7 +12,9 @@ use super::prepare::Ready;
 use super::refuse;
 use super::search::Search;
 use super::trace;
-use crate::solve::Refusal;
+use crate::solve::equipment::refusal;
+use crate::solve::{Constraint, Refusal};
+use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -27,7 +29,15 @@ pub(super) struct Effort {
     spots_per_look: usize,
     /// Stretches that are looked into before any thought of a better bound.
     first_looks: usize,
+    /// Stretches that are looked into in all, before the problem is given up.
+    looks: usize,
 }
+
+/// More spots than these take longer to list than they save.
+const FIRST_SPOTS: usize = 10_000;
+const LAST_SPOTS: usize = 400_000;
+/// So many looks at once are a long search.
+const LONG: usize = 200_000;
 
 impl Effort {
     /// As measured; the greatest bound takes 128 MB.
@@ -36,53 +46,107 @@ impl Effort {
         last_bound: 16_000_000,
         spots_per_look: 20,
         first_looks: 200,
+        looks: 20_000_000,
     };
 }
 
 /// The plates of every rung, inside to outside.
 ///
 /// # Errors
-/// [`Refusal`] for the first rung that cannot be loaded.
+/// [`Refusal`] for the first rung that cannot be loaded, or when the problem is too hard.
 pub(super) fn stacks(
     problem: &Problem,
-    ready: &Ready,
+    ready: &mut Ready,
     effort: Effort,
 ) -> Result<Vec<Vec<usize>>, Refusal> {
     let rungs = ready.windows.len();
     let stretches = rungs * (rungs + 1) / 2;
-    let mut limit = effort.first_bound;
-    let (mut detail, grid) = first_grid(ready, limit / stretches);
+    let limit = (effort.first_bound / stretches).min(FIRST_SPOTS);
+    let (detail, grid) = first_grid(ready, limit);
     refuse::loadable(problem, ready, &grid)?;
     let mut search = Search::new(ready, grid);
+    let mut sharpener = Sharpener {
+        detail,
+        limit,
+        last_limit: (effort.last_bound / stretches).min(LAST_SPOTS),
+        tried: Vec::new(),
+    };
     let mut looks = effort.first_looks;
-    loop {
+    let mut looked = 0;
+    while looked < effort.looks {
         search.allow(looks);
         if let Some(stacks) = trace::stacks(&mut search) {
             return Ok(stacks);
         }
         assert!(search.spent(), "every rung can be loaded by itself");
-        let used = search.plan_use();
-        let sharper = loop {
-            let details = sharper(ready, &detail, &used).into_iter();
-            let grid = |d: Detail| Grid::new(ready, &d, limit / stretches).map(|grid| (d, grid));
-            let found = details.filter_map(grid).next();
-            if found.is_some() || limit >= effort.last_bound {
-                break found;
-            }
-            limit *= 2;
-        };
-        if let Some((sharper, grid)) = sharper {
-            detail = sharper;
-            search.sharpen(grid);
-        }
+        looked += looks;
+        let _ = sharpener.sharpen(&mut search) || (looks > LONG && sharpener.refine(&mut search));
         looks = (looks * 2).max(search.size() / effort.spots_per_look);
+    }
+    let text = String::from("are too hard to plan exactly: leave out kinds of plates or rungs");
+    Err(refusal(Constraint::Range, "rungs", text))
+}
+
+/// Which bound comes next.
+struct Sharpener {
+    /// What the present one tells.
+    detail: Detail,
+    /// Spots that the next may have.
+    limit: usize,
+    /// The most that any may have.
+    last_limit: usize,
+    /// What was found to be of no use.
+    tried: Vec<Detail>,
+}
+
+impl Sharpener {
+    /// Counts what the present bound's plan has too much of; at the cost of coarser masses if it
+    /// must be. False when that cannot be afforded or does not help.
+    fn sharpen(&mut self, search: &mut Search<'_>) -> bool {
+        let used = search.plan_use();
+        loop {
+            let details = sharper(search.ready, &self.detail, &used);
+            for detail in details {
+                if let Some(grid) = Grid::new(search.ready, &detail, self.limit) {
+                    self.detail = detail;
+                    return search.sharpen(grid, true);
+                }
+            }
+            if self.limit >= self.last_limit {
+                break;
+            }
+            self.limit = (self.limit * 2).min(self.last_limit);
+        }
+        let details = coarser(search.ready, &self.detail, &used);
+        details.into_iter().any(|d| self.attempt(search, d))
+    }
+
+    /// Tells masses more finely.
+    fn refine(&mut self, search: &mut Search<'_>) -> bool {
+        let mass_step = self.detail.mass_step / 8 + 1;
+        self.detail.mass_step > 1 && self.attempt(search, with_mass(&self.detail, mass_step))
+    }
+
+    fn attempt(&mut self, search: &mut Search<'_>, detail: Detail) -> bool {
+        if self.tried.contains(&detail) {
+            return false;
+        }
+        let finer = detail.mass_step < self.detail.mass_step;
+        let grid = Grid::new(search.ready, &detail, self.last_limit);
+        let better = grid.is_some_and(|grid| search.sharpen(grid, finer));
+        if better {
+            self.detail = detail;
+        } else {
+            self.tried.push(detail);
+        }
+        better
     }
 }
 
 /// Masses to the nanogram if there are few enough, else as fine as may be.
 fn first_grid(ready: &Ready, spots: usize) -> (Detail, Grid) {
     let mut detail = Detail::plain(ready);
-    let most = ready.windows.iter().map(|w| w.high).max().unwrap_or(0);
+    let most = ready.most();
     let mut floors = i64::try_from(spots.max(1)).expect("a small constant");
     loop {
         if let Some(grid) = Grid::new(ready, &detail, spots) {
@@ -95,12 +159,7 @@ fn first_grid(ready: &Ready, spots: usize) -> (Detail, Grid) {
 
 /// Details that tell more about what the bound's plan `used` too much of: the most telling first.
 fn sharper(ready: &Ready, detail: &Detail, used: &Use) -> Vec<Detail> {
-    let too_many = used.too_many(ready);
-    let fresh = too_many.iter().copied().filter(|&k| !detail.counted[k]);
-    let worst = fresh.max_by_key(|&k| used.pairs[k] - ready.kinds[k].pairs);
-    let (mut all, mut one) = (detail.clone(), detail.clone());
-    too_many.iter().for_each(|&k| all.counted[k] = true);
-    worst.into_iter().for_each(|k| one.counted[k] = true);
+    let [all, one] = counting(ready, detail, used);
     let with_length = |detail: &Detail, steps: i64| Detail {
         length_step: ready.sleeve / steps + 1,
         ..detail.clone()
@@ -115,6 +174,37 @@ fn sharper(ready: &Ready, detail: &Detail, used: &Use) -> Vec<Detail> {
     let coarser = |d: &Detail| detail.length_step > 0 && d.length_step > detail.length_step;
     sharper.retain(|d| d != detail && !coarser(d));
     sharper
+}
+
+/// Details that count more, but tell masses less finely.
+fn coarser(ready: &Ready, detail: &Detail, used: &Use) -> Vec<Detail> {
+    let [all, one] = counting(ready, detail, used);
+    let mut coarser = Vec::new();
+    for floors in [4_000, 1_000, 250] {
+        let coarse = ready.most() / floors + 1;
+        if one != *detail && coarse > detail.mass_step {
+            coarser.extend([&all, &one].map(|d| with_mass(d, coarse)));
+        }
+    }
+    coarser
+}
+
+/// With all kinds counted that `used` has too many of, and with the worst alone.
+fn counting(ready: &Ready, detail: &Detail, used: &Use) -> [Detail; 2] {
+    let too_many = used.too_many(ready);
+    let fresh = too_many.iter().copied().filter(|&k| !detail.counted[k]);
+    let worst = fresh.max_by_key(|&k| used.pairs[k] - ready.kinds[k].pairs);
+    let (mut all, mut one) = (detail.clone(), detail.clone());
+    too_many.iter().for_each(|&k| all.counted[k] = true);
+    worst.into_iter().for_each(|k| one.counted[k] = true);
+    [all, one]
+}
+
+fn with_mass(detail: &Detail, mass_step: i64) -> Detail {
+    Detail {
+        mass_step,
+        ..detail.clone()
+    }
 }
 
 #[cfg(test)]

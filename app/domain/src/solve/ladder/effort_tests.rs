@@ -14,6 +14,7 @@ const HASTY: Effort = Effort {
     last_bound: 3_000,
     spots_per_look: 100,
     first_looks: 1,
+    looks: usize::MAX,
 };
 /// Sharpens at every turn.
 const FUSSY: Effort = Effort {
@@ -62,10 +63,17 @@ proptest! {
     fn hasty_fussy_and_measured_efforts_agree(problem in problems()) {
         let ready = prepare(&problem);
         prop_assume!(ready.is_ok());
-        let ready = ready.expect("assumed");
-        let measured = stacks(&problem, &ready, Effort::MEASURED);
+        let mut ready = ready.expect("assumed");
+        let measured = stacks(&problem, &mut ready, Effort::MEASURED);
         prop_assume!(measured.is_ok());
-        prop_assert_eq!(&stacks(&problem, &ready, HASTY), &measured);
-        prop_assert_eq!(&stacks(&problem, &ready, FUSSY), &measured);
+        prop_assert_eq!(&stacks(&problem, &mut ready, HASTY), &measured);
+        prop_assert_eq!(&stacks(&problem, &mut ready, FUSSY), &measured);
+        // Given up too early it is refused, never answered otherwise.
+        let given_up = stacks(&problem, &mut ready, Effort { looks: 20, ..FUSSY });
+        let honest = match &given_up {
+            Ok(_) => given_up == measured,
+            Err(refusal) => refusal.field == "rungs",
+        };
+        prop_assert!(honest, "{:?}", given_up);
     }
 }

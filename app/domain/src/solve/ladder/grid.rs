@@ -87,7 +87,7 @@ impl Sum {
 impl Grid {
     /// The grid with at most `limit` spots, if that is enough.
     pub(super) fn new(ready: &Ready, detail: &Detail, limit: usize) -> Option<Self> {
-        let most = ready.windows.iter().map(|w| w.high).max().unwrap_or(0);
+        let most = ready.most();
         let starts = starts(ready);
         let plates = plates(ready, detail)?;
         let mut sums = vec![Sum {

@@ -2,11 +2,12 @@
 //! divided by all that they have in common.
 //!
 //! Refuses: figures out of range, plates on the bar that cannot be there.
-use super::{Problem, Wish};
-use crate::mass::Mass;
-use crate::solve::equipment::{length_text, mass_in_range, mass_text, out_of_range, refusal};
+use super::Problem;
+use super::check::check;
+use super::price::price;
+use super::window::{Window, window};
+use crate::solve::equipment::refusal;
 use crate::solve::{Constraint, Refusal};
-use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -39,42 +40,6 @@ pub(super) struct Kind {
     pub shift: u32,
 }
 
-/// What one rung allows, for the plates of one side.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Window {
-    /// Least mass, nanograms.
-    pub low: i64,
-    /// Greatest mass, nanograms.
-    pub high: i64,
-    /// Both sides' mass that would be on target; may be negative.
-    aim: i64,
-    /// All distances from the target are multiples of this.
-    step: i64,
-    /// Price of one such step.
-    weight: Price,
-}
-
-impl Window {
-    /// Price of `mass` on one side.
-    pub(super) fn price(&self, mass: i64) -> Price {
-        Price::from((self.aim - 2 * mass).abs() / self.step) * self.weight
-    }
-
-    /// At most the price of any allowed mass in `from..=to`; `None` when none is allowed.
-    pub(super) fn least_price(&self, from: i64, to: i64) -> Option<Price> {
-        let (from, to) = (from.max(self.low), to.min(self.high));
-        if from > to {
-            None
-        } else if 2 * from >= self.aim {
-            Some(self.price(from))
-        } else if 2 * to <= self.aim {
-            Some(self.price(to))
-        } else {
-            Some(0)
-        }
-    }
-}
-
 /// A problem, ready to be searched.
 #[derive(Debug)]
 pub(super) struct Ready {
@@ -98,6 +63,11 @@ impl Ready {
     /// Price of a stay of `kind` up to rung `last`, the putting on included.
     pub(super) fn stay(&self, kind: usize, last: usize) -> Price {
         self.kinds[kind].price + self.removal(kind, last)
+    }
+
+    /// The greatest mass that any rung allows on one side.
+    pub(super) fn most(&self) -> i64 {
+        self.windows.iter().map(|w| w.high).max().unwrap_or(0)
     }
 
     /// Price of taking off `kind` after rung `last`.
@@ -163,90 +133,6 @@ fn useful(pairs: u16, room: i64, each: i64) -> u16 {
     pairs.min(u16::try_from(fit).unwrap_or(u16::MAX))
 }
 
-fn check(problem: &Problem) -> Result<(), Refusal> {
-    problem.equipment.check()?;
-    let rungs = problem.rungs.len();
-    if rungs == 0 || rungs > Problem::RUNGS_LIMIT {
-        let text = format!("are {rungs}, and 1 to {} are planned", Problem::RUNGS_LIMIT);
-        return Err(refusal(Constraint::Range, "rungs", text));
-    }
-    for (at, wish) in problem.rungs.iter().enumerate() {
-        let masses = [
-            ("target", wish.target),
-            ("below", wish.below),
-            ("above", wish.above),
-        ];
-        if let Some((name, mass)) = masses.into_iter().find(|(_, m)| !mass_in_range(*m)) {
-            return Err(out_of_range(
-                &format!("rungs[{at}].{name}"),
-                mass_text(mass),
-            ));
-        }
-        if wish.per_kg_off_ns > Problem::PER_KG_OFF_LIMIT_NS {
-            let field = format!("rungs[{at}].per_kg_off_s");
-            return Err(out_of_range(&field, format!("{} ns", wish.per_kg_off_ns)));
-        }
-    }
-    check_on_bar(problem)
-}
-
-fn check_on_bar(problem: &Problem) -> Result<(), Refusal> {
-    let plates = &problem.equipment.plates;
-    if let Some(at) = problem.on_bar.iter().position(|&k| k >= plates.len()) {
-        let field = format!("on_bar[{at}]");
-        let text = String::from("is not among the plates");
-        return Err(refusal(Constraint::Inventory, &field, text));
-    }
-    for end in 1..=problem.on_bar.len() {
-        let Some(broken) = problem.equipment.broken_by(&problem.on_bar[..end]) else {
-            continue;
-        };
-        let outer = &plates[problem.on_bar[end - 1]];
-        let mass = mass_text(outer.mass);
-        let text = match broken {
-            Constraint::Inventory => {
-                format!("is one more {mass} than the {} pairs allow", outer.pairs)
-            }
-            Constraint::BigInside => format!("puts {mass} outside a lighter plate"),
-            Constraint::Range
-            | Constraint::Bar
-            | Constraint::Sleeve
-            | Constraint::Tolerance
-            | Constraint::Hole => format!(
-                "does not fit on the sleeve of {}",
-                problem
-                    .equipment
-                    .sleeve
-                    .map(length_text)
-                    .unwrap_or_default()
-            ),
-        };
-        return Err(refusal(broken, &format!("on_bar[{}]", end - 1), text));
-    }
-    Ok(())
-}
-
-fn window(at: usize, wish: &Wish, bar: Mass) -> Result<Window, Refusal> {
-    let aim = (wish.target - bar).ng();
-    let (low, high) = (aim - wish.below.ng(), aim + wish.above.ng());
-    if high < 0 {
-        let text = format!(
-            "the bar with its collars weighs {}, more than the {} that this rung allows",
-            mass_text(bar),
-            mass_text(wish.target + wish.above)
-        );
-        let field = format!("rungs[{at}].target");
-        return Err(refusal(Constraint::Bar, &field, text));
-    }
-    Ok(Window {
-        low: low.max(0).div_euclid(2) + low.max(0) % 2,
-        high: high / 2,
-        aim,
-        step: 1,
-        weight: Price::from(wish.per_kg_off_ns),
-    })
-}
-
 /// Bits of a set's key that are left for counts; the rest names the rungs.
 pub(super) const COUNT_BITS: u32 = 116;
 
@@ -265,51 +151,4 @@ fn lay_out_bits(kinds: &mut [Kind]) -> Result<(), Refusal> {
         return Err(refusal(Constraint::Range, "plates", text));
     }
     Ok(())
-}
-
-/// Divides all costs by what they have in common and adds the count of moves below.
-fn price(ready: &mut Ready, problem: &Problem, bar: i64) -> Result<(), Refusal> {
-    let both = ready
-        .kinds
-        .iter()
-        .fold(0, |g, k| gcd(g, 2 * i128::from(k.mass)));
-    let mut common = ready.kinds.iter().fold(0, |g, k| gcd(g, k.price));
-    for (window, wish) in ready.windows.iter_mut().zip(&problem.rungs) {
-        let step = gcd(both, i128::from(wish.target.ng() - bar)).max(1);
-        window.step = i64::try_from(step).expect("divides a mass");
-        window.weight *= step;
-        common = gcd(common, window.weight);
-    }
-    let common = common.max(1);
-    let pairs: i128 = ready.kinds.iter().map(|k| i128::from(k.pairs)).sum();
-    let stacked = pairs + i128::try_from(ready.on_bar.len()).expect("a short list");
-    let rungs = i128::try_from(ready.windows.len()).expect("a short list");
-    let moves = 2 * (stacked + 1) * (rungs + 1);
-    let dearest_move = ready.kinds.iter().map(|k| k.price / common).max();
-    let mut dearest = dearest_move.unwrap_or(0) * moves;
-    for window in &mut ready.windows {
-        window.weight /= common;
-        let ends = window.price(window.low).max(window.price(window.high));
-        dearest = dearest.saturating_add(ends);
-    }
-    if moves >= 1 << MOVE_BITS || dearest >= NEVER >> (MOVE_BITS + 1) {
-        let text = String::from("cost more than can be added up exactly");
-        return Err(refusal(Constraint::Range, "rungs", text));
-    }
-    ready.dearest = ((dearest + 1) << MOVE_BITS) + moves;
-    for window in &mut ready.windows {
-        window.weight <<= MOVE_BITS;
-    }
-    for kind in &mut ready.kinds {
-        kind.price = ((kind.price / common) << MOVE_BITS) + 1;
-    }
-    Ok(())
-}
-
-fn gcd(a: i128, b: i128) -> i128 {
-    let (mut a, mut b) = (a.abs(), b.abs());
-    while b != 0 {
-        (a, b) = (b, a % b);
-    }
-    a
 }

@@ -9,11 +9,11 @@ use alloc::format;
 use alloc::string::String;
 
 /// Whether every rung can be loaded by itself. Then the whole ladder can: between rungs the
-/// sleeve may be cleared.
+/// sleeve may be cleared. Where the grid rounds masses, also notes each rung's least price.
 ///
 /// # Errors
 /// [`Refusal`] for the first rung that cannot, with what bites.
-pub(super) fn loadable(problem: &Problem, ready: &Ready, grid: &Grid) -> Result<(), Refusal> {
+pub(super) fn loadable(problem: &Problem, ready: &mut Ready, grid: &Grid) -> Result<(), Refusal> {
     let listed = grid.levels.last().filter(|_| grid.slack == 0);
     let listed = listed.map(|level| &grid.mass[level.from..level.to]);
     let in_list = |at: usize| {
@@ -30,13 +30,17 @@ pub(super) fn loadable(problem: &Problem, ready: &Ready, grid: &Grid) -> Result<
         return Ok(());
     }
     let loads = loads(&problem.equipment, &problem.rungs)?;
-    match doubtful.find(|&at| !reaches(&loads, &problem.rungs[at])) {
-        Some(at) => {
-            let field = format!("rungs[{at}].target");
-            Err(why(&problem.equipment, &problem.rungs[at], &field, &loads))
-        }
-        None => Ok(()),
+    if let Some(at) = doubtful.find(|&at| !reaches(&loads, &problem.rungs[at])) {
+        let field = format!("rungs[{at}].target");
+        return Err(why(&problem.equipment, &problem.rungs[at], &field, &loads));
     }
+    for (window, wish) in ready.windows.iter_mut().zip(&problem.rungs) {
+        let near = [loads.at_most(wish.target), loads.at_least(wish.target)];
+        let sides = near.into_iter().flatten().map(|load| loads.side(load));
+        let prices = sides.filter(|side| (window.low..=window.high).contains(side));
+        window.least = prices.map(|side| window.price(side)).min().unwrap_or(0);
+    }
+    Ok(())
 }
 
 /// As [`loadable`], for one load by itself, whose target is the `field`.

@@ -57,10 +57,17 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// Takes a better bound; what was found stays true.
-    pub(super) fn sharpen(&mut self, grid: Grid) {
-        self.bound = Bound::new(self.ready, &grid);
-        self.grid = grid;
+    /// Takes the bound over another grid, which is `finer` or else must say more of the whole
+    /// ladder to be taken. What was found stays true.
+    pub(super) fn sharpen(&mut self, grid: Grid, finer: bool) -> bool {
+        let bound = Bound::new(self.ready, &grid);
+        let last = self.ready.windows.len() - 1;
+        let better = finer || bound.price(0, last, 0) > self.bound.price(0, last, 0);
+        if better {
+            self.bound = bound;
+            self.grid = grid;
+        }
+        better
     }
 
     /// Allows so many more stretches to be looked into.

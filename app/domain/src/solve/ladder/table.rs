@@ -12,54 +12,74 @@ pub(super) struct Known {
     pub exact: bool,
 }
 
-/// An open table with linear probing.
+/// An open table with linear probing, of bounded size: what does not fit is not remembered.
 #[derive(Debug)]
 pub(super) struct Table {
-    slots: Vec<Option<(u128, Known)>>,
+    slots: Vec<Slot>,
     filled: usize,
 }
+
+/// Key and one, 0 when empty; twice the price, and one when exact.
+#[derive(Debug, Clone, Copy, Default)]
+struct Slot {
+    key: u128,
+    price: Price,
+}
+
+/// At most half of the slots are filled: 32 bytes each, 128 MB.
+const SLOTS_LIMIT: usize = 1 << 22;
 
 impl Table {
     /// An empty table.
     pub(super) fn new() -> Self {
         Self {
-            slots: vec![None; 256],
+            slots: vec![Slot::default(); 256],
             filled: 0,
         }
     }
 
-    /// What is known under `key`.
+    /// What is known under `key`, which is not the greatest that there is.
     pub(super) fn get(&self, key: u128) -> Option<Known> {
-        self.slots[self.find(key)].map(|(_, known)| known)
+        let slot = &self.slots[self.find(key + 1)];
+        (slot.key != 0).then_some(Known {
+            price: slot.price >> 1,
+            exact: slot.price & 1 == 1,
+        })
     }
 
     /// Replaces what is known under `key`.
     pub(super) fn put(&mut self, key: u128, known: Known) {
-        if self.filled * 2 >= self.slots.len() {
+        if self.filled * 2 >= self.slots.len() && self.slots.len() < SLOTS_LIMIT {
             self.grow();
         }
-        let at = self.find(key);
-        self.filled += usize::from(self.slots[at].is_none());
-        self.slots[at] = Some((key, known));
+        let at = self.find(key + 1);
+        if self.slots[at].key == 0 {
+            if self.filled * 2 >= self.slots.len() {
+                return;
+            }
+            self.filled += 1;
+        }
+        self.slots[at] = Slot {
+            key: key + 1,
+            price: (known.price << 1) | Price::from(known.exact),
+        };
     }
 
     fn find(&self, key: u128) -> usize {
         let mask = self.slots.len() - 1;
         let mut at = scatter(key) & mask;
-        while self.slots[at].is_some_and(|(other, _)| other != key) {
+        while self.slots[at].key != 0 && self.slots[at].key != key {
             at = (at + 1) & mask;
         }
         at
     }
 
     fn grow(&mut self) {
-        let double = vec![None; self.slots.len() * 2];
-        for slot in core::mem::replace(&mut self.slots, double)
-            .into_iter()
-            .flatten()
-        {
-            let at = self.find(slot.0);
-            self.slots[at] = Some(slot);
+        let double = vec![Slot::default(); self.slots.len() * 2];
+        let full = core::mem::replace(&mut self.slots, double);
+        for slot in full.into_iter().filter(|slot| slot.key != 0) {
+            let at = self.find(slot.key);
+            self.slots[at] = slot;
         }
     }
 }

@@ -1,0 +1,71 @@
+//! What a rung allows on one side, and what its load costs. Refuses: a bar that is too heavy.
+use super::Wish;
+use super::prepare::Price;
+use crate::mass::Mass;
+use crate::solve::equipment::{mass_text, refusal};
+use crate::solve::{Constraint, Refusal};
+use alloc::format;
+
+/// What one rung allows, for the plates of one side.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Window {
+    /// Least mass, nanograms.
+    pub low: i64,
+    /// Greatest mass, nanograms.
+    pub high: i64,
+    /// Both sides' mass that would be on target; may be negative.
+    aim: i64,
+    /// All distances from the target are multiples of this.
+    pub step: i64,
+    /// Price of one such step.
+    pub weight: Price,
+    /// No load costs less.
+    pub least: Price,
+}
+
+impl Window {
+    /// Price of `mass` on one side.
+    pub(super) fn price(&self, mass: i64) -> Price {
+        Price::from((self.aim - 2 * mass).abs() / self.step) * self.weight
+    }
+
+    /// At most the price of any allowed mass in `from..=to`; `None` when none is allowed.
+    pub(super) fn least_price(&self, from: i64, to: i64) -> Option<Price> {
+        let (from, to) = (from.max(self.low), to.min(self.high));
+        if from > to {
+            None
+        } else if 2 * from >= self.aim {
+            Some(self.price(from))
+        } else if 2 * to <= self.aim {
+            Some(self.price(to))
+        } else {
+            Some(self.least)
+        }
+    }
+}
+
+/// The window of rung `at`.
+///
+/// # Errors
+/// [`Refusal`] when the bar with its collars is too heavy already.
+pub(super) fn window(at: usize, wish: &Wish, bar: Mass) -> Result<Window, Refusal> {
+    let aim = (wish.target - bar).ng();
+    let (low, high) = (aim - wish.below.ng(), aim + wish.above.ng());
+    if high < 0 {
+        let text = format!(
+            "the bar with its collars weighs {}, more than the {} that this rung allows",
+            mass_text(bar),
+            mass_text(wish.target + wish.above)
+        );
+        let field = format!("rungs[{at}].target");
+        return Err(refusal(Constraint::Bar, &field, text));
+    }
+    Ok(Window {
+        low: low.max(0).div_euclid(2) + low.max(0) % 2,
+        high: high / 2,
+        aim,
+        step: 1,
+        weight: Price::from(wish.per_kg_off_ns),
+        least: 0,
+    })
+}
