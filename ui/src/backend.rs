@@ -14,16 +14,19 @@ pub fn open_backend() -> Result<(), String> {
     } else {
         ("libxkbcommon.so", "libxkbcommon0")
     };
-    if display_named() && !library_found(library) {
+    if !display_named() {
+        return Err(format!("none of {} is set", NAMES.join(", ")));
+    }
+    if !library_found(library) {
         return Err(format!(
-            "no display: the library {library} is missing; install the package {package}"
+            "the library {library} is missing; install the package {package}"
         ));
     }
     slint::BackendSelector::new()
         .backend_name("winit".into())
         .renderer_name("software".into())
         .select()
-        .map_err(|error| format!("no display: {error}"))
+        .map_err(|error| error.to_string())
 }
 
 /// Runs until the last window closes or [`quit_event_loop`] is called.
@@ -46,11 +49,11 @@ fn is_set(name: &str) -> bool {
     std::env::var_os(name).is_some_and(|value| !value.is_empty())
 }
 
-/// Whether any display is named; if none is, winit says so itself.
+/// Where a display is named.
+const NAMES: [&str; 3] = ["WAYLAND_DISPLAY", "WAYLAND_SOCKET", "DISPLAY"];
+
 fn display_named() -> bool {
-    ["WAYLAND_DISPLAY", "WAYLAND_SOCKET", "DISPLAY"]
-        .into_iter()
-        .any(is_set)
+    NAMES.into_iter().any(is_set)
 }
 
 /// Whether winit will speak X11: no Wayland, and an X display named.
