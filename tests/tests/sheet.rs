@@ -3,7 +3,7 @@
 //! Refuses: a schema file that is stale; `cargo xtask renew` writes it anew.
 use chrono::NaiveDate;
 use domain::{Event, Fact, Moment, State};
-use kiosk::folder::{DEMO, DEMO_PLAN};
+use kiosk::folder::DEMO_PLAN;
 use plan::Source;
 use std::path::PathBuf;
 
@@ -13,11 +13,7 @@ struct Demo {
 }
 
 fn demo() -> Demo {
-    let source = |at: usize| Source {
-        name: DEMO[at].0,
-        text: DEMO[at].1.as_bytes(),
-    };
-    let gym = plan::gym(source(0), source(1)).expect("the demo gym is without fault");
+    let gym = kiosk::gym_files::demo().expect("the demo gym is without fault");
     let text = Source {
         name: "four-weeks.csv",
         text: DEMO_PLAN.as_bytes(),

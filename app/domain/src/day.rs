@@ -7,9 +7,12 @@ use crate::gym::{Gym, Pattern};
 use crate::ladder::{BuiltLadder, WorkSet, build};
 use crate::lift::Lift;
 use crate::lifter::Lifter;
-use crate::mass::Mass;
+use crate::mass::{Mass, MassUnit};
+use crate::next::Decision;
+use crate::next::here::decision;
 use crate::place::place;
 use crate::prescription::{LoadWish, Prescription};
+use crate::programme::fill::{Filled, fill};
 use crate::sheet::{BarSheet, LiftSheet, Rung, RungKind, Warning};
 use crate::state::State;
 use crate::steel;
@@ -23,10 +26,16 @@ use core::fmt;
 pub struct DayEntry {
     /// Who.
     pub lifter: String,
+    /// Kilo or pound for this lifter.
+    pub unit: MassUnit,
     /// What; empty when nothing is planned.
     pub lift: String,
     /// The sheet, or why there is none.
     pub outcome: Result<LiftSheet, NoSheet>,
+    /// The programme and its day, where the plan is silent: "split pulls, heavy day".
+    pub programme: Option<String>,
+    /// What the rules of next time give for it, whoever wrote the load; `None` the first time.
+    pub next: Option<Decision>,
 }
 
 /// Why there is no sheet.
@@ -34,6 +43,13 @@ pub struct DayEntry {
 pub enum NoSheet {
     /// The plan has nothing for this lifter today.
     NothingToday,
+    /// Nor has the programme, which goes on later.
+    Rest {
+        /// Its name.
+        programme: String,
+        /// When it goes on.
+        from: NaiveDate,
+    },
     /// The gym's files miss something that the plan or the lifter names.
     Missing {
         /// "lift", "rack", "bar", "plate set", "warm-up pattern".
@@ -51,6 +67,10 @@ impl fmt::Display for NoSheet {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::NothingToday => f.write_str("nothing today"),
+            Self::Rest { programme, from } => {
+                let from = from.format("%A %-d %B");
+                write!(f, "nothing today; {programme} goes on from {from}")
+            }
             Self::Missing { what, name } => {
                 write!(
                     f,
@@ -63,32 +83,47 @@ impl fmt::Display for NoSheet {
     }
 }
 
-/// Every lifter's entries of `date`, in the order of the gym's file: those that the plan has,
-/// one a row, and one [`NoSheet::NothingToday`] for a lifter without any.
+/// Every lifter's entries of `date`, in the order of the gym's file: those that the plan has, one
+/// a row; where it has none, those of the lifter's programme; else one that says why there are
+/// none.
 #[must_use]
 pub fn day(gym: &Gym, state: &State, date: NaiveDate) -> Vec<DayEntry> {
-    let mut entries = Vec::new();
-    for lifter in &gym.lifters {
-        let rows = state
-            .plan
-            .get(&(date, lifter.name.clone()))
-            .map_or(&[][..], Vec::as_slice);
-        if rows.is_empty() {
-            entries.push(DayEntry {
-                lifter: lifter.name.clone(),
-                lift: String::new(),
-                outcome: Err(NoSheet::NothingToday),
-            });
-        }
-        for row in rows {
-            entries.push(DayEntry {
-                lifter: lifter.name.clone(),
-                lift: row.lift.clone(),
-                outcome: sheet(gym, state, lifter, row),
-            });
-        }
+    let of = |lifter: &Lifter| entries(gym, state, lifter, date);
+    gym.lifters.iter().flat_map(of).collect()
+}
+
+fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<DayEntry> {
+    let none = |why| {
+        Vec::from([DayEntry {
+            lifter: lifter.name.clone(),
+            unit: lifter.unit,
+            lift: String::new(),
+            outcome: Err(why),
+            programme: None,
+            next: None,
+        }])
+    };
+    let entry = |row: &Prescription, next, programme: Option<&String>| DayEntry {
+        lifter: lifter.name.clone(),
+        unit: lifter.unit,
+        lift: row.lift.clone(),
+        outcome: sheet(gym, state, lifter, row),
+        programme: programme.cloned(),
+        next,
+    };
+    let planned = state.plan.get(&(date, lifter.name.clone()));
+    if let Some(rows) = planned.filter(|rows| !rows.is_empty()) {
+        let next = |row: &Prescription| decision(gym, state, lifter, &row.lift, row.reps, date);
+        return rows.iter().map(|row| entry(row, next(row), None)).collect();
     }
-    entries
+    match fill(gym, state, lifter, date) {
+        None => none(NoSheet::NothingToday),
+        Some(Filled::Rest { programme, from }) => none(NoSheet::Rest { programme, from }),
+        Some(Filled::Lifts { programme, rows }) => rows
+            .iter()
+            .map(|(row, next)| entry(row, *next, Some(&programme)))
+            .collect(),
+    }
 }
 
 /// The sheet of one row of the plan.
@@ -152,7 +187,12 @@ pub fn sheet(
 
 /// The bar for a lift: the retired one where the lift wants it and there is one, else the
 /// lifter's own, else the first straight one by that rack, else any.
-fn bar_for<'g>(gym: &'g Gym, rack: &'g Rack, lifter: &Lifter, lift: &Lift) -> Option<&'g Bar> {
+pub(crate) fn bar_for<'g>(
+    gym: &'g Gym,
+    rack: &'g Rack,
+    lifter: &Lifter,
+    lift: &Lift,
+) -> Option<&'g Bar> {
     let wanted = if lift.retired_bar {
         BarCondition::Retired
     } else {

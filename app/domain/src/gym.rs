@@ -4,6 +4,7 @@
 use crate::equipment::{Bar, PlateSet, Rack};
 use crate::lift::Lift;
 use crate::lifter::Lifter;
+use crate::programme::Coaching;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -24,6 +25,8 @@ pub struct Gym {
     pub lifts: Vec<Lift>,
     /// Warm-up patterns, in the order of the file.
     pub patterns: Vec<Pattern>,
+    /// Programmes and the rules of next time.
+    pub coaching: Coaching,
 }
 
 impl Gym {

@@ -25,6 +25,7 @@ pub mod moment;
 pub mod next;
 pub mod place;
 pub mod prescription;
+pub mod programme;
 pub mod rotation;
 pub mod sheet;
 pub mod single;

@@ -12,6 +12,7 @@ use crate::mass::Mass;
 use crate::solve::loads::Loads;
 use chrono::NaiveDate;
 
+pub mod here;
 pub mod outing;
 mod reason;
 

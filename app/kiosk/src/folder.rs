@@ -5,16 +5,20 @@ use crate::error::KioskError;
 use std::path::{Path, PathBuf};
 
 /// The gym's files, in the order in which they are read.
-pub const GYM_FILES: [&str; 3] = ["gym.toml", "lifters.toml", "kiosk.toml"];
+pub const GYM_FILES: [&str; 4] = ["gym.toml", "lifters.toml", "kiosk.toml", "programme.toml"];
 
 /// The demo gym, for a folder that has no gym yet.
-pub const DEMO: [(&str, &str); 3] = [
+pub const DEMO: [(&str, &str); 4] = [
     ("gym.toml", include_str!("../../../demo-data/gym.toml")),
     (
         "lifters.toml",
         include_str!("../../../demo-data/lifters.toml"),
     ),
     ("kiosk.toml", include_str!("../../../demo-data/kiosk.toml")),
+    (
+        "programme.toml",
+        include_str!("../../../demo-data/programme.toml"),
+    ),
 ];
 
 /// The demo gym's plan.

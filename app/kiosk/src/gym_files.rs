@@ -5,7 +5,7 @@
 //! version; with a fault the last good one stays in force.
 use crate::clock::Clock;
 use crate::error::KioskError;
-use crate::folder::{DEMO_PLAN, Folder, GYM_FILES};
+use crate::folder::{DEMO, DEMO_PLAN, Folder, GYM_FILES};
 use crate::owner::Owner;
 use domain::{Command, Gym};
 use plan::{Fault, Source};
@@ -32,11 +32,14 @@ pub fn take(
     let mut texts = Vec::new();
     for name in GYM_FILES {
         let kept = owner.state().files.get(name).cloned();
-        texts.push((name, folder.text(name)?.or(kept).unwrap_or_default()));
+        texts.push((name, folder.text(name)?.or(kept)));
     }
-    match read(&texts) {
+    let text_of = |(name, text): &(_, Option<String>)| (*name, text.clone().unwrap_or_default());
+    match read(&texts.iter().map(text_of).collect::<Vec<_>>()) {
         Ok(gym) => {
+            // A file that there never was says nothing, and is not taken as if it did.
             for (name, text) in texts {
+                let Some(text) = text else { continue };
                 if owner.state().files.get(name) != Some(&text) {
                     let name = name.to_owned();
                     owner.command(&Command::TakeFile { name, text }, clock.now())?;
@@ -94,21 +97,39 @@ pub fn demo_plan(
     Ok(plan::shift_weeks(rows, today + chrono::Days::new(7)))
 }
 
+/// The demo gym.
+///
+/// # Errors
+/// [`KioskError::Faults`] when its files are not without fault.
+pub fn demo() -> Result<Gym, KioskError> {
+    let texts: Vec<_> = DEMO.map(|(name, text)| (name, text.to_owned())).into();
+    read(&texts).map_err(KioskError::Faults)
+}
+
+/// Reads the gym's files, in the order of [`GYM_FILES`].
 fn read(texts: &[(&str, String)]) -> Result<Gym, Vec<Fault>> {
     let source = |at: usize| Source {
         name: texts[at].0,
         text: texts[at].1.as_bytes(),
     };
     let gym = plan::gym(source(0), source(1));
-    let kiosk = plan::kiosk(source(2), gym.as_ref().ok())
+    let mut faults = plan::kiosk(source(2), gym.as_ref().ok())
         .err()
         .unwrap_or_default();
-    match gym {
-        Ok(gym) if kiosk.is_empty() => Ok(gym),
-        Ok(_) => Err(kiosk),
-        Err(mut faults) => {
-            faults.extend(kiosk);
-            Err(faults)
+    let mut gym = match gym {
+        Ok(gym) => gym,
+        Err(mut wrong) => {
+            wrong.extend(faults);
+            return Err(wrong);
         }
+    };
+    match plan::coaching(source(3), &gym) {
+        Ok(coaching) => gym.coaching = coaching,
+        Err(wrong) => faults.extend(wrong),
+    }
+    if faults.is_empty() {
+        Ok(gym)
+    } else {
+        Err(faults)
     }
 }

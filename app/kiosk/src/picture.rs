@@ -5,7 +5,7 @@
 use crate::cli::say;
 use crate::clock::BenchClock;
 use crate::error::KioskError;
-use crate::folder::{DEMO, DEMO_PLAN, Folder};
+use crate::folder::{DEMO_PLAN, Folder};
 use crate::gym_files;
 use crate::kiosk::Kiosk;
 use crate::owner::Owner;
@@ -190,11 +190,7 @@ pub fn png_of(frame: &Frame, (width, height): (u32, u32)) -> Result<Vec<u8>, Kio
 
 /// The demo gym on a Wednesday of its plan.
 fn demo() -> Result<(State, domain::Gym, NaiveDate), KioskError> {
-    let source = |at: usize| Source {
-        name: DEMO[at].0,
-        text: DEMO[at].1.as_bytes(),
-    };
-    let gym = plan::gym(source(0), source(1)).map_err(KioskError::Faults)?;
+    let gym = gym_files::demo()?;
     // As it stands in the file: a Wednesday with a pull from the pins.
     let day = NaiveDate::from_ymd_opt(2026, 11, 25).unwrap_or_default();
     let source = Source {

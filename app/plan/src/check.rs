@@ -3,7 +3,7 @@
 //! Refuses: files of other names, and silence about what could not be checked.
 use crate::fault::{Fault, Weight, Wrong};
 use crate::lifter_file::{self, Names};
-use crate::{Source, coach_file, gym_file, kiosk_file};
+use crate::{Source, coach_file, gym_file, kiosk_file, programme_file};
 use domain::Gym;
 
 /// The kinds of file that are checked.
@@ -11,6 +11,7 @@ use domain::Gym;
 enum Kind {
     Gym,
     Lifters,
+    Programme,
     Kiosk,
     Plan,
     Other,
@@ -21,13 +22,15 @@ fn kind(name: &str) -> Kind {
     match base.to_lowercase().as_str() {
         "gym.toml" => Kind::Gym,
         "lifters.toml" => Kind::Lifters,
+        "programme.toml" => Kind::Programme,
         "kiosk.toml" => Kind::Kiosk,
         base if base.ends_with(".csv") => Kind::Plan,
         _ => Kind::Other,
     }
 }
 
-/// Every fault of one file, by row: gym.toml, lifters.toml, kiosk.toml or a plan in CSV. What is
+/// Every fault of one file, by row: gym.toml, lifters.toml, programme.toml, kiosk.toml or a plan
+/// in CSV. What is
 /// merely odd is among them. Names in it are held against `gym`; without one that is told too.
 #[must_use]
 pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
@@ -43,13 +46,14 @@ pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
             let names = gym.map_or_else(Names::open, Names::of);
             alone("lifters", lifter_file::read(source, &names).1)
         }
+        Kind::Programme => alone("a programme", programme_file::read(source, gym).1),
         Kind::Kiosk => match kiosk_file::kiosk_noted(source, gym) {
             (Some(kiosk), faults) if kiosk.racks.is_none() => faults,
             (_, faults) => alone("a kiosk", faults),
         },
         Kind::Plan => alone("a plan", coach_file::read(source, gym).1),
         Kind::Other => {
-            let right = "give gym.toml, lifters.toml, kiosk.toml or a plan that ends in .csv";
+            let right = "give gym.toml, lifters.toml, programme.toml, kiosk.toml or a plan that ends in .csv";
             let wrong = Wrong::plain("a file of a kind that is not checked", right);
             vec![Fault::whole(source.name, wrong)]
         }

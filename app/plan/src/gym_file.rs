@@ -11,6 +11,7 @@ use crate::toml_entry::Entry;
 use crate::wording::name;
 use crate::{bar_file, lift_file, pattern_file, plates_file, rack_file};
 use domain::Gym;
+use domain::programme::Coaching;
 
 /// Reads the gym from its two files.
 ///
@@ -69,6 +70,7 @@ pub(crate) fn gym_alone(source: Source<'_>) -> (Gym, Names, Vec<Fault>) {
         lifts: lift_file::read(&mut doc, &top, &mut names.lifts),
         patterns: pattern_file::read(&mut doc, &top, &mut names.patterns),
         lifters: Vec::new(),
+        coaching: Coaching::default(),
     };
     for key in ["rack", "bar", "plate_set"] {
         if top.is_empty_list(key) {

@@ -22,8 +22,10 @@ mod pattern_file;
 mod plan_faults;
 mod plan_row;
 mod plates_file;
+mod programme_file;
 mod quantity;
 mod rack_file;
+mod rule_file;
 mod shift;
 mod toml_doc;
 mod toml_entry;
@@ -37,6 +39,7 @@ pub use coach_file::coach_plan;
 pub use fault::{Column, Fault, Weight};
 pub use gym_file::{gym, gym_noted};
 pub use kiosk_file::{Kiosk, kiosk, kiosk_noted};
+pub use programme_file::coaching;
 pub use shift::shift_weeks;
 
 /// A file's name and its bytes as they were found.

@@ -17,7 +17,7 @@ use domain::{Gym, Lifter, Mass, MassUnit, Prescription};
 use std::borrow::Cow;
 
 /// Longest note, in characters.
-const NOTE_MAX: usize = 200;
+pub(crate) const NOTE_MAX: usize = 200;
 
 /// What rows are held against.
 pub(crate) struct Against<'g> {
@@ -164,7 +164,7 @@ fn digits(text: &str) -> bool {
 }
 
 /// Reads "180 kg", "445 lb" or "80 %".
-fn load(text: &str) -> Result<LoadWish, Wrong> {
+pub(crate) fn load(text: &str) -> Result<LoadWish, Wrong> {
     if text.contains('%') {
         percent(text, &(100..=15_000)).map(LoadWish::OfBest)
     } else {

@@ -3,7 +3,13 @@ use plan::{Fault, Source};
 use proptest::prelude::*;
 use std::sync::LazyLock;
 
-const FILES: [&str; 4] = ["gym.toml", "lifters.toml", "kiosk.toml", "week.csv"];
+const FILES: [&str; 5] = [
+    "gym.toml",
+    "lifters.toml",
+    "programme.toml",
+    "kiosk.toml",
+    "week.csv",
+];
 
 fn demo(name: &str) -> Vec<u8> {
     let name = name.replace("week.csv", "plans/four-weeks.csv");

@@ -4,6 +4,7 @@
 use crate::words;
 use chrono::NaiveDate;
 use domain::day::{DayEntry, NoSheet};
+use domain::next::Decision;
 use domain::sheet::{LiftSheet, PinSheet, RungKind};
 use domain::{LengthUnit, MassUnit, PlateFace};
 use schemars::JsonSchema;
@@ -33,9 +34,30 @@ pub struct EntryDoc {
     /// Why there is no sheet.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub problem: Option<String>,
+    /// The programme and its day, where the plan is silent.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub programme: Option<String>,
+    /// What the rules give for it, whoever wrote the load; absent the first time.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub next: Option<NextDoc>,
     /// The sheet.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub sheet: Option<LiftDoc>,
+}
+
+/// What the rules of next time give.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct NextDoc {
+    /// "raise", "repeat", "drop", "reset" or "ease".
+    pub verdict: String,
+    /// The load that can be made here, exact, with unit.
+    pub load: String,
+    /// The load that it follows from, exact, with unit.
+    pub from: String,
+    /// The day of that load, ISO 8601.
+    pub date: String,
+    /// Why, in one sentence.
+    pub reason: String,
 }
 
 /// One lift's sheet.
@@ -172,7 +194,19 @@ fn entry_doc(entry: &DayEntry) -> EntryDoc {
         lifter: entry.lifter.clone(),
         lift: (!entry.lift.is_empty()).then(|| entry.lift.clone()),
         problem,
+        programme: entry.programme.clone(),
+        next: entry.next.as_ref().map(|next| next_doc(next, entry.unit)),
         sheet: entry.outcome.as_ref().ok().map(lift_doc),
+    }
+}
+
+fn next_doc(next: &Decision, unit: MassUnit) -> NextDoc {
+    NextDoc {
+        verdict: words::verdict(next.verdict).into(),
+        load: next.load.exact(unit),
+        from: next.from.exact(unit),
+        date: next.date.format("%Y-%m-%d").to_string(),
+        reason: next.sentence(unit),
     }
 }
 

@@ -22,7 +22,7 @@ pub fn sheet_text(gym: &str, date: NaiveDate, day: &[DayEntry], lifter: Option<&
     for entry in kept {
         text.push('\n');
         match &entry.outcome {
-            Ok(sheet) => lift(&mut text, sheet),
+            Ok(sheet) => lift(&mut text, entry, sheet),
             Err(why) if entry.lift.is_empty() => {
                 text.push_str(&format!("{}: {why}\n", entry.lifter));
             }
@@ -32,12 +32,20 @@ pub fn sheet_text(gym: &str, date: NaiveDate, day: &[DayEntry], lifter: Option<&
     text
 }
 
-fn lift(text: &mut String, sheet: &LiftSheet) {
+fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
     line(
         text,
         "",
         &format!("{}: {}, {}", sheet.lifter, sheet.lift, words::work(sheet)),
     );
+    if let Some(programme) = &entry.programme {
+        line(text, "from", programme);
+    }
+    if let Some(next) = &entry.next {
+        let last = next.date.format("%-d %B");
+        let words = format!("{} (last on {last})", next.sentence(sheet.unit));
+        line(text, "due", &words);
+    }
     line(
         text,
         "rack",

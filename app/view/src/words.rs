@@ -2,6 +2,7 @@
 pub use crate::warning::{is_estimated, not_measured, warning};
 use domain::event::Hold;
 use domain::lift::Grip;
+use domain::next::Verdict;
 use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
 use domain::weighed::Sides;
 use domain::{Length, LengthUnit, Mass, MassUnit, PlateFace};
@@ -71,6 +72,18 @@ pub fn hold(hold: Hold) -> String {
     match hold {
         Hold::Kept => "back kept".into(),
         Hold::MovedAt(rep) => format!("back moved at rep {rep}"),
+    }
+}
+
+/// "raise".
+#[must_use]
+pub fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Raise => "raise",
+        Verdict::Repeat => "repeat",
+        Verdict::Drop => "drop",
+        Verdict::Reset => "reset",
+        Verdict::Ease => "ease",
     }
 }
 

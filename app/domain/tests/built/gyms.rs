@@ -47,6 +47,7 @@ pub(crate) fn set(plates: &[(&str, u16, i64)]) -> PlateSet {
     PlateSet {
         name: "set".into(),
         big_inside: true,
+        weighed: Vec::new(),
         plates: plates.iter().map(plate).collect(),
         weighed: Vec::new(),
     }

@@ -5,6 +5,7 @@ use domain::gym::{Pattern, PatternStep};
 use domain::lift::Landmark;
 use domain::lift_shipped::lifts;
 use domain::lifter::GearFrom;
+use domain::programme::Coaching;
 use domain::{
     Bar, BarCondition, Gym, Length, Lift, Lifter, Mass, MassUnit, Plate, PlateFace, PlateSet, Rack,
 };
@@ -91,6 +92,7 @@ pub(crate) fn gym(rack: Rack, lifter: Lifter) -> Gym {
         }],
         lifters: vec![lifter],
         lifts: lifts(),
+        coaching: Coaching::default(),
         patterns: vec![Pattern {
             name: "5-3-2-1".into(),
             steps: steps

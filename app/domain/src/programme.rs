@@ -1,0 +1,269 @@
+//! A programme: days of lifts in a queue, or on days of the week, and where a lifter stands in it.
+//!
+//! Where somebody stands follows from what was done alone, so that a missed week skips nothing and
+//! an old record gives the same answer for ever. Refuses: clocks, and days of which nothing was
+//! done.
+use crate::next::{Rule, Step};
+use crate::prescription::LoadWish;
+use alloc::string::String;
+use alloc::vec;
+use alloc::vec::Vec;
+use chrono::{Datelike as _, Days, NaiveDate, Weekday};
+
+pub mod fill;
+mod shipped;
+
+pub use shipped::programmes as shipped;
+
+/// What a coach has written of programmes and of next time.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Coaching {
+    /// Programmes, in the order of the file.
+    pub programmes: Vec<Programme>,
+    /// Rules of next time, in the order of the file.
+    pub rules: Vec<RuleLine>,
+}
+
+/// One programme.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Programme {
+    /// What the gym calls it.
+    pub name: String,
+    /// Names of the lifters who follow it.
+    pub lifters: Vec<String>,
+    /// When its days are due.
+    pub pace: Pace,
+    /// Its days, at least one.
+    pub days: Vec<Day>,
+}
+
+/// When the days of a programme are due.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Pace {
+    /// One after the other, whenever the lifter comes, but at least so many days apart.
+    Queue {
+        /// From one day of the programme to the next, at least 1.
+        apart_days: u8,
+    },
+    /// Each on its own day of the week.
+    Week,
+}
+
+/// One day of a programme.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Day {
+    /// What the coach calls it.
+    pub name: String,
+    /// Its day of the week, with [`Pace::Week`].
+    pub weekday: Option<Weekday>,
+    /// What is done on it, in order, at least one.
+    pub tasks: Vec<Task>,
+}
+
+/// One thing done on a day: a lift, or several that take turns from one time to the next.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Task {
+    /// In their order, at least one.
+    pub alternate: Vec<Work>,
+}
+
+/// A lift with its sets and reps.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Work {
+    /// The lift's name.
+    pub lift: String,
+    /// Work sets.
+    pub sets: u8,
+    /// Reps of one.
+    pub reps: u8,
+    /// The work load of the first time; after that the rules of next time give it.
+    pub first: LoadWish,
+    /// Name of the warm-up pattern; `None` for the lifter's own.
+    pub ladder: Option<String>,
+    /// Rest before a work set in seconds; `None` for the lift's own.
+    pub rest_s: Option<u32>,
+    /// The coach's words.
+    pub note: String,
+}
+
+/// Some figures of [`Rule`] for one lift, one lifter, both or all.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct RuleLine {
+    /// Which lift; `None` for all.
+    pub lift: Option<String>,
+    /// Which lifter; `None` for all.
+    pub lifter: Option<String>,
+    /// See [`Rule`], as all below.
+    pub step: Option<Step>,
+    /// Tries.
+    pub tries: Option<u8>,
+    /// Share of a drop.
+    pub drop: Option<u32>,
+    /// Drops before a reset.
+    pub drops: Option<u8>,
+    /// Share of a reset.
+    pub reset: Option<u32>,
+    /// Days that are no break.
+    pub away_days: Option<u16>,
+    /// Share taken off after a break.
+    pub away: Option<u32>,
+}
+
+impl Coaching {
+    /// The rule for a lifter's lift: the shipped one, changed figure by figure by the lines for
+    /// all, then for the lift, then for the lifter, then for both; of two alike the later.
+    #[must_use]
+    pub fn rule(&self, lifter: &str, lift: &str) -> Rule {
+        let of = |line: &&RuleLine| {
+            let is = |wanted: &Option<String>, name| wanted.as_deref().is_none_or(|w| w == name);
+            is(&line.lifter, lifter) && is(&line.lift, lift)
+        };
+        let mut lines: Vec<&RuleLine> = self.rules.iter().filter(of).collect();
+        lines.sort_by_key(|line| (line.lifter.is_some(), line.lift.is_some()));
+        let mut rule = Rule::SHIPPED;
+        for line in lines {
+            rule = Rule {
+                step: line.step.unwrap_or(rule.step),
+                tries: line.tries.unwrap_or(rule.tries),
+                drop: line.drop.unwrap_or(rule.drop),
+                drops: line.drops.unwrap_or(rule.drops),
+                reset: line.reset.unwrap_or(rule.reset),
+                away_days: line.away_days.unwrap_or(rule.away_days),
+                away: line.away.unwrap_or(rule.away),
+            };
+        }
+        rule
+    }
+
+    /// The programme that a lifter follows.
+    #[must_use]
+    pub fn of(&self, lifter: &str) -> Option<&Programme> {
+        let follows = |p: &&Programme| p.lifters.iter().any(|name| name == lifter);
+        self.programmes.iter().find(follows)
+    }
+}
+
+/// What was done on one day: the names of its lifts.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Done<'a> {
+    /// The day.
+    pub date: NaiveDate,
+    /// Each lift once or more, in the order done.
+    pub lifts: Vec<&'a str>,
+}
+
+/// Where a lifter stands in a programme.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Standing {
+    /// The last day on which something of the programme was done.
+    pub last: Option<NaiveDate>,
+    /// The day of the queue that is next, from 0.
+    pub next_day: usize,
+    /// For each task of each day, which of its lifts is next, from 0.
+    turns: Vec<Vec<usize>>,
+}
+
+/// What a programme has for a day.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Due<'p> {
+    /// This.
+    Day {
+        /// Which day of the programme.
+        day: &'p Day,
+        /// What is done, in order.
+        works: Vec<&'p Work>,
+    },
+    /// Nothing before this date.
+    Rest(NaiveDate),
+}
+
+impl Programme {
+    /// Where somebody stands who has done `done`, oldest first.
+    ///
+    /// What was done on one date counts for the day of the programme that has most of it; of
+    /// several alike, for the one that was next or comes soonest after. That day is then over; a
+    /// task of it that was left out keeps its turn.
+    #[must_use]
+    pub fn standing<'a>(&self, done: impl IntoIterator<Item = Done<'a>>) -> Standing {
+        let turns = self.days.iter().map(|day| vec![0; day.tasks.len()]);
+        let mut standing = Standing {
+            last: None,
+            next_day: 0,
+            turns: turns.collect(),
+        };
+        for Done { date, lifts } in done {
+            let count = self.days.len();
+            let soonest = (0..count).map(|ahead| (standing.next_day + ahead) % count);
+            let had = soonest.map(|day| (self.days[day].had(&lifts), day));
+            // The first of the greatest.
+            let best = had.reduce(|best, next| if next.0 > best.0 { next } else { best });
+            let Some((1.., day)) = best else { continue };
+            standing.last = Some(date);
+            standing.next_day = (day + 1) % count;
+            for (task, turn) in self.days[day].tasks.iter().zip(&mut standing.turns[day]) {
+                if let Some(at) = task.last_of(&lifts) {
+                    *turn = (at + 1) % task.alternate.len();
+                }
+            }
+        }
+        standing
+    }
+
+    /// What is due on `date`.
+    #[must_use]
+    pub fn due(&self, standing: &Standing, date: NaiveDate) -> Due<'_> {
+        let at = match self.pace {
+            Pace::Queue { apart_days } => {
+                let soonest = standing.last.map(|last| later(last, u64::from(apart_days)));
+                match soonest.filter(|soonest| date < *soonest) {
+                    Some(soonest) => return Due::Rest(soonest),
+                    None => standing.next_day,
+                }
+            }
+            Pace::Week => match self.on_weekday(date.weekday()) {
+                Some(at) => at,
+                None => {
+                    let dates = (1..7).map(|days| later(date, days));
+                    let next = |d: &NaiveDate| self.on_weekday(d.weekday()).is_some();
+                    return Due::Rest(dates.clone().find(next).unwrap_or(later(date, 7)));
+                }
+            },
+        };
+        let (Some(day), Some(turns)) = (self.days.get(at), standing.turns.get(at)) else {
+            return Due::Rest(NaiveDate::MAX);
+        };
+        let works = day.tasks.iter().zip(turns);
+        Due::Day {
+            day,
+            works: works
+                .filter_map(|(task, turn)| task.alternate.get(*turn))
+                .collect(),
+        }
+    }
+
+    fn on_weekday(&self, weekday: Weekday) -> Option<usize> {
+        let is = |day: &Day| day.weekday == Some(weekday);
+        self.days.iter().position(is)
+    }
+}
+
+impl Day {
+    /// How many of its tasks were among `lifts`.
+    fn had(&self, lifts: &[&str]) -> usize {
+        let had = |task: &&Task| task.last_of(lifts).is_some();
+        self.tasks.iter().filter(had).count()
+    }
+}
+
+impl Task {
+    /// Which of its lifts was done last.
+    fn last_of(&self, lifts: &[&str]) -> Option<usize> {
+        let place = |lift: &&str| self.alternate.iter().position(|work| work.lift == **lift);
+        lifts.iter().rev().find_map(place)
+    }
+}
+
+fn later(date: NaiveDate, days: u64) -> NaiveDate {
+    date.checked_add_days(Days::new(days))
+        .unwrap_or(NaiveDate::MAX)
+}

@@ -1,0 +1,118 @@
+//! Fills a day on which the coach's plan is silent from the programme that a lifter follows.
+//!
+//! Refuses: to stand beside a plan. Where the plan has a pulling day near by, the programme is
+//! silent too.
+use super::{Done, Due, Pace, Programme};
+use crate::gym::Gym;
+use crate::lifter::Lifter;
+use crate::next::Decision;
+use crate::next::here::decision;
+use crate::next::outing::Outing;
+use crate::prescription::{LoadWish, Prescription};
+use crate::state::State;
+use alloc::string::String;
+use alloc::vec::Vec;
+use chrono::{Datelike as _, Days, NaiveDate};
+
+/// What a programme has for a lifter's day.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Filled {
+    /// These lifts.
+    Lifts {
+        /// "split pulls, heavy day".
+        programme: String,
+        /// In order, each with the decision that its load comes from; `None` the first time.
+        rows: Vec<(Prescription, Option<Decision>)>,
+    },
+    /// Nothing before a day.
+    Rest {
+        /// The programme's name.
+        programme: String,
+        /// When it goes on.
+        from: NaiveDate,
+    },
+}
+
+/// What the lifter's programme has for `date`; `None` without a programme, or where the plan
+/// speaks for that time.
+#[must_use]
+pub fn fill(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Option<Filled> {
+    let programme = gym.coaching.of(&lifter.name)?;
+    if planned_near(state, &lifter.name, programme, date) {
+        return None;
+    }
+    let standing = programme.standing(done(state, &lifter.name, date));
+    let (day, works) = match programme.due(&standing, date) {
+        Due::Day { day, works } => (day, works),
+        Due::Rest(from) => {
+            return Some(Filled::Rest {
+                programme: programme.name.clone(),
+                from,
+            });
+        }
+    };
+    let rows = works.into_iter().map(|work| {
+        let next = decision(gym, state, lifter, &work.lift, work.reps, date);
+        let row = Prescription {
+            date,
+            lifter: lifter.name.clone(),
+            lift: work.lift.clone(),
+            sets: work.sets,
+            reps: work.reps,
+            load: next.map_or(work.first, |next| LoadWish::Mass(next.load)),
+            ladder: work.ladder.clone(),
+            rest_s: work.rest_s,
+            note: work.note.clone(),
+        };
+        (row, next)
+    });
+    Some(Filled::Lifts {
+        programme: alloc::format!("{}, {}", programme.name, day.name),
+        rows: rows.collect(),
+    })
+}
+
+/// What a lifter did before `date`, a day at a time.
+fn done<'s>(state: &'s State, lifter: &str, date: NaiveDate) -> Vec<Done<'s>> {
+    let of = |run: &&crate::LiftRun| run.sheet.lifter == lifter && run.sheet.date < date;
+    let runs = state.lifts.values().filter(of);
+    let mut lifts: Vec<(NaiveDate, &str)> = runs
+        .filter(|run| Outing::of(run).is_some())
+        .map(|run| (run.sheet.date, run.sheet.lift.as_str()))
+        .collect();
+    lifts.sort_by_key(|(date, _)| *date);
+    let same = |a: &(NaiveDate, &str), b: &(NaiveDate, &str)| a.0 == b.0;
+    lifts
+        .chunk_by(same)
+        .map(|day| Done {
+            date: day[0].0,
+            lifts: day.iter().map(|(_, lift)| *lift).collect(),
+        })
+        .collect()
+}
+
+/// Whether the plan has a row for the lifter within the programme's distance, or in the same week
+/// where days of the week rule.
+fn planned_near(state: &State, lifter: &str, programme: &Programme, date: NaiveDate) -> bool {
+    let (from, to) = match programme.pace {
+        Pace::Queue { apart_days } => {
+            let days = Days::new(u64::from(apart_days.saturating_sub(1)));
+            (date.checked_sub_days(days), date.checked_add_days(days))
+        }
+        Pace::Week => {
+            let monday = u64::from(date.weekday().num_days_from_monday());
+            let monday = date.checked_sub_days(Days::new(monday));
+            (
+                monday,
+                monday.and_then(|day| day.checked_add_days(Days::new(6))),
+            )
+        }
+    };
+    let from = (from.unwrap_or(NaiveDate::MIN), String::new());
+    let to = to.unwrap_or(NaiveDate::MAX);
+    let near = state
+        .plan
+        .range(from..)
+        .take_while(|((day, _), _)| *day <= to);
+    near.into_iter().any(|((_, name), _)| name == lifter)
+}

@@ -1,0 +1,235 @@
+//! Days filled from a programme where the plan is silent, with the loads of next time.
+use crate::gym::{gym, kg, lifter, plate, rack};
+use chrono::{Days, NaiveDate};
+use domain::body::Body;
+use domain::day::{DayEntry, NoSheet, day};
+use domain::event::{Event, Hold};
+use domain::lift::Landmark;
+use domain::next::{Verdict, Why};
+use domain::prescription::LoadWish;
+use domain::programme::{Coaching, shipped};
+use domain::sheet::RungKind;
+use domain::{Command, Gym, Length, Mass, MassUnit, Moment, Prescription, State, decide};
+
+pub(crate) fn date(days: u64) -> NaiveDate {
+    NaiveDate::from_ymd_opt(2026, 1, 5).expect("a day") + Days::new(days)
+}
+
+/// Ines follows the split pulls; her bests are 200 kg and 100 kg for the clean.
+pub(crate) fn coached() -> Gym {
+    let landmarks = [
+        (Landmark::TibialTuberosity, 450),
+        (Landmark::PatellaTop, 530),
+        (Landmark::MidThigh, 690),
+    ];
+    let mut ines = lifter(&landmarks, Body::default());
+    let best = |lift: &str, load| (String::from(lift), kg(load));
+    ines.bests = vec![
+        best("rack pull", 200),
+        best("halting deadlift", 180),
+        best("barbell shrug", 220),
+        best("power clean", 100),
+    ];
+    let mut gym = gym(rack(Length::mm(50)), ines);
+    let mut small = plate(0, 200);
+    for (grams, pairs) in [(2_500, 1), (1_250, 1)] {
+        small.face.mass = Mass::of(MassUnit::Kg, grams);
+        small.pairs = pairs;
+        gym.plate_sets[0].plates.push(small.clone());
+    }
+    let mut programmes = shipped();
+    programmes[0].lifters.push("Ines".into());
+    gym.coaching = Coaching {
+        programmes,
+        rules: Vec::new(),
+    };
+    gym
+}
+
+/// A gym's days lived through, event by event.
+pub(crate) struct Life {
+    pub(crate) gym: Gym,
+    pub(crate) state: State,
+    pub(crate) events: Vec<Event>,
+}
+
+impl Life {
+    pub(crate) fn new(gym: Gym) -> Self {
+        Self {
+            gym,
+            state: State::default(),
+            events: Vec::new(),
+        }
+    }
+
+    pub(crate) fn entries(&self, days: u64) -> Vec<DayEntry> {
+        day(&self.gym, &self.state, date(days))
+    }
+
+    pub(crate) fn obey(&mut self, command: Command) {
+        for event in decide(&self.state, command, Moment(0)).expect("sensible") {
+            self.state.apply(&event);
+            self.events.push(event);
+        }
+    }
+
+    pub(crate) fn plan(&mut self, days: u64, lift: &str, load: i64) {
+        let row = Prescription {
+            date: date(days),
+            lifter: "Ines".into(),
+            lift: lift.into(),
+            sets: 1,
+            reps: 5,
+            load: LoadWish::Mass(kg(load)),
+            ladder: None,
+            rest_s: None,
+            note: String::new(),
+        };
+        self.obey(Command::TakePlan {
+            name: "week.csv".into(),
+            rows: vec![row],
+        });
+    }
+
+    /// Does every lift of a day; `how` says reps and hold of each work set.
+    pub(crate) fn lift(&mut self, days: u64, mut how: impl FnMut(Mass, u8) -> (u8, Hold)) {
+        for entry in self.entries(days) {
+            let Ok(sheet) = entry.outcome else { continue };
+            let rungs = sheet.rungs.clone();
+            self.obey(Command::BeginLift(Box::new(sheet)));
+            let no = self.state.lifts.keys().next_back().copied().expect("begun");
+            for (rung, asked) in rungs.iter().enumerate() {
+                let (reps, hold) = match asked.kind {
+                    RungKind::WarmUp => (asked.reps, Hold::Kept),
+                    RungKind::Work => how(asked.load, asked.reps),
+                };
+                self.obey(Command::EnterSet {
+                    no,
+                    rung,
+                    reps,
+                    hold,
+                });
+                if hold != Hold::Kept && rung + 1 < rungs.len() {
+                    self.obey(Command::StopLift(no));
+                    break;
+                }
+            }
+        }
+    }
+}
+
+fn only(entries: &[DayEntry]) -> &DayEntry {
+    let [entry] = entries else {
+        panic!("{entries:?}")
+    };
+    entry
+}
+
+fn work_load(entry: &DayEntry) -> Mass {
+    let sheet = entry.outcome.as_ref().expect("a sheet");
+    sheet.rungs.last().expect("rungs").load
+}
+
+const WELL: fn(Mass, u8) -> (u8, Hold) = |_, reps| (reps, Hold::Kept);
+
+#[test]
+fn the_first_time_is_a_share_of_the_best() {
+    let life = Life::new(coached());
+    let entries = life.entries(0);
+    let entry = only(&entries);
+    assert_eq!(
+        (entry.lift.as_str(), work_load(entry)),
+        ("rack pull", kg(150))
+    );
+    assert_eq!(entry.programme.as_deref(), Some("split pulls, heavy day"));
+    assert_eq!(entry.next, None);
+}
+
+#[test]
+fn then_the_rules_give_the_load() {
+    let mut life = Life::new(coached());
+    for at in 0..4 {
+        life.lift(at * 4, WELL);
+    }
+    let entries = life.entries(16);
+    let entry = only(&entries);
+    // 2.5 % over 150 kg is 153.75 kg; 152.5 and 155 kg can be loaded, the lower is as near.
+    assert_eq!(work_load(entry), Mass::of(MassUnit::Kg, 152_500));
+    let next = entry.next.expect("a decision");
+    assert_eq!(
+        (next.verdict, next.from, next.date),
+        (Verdict::Raise, kg(150), date(0))
+    );
+    // What is done today does not change today.
+    life.lift(16, WELL);
+    assert_eq!(life.entries(16), entries);
+    let rest = NoSheet::Rest {
+        programme: "split pulls".into(),
+        from: date(19),
+    };
+    assert_eq!(only(&life.entries(17)).outcome, Err(rest));
+}
+
+#[test]
+fn the_plan_wins_and_keeps_its_distance() {
+    let mut life = Life::new(coached());
+    life.plan(3, "deadlift", 140);
+    let entries = life.entries(3);
+    let entry = only(&entries);
+    assert_eq!((entry.lift.as_str(), &entry.programme), ("deadlift", &None));
+    for near in [1, 2, 4, 5] {
+        assert_eq!(
+            only(&life.entries(near)).outcome,
+            Err(NoSheet::NothingToday),
+            "{near}"
+        );
+    }
+    for far in [0, 6] {
+        assert_eq!(only(&life.entries(far)).lift, "rack pull", "{far}");
+    }
+    let mut weekly = life.gym.coaching.programmes[0].clone();
+    weekly.pace = domain::programme::Pace::Week;
+    weekly.days[0].weekday = Some(chrono::Weekday::Tue);
+    weekly.days[1].weekday = Some(chrono::Weekday::Sat);
+    life.gym.coaching.programmes[0] = weekly;
+    // Day 3 is a Thursday: the plan has that week.
+    assert_eq!(only(&life.entries(1)).outcome, Err(NoSheet::NothingToday));
+    assert_eq!(only(&life.entries(8)).lift, "rack pull");
+}
+
+#[test]
+fn a_plan_s_load_stands_beside_what_the_rules_give() {
+    let mut life = Life::new(coached());
+    life.plan(0, "deadlift", 140);
+    life.lift(0, |_, reps| (reps - 1, Hold::Kept));
+    life.plan(7, "deadlift", 160);
+    let entries = life.entries(7);
+    let entry = only(&entries);
+    let next = entry.next.expect("a decision");
+    assert_eq!((next.why, next.load), (Why::TryAgain, kg(140)));
+    assert_eq!(work_load(entry), kg(160));
+}
+
+#[test]
+fn nobody_without_a_programme_is_given_one() {
+    let mut life = Life::new(coached());
+    life.gym.coaching.programmes[0].lifters.clear();
+    assert_eq!(only(&life.entries(0)).outcome, Err(NoSheet::NothingToday));
+    let told = NoSheet::Rest {
+        programme: "split pulls".into(),
+        from: date(3),
+    };
+    assert_eq!(
+        told.to_string(),
+        "nothing today; split pulls goes on from Thursday 8 January"
+    );
+}
+
+#[test]
+fn no_best_and_no_past_is_said() {
+    let mut life = Life::new(coached());
+    life.gym.lifters[0].bests.clear();
+    let entries = life.entries(0);
+    assert_eq!(only(&entries).outcome, Err(NoSheet::NoBest));
+    assert_eq!(only(&entries).lift, "rack pull");
+}

@@ -1,0 +1,181 @@
+//! Keys of programme.toml: programmes and the rules of next time.
+use super::{Table, may, must};
+
+/// programme.toml.
+pub const COACHING: Table = Table {
+    a: "the coach's file",
+    form: "programme.toml",
+    fields: &[
+        may(
+            "programme",
+            "the programmes that come with the program, followed by nobody",
+            "[[programme]] tables",
+            "programmes changed or added, up to 50",
+        ),
+        may(
+            "rule",
+            "the rules that come with the program",
+            "[[rule]] tables",
+            "what is due next time, for all or for some, up to 500",
+        ),
+    ],
+};
+
+/// A programme.
+pub const PROGRAMME: Table = Table {
+    a: "a programme",
+    form: "[[programme]]",
+    fields: &[
+        must(
+            "name",
+            "\"split pulls\"",
+            "what it is called; \"split pulls\" and \"split pulls with snatch\" come with the program and keep what is not written",
+        ),
+        may(
+            "lifters",
+            "nobody",
+            "[\"Tevita\"]",
+            "names of the lifters who follow it where the plan is silent; each in one programme only",
+        ),
+        may(
+            "apart_days",
+            "as it was, or 3",
+            "3",
+            "days from one of its days to the next, at least, 1 to 14; what is missed waits",
+        ),
+        may(
+            "day",
+            "as they were; a new programme needs them",
+            "[[programme.day]] tables",
+            "its days, in their order, 1 to 14; they replace what was",
+        ),
+    ],
+};
+
+/// A day of a programme.
+pub const DAY: Table = Table {
+    a: "a day",
+    form: "[[programme.day]]",
+    fields: &[
+        must("name", "\"heavy day\"", "what it is called"),
+        may(
+            "weekday",
+            "the days follow each other, whenever the lifter comes",
+            "\"Monday\"",
+            "its day of the week; for all days of a programme or for none",
+        ),
+        must(
+            "task",
+            "[[programme.day.task]] tables",
+            "what is done on it, in order, 1 to 8",
+        ),
+    ],
+};
+
+/// One thing done on a day.
+pub const TASK: Table = Table {
+    a: "a task",
+    form: "[[programme.day.task]]",
+    fields: &[must(
+        "alternate",
+        "[{ lift = \"rack pull\", sets = 1, reps = 5 }]",
+        "the lift, or several that take turns from one time to the next, 1 to 8",
+    )],
+};
+
+/// A lift of a task.
+pub const WORK: Table = Table {
+    a: "a lift to do",
+    form: "{ lift = \"rack pull\", sets = 1, reps = 5, first = \"75 %\" }",
+    fields: &[
+        must("lift", "\"rack pull\"", "which lift"),
+        must("sets", "1", "work sets, 1 to 20"),
+        must("reps", "5", "reps of a work set, 1 to 50"),
+        may(
+            "first",
+            "\"75 %\"",
+            "\"75 %\"",
+            "the work load of the first time: a mass, or a percentage of the recorded best, 1 to 150 %; after that the rules give it",
+        ),
+        may(
+            "ladder",
+            "the lifter's own",
+            "\"fives\"",
+            "the warm-up pattern",
+        ),
+        may(
+            "rest",
+            "the lift's own",
+            "\"4 min\"",
+            "rest before a work set, 15 s to 30 min",
+        ),
+        may(
+            "note",
+            "no note",
+            "\"bar close\"",
+            "the coach's words, up to 200 characters",
+        ),
+    ],
+};
+
+/// A rule of next time.
+pub const RULE: Table = Table {
+    a: "a rule",
+    form: "[[rule]]",
+    fields: &[
+        may(
+            "lift",
+            "all lifts",
+            "\"rack pull\"",
+            "the lift that it is for",
+        ),
+        may(
+            "lifter",
+            "all lifters",
+            "\"Tevita\"",
+            "the lifter that it is for; a rule for a lifter goes before one for a lift, and one for both before either, figure by figure",
+        ),
+        may(
+            "step",
+            "2.5 %",
+            "\"2.5 kg\"",
+            "what all reps with the back kept add: a mass up to 20 kg, or 0.1 to 10 %; never more than 10 % is added",
+        ),
+        may(
+            "tries",
+            "2",
+            "2",
+            "how many times in a row a load may fall short, or the back move late in a set, before it is lowered, 1 to 10",
+        ),
+        may(
+            "drop",
+            "5 %",
+            "\"5 %\"",
+            "what is then taken off, and at once when the back moved or the reps failed in the first half of a set, 1 to 50 %",
+        ),
+        may(
+            "drops",
+            "1",
+            "1",
+            "how many drops there may be without a new best before a reset, 0 to 10",
+        ),
+        may(
+            "reset",
+            "10 %",
+            "\"10 %\"",
+            "what a reset takes off, 1 to 50 %",
+        ),
+        may(
+            "away_days",
+            "28",
+            "28",
+            "how many days without the lift are no break, 1 to 365",
+        ),
+        may(
+            "away",
+            "10 %",
+            "\"10 %\"",
+            "what is taken off after a break, 0 to 50 %; on the way back to the best two steps are added at a time",
+        ),
+    ],
+};

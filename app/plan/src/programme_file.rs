@@ -1,0 +1,258 @@
+//! programme.toml: the coach's programmes, laid over those that come with the program.
+//!
+//! Refuses: lifts, patterns and lifters that the gym does not have, a lifter in two programmes,
+//! days of the week for some days only.
+use crate::Source;
+use crate::fault::{Fault, Wrong, quote};
+use crate::fields;
+use crate::known::Known;
+use crate::nearest::fold;
+use crate::plan_row::{NOTE_MAX, load};
+use crate::quantity::rest_s;
+use crate::rule_file;
+use crate::toml_doc::Doc;
+use crate::toml_entry::Entry;
+use crate::wording::{choice, name, words};
+use chrono::Weekday;
+use domain::Gym;
+use domain::prescription::LoadWish;
+use domain::programme::{Coaching, Day, Pace, Programme, Task, Work, shipped};
+
+/// Most programmes of a gym.
+const PROGRAMMES_MAX: usize = 50;
+/// Most lifters of one programme.
+const LIFTERS_MAX: usize = 500;
+/// Most days of a programme.
+const DAYS_MAX: usize = 14;
+/// Most tasks of a day, and most lifts of a task.
+const TASKS_MAX: usize = 8;
+/// Days apart where a new programme says nothing: two pulling days a week. Common practice, no
+/// source.
+const APART_DAYS: u8 = 3;
+/// The first load where nothing is said. Common practice, no source.
+const FIRST: LoadWish = LoadWish::OfBest(7_500);
+
+const WEEKDAYS: [(&str, Weekday); 7] = [
+    ("Monday", Weekday::Mon),
+    ("Tuesday", Weekday::Tue),
+    ("Wednesday", Weekday::Wed),
+    ("Thursday", Weekday::Thu),
+    ("Friday", Weekday::Fri),
+    ("Saturday", Weekday::Sat),
+    ("Sunday", Weekday::Sun),
+];
+
+/// The names that the coach's file may use.
+pub(crate) struct Against {
+    pub(crate) lifts: Known,
+    pub(crate) lifters: Known,
+    pub(crate) patterns: Known,
+}
+
+impl Against {
+    fn of(gym: Option<&Gym>) -> Self {
+        let Some(gym) = gym else {
+            return Self {
+                lifts: Known::open("lift"),
+                lifters: Known::open("lifter"),
+                patterns: Known::open("warm-up pattern"),
+            };
+        };
+        Self {
+            lifts: Known::of("lift", gym.lifts.iter().map(|lift| lift.name.as_str())),
+            lifters: Known::of("lifter", gym.lifters.iter().map(|l| l.name.as_str())),
+            patterns: Known::of(
+                "warm-up pattern",
+                gym.patterns.iter().map(|p| p.name.as_str()),
+            ),
+        }
+    }
+}
+
+/// Reads programme.toml against the gym whose lifters and lifts it names.
+///
+/// # Errors
+/// Every fault of the file, by row.
+pub fn coaching(source: Source<'_>, gym: &Gym) -> Result<Coaching, Vec<Fault>> {
+    let (coaching, faults) = read(source, Some(gym));
+    if faults.iter().any(Fault::stops) {
+        Err(faults)
+    } else {
+        Ok(coaching)
+    }
+}
+
+/// Reads what can be read; without a gym names are taken as they stand.
+pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Coaching, Vec<Fault>) {
+    let (mut doc, root) = match Doc::open(source) {
+        Ok(opened) => opened,
+        Err(faults) => return (Coaching::default(), faults),
+    };
+    let against = Against::of(gym);
+    let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::COACHING);
+    let coaching = Coaching {
+        programmes: programmes(&mut doc, &top, &against),
+        rules: rule_file::read(&mut doc, &top, &against),
+    };
+    (coaching, doc.close())
+}
+
+fn programmes(doc: &mut Doc<'_>, top: &Entry<'_>, against: &Against) -> Vec<Programme> {
+    let mut programmes = shipped();
+    let mut known = Known::none("programme");
+    for entry in top.entries(doc, "programme", PROGRAMMES_MAX, &fields::PROGRAMME) {
+        let name = entry.text(doc, "name", name);
+        known.add(doc, name.as_deref(), &entry.at_value("name"));
+        let place = name.as_ref().and_then(|name| {
+            let same = |old: &Programme| fold(&old.name) == fold(name);
+            programmes.iter().position(same)
+        });
+        let old = place.map(|at| programmes[at].clone());
+        let Some(read) = programme(doc, &entry, old, name, against) else {
+            continue;
+        };
+        in_one_only(doc, &entry, &programmes, &read);
+        match place {
+            Some(at) => programmes[at] = read,
+            None => programmes.push(read),
+        }
+    }
+    programmes
+}
+
+/// One entry laid over the programme of that name that was there before.
+fn programme(
+    doc: &mut Doc<'_>,
+    entry: &Entry<'_>,
+    old: Option<Programme>,
+    name: Option<String>,
+    against: &Against,
+) -> Option<Programme> {
+    let lifters = entry.texts(doc, "lifters", LIFTERS_MAX, |text| {
+        against.lifters.find(text)
+    });
+    let apart = entry.whole(doc, "apart_days", &(1..=14));
+    let written = entry.entries(doc, "day", DAYS_MAX, &fields::DAY);
+    let mut days = Vec::new();
+    for day in &written {
+        days.extend(self::day(doc, day, against));
+    }
+    let weekly = weekly(doc, entry, &written, &days);
+    if days.is_empty() {
+        if !entry.has("day") && old.is_none() {
+            let right = "add [[programme.day]] tables";
+            let read = "a new programme without \"day\"";
+            doc.missing(entry.at(), Wrong::plain(read, right));
+        } else if entry.is_empty_list("day") {
+            let right = "add [[programme.day]] tables, or leave it out";
+            doc.missing(&entry.at_value("day"), Wrong::plain("no day", right));
+        }
+        days = old.as_ref().map(|old| old.days.clone()).unwrap_or_default();
+    }
+    let before = old.as_ref().map(|old| old.pace);
+    let pace = match (weekly, apart, before) {
+        (true, _, _) => Pace::Week,
+        (false, Some(apart_days), _) => Pace::Queue { apart_days },
+        (false, None, Some(before)) => before,
+        (false, None, None) => Pace::Queue {
+            apart_days: APART_DAYS,
+        },
+    };
+    Some(Programme {
+        name: old.map_or(name, |old| Some(old.name))?,
+        lifters,
+        pace,
+        days,
+    })
+}
+
+/// Whether the days stand on days of the week; all must, or none.
+fn weekly(doc: &mut Doc<'_>, programme: &Entry<'_>, written: &[Entry<'_>], days: &[Day]) -> bool {
+    let on: Vec<Weekday> = days.iter().filter_map(|day| day.weekday).collect();
+    if on.is_empty() {
+        return false;
+    }
+    if on.len() < days.len()
+        && let Some(without) = written.iter().find(|day| !day.has("weekday"))
+    {
+        let right = "write one for each day of the programme, or for none";
+        doc.wrong(
+            without.at(),
+            Wrong::plain("a day without \"weekday\" among others with one", right),
+        );
+    }
+    for (at, day) in on.iter().enumerate() {
+        if on[..at].contains(day)
+            && let Some(entry) = written.get(at)
+        {
+            let read = format!("{day:?} for a second day of the programme");
+            let right = "give each day its own day of the week";
+            doc.wrong(&entry.at_value("weekday"), Wrong::plain(read, right));
+        }
+    }
+    if programme.has("apart_days") {
+        let read = "\"apart_days\" beside days of the week";
+        let right = "leave one of them out";
+        doc.wrong(&programme.at_value("apart_days"), Wrong::plain(read, right));
+    }
+    true
+}
+
+/// A lifter follows one programme.
+fn in_one_only(doc: &mut Doc<'_>, entry: &Entry<'_>, programmes: &[Programme], read: &Programme) {
+    for (at, lifter) in read.lifters.iter().enumerate() {
+        let follows = |p: &&Programme| p.name != read.name && p.lifters.contains(lifter);
+        let other = programmes.iter().find(follows).map(|p| &p.name);
+        let twice = read.lifters[..at].contains(lifter).then_some(&read.name);
+        if let Some(other) = other.or(twice) {
+            let read = format!("{}, who is in {} already", quote(lifter), quote(other));
+            let right = "name each lifter once";
+            doc.wrong(&entry.at_value("lifters"), Wrong::plain(read, right));
+        }
+    }
+}
+
+fn day(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Against) -> Option<Day> {
+    let name = entry.text(doc, "name", name);
+    let weekday = entry.text(doc, "weekday", |text| choice(text, &WEEKDAYS));
+    let mut tasks = Vec::new();
+    for task in entry.entries(doc, "task", TASKS_MAX, &fields::TASK) {
+        let mut alternate = Vec::new();
+        for work in task.entries(doc, "alternate", TASKS_MAX, &fields::WORK) {
+            alternate.extend(self::work(doc, &work, against));
+        }
+        if task.is_empty_list("alternate") {
+            let right = "write at least one lift";
+            doc.missing(&task.at_value("alternate"), Wrong::plain("no lift", right));
+        }
+        tasks.push(Task { alternate });
+    }
+    if entry.is_empty_list("task") {
+        let right = "write at least one";
+        doc.missing(&entry.at_value("task"), Wrong::plain("no task", right));
+    }
+    Some(Day {
+        name: name?,
+        weekday,
+        tasks,
+    })
+}
+
+fn work(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Against) -> Option<Work> {
+    let lift = entry.text(doc, "lift", |text| against.lifts.find(text));
+    let sets = entry.whole(doc, "sets", &(1..=20));
+    let reps = entry.whole(doc, "reps", &(1..=50));
+    let first = entry.text(doc, "first", load);
+    let ladder = entry.text(doc, "ladder", |text| against.patterns.find(text));
+    let rest_s = entry.text(doc, "rest", rest_s);
+    let note = entry.text(doc, "note", |text| words(text, NOTE_MAX));
+    Some(Work {
+        lift: lift?,
+        sets: sets?,
+        reps: reps?,
+        first: first.unwrap_or(FIRST),
+        ladder,
+        rest_s,
+        note: note.unwrap_or_default(),
+    })
+}
