@@ -49,7 +49,6 @@ pub(crate) fn set(plates: &[(&str, u16, i64)]) -> PlateSet {
         big_inside: true,
         weighed: Vec::new(),
         plates: plates.iter().map(plate).collect(),
-        weighed: Vec::new(),
     }
 }
 
