@@ -85,6 +85,7 @@ impl Bench {
             Screen::Bar(_) => "bar",
             Screen::Entry(_) => "entry",
             Screen::Rest(_) => "rest",
+            Screen::Settle(_) => "settle",
             Screen::Stop(_) => "stop",
             Screen::End(_) => "end",
         }

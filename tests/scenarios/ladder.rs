@@ -8,6 +8,7 @@ pub(crate) fn main_label(frame: &Frame) -> String {
         Screen::SetUp(s) => s.main.clone(),
         Screen::Bar(s) => format!("{}, {}", s.main, s.main_detail),
         Screen::Rest(s) => s.main.clone(),
+        Screen::Settle(s) => s.main.clone(),
         Screen::Stop(s) => s.main.clone(),
         Screen::End(s) => s.main.clone(),
         Screen::Choose(_) | Screen::Floor(_) | Screen::Entry(_) => panic!("no main button here"),
@@ -53,6 +54,11 @@ fn one_lifter_through_a_full_ladder() {
                     "bar",
                     "the rest is over, so the bar is shown"
                 );
+            }
+            Screen::Settle(settle) => {
+                assert!((3..=5).contains(&settle.loads.len()), "{settle:?}");
+                bench.wait_ms(600_000);
+                assert_eq!(bench.screen(), "bar", "nothing chosen leaves the plan");
             }
             Screen::End(_) => break,
             other @ (Screen::Choose(_)

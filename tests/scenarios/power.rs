@@ -59,7 +59,7 @@ fn after_a_power_cut_the_same_session_goes_on_to_its_end() {
             break;
         }
         assert_eq!(bench.frame().lifter, name);
-        for _ in 0..2 {
+        for _ in 0..3 {
             if bench.screen() == "end" {
                 break;
             }

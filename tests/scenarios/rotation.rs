@@ -32,6 +32,7 @@ fn everybody_comes_to_the_end_in_the_order_called() {
                 order.push(frame.lifter.clone());
                 bench.tap(&main_label(&frame));
             }
+            Screen::Settle(_) => bench.wait_ms(10_000),
             Screen::Rest(rest) if rest.word == "rest" => bench.wait_ms(10_000),
             Screen::Rest(rest) => {
                 let first = rest.word.trim_start_matches("after ").to_owned();

@@ -11,5 +11,7 @@ mod mistake;
 mod power;
 #[path = "../scenarios/rotation.rs"]
 mod rotation;
+#[path = "../scenarios/settle.rs"]
+mod settle;
 #[path = "../scenarios/turns.rs"]
 mod turns;

@@ -55,6 +55,7 @@ fn next_tap(frame: &Frame, at: usize) -> Tap {
         Screen::SetUp(_)
         | Screen::Bar(_)
         | Screen::Rest(_)
+        | Screen::Settle(_)
         | Screen::Stop(_)
         | Screen::Entry(_)
         | Screen::Floor(_) => {

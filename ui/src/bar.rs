@@ -44,6 +44,7 @@ impl AtTheBarFace {
         self.gear.settle(at.gear.iter().map(SharedString::from));
         to.set_grip(at.grip.as_str().into());
         to.set_caution(at.caution.as_str().into());
+        to.set_settle(at.settle.as_str().into());
         to.set_main(at.main.as_str().into());
         to.set_main_detail(at.main_detail.as_str().into());
     }

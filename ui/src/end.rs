@@ -28,6 +28,8 @@ impl EndFace {
             kind: row.kind.as_str().into(),
         }));
         to.set_sum(end.sum.as_str().into());
+        let next = end.next.as_ref();
+        to.set_next(next.map_or("", |next| &next.reason).into());
         to.set_main(end.main.as_str().into());
     }
 }

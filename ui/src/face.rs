@@ -10,6 +10,7 @@ use crate::floor::FloorFace;
 use crate::frame::FrameFace;
 use crate::generated::{Finger, KioskWindow};
 use crate::rest::RestFace;
+use crate::settle::SettleFace;
 use crate::setup::SetUpFace;
 use crate::stop::StopFace;
 use slint::ComponentHandle as _;
@@ -37,6 +38,7 @@ struct Parts {
     bar: AtTheBarFace,
     entry: EntryFace,
     rest: RestFace,
+    settle: SettleFace,
     stop: StopFace,
     end: EndFace,
     floor: FloorFace,
@@ -58,6 +60,7 @@ impl Face {
             bar: AtTheBarFace::new(&window),
             entry: EntryFace::new(&window),
             rest: RestFace::new(&window),
+            settle: SettleFace::new(&window),
             stop: StopFace::new(&window),
             end: EndFace::new(&window),
             floor: FloorFace::new(),
@@ -89,6 +92,7 @@ impl Face {
             Screen::Bar(bar) => parts.bar.show(window, bar),
             Screen::Entry(entry) => parts.entry.show(window, entry),
             Screen::Rest(rest) => parts.rest.show(window, rest),
+            Screen::Settle(settle) => parts.settle.show(window, settle),
             Screen::Stop(stop) => parts.stop.show(window, stop),
             Screen::End(end) => parts.end.show(window, end),
             Screen::Floor(floor) => parts.floor.show(window, floor),

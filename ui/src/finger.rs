@@ -68,12 +68,19 @@ impl Taps {
         finger.on_stop(plain(Tap::Stop));
         finger.on_go_on(plain(Tap::GoOn));
         finger.on_set_up(plain(Tap::SetUp));
+        finger.on_settle(plain(Tap::Settle));
         let l = Rc::clone(&listener);
         finger.on_lifter(move |name| tell(&l, Tap::Lifter(name.into())));
         let l = Rc::clone(&listener);
         finger.on_number(move |number| {
             if let Ok(number) = u8::try_from(number) {
                 tell(&l, Tap::Number(number));
+            }
+        });
+        let l = Rc::clone(&listener);
+        finger.on_choose(move |number| {
+            if let Ok(number) = usize::try_from(number) {
+                tell(&l, Tap::Choose(number));
             }
         });
         Self(listener)

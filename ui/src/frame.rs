@@ -52,6 +52,7 @@ fn stage(screen: &view::Screen) -> Stage {
         view::Screen::Bar(_) => Stage::Bar,
         view::Screen::Entry(_) => Stage::Entry,
         view::Screen::Rest(_) => Stage::Rest,
+        view::Screen::Settle(_) => Stage::Settle,
         view::Screen::Stop(_) => Stage::Stop,
         view::Screen::End(_) => Stage::End,
         view::Screen::Floor(_) => Stage::Floor,

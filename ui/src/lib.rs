@@ -17,6 +17,8 @@
 //! | `other reps` | at the bar | `OtherReps` |
 //! | `back moved` | at the bar | `BackMoved` |
 //! | `set-up` | at the bar, rest | `SetUp` |
+//! | the screen's `settle`: `other load` | at the bar, rest, before the first work set | `Settle` |
+//! | load and unit: `182.5 kg` | work loads to choose from | `Choose(n)` |
 //! | `1`, `2`, ... | pad | `Number(n)` |
 //! | the pad's `through`: `stopped there`, `did all 5` | pad of the moved back | `WentThrough` |
 //! | the pad's `skip`: `skip this rung` | pad of reps | `Skip` |
@@ -42,6 +44,7 @@ mod frame;
 mod picture;
 mod rest;
 mod rows;
+mod settle;
 mod setup;
 mod stop;
 

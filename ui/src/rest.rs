@@ -43,6 +43,7 @@ impl RestFace {
         to.set_change(change(&rest.change));
         self.ladder.settle(rest.ladder.iter().map(rung));
         self.gear.settle(rest.gear.iter().map(SharedString::from));
+        to.set_settle(rest.settle.as_str().into());
         to.set_main(rest.main.as_str().into());
     }
 }

@@ -67,6 +67,8 @@ fn the_main_answer_is_40_mm_wide_at_the_bottom_right_and_undo_at_the_bottom_left
             "go now",
             "end the lift",
             "next lifter",
+            "keep 180 kg",
+            "keep 1002.5 lb",
         ];
         let all = buttons(face);
         let main = all.iter().find(|(label, _)| {
@@ -155,6 +157,7 @@ fn the_numbers_of_now_are_20_minutes_of_arc_at_3_m() {
             Screen::Floor(_)
             | Screen::Choose(_)
             | Screen::Entry(_)
+            | Screen::Settle(_)
             | Screen::Stop(_)
             | Screen::End(_) => vec![],
         };
@@ -225,8 +228,8 @@ fn no_text_runs_into_another_or_a_button_or_off_the_panel() {
         let one = move || {
             let (face, _) = open();
             face.show_frame(&frame);
-            // The numbers of the floor stand on boxes.
-            let on_boxes = name.starts_with("floor");
+            // The numbers of the floor, and loads to choose from, stand on boxes.
+            let on_boxes = name.starts_with("floor") || name.starts_with("settle");
             let panels = [(1280, 800), (1024, 600), (1920, 1080)];
             let at = |(width, height): (u16, u16)| {
                 let size = PhysicalSize::new(width.into(), height.into());

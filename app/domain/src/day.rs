@@ -8,7 +8,7 @@ use crate::ladder::{BuiltLadder, WorkSet, build};
 use crate::lift::Lift;
 use crate::lifter::Lifter;
 use crate::mass::{Mass, MassUnit};
-use crate::next::Decision;
+use crate::next::Due;
 use crate::next::here::decision;
 use crate::place::place;
 use crate::prescription::{LoadWish, Prescription};
@@ -35,7 +35,7 @@ pub struct DayEntry {
     /// The programme and its day, where the plan is silent: "split pulls, heavy day".
     pub programme: Option<String>,
     /// What the rules of next time give for it, whoever wrote the load; `None` the first time.
-    pub next: Option<Decision>,
+    pub next: Option<Due>,
 }
 
 /// Why there is no sheet.
@@ -121,7 +121,7 @@ fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<Da
         Some(Filled::Rest { programme, from }) => none(NoSheet::Rest { programme, from }),
         Some(Filled::Lifts { programme, rows }) => rows
             .iter()
-            .map(|(row, next)| entry(row, *next, Some(&programme)))
+            .map(|(row, next)| entry(row, next.clone(), Some(&programme)))
             .collect(),
     }
 }

@@ -2,9 +2,12 @@
 //!
 //! Refuses: changing the state; `State::apply` does that, once the events are safe on disk.
 use crate::event::{Event, Fact, Hold, LiftNo};
+use crate::mass::{Mass, MassUnit};
 use crate::moment::Moment;
+use crate::next::Decided;
 use crate::prescription::Prescription;
 use crate::rotation::{CalledTurn, Station, station_of};
+use crate::settle::Settled;
 use crate::sheet::LiftSheet;
 use crate::state::{LiftRun, State};
 use alloc::boxed::Box;
@@ -15,6 +18,12 @@ use core::fmt;
 
 /// The most reps of one set.
 pub const REPS_MAX: u8 = 50;
+
+/// The most characters of a coach's note.
+pub const NOTE_MAX: usize = 200;
+
+/// The heaviest load that anybody rules: 1000 kg, as in a plan.
+pub const LOAD_MAX: Mass = Mass::of(MassUnit::Kg, 1_000_000);
 
 /// What somebody wants.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -57,6 +66,29 @@ pub enum Command {
     StopLift(LiftNo),
     /// Go on after a moved back.
     GoOn(LiftNo),
+    /// Settle the work load after the last warm-up.
+    SettleLoad {
+        /// Of which lift.
+        no: LiftNo,
+        /// The load, and how it is made.
+        settled: Settled,
+    },
+    /// Record what the rules give for the next time, after a lift that is over.
+    DecideNext {
+        /// After which lift.
+        no: LiftNo,
+        /// Rule, inputs, outcome and reason.
+        decided: Box<Decided>,
+    },
+    /// The coach rules otherwise for the next time.
+    OverrideNext {
+        /// After which lift.
+        no: LiftNo,
+        /// The work load, more than nothing and at most [`LOAD_MAX`].
+        load: Mass,
+        /// The coach's words, at least one and at most [`NOTE_MAX`] characters.
+        note: String,
+    },
     /// Call the turns to come at a station in this order.
     CallRotation {
         /// Which bar at which rack.
@@ -94,6 +126,16 @@ pub enum Refusal {
     NothingToDecide,
     /// The order was planned for something that no longer stands.
     StaleRotation,
+    /// The load is settled after the last warm-up, before the first work set, and once.
+    NotTheTimeToSettle,
+    /// What was to be recorded does not follow from the lift as it stands.
+    StaleDecision,
+    /// Nothing was decided after that lift, so there is nothing to rule otherwise.
+    NothingDecided,
+    /// A load of nothing, or over [`LOAD_MAX`].
+    LoadOutOfRange(Mass),
+    /// No note, or one longer than [`NOTE_MAX`]; its length.
+    NoteLength(usize),
     /// More reps than [`REPS_MAX`], or a rep 0 for the moved back.
     RepsOutOfRange(u8),
 }
@@ -112,6 +154,25 @@ impl fmt::Display for Refusal {
             Self::DecideFirst => f.write_str("the back moved; end the lift or go on first"),
             Self::NothingToDecide => f.write_str("the back did not move; enter the set"),
             Self::StaleRotation => f.write_str("the order of turns is out of date; plan it anew"),
+            Self::NotTheTimeToSettle => f.write_str(
+                "the load is settled once, between the last warm-up and the first work set; undo \
+                 to come back there",
+            ),
+            Self::StaleDecision => f.write_str("the lift goes on; decide when it is over"),
+            Self::NothingDecided => {
+                f.write_str("nothing was decided after that lift; write the load into the plan")
+            }
+            Self::LoadOutOfRange(load) => {
+                let (load, most) = (load.exact(MassUnit::Kg), LOAD_MAX.exact(MassUnit::Kg));
+                write!(
+                    f,
+                    "{load} is out of range; rule from more than nothing to {most}"
+                )
+            }
+            Self::NoteLength(0) => f.write_str("the note is missing; say why in a few words"),
+            Self::NoteLength(long) => {
+                write!(f, "the note has {long} characters; use at most {NOTE_MAX}")
+            }
             Self::RepsOutOfRange(reps) => {
                 write!(
                     f,
@@ -165,6 +226,15 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
             }
             Fact::WentOn { no }
         }
+        Command::SettleLoad { no, settled } => settle(state, no, settled)?,
+        Command::DecideNext { no, decided } => {
+            let run = state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
+            if !run.is_over() || run.next.is_some() || decided.decision.after != no {
+                return Err(Refusal::StaleDecision);
+            }
+            Fact::NextDecided { no, decided }
+        }
+        Command::OverrideNext { no, load, note } => override_next(state, no, load, &note)?,
         Command::CallRotation { station, turns } => {
             fits(state, &station, &turns)?;
             Fact::RotationPlanned { station, turns }
@@ -212,6 +282,37 @@ fn begin(state: &State, sheet: Box<LiftSheet>) -> Result<Fact, Refusal> {
         no: LiftNo(state.last_no.saturating_add(1)),
         sheet,
     })
+}
+
+fn settle(state: &State, no: LiftNo, settled: Settled) -> Result<Fact, Refusal> {
+    let run = open_lift(state, no)?;
+    if run.may_settle() != Some(usize::from(settled.rung)) {
+        return Err(Refusal::NotTheTimeToSettle);
+    }
+    load_in_range(settled.load)?;
+    Ok(Fact::LoadSettled { no, settled })
+}
+
+fn override_next(state: &State, no: LiftNo, load: Mass, note: &str) -> Result<Fact, Refusal> {
+    let run = state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
+    if run.next.is_none() {
+        return Err(Refusal::NothingDecided);
+    }
+    load_in_range(load)?;
+    let long = note.trim().chars().count();
+    if long == 0 || long > NOTE_MAX {
+        return Err(Refusal::NoteLength(long));
+    }
+    let note = note.trim().into();
+    Ok(Fact::NextOverridden { no, load, note })
+}
+
+fn load_in_range(load: Mass) -> Result<(), Refusal> {
+    if load > Mass::ZERO && load <= LOAD_MAX {
+        Ok(())
+    } else {
+        Err(Refusal::LoadOutOfRange(load))
+    }
 }
 
 fn open_lift(state: &State, no: LiftNo) -> Result<&LiftRun, Refusal> {

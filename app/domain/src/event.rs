@@ -1,9 +1,12 @@
 //! What has happened, in the past tense. A correction is a new event; nothing is rewritten.
 //!
 //! Refuses: serialisation; the journal has a frozen wire form of its own.
+use crate::mass::Mass;
 use crate::moment::Moment;
+use crate::next::Decided;
 use crate::prescription::Prescription;
 use crate::rotation::{CalledTurn, Station};
+use crate::settle::Settled;
 use crate::sheet::LiftSheet;
 use alloc::boxed::Box;
 use alloc::string::String;
@@ -82,6 +85,29 @@ pub enum Fact {
     WentOn {
         /// With which lift.
         no: LiftNo,
+    },
+    /// After the last warm-up the work load was settled otherwise than planned.
+    LoadSettled {
+        /// Of which lift.
+        no: LiftNo,
+        /// The load, and how it is made.
+        settled: Settled,
+    },
+    /// What is due the next time was decided by the rules, after a lift that was over.
+    NextDecided {
+        /// After which lift.
+        no: LiftNo,
+        /// Rule, inputs, outcome and reason.
+        decided: Box<Decided>,
+    },
+    /// The coach ruled otherwise for the next time.
+    NextOverridden {
+        /// After which lift.
+        no: LiftNo,
+        /// The work load.
+        load: Mass,
+        /// The coach's words.
+        note: String,
     },
     /// The order of turns at a station was planned, from the bar as it stood.
     RotationPlanned {

@@ -27,6 +27,7 @@ pub mod place;
 pub mod prescription;
 pub mod programme;
 pub mod rotation;
+pub mod settle;
 pub mod sheet;
 pub mod single;
 pub mod solve;

@@ -11,10 +11,14 @@ use crate::event::LiftNo;
 use crate::mass::Mass;
 use crate::solve::loads::Loads;
 use chrono::NaiveDate;
+use core::cmp::Ordering;
 
 pub mod here;
 pub mod outing;
 mod reason;
+pub mod time;
+
+pub use time::{Decided, Due, NextTime, Ruled};
 
 /// No raise is greater than this share of the load, in hundredths of a percent: ACSM position
 /// stand 2009 (seen, abstract): raise the load by 2 to 10 % once the present one is done.
@@ -101,6 +105,8 @@ pub enum Why {
     Stuck,
     /// A break.
     Away,
+    /// The coach ruled otherwise, whatever the rules gave.
+    Coach,
 }
 
 /// What is due next time, with what it follows from.
@@ -161,9 +167,39 @@ pub fn decide(rule: &Rule, outings: &[Outing], loads: &Loads) -> Option<Decision
             track.back |= due.verdict == Verdict::Ease;
             track.due = Some(due.load);
         }
-        last = Some(after(rule, outing, &mut track, loads));
+        let decision = after(rule, outing, &mut track, loads);
+        last = Some(match outing.kept {
+            None => decision,
+            // A load that somebody chose is tried from the first.
+            Some(kept) if kept.by_coach => {
+                track.tries = 0;
+                ruled(&decision, kept.load)
+            }
+            // By the rule that was in force then.
+            Some(kept) => Decision {
+                load: kept.load,
+                ..decision
+            },
+        });
     }
     last
+}
+
+/// A decision as the coach ruled it.
+#[must_use]
+pub fn ruled(decision: &Decision, load: Mass) -> Decision {
+    let verdict = match load.cmp(&decision.from) {
+        Ordering::Greater => Verdict::Raise,
+        Ordering::Equal => Verdict::Repeat,
+        Ordering::Less => Verdict::Drop,
+    };
+    Decision {
+        verdict,
+        why: Why::Coach,
+        wished: load,
+        load,
+        ..*decision
+    }
 }
 
 /// A decision as it stands on `date`: eased when the lift was away for longer than the rule says.
@@ -260,18 +296,21 @@ fn lower(rule: &Rule, early: bool, track: &mut Track) -> (Verdict, Why) {
 
 fn wished(rule: &Rule, verdict: Verdict, from: Mass) -> Mass {
     match verdict {
-        Verdict::Raise => {
-            let step = match rule.step {
-                Step::Mass(mass) => mass,
-                Step::Share(share) => share_of(from, share),
-            };
-            from + step.min(share_of(from, RAISE_MOST))
-        }
+        Verdict::Raise => from + step_of(rule, from),
         Verdict::Repeat => from,
         Verdict::Drop => less(from, rule.drop),
         Verdict::Reset => less(from, rule.reset),
         Verdict::Ease => less(from, rule.away),
     }
+}
+
+/// What a rule adds to a load, at most [`RAISE_MOST`] of it.
+pub(crate) fn step_of(rule: &Rule, from: Mass) -> Mass {
+    let step = match rule.step {
+        Step::Mass(mass) => mass,
+        Step::Share(share) => share_of(from, share),
+    };
+    step.min(share_of(from, RAISE_MOST))
 }
 
 /// To what the gym can load: a raise to the nearest above the old load, all else never above
@@ -310,7 +349,7 @@ fn less(mass: Mass, share: u32) -> Mass {
 }
 
 /// So many hundredths of a percent of a mass, down to the nanogram.
-fn share_of(mass: Mass, share: u32) -> Mass {
+pub(crate) fn share_of(mass: Mass, share: u32) -> Mass {
     let ng = i128::from(mass.ng()) * i128::from(share) / 10_000;
     Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX))
 }

@@ -178,7 +178,8 @@ fn kind(plate: &crate::equipment::Plate) -> PairKind {
     }
 }
 
-fn places(plates: &PlateSet, stack: &[PlateFace]) -> Option<Vec<usize>> {
+/// The places of a stack's plates in a set; `None` when one is not in it.
+pub(crate) fn places(plates: &PlateSet, stack: &[PlateFace]) -> Option<Vec<usize>> {
     let place = |face: &PlateFace| plates.plates.iter().position(|p| p.face == *face);
     stack.iter().map(place).collect()
 }

@@ -7,11 +7,15 @@ use crate::mass::Mass;
 use crate::moment::Moment;
 use crate::prescription::Prescription;
 use crate::rotation::{CalledTurn, Station, station_of};
-use crate::sheet::LiftSheet;
+use crate::settle::Settled;
 use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
+
+mod run;
+
+pub use run::{Entered, Entry, LiftRun};
 
 /// What stands.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -43,118 +47,6 @@ pub struct Loaded {
     pub per_side: Vec<PlateFace>,
 }
 
-/// One lift of one lifter, with all entries that stand.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct LiftRun {
-    /// Its number.
-    pub no: LiftNo,
-    /// What the rack showed for it.
-    pub sheet: LiftSheet,
-    /// When it was begun.
-    pub begun_at: Moment,
-    /// Entries that stand, oldest first.
-    pub entries: Vec<Entry>,
-}
-
-/// One entry.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Entry {
-    /// When.
-    pub at: Moment,
-    /// What.
-    pub what: Entered,
-}
-
-/// What was entered.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Entered {
-    /// A set.
-    Set {
-        /// Reps done.
-        reps: u8,
-        /// Did the back keep its position.
-        hold: Hold,
-    },
-    /// The rung was left out.
-    Skipped,
-    /// The lift was ended early.
-    Stopped,
-    /// Went on after a moved back.
-    WentOn,
-}
-
-impl LiftRun {
-    /// Whether it is a lift of `lifter` on `date`.
-    #[must_use]
-    pub fn is_of(&self, lifter: &str, date: NaiveDate) -> bool {
-        self.sheet.lifter == lifter && self.sheet.date == date
-    }
-
-    /// The rung of now, from 0; `None` when the lift is over.
-    #[must_use]
-    pub fn next_rung(&self) -> Option<usize> {
-        let passed = self.passed().count();
-        (passed < self.sheet.rungs.len() && !self.is_stopped()).then_some(passed)
-    }
-
-    /// What became of each rung so far, in order: a set or a skip.
-    pub fn passed(&self) -> impl Iterator<Item = &Entry> {
-        self.entries
-            .iter()
-            .filter(|e| matches!(e.what, Entered::Set { .. } | Entered::Skipped))
-    }
-
-    /// Whether it was ended before its last rung.
-    #[must_use]
-    pub fn is_stopped(&self) -> bool {
-        matches!(
-            self.entries.last(),
-            Some(Entry {
-                what: Entered::Stopped,
-                ..
-            })
-        )
-    }
-
-    /// Whether no rung is left.
-    #[must_use]
-    pub fn is_over(&self) -> bool {
-        self.next_rung().is_none()
-    }
-
-    /// Whether the back moved in the last set and nobody has yet said how to go on.
-    #[must_use]
-    pub fn awaits_decision(&self) -> bool {
-        let moved = matches!(
-            self.entries.last(),
-            Some(Entry {
-                what: Entered::Set {
-                    hold: Hold::MovedAt(_),
-                    ..
-                },
-                ..
-            })
-        );
-        moved && !self.is_over()
-    }
-
-    /// The last set that stands.
-    #[must_use]
-    pub fn last_set(&self) -> Option<&Entry> {
-        self.entries
-            .iter()
-            .rev()
-            .find(|e| matches!(e.what, Entered::Set { .. }))
-    }
-
-    /// When the rest before the rung of now is over; `None` before the first set and at the end.
-    #[must_use]
-    pub fn rested_at(&self) -> Option<Moment> {
-        let rung = self.sheet.rungs.get(self.next_rung()?)?;
-        Some(self.last_set()?.at.plus_seconds(rung.rest_s))
-    }
-}
-
 impl State {
     /// Makes the state what it is after `event`. An event about a lift that does not stand
     /// changes nothing.
@@ -167,13 +59,8 @@ impl State {
             Fact::PlanTaken { rows, .. } => self.take_plan(rows),
             Fact::LiftBegun { no, sheet } => {
                 self.last_no = self.last_no.max(no.0);
-                let run = LiftRun {
-                    no: *no,
-                    sheet: (**sheet).clone(),
-                    begun_at: at,
-                    entries: Vec::new(),
-                };
-                self.lifts.insert(*no, run);
+                self.lifts
+                    .insert(*no, LiftRun::begin(*no, (**sheet).clone(), at));
             }
             Fact::SetDone {
                 no,
@@ -194,6 +81,17 @@ impl State {
             Fact::RungSkipped { no, .. } => self.enter(*no, at, Entered::Skipped),
             Fact::LiftStopped { no } => self.enter(*no, at, Entered::Stopped),
             Fact::WentOn { no } => self.enter(*no, at, Entered::WentOn),
+            Fact::LoadSettled { no, settled } => self.settle(*no, at, settled),
+            Fact::NextDecided { no, decided } => {
+                if let Some(run) = self.lifts.get_mut(no) {
+                    run.decide_next(decided);
+                }
+            }
+            Fact::NextOverridden { no, load, note } => {
+                if let Some(run) = self.lifts.get_mut(no) {
+                    run.override_next(*load, note);
+                }
+            }
             Fact::RotationPlanned { station, turns } => {
                 self.rotations.insert(station.clone(), turns.clone());
             }
@@ -303,17 +201,38 @@ impl State {
 
     fn enter(&mut self, no: LiftNo, at: Moment, what: Entered) {
         if let Some(run) = self.lifts.get_mut(&no) {
-            run.entries.push(Entry { at, what });
+            run.enter(at, what);
+        }
+    }
+
+    /// The work load of a lift becomes another, and the turns called for it with it.
+    fn settle(&mut self, no: LiftNo, at: Moment, settled: &Settled) {
+        if let Some(run) = self.lifts.get_mut(&no)
+            && run.settle(at, settled)
+        {
+            self.restack(no);
+        }
+    }
+
+    /// Turns that were called for a lift take the stacks of its sheet.
+    fn restack(&mut self, no: LiftNo) {
+        let Some(run) = self.lifts.get(&no) else {
+            return;
+        };
+        let turns = self.rotations.values_mut().flatten();
+        for turn in turns.filter(|turn| turn.no == no) {
+            if let Some(rung) = run.sheet.rungs.get(usize::from(turn.rung)) {
+                turn.per_side.clone_from(&rung.per_side);
+            }
         }
     }
 
     fn undo(&mut self, no: LiftNo) {
-        let begun_only = match self.lifts.get_mut(&no) {
-            Some(run) => run.entries.pop().is_none(),
-            None => false,
-        };
-        if begun_only {
-            self.lifts.remove(&no);
+        match self.lifts.get_mut(&no).map(LiftRun::undo) {
+            Some(Some(Entered::Settled)) => self.restack(no),
+            // None was left: the beginning itself.
+            Some(None) => drop(self.lifts.remove(&no)),
+            Some(Some(_)) | None => {}
         }
     }
 

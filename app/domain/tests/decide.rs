@@ -3,6 +3,7 @@ use chrono::NaiveDate;
 use domain::decide::{Command, REPS_MAX, Refusal};
 use domain::event::{Hold, LiftNo};
 use domain::lift::Grip;
+use domain::settle::Settled;
 use domain::sheet::{BarSheet, LiftSheet, Rung, RungKind};
 use domain::state::Entered;
 use domain::{Event, Length, Mass, MassUnit, Moment, PlateFace, State, decide};
@@ -180,6 +181,19 @@ fn reps_out_of_range_are_told_with_the_limit() {
     assert!(obey(&mut state, set(1, 0, 3, Hold::MovedAt(0)), 1).is_err());
 }
 
+fn settle(no: LiftNo, rung: u16) -> Command {
+    Command::SettleLoad {
+        no,
+        settled: Settled {
+            rung,
+            load: Mass::of(KG, 120_000),
+            per_side: vec![plate(25), plate(25)],
+            belt: false,
+            straps: false,
+        },
+    }
+}
+
 /// Any command, sensible or not.
 fn any_command() -> impl Strategy<Value = Command> {
     let no = (0_u32..5).prop_map(LiftNo);
@@ -194,6 +208,7 @@ fn any_command() -> impl Strategy<Value = Command> {
         1 => (no.clone(), 0_usize..4).prop_map(|(no, rung)| Command::SkipRung { no, rung }),
         1 => no.clone().prop_map(Command::StopLift),
         1 => no.clone().prop_map(Command::GoOn),
+        2 => (no.clone(), 0_u16..4).prop_map(|(no, rung)| settle(no, rung)),
         2 => no.prop_map(Command::Undo),
     ]
 }
@@ -229,8 +244,11 @@ proptest! {
             let touched = match &command {
                 Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => Some(*no),
                 Command::StopLift(no) | Command::GoOn(no) => Some(*no),
+                Command::SettleLoad { no, .. } => Some(*no),
                 Command::BeginLift(_)
                 | Command::CallRotation { .. }
+                | Command::DecideNext { .. }
+                | Command::OverrideNext { .. }
                 | Command::Undo(_)
                 | Command::TakeFile { .. }
                 | Command::TakePlan { .. } => None,

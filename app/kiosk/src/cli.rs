@@ -1,6 +1,7 @@
 //! The command line. Refuses: doing the work; each command has a file of its own.
 mod check;
 mod journal;
+mod next;
 mod sheet;
 mod solve;
 mod take;
@@ -42,6 +43,8 @@ enum Command {
     },
     /// Print the day sheet.
     Sheet(SheetArgs),
+    /// Print what is due the next time and why, or rule otherwise with --load and --note.
+    Next(NextArgs),
     /// Solve one problem: JSON on standard input, JSON on standard output.
     Solve(SolveArgs),
     /// Prove the journal, or make anew what follows from it.
@@ -66,6 +69,29 @@ pub struct SheetArgs {
     /// As JSON.
     #[arg(long)]
     json: bool,
+}
+
+/// Options of `next`.
+#[derive(Debug, Args)]
+pub struct NextArgs {
+    /// Whose.
+    #[arg(long, value_name = "NAME")]
+    lifter: String,
+    /// One lift alone.
+    #[arg(long, value_name = "LIFT")]
+    lift: Option<String>,
+    /// The day that is asked about, as in 2026-12-01; tomorrow by default.
+    #[arg(long, value_name = "D", conflicts_with = "load")]
+    date: Option<NaiveDate>,
+    /// As JSON.
+    #[arg(long)]
+    json: bool,
+    /// The coach's own work load for the next time, as in "180 kg".
+    #[arg(long, value_name = "LOAD", requires = "note", requires = "lift")]
+    load: Option<String>,
+    /// Why, in the coach's words.
+    #[arg(long, value_name = "WORDS", requires = "load")]
+    note: Option<String>,
 }
 
 /// Options of `solve`.
@@ -137,6 +163,7 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Take { plan }) => take::take(&open()?, &plan, streams.out),
         Some(Command::Check { files }) => check::check(&files, &open()?, streams.out),
         Some(Command::Sheet(args)) => sheet::sheet(&open()?, &args, streams.out),
+        Some(Command::Next(args)) => next::next(&open()?, &args, streams.out),
         Some(Command::Solve(args)) => solve::solve(&args, streams),
         Some(Command::Journal {
             what: JournalCommand::Verify,

@@ -9,6 +9,7 @@ use crate::owner::Owner;
 use crate::replan::{Patience, replan};
 use chrono::NaiveDate;
 use domain::day::{DayEntry, day};
+use domain::next::here::decided;
 use domain::rotation::{station_of, stations};
 use domain::{Command, LiftNo, State};
 use journal::{Journal, Record};
@@ -136,6 +137,10 @@ impl Kiosk {
             Ok(false) => {}
             Err(error) => self.notice = error.to_string(),
         }
+        // What a power cut kept from being recorded.
+        if self.decide_next() {
+            self.after_change();
+        }
         self.frame()
     }
 
@@ -183,24 +188,56 @@ impl Kiosk {
             Command::BeginLift(_) => LiftNo(self.owner.state().last_no),
             Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => *no,
             Command::StopLift(no) | Command::GoOn(no) | Command::Undo(no) => *no,
-            Command::TakeFile { .. } | Command::TakePlan { .. } | Command::CallRotation { .. } => {
-                return;
-            }
+            Command::SettleLoad { no, .. } => *no,
+            Command::TakeFile { .. }
+            | Command::TakePlan { .. }
+            | Command::DecideNext { .. }
+            | Command::OverrideNext { .. }
+            | Command::CallRotation { .. } => return,
         };
+        self.decide_next();
         let first = matches!(command, Command::Undo(_)).then_some(no);
         self.replan(first);
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
         match command {
             Command::Undo(_) => stage.show(&self.scene(&time), no),
-            Command::BeginLift(_) => {}
+            Command::BeginLift(_) | Command::SettleLoad { .. } => {}
             Command::EnterSet { .. }
             | Command::SkipRung { .. }
             | Command::StopLift(_)
             | Command::GoOn(_) => stage.follow(&self.scene(&time), no),
-            Command::TakeFile { .. } | Command::TakePlan { .. } | Command::CallRotation { .. } => {}
+            Command::TakeFile { .. }
+            | Command::TakePlan { .. }
+            | Command::DecideNext { .. }
+            | Command::OverrideNext { .. }
+            | Command::CallRotation { .. } => {}
         }
         self.stage = stage;
+    }
+
+    /// Records what the rules give after each lift of today that is over; also one that a power cut
+    /// kept from being recorded.
+    fn decide_next(&mut self) -> bool {
+        let today = self.date();
+        let state = self.owner.state();
+        let open =
+            |run: &&domain::LiftRun| run.sheet.date == today && run.next.is_none() && run.is_over();
+        let decided: Vec<_> = state
+            .lifts
+            .values()
+            .filter(open)
+            .filter_map(|run| Some((run.no, decided(&self.gym.gym, state, run)?)))
+            .collect();
+        let any = !decided.is_empty();
+        for (no, decided) in decided {
+            let decided = Box::new(decided);
+            let command = Command::DecideNext { no, decided };
+            if let Err(error) = self.owner.command(&command, self.clock.now()) {
+                tracing::warn!(%error, "what is due the next time was not recorded");
+            }
+        }
+        any
     }
 
     /// Calls the turns at every station anew where they changed.

@@ -64,7 +64,7 @@ pub struct Shown {
 }
 
 /// The screens that can be drawn.
-pub const SCREENS: [Shown; 10] = [
+pub const SCREENS: [Shown; 11] = [
     Shown {
         name: "choose",
         about: "all lifters of the day",
@@ -104,6 +104,11 @@ pub const SCREENS: [Shown; 10] = [
         name: "rest",
         about: "between two rungs",
         walk: Walk::Rest,
+    },
+    Shown {
+        name: "settle",
+        about: "work loads to choose from, after the last warm-up",
+        walk: Walk::Settle,
     },
     Shown {
         name: "stop",

@@ -19,6 +19,7 @@ pub(crate) enum Walk {
     Reps,
     Moved,
     Rest,
+    Settle,
     Stop,
     End,
 }
@@ -96,6 +97,9 @@ pub(crate) fn walk(
             clock.advance_ms(50_000);
             kiosk.tap(&Tap::Lifter(shown))
         }
+        Walk::Settle => go_on_until(kiosk, clock, &shown, |frame| {
+            matches!(frame.screen, Screen::Settle(_))
+        }),
         Walk::Stop => {
             kiosk.tap(&Tap::BackMoved);
             kiosk.tap(&Tap::Number(1))
@@ -152,7 +156,10 @@ fn walk_to_floor(kiosk: &mut Kiosk, clock: &BenchClock, lifters: &[String]) -> F
         let Some(run) = first.and_then(|turn| kiosk.state().lifts.get(&turn.no)) else {
             continue;
         };
-        let frame = kiosk.tap(&Tap::Lifter(run.sheet.lifter.clone()));
+        let mut frame = kiosk.tap(&Tap::Lifter(run.sheet.lifter.clone()));
+        if matches!(frame.screen, Screen::Settle(_)) {
+            frame = kiosk.tap(&Tap::Main);
+        }
         if matches!(frame.screen, Screen::Rest(_)) {
             kiosk.tap(&Tap::Main);
         }

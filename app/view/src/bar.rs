@@ -35,6 +35,8 @@ pub struct AtTheBar {
     pub grip: String,
     /// One short caution that matters now, or empty.
     pub caution: String,
+    /// The button to the work loads that may be chosen: "other load"; empty when there are none.
+    pub settle: String,
     /// The main button: "2 done".
     pub main: String,
     /// Under it: "back kept".
@@ -73,6 +75,7 @@ pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBa
         gear: words::worn(rung),
         grip: words::grip(sheet.grip).into(),
         caution: caution(sheet, at),
+        settle: words::settle(scene.choices(run).as_ref()),
         main: format!("{} done", rung.reps),
         main_detail: "back kept".into(),
     }

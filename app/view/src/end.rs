@@ -1,6 +1,7 @@
 //! End of the lift: what was done.
 use crate::draw::RowState;
 use crate::drawings;
+use crate::next::{Next, next};
 use crate::rest::last_words;
 use crate::scene::Scene;
 use crate::stage::last_touched;
@@ -10,7 +11,7 @@ use domain::sheet::{LiftSheet, RungKind};
 use domain::state::{Entered, LiftRun};
 
 /// What it shows.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct End {
     /// "180 kg × 5, back kept".
     pub headline: String,
@@ -20,6 +21,8 @@ pub struct End {
     pub rows: Vec<DoneRow>,
     /// "5 sets, 16 reps, 34 minutes".
     pub sum: String,
+    /// What is due the next time; `None` when nothing follows from this lift.
+    pub next: Option<Next>,
     /// The main button: "next lifter".
     pub main: String,
 }
@@ -54,9 +57,9 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
             .zip(&sheet.rungs)
             .any(|(entered, rung)| match entered {
                 Entered::Set { reps, hold } => *reps < rung.reps || *hold != Hold::Kept,
-                Entered::Skipped | Entered::Stopped | Entered::WentOn => false,
+                Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled => false,
             });
-    let next = scene.fresh(&sheet.lifter);
+    let later = scene.fresh(&sheet.lifter);
     End {
         headline: if passed.is_empty() {
             "nothing done".into()
@@ -66,7 +69,8 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
         short,
         rows,
         sum: sum(run, &passed),
-        main: match (scene.first_before(run), next) {
+        next: next(scene, run),
+        main: match (scene.first_before(run), later) {
             (Some(next), _) => format!("next: {}", next.sheet.lifter),
             (None, Some(entry)) => format!("next: {}", entry.lift),
             (None, None) => "next lifter".into(),
@@ -84,7 +88,7 @@ fn done_row(sheet: &LiftSheet, rung: &domain::Rung, entered: Option<&Entered>) -
             format!("{reps} of {}", words::reps(rung.reps)),
             words::hold(*hold),
         ),
-        Some(Entered::Skipped | Entered::Stopped | Entered::WentOn) => {
+        Some(Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled) => {
             ("skipped".into(), String::new())
         }
         None => ("not done".into(), String::new()),
@@ -108,7 +112,7 @@ fn sum(run: &LiftRun, passed: &[Entered]) -> String {
         .iter()
         .filter_map(|entered| match entered {
             Entered::Set { reps, .. } => Some(u32::from(*reps)),
-            Entered::Skipped | Entered::Stopped | Entered::WentOn => None,
+            Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled => None,
         })
         .collect();
     let minutes = run.begun_at.seconds_until(last_touched(run).0).div_ceil(60);

@@ -11,6 +11,7 @@ use crate::floor::{Floor, floor};
 use crate::rest::Rest;
 use crate::rest::rest;
 use crate::scene::Scene;
+use crate::settle::{Settle, settle};
 use crate::setup::SetUp;
 use crate::setup::{fresh, set_up};
 use crate::stage::{Due, Stage, last_touched};
@@ -84,6 +85,8 @@ pub enum Screen {
     Rest(Rest),
     /// The back moved: end, or go on.
     Stop(Stop),
+    /// Work loads to choose from, after the last warm-up.
+    Settle(Settle),
     /// The lift is over.
     End(End),
     /// The turns of all lifters at one glance.
@@ -105,6 +108,7 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
         Due::SetUp(run)
         | Due::Pad(run, ..)
         | Due::Stop(run)
+        | Due::Settle(run, _)
         | Due::Rest(run, ..)
         | Due::Bar(run, _)
         | Due::End(run) => run.sheet.lift.clone(),
@@ -119,6 +123,10 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
         }),
         Due::Pad(run, rung, pad) => Screen::Entry(pad_of(run, rung, pad)),
         Due::Stop(run) => Screen::Stop(stop(run)),
+        Due::Settle(run, rung) => match scene.choices(run) {
+            Some(choices) => Screen::Settle(settle(scene, run, &choices)),
+            None => Screen::Rest(rest(scene, run, rung, 0)),
+        },
         Due::Rest(run, rung, left) => Screen::Rest(rest(scene, run, rung, left)),
         Due::Bar(run, rung) => Screen::Bar(at_the_bar(scene, run, rung)),
         Due::End(run) => Screen::End(end(scene, run)),
@@ -136,7 +144,8 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
 }
 
 fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
-    if matches!(due, Due::Pad(..) | Due::SetUp(_)) {
+    let opened = matches!(stage.settle, Some((_, true)));
+    if matches!(due, Due::Pad(..) | Due::SetUp(_)) || opened {
         return ("back".into(), String::new());
     }
     let Some(run) = stage.undoes(scene) else {
@@ -147,6 +156,7 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
         Some(Entered::Stopped) => "the end".into(),
         Some(Entered::WentOn) => "going on".into(),
         Some(Entered::Skipped) => "the skip".into(),
+        Some(Entered::Settled) => "the choice".into(),
         Some(Entered::Set { reps, .. }) => {
             let at = run.passed().count().saturating_sub(1);
             run.sheet

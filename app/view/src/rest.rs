@@ -34,6 +34,8 @@ pub struct Rest {
     pub ladder: Vec<LadderRow>,
     /// "belt", "straps" that go on now.
     pub gear: Vec<String>,
+    /// The button to the work loads that may be chosen: "other load"; empty when there are none.
+    pub settle: String,
     /// The main button: "go now".
     pub main: String,
 }
@@ -56,6 +58,7 @@ pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Re
         change: drawings::marked_change(on, to, sheet.unit, scene.weighed(run, at).as_ref()),
         ladder: drawings::ladder(sheet, Some(run)),
         gear: words::worn(rung),
+        settle: words::settle(scene.choices(run).as_ref()),
         main: "go now".into(),
     }
 }
@@ -79,7 +82,7 @@ pub(crate) fn last_words(run: &LiftRun) -> String {
     let sets = run.passed().zip(&run.sheet.rungs);
     let last = sets.filter_map(|(entry, rung)| match entry.what {
         Entered::Set { reps, hold } => Some((rung, reps, hold)),
-        Entered::Skipped | Entered::Stopped | Entered::WentOn => None,
+        Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled => None,
     });
     last.last()
         .map(|(rung, reps, hold)| {

@@ -2,6 +2,7 @@
 use chrono::NaiveDate;
 use domain::day::DayEntry;
 use domain::rotation::{CalledTurn, Station, station_of};
+use domain::settle::{Choices, choices};
 use domain::state::{LiftRun, State};
 use domain::weighed::{Sides, share_out};
 use domain::{Gym, Moment, PlateFace};
@@ -102,6 +103,12 @@ impl<'a> Scene<'a> {
             .lifts
             .get(&first.no)
             .filter(|first| first.no != run.no)
+    }
+
+    /// The work loads that may be chosen before the first work set of `run`.
+    #[must_use]
+    pub fn choices(&self, run: &LiftRun) -> Option<Choices> {
+        choices(self.gym, self.state, run)
     }
 
     /// Whether the lifter of `run` still has to rest, and for how long.

@@ -4,7 +4,7 @@
 use crate::words;
 use chrono::NaiveDate;
 use domain::day::{DayEntry, NoSheet};
-use domain::next::Decision;
+use domain::next::{Due, Why};
 use domain::sheet::{LiftSheet, PinSheet, RungKind};
 use domain::{LengthUnit, MassUnit, PlateFace};
 use schemars::JsonSchema;
@@ -39,7 +39,7 @@ pub struct EntryDoc {
     pub programme: Option<String>,
     /// What the rules give for it, whoever wrote the load; absent the first time.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub next: Option<NextDoc>,
+    pub next: Option<DueDoc>,
     /// The sheet.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub sheet: Option<LiftDoc>,
@@ -47,7 +47,8 @@ pub struct EntryDoc {
 
 /// What the rules of next time give.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
-pub struct NextDoc {
+#[schemars(deny_unknown_fields)]
+pub struct DueDoc {
     /// "raise", "repeat", "drop", "reset" or "ease".
     pub verdict: String,
     /// The load that can be made here, exact, with unit.
@@ -56,6 +57,8 @@ pub struct NextDoc {
     pub from: String,
     /// The day of that load, ISO 8601.
     pub date: String,
+    /// Who decided: "rules" or "coach".
+    pub by: String,
     /// Why, in one sentence.
     pub reason: String,
 }
@@ -195,18 +198,25 @@ fn entry_doc(entry: &DayEntry) -> EntryDoc {
         lift: (!entry.lift.is_empty()).then(|| entry.lift.clone()),
         problem,
         programme: entry.programme.clone(),
-        next: entry.next.as_ref().map(|next| next_doc(next, entry.unit)),
+        next: entry.next.as_ref().map(|next| due_doc(next, entry.unit)),
         sheet: entry.outcome.as_ref().ok().map(lift_doc),
     }
 }
 
-fn next_doc(next: &Decision, unit: MassUnit) -> NextDoc {
-    NextDoc {
+pub(crate) fn due_doc(due: &Due, unit: MassUnit) -> DueDoc {
+    let next = &due.decision;
+    DueDoc {
         verdict: words::verdict(next.verdict).into(),
         load: next.load.exact(unit),
         from: next.from.exact(unit),
         date: next.date.format("%Y-%m-%d").to_string(),
-        reason: next.sentence(unit),
+        by: if next.why == Why::Coach {
+            "coach"
+        } else {
+            "rules"
+        }
+        .into(),
+        reason: due.sentence(unit),
     }
 }
 

@@ -42,7 +42,7 @@ fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
         line(text, "from", programme);
     }
     if let Some(next) = &entry.next {
-        let last = next.date.format("%-d %B");
+        let last = next.decision.date.format("%-d %B");
         let words = format!("{} (last on {last})", next.sentence(sheet.unit));
         line(text, "due", &words);
     }

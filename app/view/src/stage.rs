@@ -23,6 +23,8 @@ pub struct Stage {
     pub setup_again: bool,
     /// The lift whose entry brought up the next lifter: undo takes that entry back.
     pub entered: Option<LiftNo>,
+    /// The lift whose choice of work loads was opened (true) or left for the plan (false).
+    pub settle: Option<(LiftNo, bool)>,
     /// Whether the end of a lift was seen and the lifter's next lift is shown.
     pub seen_end: Option<LiftNo>,
 }
@@ -54,6 +56,8 @@ pub(crate) enum Due<'a> {
     Pad(&'a LiftRun, usize, PadOpen),
     /// A decision after a moved back.
     Stop(&'a LiftRun),
+    /// The work loads that may be chosen.
+    Settle(&'a LiftRun, usize),
     /// Rest before this rung, seconds left; 0 for somebody rested who waits for their turn.
     Rest(&'a LiftRun, usize, u32),
     /// At the bar.
@@ -125,6 +129,15 @@ impl Stage {
                 let Due::Stop(run) = due else { return None };
                 Some(Command::GoOn(run.no))
             }
+            Tap::Settle => {
+                if let Due::Bar(run, _) | Due::Rest(run, ..) = due
+                    && scene.choices(run).is_some()
+                {
+                    self.settle = Some((run.no, true));
+                }
+                None
+            }
+            Tap::Choose(n) => self.choose(scene, due, *n),
             Tap::SetUp => {
                 self.setup_again = matches!(due, Due::Bar(..) | Due::Rest(..));
                 None
@@ -156,6 +169,9 @@ impl Stage {
         if let Some(pad) = self.pad {
             return Due::Pad(run, rung, pad);
         }
+        if self.settles(scene, run) {
+            return Due::Settle(run, rung);
+        }
         if self.early == Some((run.no, rung)) {
             return Due::Bar(run, rung);
         }
@@ -163,6 +179,16 @@ impl Stage {
             (None, None) => Due::Bar(run, rung),
             (left, _) => Due::Rest(run, rung, left.unwrap_or(0)),
         }
+    }
+
+    /// Whether the work loads that may be chosen are shown: during the rest before the first work
+    /// set until somebody chooses or keeps the plan, and whenever they are asked for.
+    fn settles(&self, scene: &Scene<'_>, run: &LiftRun) -> bool {
+        let shown = match self.settle {
+            Some((no, open)) if no == run.no => open,
+            Some(_) | None => self.early.is_none() && scene.rest_left(run).is_some(),
+        };
+        shown && scene.choices(run).is_some()
     }
 
     /// The lift whose last entry the button at the bottom left would take back: the one that
@@ -215,6 +241,10 @@ impl Stage {
             self.setup_again = false;
             return None;
         }
+        if let Some((no, true)) = self.settle {
+            self.settle = Some((no, false));
+            return None;
+        }
         let run = self.undoes(scene)?;
         self.early = None;
         Some(Command::Undo(run.no))
@@ -232,6 +262,10 @@ impl Stage {
                 None
             }
             Due::Stop(run) => Some(Command::StopLift(run.no)),
+            Due::Settle(run, _) => {
+                self.settle = Some((run.no, false));
+                None
+            }
             Due::Rest(run, rung, _) => {
                 self.early = Some((run.no, rung));
                 None
@@ -252,6 +286,20 @@ impl Stage {
                 None
             }
         }
+    }
+
+    /// One of the work loads that were offered; the plan's own enters nothing.
+    fn choose(&mut self, scene: &Scene<'_>, due: Due<'_>, n: usize) -> Option<Command> {
+        let Due::Settle(run, _) = due else {
+            return None;
+        };
+        let choices = scene.choices(run)?;
+        let settled = choices.loads.get(n)?.clone();
+        self.settle = Some((run.no, false));
+        (settled.load != choices.planned).then_some(Command::SettleLoad {
+            no: run.no,
+            settled,
+        })
     }
 
     fn open(&mut self, due: Due<'_>, pad: PadOpen) -> Option<Command> {

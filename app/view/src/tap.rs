@@ -29,4 +29,8 @@ pub enum Tap {
     GoOn,
     /// Look at the set-up again.
     SetUp,
+    /// Show the work loads that may be chosen on the day.
+    Settle,
+    /// One of them, from 0.
+    Choose(usize),
 }

@@ -3,6 +3,8 @@ pub use crate::warning::{is_estimated, not_measured, warning};
 use domain::event::Hold;
 use domain::lift::Grip;
 use domain::next::Verdict;
+use domain::next::outing::{Outing, Went};
+use domain::settle::Choices;
 use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
 use domain::weighed::Sides;
 use domain::{Length, LengthUnit, Mass, MassUnit, PlateFace};
@@ -85,6 +87,27 @@ pub fn verdict(verdict: Verdict) -> &'static str {
         Verdict::Reset => "reset",
         Verdict::Ease => "ease",
     }
+}
+
+/// "all reps, back kept", "4 of 5 reps", "4 of 5 reps in set 2", "back moved at rep 3".
+#[must_use]
+pub fn went(outing: &Outing) -> String {
+    let of_set = |set: u8| match outing.sets {
+        1 => String::new(),
+        _ => format!(" in set {set}"),
+    };
+    match outing.went {
+        Went::Well => "all reps, back kept".into(),
+        Went::Short { set, reps } => format!("{reps} of {} reps{}", outing.reps, of_set(set)),
+        Went::Moved { set, rep } => format!("back moved at rep {rep}{}", of_set(set)),
+        Went::MovedWarm => "back moved in a warm-up".into(),
+        Went::Cut { done } => format!("{done} of {} sets, back kept", outing.sets),
+    }
+}
+
+/// "other load" where another may be chosen, else nothing.
+pub(crate) fn settle(choices: Option<&Choices>) -> String {
+    choices.map(|_| "other load".into()).unwrap_or_default()
 }
 
 /// "double overhand".

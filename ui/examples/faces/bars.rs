@@ -22,6 +22,7 @@ pub(crate) fn at_the_bar() -> AtTheBar {
         gear: vec!["belt".into()],
         grip: "double overhand".into(),
         caution: String::new(),
+        settle: String::new(),
         main: "2 done".into(),
         main_detail: "back kept".into(),
     }
@@ -40,6 +41,7 @@ pub(crate) fn bar_floor() -> AtTheBar {
         mats: String::new(),
         gear: vec!["straps".into(), "belt".into()],
         caution: "stop the set when the back moves".into(),
+        settle: "other load".into(),
         main: "12 done".into(),
         ..at_the_bar()
     }
@@ -128,6 +130,7 @@ pub(crate) fn rest() -> Rest {
         change: change("10, 20", "25, 20, 2.5", ""),
         ladder: five_rungs([Done, Done, Done, Now, Ahead]),
         gear: vec!["straps".into()],
+        settle: String::new(),
         main: "go now".into(),
     }
 }

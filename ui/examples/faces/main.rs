@@ -7,6 +7,7 @@ mod draw;
 mod floors;
 mod ladders;
 mod scenes;
+mod settles;
 mod words;
 
 use std::error::Error;

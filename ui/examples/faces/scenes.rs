@@ -1,5 +1,5 @@
 //! Invented lifters on every screen and in every state, for looking and for tests.
-use super::{bars, floors, words};
+use super::{bars, floors, settles, words};
 use view::choose::{Choose, Tile};
 use view::{Chip, Frame, Pace, Screen};
 
@@ -24,6 +24,11 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
         ("rest", frame(Screen::Rest(bars::rest()))),
         ("rest-turn", frame(Screen::Rest(bars::rest_turn()))),
         ("rest-over", long(Screen::Rest(bars::rest_over()))),
+        ("settle", frame(Screen::Settle(settles::settle()))),
+        (
+            "settle-pounds",
+            long(Screen::Settle(settles::settle_pounds())),
+        ),
         ("stop", frame(Screen::Stop(words::stop()))),
         ("end", frame(Screen::End(words::end()))),
         ("end-short", frame(Screen::End(words::end_short()))),

@@ -137,6 +137,7 @@ pub(crate) fn end() -> End {
             row("180 kg", "5 reps", "back kept", Done, "work"),
         ],
         sum: "5 sets, 16 reps, 34 minutes".into(),
+        next: Some(super::settles::next()),
         main: "next lifter".into(),
     }
 }
@@ -163,6 +164,7 @@ pub(crate) fn end_short() -> End {
             row("317.5 kg", "skipped", "", Skipped, "work"),
         ],
         sum: "6 sets, 18 reps, 1 hour 2 minutes".into(),
+        next: None,
         main: "next lifter".into(),
     }
 }

@@ -14,6 +14,8 @@ pub(crate) mod floors;
 pub(crate) mod ladders;
 #[path = "../../examples/faces/scenes.rs"]
 pub(crate) mod scenes;
+#[path = "../../examples/faces/settles.rs"]
+pub(crate) mod settles;
 #[path = "../../examples/faces/words.rs"]
 pub(crate) mod words;
 

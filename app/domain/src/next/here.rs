@@ -1,18 +1,22 @@
 //! Next time with the bar and plates of a lifter's rack. Refuses: lifts and racks that the gym
 //! does not have.
-use super::outing::outings;
-use super::{Decision, decide, on};
+use super::outing::{Outing, outings};
+use super::{Decided, Due, NextTime, Rule, decide, on};
 use crate::day::bar_for;
 use crate::gym::Gym;
 use crate::ladder::equipment;
 use crate::lifter::Lifter;
+use crate::mass::Mass;
 use crate::solve::loads::Loads;
-use crate::state::State;
+use crate::state::{LiftRun, State};
+use alloc::collections::BTreeSet;
+use alloc::string::String;
 use alloc::vec::Vec;
-use chrono::NaiveDate;
+use chrono::{Days, NaiveDate};
 
 /// What is due on `date` for a lifter's lift with so many reps, from all that was done before;
-/// `None` the first time, or when the gym misses something.
+/// `None` the first time, or when the gym misses something. What was recorded stands, so that a
+/// rule that the coach changes counts from the next outing on.
 #[must_use]
 pub fn decision(
     gym: &Gym,
@@ -21,18 +25,58 @@ pub fn decision(
     lift: &str,
     reps: u8,
     date: NaiveDate,
-) -> Option<Decision> {
-    let mut past = outings(state, &lifter.name, lift, date);
-    past.retain(|outing| outing.reps == reps);
-    let heaviest = past.iter().map(|outing| outing.load).max()?;
-    let loads = loads(gym, lifter, lift, heaviest)?;
+) -> Option<Due> {
+    let past = same_reps(outings(state, &lifter.name, lift, date), reps);
+    let last = past.last()?;
+    let loads = loads(gym, lifter, lift, heaviest(&past)?)?;
     let rule = gym.coaching.rule(&lifter.name, lift);
+    let recorded = state.lifts.get(&last.no).and_then(|run| run.next.as_ref());
+    let due = match recorded {
+        Some(next) => next.due(),
+        None => Due::by_rule(decide(&rule, &past, &loads)?),
+    };
+    Some(Due {
+        decision: on(&rule, &due.decision, date, &loads),
+        ..due
+    })
+}
+
+/// What the rules give after a lift that is over, to be recorded; `None` when nothing follows
+/// from it or the gym misses something.
+#[must_use]
+pub fn decided(gym: &Gym, state: &State, run: &LiftRun) -> Option<Decided> {
+    let this = Outing::of(run).filter(|_| run.is_over())?;
+    let sheet = &run.sheet;
+    let lifter = gym.lifters.iter().find(|l| l.name == sheet.lifter)?;
+    let day_after = sheet.date.checked_add_days(Days::new(1))?;
+    let mut past = outings(state, &sheet.lifter, &sheet.lift, day_after);
+    past.retain(|outing| (outing.date, outing.no) <= (this.date, this.no));
+    let past = same_reps(past, this.reps);
+    let loads = loads(gym, lifter, &sheet.lift, heaviest(&past)?)?;
+    let rule = gym.coaching.rule(&sheet.lifter, &sheet.lift);
     let decision = decide(&rule, &past, &loads)?;
-    Some(on(&rule, &decision, date, &loads))
+    Some(Decided {
+        rule,
+        decision,
+        reason: decision.sentence(sheet.unit),
+    })
+}
+
+fn same_reps(mut past: Vec<Outing>, reps: u8) -> Vec<Outing> {
+    past.retain(|outing| outing.reps == reps);
+    past
+}
+
+/// The heaviest load that was lifted or is due.
+fn heaviest(past: &[Outing]) -> Option<Mass> {
+    let each = past
+        .iter()
+        .map(|o| o.load.max(o.kept.map_or(o.load, |kept| kept.load)));
+    each.max()
 }
 
 /// The loads of the bar and plates that a lifter's lift is done with, up to well over `heaviest`.
-fn loads(gym: &Gym, lifter: &Lifter, lift: &str, heaviest: crate::Mass) -> Option<Loads> {
+pub(crate) fn loads(gym: &Gym, lifter: &Lifter, lift: &str, heaviest: Mass) -> Option<Loads> {
     let lift = gym.lifts.iter().find(|l| l.name == lift)?;
     let rack = gym.racks.iter().find(|r| r.name == lifter.rack)?;
     let plates = gym.plate_sets.iter().find(|p| p.name == rack.plates)?;
@@ -41,6 +85,44 @@ fn loads(gym: &Gym, lifter: &Lifter, lift: &str, heaviest: crate::Mass) -> Optio
     equipment.check().ok()?;
     let plates: Vec<_> = equipment.plates.iter().map(|plate| plate.mass).collect();
     let plate = plates.into_iter().max().unwrap_or_default();
-    let tenth = crate::Mass::from_ng(heaviest.ng() / 10);
+    let tenth = Mass::from_ng(heaviest.ng() / 10);
     Loads::new(&equipment, heaviest + tenth + plate.times(2)).ok()
+}
+
+/// What is due of one lift with so many reps.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LiftDue {
+    /// The lift.
+    pub lift: String,
+    /// The decision, as it stands on the day that was asked about.
+    pub due: Due,
+    /// What was recorded after the last outing; `None` in an older record.
+    pub recorded: Option<NextTime>,
+    /// The rule in force now.
+    pub rule: Rule,
+    /// Outings that it follows from, oldest first.
+    pub past: Vec<Outing>,
+}
+
+/// All that is due for a lifter on `date`, by the order of the gym's lifts and by reps.
+#[must_use]
+pub fn all_due(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<LiftDue> {
+    let mut all = Vec::new();
+    for lift in &gym.lifts {
+        let past = outings(state, &lifter.name, &lift.name, date);
+        let reps: BTreeSet<u8> = past.iter().map(|outing| outing.reps).collect();
+        for reps in reps {
+            let past = same_reps(past.clone(), reps);
+            let due = decision(gym, state, lifter, &lift.name, reps, date);
+            let last = past.last().and_then(|last| state.lifts.get(&last.no));
+            all.extend(due.map(|due| LiftDue {
+                lift: lift.name.clone(),
+                due,
+                recorded: last.and_then(|run| run.next.clone()),
+                rule: gym.coaching.rule(&lifter.name, &lift.name),
+                past,
+            }));
+        }
+    }
+    all
 }

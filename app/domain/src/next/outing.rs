@@ -3,6 +3,7 @@
 //! Refuses: lifts of which no work set was begun and no back moved; nothing follows from those.
 use crate::event::{Hold, LiftNo};
 use crate::mass::Mass;
+use crate::next::NextTime;
 use crate::sheet::RungKind;
 use crate::state::{Entered, LiftRun, State};
 use alloc::vec::Vec;
@@ -23,6 +24,17 @@ pub struct Outing {
     pub reps: u8,
     /// How it went.
     pub went: Went,
+    /// What was recorded as due after it.
+    pub kept: Option<Kept>,
+}
+
+/// A recorded load for the next time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Kept {
+    /// The load.
+    pub load: Mass,
+    /// Whether the coach ruled it, not the rules.
+    pub by_coach: bool,
 }
 
 /// How an outing went.
@@ -68,6 +80,7 @@ impl Outing {
             sets,
             reps: first.reps,
             went,
+            kept: run.next.as_ref().map(NextTime::kept),
         })
     }
 

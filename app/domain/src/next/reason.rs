@@ -35,6 +35,7 @@ impl Decision {
             Why::OutOfTries => format!("{went}, try {} of {}", self.nth, self.tries),
             Why::TooMuch => format!("{went}, too early to try {} again", self.from.words(unit)),
             Why::Stuck => format!("{went}, stuck again without a new best; ask the coach"),
+            Why::Coach => String::from("the coach ruled so"),
             Why::Away => format!("{} days away from the lift", self.away_days),
         }
     }

@@ -5,7 +5,7 @@
 use super::{Done, Due, Pace, Programme};
 use crate::gym::Gym;
 use crate::lifter::Lifter;
-use crate::next::Decision;
+use crate::next::Due as NextDue;
 use crate::next::here::decision;
 use crate::next::outing::Outing;
 use crate::prescription::{LoadWish, Prescription};
@@ -22,7 +22,7 @@ pub enum Filled {
         /// "split pulls, heavy day".
         programme: String,
         /// In order, each with the decision that its load comes from; `None` the first time.
-        rows: Vec<(Prescription, Option<Decision>)>,
+        rows: Vec<(Prescription, Option<NextDue>)>,
     },
     /// Nothing before a day.
     Rest {
@@ -59,7 +59,9 @@ pub fn fill(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Optio
             lift: work.lift.clone(),
             sets: work.sets,
             reps: work.reps,
-            load: next.map_or(work.first, |next| LoadWish::Mass(next.load)),
+            load: next
+                .as_ref()
+                .map_or(work.first, |next| LoadWish::Mass(next.decision.load)),
             ladder: work.ladder.clone(),
             rest_s: work.rest_s,
             note: work.note.clone(),

@@ -5,6 +5,7 @@ use domain::body::Body;
 use domain::day::{DayEntry, NoSheet, day};
 use domain::event::{Event, Hold};
 use domain::lift::Landmark;
+use domain::next::here::decided;
 use domain::next::{Verdict, Why};
 use domain::prescription::LoadWish;
 use domain::programme::{Coaching, shipped};
@@ -114,6 +115,10 @@ impl Life {
                     break;
                 }
             }
+            // As the kiosk does.
+            let decided = decided(&self.gym, &self.state, &self.state.lifts[&no]);
+            let decided = Box::new(decided.expect("something follows"));
+            self.obey(Command::DecideNext { no, decided });
         }
     }
 }
@@ -155,7 +160,7 @@ fn then_the_rules_give_the_load() {
     let entry = only(&entries);
     // 2.5 % over 150 kg is 153.75 kg; 152.5 and 155 kg can be loaded, the lower is as near.
     assert_eq!(work_load(entry), Mass::of(MassUnit::Kg, 152_500));
-    let next = entry.next.expect("a decision");
+    let next = entry.next.as_ref().expect("a decision").decision;
     assert_eq!(
         (next.verdict, next.from, next.date),
         (Verdict::Raise, kg(150), date(0))
@@ -205,7 +210,7 @@ fn a_plan_s_load_stands_beside_what_the_rules_give() {
     life.plan(7, "deadlift", 160);
     let entries = life.entries(7);
     let entry = only(&entries);
-    let next = entry.next.expect("a decision");
+    let next = entry.next.as_ref().expect("a decision").decision;
     assert_eq!((next.why, next.load), (Why::TryAgain, kg(140)));
     assert_eq!(work_load(entry), kg(160));
 }

@@ -1,6 +1,7 @@
 //! What a coach's head holds: bodies, steel, floors, singles, programmes, next time.
 mod body;
 #[path = "../dice/mod.rs"]
+#[allow(dead_code, reason = "each test uses a part of the dice")]
 mod dice;
 mod fill;
 mod floor;
@@ -8,6 +9,8 @@ mod gym;
 mod next;
 mod place;
 mod programme;
+mod recorded;
 mod seasons;
+mod settle;
 mod single;
 mod steel;

@@ -52,6 +52,7 @@ fn outings(list: &[(i64, Went)]) -> Vec<Outing> {
         sets: 1,
         reps: 5,
         went: *went,
+        kept: None,
     };
     (0..).zip(list).map(outing).collect()
 }

@@ -130,7 +130,7 @@ fn verdicts(season: &Season, lift: &str) -> Vec<Verdict> {
         )
     };
     dates
-        .filter_map(|date| of(date).map(|decision| decision.verdict))
+        .filter_map(|date| of(date).map(|due| due.decision.verdict))
         .collect()
 }
 

@@ -28,7 +28,7 @@ CREATE TABLE rungs (
     lift_no INTEGER NOT NULL,
     rung    INTEGER NOT NULL, -- from 1
     kind    TEXT    NOT NULL, -- warm-up or work
-    load_ng INTEGER NOT NULL,
+    load_ng INTEGER NOT NULL, -- as planned; one settled on the day is in settled
     reps    INTEGER NOT NULL,
     PRIMARY KEY (lift_no, rung)
 ) STRICT, WITHOUT ROWID;
@@ -37,9 +37,28 @@ CREATE TABLE rungs (
 CREATE TABLE entries (
     seq     INTEGER PRIMARY KEY, -- of its event
     lift_no INTEGER NOT NULL,
-    what    TEXT    NOT NULL     -- set, skip, stop or go on
+    what    TEXT    NOT NULL     -- set, skip, stop, go on or settle
 ) STRICT;
 CREATE INDEX entries_of_lift ON entries (lift_no, seq);
+
+-- Work loads settled on the day that stand; the last of a lift counts.
+CREATE TABLE settled (
+    seq     INTEGER PRIMARY KEY, -- of its event
+    lift_no INTEGER NOT NULL,
+    rung    INTEGER NOT NULL,    -- the first that it is for, from 1
+    load_ng INTEGER NOT NULL
+) STRICT;
+
+-- What is due the next time, after lifts that are over.
+CREATE TABLE next_times (
+    lift_no       INTEGER PRIMARY KEY,
+    verdict       TEXT    NOT NULL, -- raise, repeat, drop, reset or ease
+    from_ng       INTEGER NOT NULL, -- the load that it follows from
+    load_ng       INTEGER NOT NULL, -- by the rules
+    reason        TEXT    NOT NULL,
+    coach_load_ng INTEGER,          -- by the coach, which goes before; NULL without
+    coach_note    TEXT
+) STRICT;
 
 -- Sets that stand.
 CREATE TABLE sets (

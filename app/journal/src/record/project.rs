@@ -1,6 +1,7 @@
 //! What each event makes of the record's tables, in step with the domain's state.
 //!
 //! Refuses: events about lifts that do not stand; they change nothing.
+use domain::next::{Decided, Verdict};
 use domain::sheet::RungKind;
 use domain::{Event, Fact, Hold, LiftNo, LiftSheet, MassUnit};
 use rusqlite::{Connection, OptionalExtension as _, params};
@@ -31,12 +32,22 @@ pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
         Fact::LiftStopped { no } => enter(tables, seq, *no, "stop").map(drop),
         Fact::WentOn { no } => enter(tables, seq, *no, "go on").map(drop),
         Fact::EntryUndone { no } => undo(tables, *no),
+        Fact::LoadSettled { no, settled } => {
+            settle_load(tables, seq, *no, settled.rung, settled.load.ng())
+        }
+        Fact::NextDecided { no, decided } => decide_next(tables, *no, decided),
+        Fact::NextOverridden { no, load, note } => run(
+            tables,
+            "UPDATE next_times SET coach_load_ng = ?2, coach_note = ?3 WHERE lift_no = ?1",
+            params![no.0, load.ng(), note],
+        )
+        .map(drop),
     }
 }
 
 /// Takes everything out.
 pub(super) fn clear(tables: &Connection) -> Done {
-    for table in ["lifts", "rungs", "entries", "sets"] {
+    for table in ["lifts", "rungs", "entries", "sets", "settled", "next_times"] {
         tables.execute(&format!("DELETE FROM {table}"), [])?;
     }
     Ok(())
@@ -91,7 +102,63 @@ fn enter(tables: &Connection, seq: u64, no: LiftNo, what: &str) -> rusqlite::Res
         params![seq, no.0, what],
     )?;
     settle(tables, no)?;
+    forget_next(tables, no)?;
     Ok(entered == 1)
+}
+
+/// Notes a settled load, if the lift has come to that rung and only work sets are left.
+fn settle_load(tables: &Connection, seq: u64, no: LiftNo, rung: u16, load_ng: i64) -> Done {
+    let fits: bool = tables
+        .prepare_cached(
+            "SELECT stopped = 0 AND rungs > ?2 \
+             AND ?2 = (SELECT count(*) FROM entries \
+                 WHERE lift_no = no AND what IN ('set', 'skip')) \
+             AND NOT EXISTS (SELECT 1 FROM rungs AS r \
+                 WHERE r.lift_no = no AND r.rung > ?2 AND r.kind <> 'work') \
+             FROM lifts WHERE no = ?1",
+        )?
+        .query_row([no.0, u32::from(rung)], |row| row.get(0))
+        .optional()?
+        .unwrap_or(false);
+    if fits && enter(tables, seq, no, "settle")? {
+        run(
+            tables,
+            "INSERT INTO settled VALUES (?1, ?2, ?3, ?4)",
+            params![seq, no.0, u32::from(rung) + 1, load_ng],
+        )?;
+    }
+    Ok(())
+}
+
+/// Notes what the rules give, if the lift is over.
+fn decide_next(tables: &Connection, no: LiftNo, decided: &Decided) -> Done {
+    let decision = &decided.decision;
+    let verdict = match decision.verdict {
+        Verdict::Raise => "raise",
+        Verdict::Repeat => "repeat",
+        Verdict::Drop => "drop",
+        Verdict::Reset => "reset",
+        Verdict::Ease => "ease",
+    };
+    run(
+        tables,
+        "INSERT OR REPLACE INTO next_times SELECT no, ?2, ?3, ?4, ?5, NULL, NULL FROM lifts \
+         WHERE no = ?1 AND (stopped = 1 OR rungs <= (SELECT count(*) FROM entries \
+             WHERE lift_no = no AND what IN ('set', 'skip')))",
+        params![
+            no.0,
+            verdict,
+            decision.from.ng(),
+            decision.load.ng(),
+            decided.reason
+        ],
+    )
+    .map(drop)
+}
+
+/// What was decided for the next time falls with any entry of its lift.
+fn forget_next(tables: &Connection, no: LiftNo) -> Done {
+    run(tables, "DELETE FROM next_times WHERE lift_no = ?1", [no.0]).map(drop)
 }
 
 /// A rung that the sheet does not have leaves no set: its load is not known.
@@ -107,7 +174,11 @@ fn note_set(
     run(
         tables,
         "INSERT INTO sets \
-         SELECT ?1, no, lifter, lift, date, rack, rung, kind, load_ng, unit, reps, ?4, ?5, ?6 \
+         SELECT ?1, no, lifter, lift, date, rack, rung, kind, \
+             CASE kind WHEN 'work' THEN coalesce((SELECT s.load_ng FROM settled AS s \
+                 WHERE s.lift_no = no AND s.rung <= rungs.rung \
+                 ORDER BY s.seq DESC LIMIT 1), load_ng) ELSE load_ng END, \
+             unit, reps, ?4, ?5, ?6 \
          FROM lifts JOIN rungs ON lift_no = no WHERE no = ?2 AND rung = ?3",
         params![seq, no.0, u32::from(rung) + 1, reps, moved_at, at_ms],
     )
@@ -126,6 +197,8 @@ fn undo(tables: &Connection, no: LiftNo) -> Done {
     };
     run(tables, "DELETE FROM entries WHERE seq = ?1", [last])?;
     run(tables, "DELETE FROM sets WHERE seq = ?1", [last])?;
+    run(tables, "DELETE FROM settled WHERE seq = ?1", [last])?;
+    forget_next(tables, no)?;
     settle(tables, no)
 }
 
@@ -144,5 +217,7 @@ fn forget(tables: &Connection, no: LiftNo) -> Done {
     run(tables, "DELETE FROM lifts WHERE no = ?1", [no.0])?;
     run(tables, "DELETE FROM rungs WHERE lift_no = ?1", [no.0])?;
     run(tables, "DELETE FROM entries WHERE lift_no = ?1", [no.0])?;
+    run(tables, "DELETE FROM settled WHERE lift_no = ?1", [no.0])?;
+    forget_next(tables, no)?;
     run(tables, "DELETE FROM sets WHERE lift_no = ?1", [no.0]).map(drop)
 }

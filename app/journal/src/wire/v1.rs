@@ -3,9 +3,11 @@
 //!
 //! Refuses: fields it does not know, fields left out, floats.
 mod fact;
+mod next;
 mod plan;
 mod rotation;
 mod rung;
+mod settle;
 mod sheet;
 mod warning;
 mod words;
@@ -16,8 +18,10 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Deserializer, Serialize};
 
 use fact::{FileTakenV1, LiftV1, RungV1, SetDoneV1};
+use next::{NextDecidedV1, NextOverriddenV1};
 use plan::PlanTakenV1;
 use rotation::RotationV1;
+use settle::LoadSettledV1;
 use sheet::LiftBegunV1;
 
 /// The number of this version.
@@ -32,6 +36,9 @@ const LIFT_STOPPED: &str = "lift_stopped";
 const WENT_ON: &str = "went_on";
 const ROTATION_PLANNED: &str = "rotation_planned";
 const ENTRY_UNDONE: &str = "entry_undone";
+const LOAD_SETTLED: &str = "load_settled";
+const NEXT_DECIDED: &str = "next_decided";
+const NEXT_OVERRIDDEN: &str = "next_overridden";
 
 /// Writes a fact in this version.
 #[must_use]
@@ -53,6 +60,11 @@ pub fn encode(fact: &Fact) -> Written {
             write(ROTATION_PLANNED, &RotationV1::of(station, turns))
         }
         Fact::EntryUndone { no } => write(ENTRY_UNDONE, &LiftV1::of(*no)),
+        Fact::LoadSettled { no, settled } => write(LOAD_SETTLED, &LoadSettledV1::of(*no, settled)),
+        Fact::NextDecided { no, decided } => write(NEXT_DECIDED, &NextDecidedV1::of(*no, decided)),
+        Fact::NextOverridden { no, load, note } => {
+            write(NEXT_OVERRIDDEN, &NextOverriddenV1::of(*no, *load, note))
+        }
     }
 }
 
@@ -71,6 +83,9 @@ pub fn decode(kind: &str, body: &str) -> Result<Fact, WireFault> {
         WENT_ON => Ok(read::<LiftV1>(WENT_ON, body)?.went_on()),
         ROTATION_PLANNED => read::<RotationV1>(ROTATION_PLANNED, body)?.try_into(),
         ENTRY_UNDONE => Ok(read::<LiftV1>(ENTRY_UNDONE, body)?.undone()),
+        LOAD_SETTLED => Ok(read::<LoadSettledV1>(LOAD_SETTLED, body)?.into()),
+        NEXT_DECIDED => read::<NextDecidedV1>(NEXT_DECIDED, body)?.try_into(),
+        NEXT_OVERRIDDEN => Ok(read::<NextOverriddenV1>(NEXT_OVERRIDDEN, body)?.into()),
         _ => Err(WireFault::Kind {
             version: VERSION,
             kind: kind.to_owned(),

@@ -1,4 +1,5 @@
 //! Invented events: one of every kind, with every choice in it.
+use crate::invented_next::{overridden, raised, settled};
 use chrono::NaiveDate;
 use domain::lift::{Grip, Landmark};
 use domain::prescription::LoadWish;
@@ -77,7 +78,7 @@ fn pins() -> PinSheet {
 }
 
 /// A warm-up of one big plate a side, then a work set with a small one added.
-fn rungs() -> Vec<Rung> {
+pub(crate) fn rungs() -> Vec<Rung> {
     let big = plate(kg(20_000), MassUnit::Kg, 40);
     let small = plate(lb(10), MassUnit::Lb, 19);
     let warm = Rung {
@@ -269,14 +270,18 @@ pub(crate) fn morning() -> Vec<Event> {
                 per_side: rungs()[0].per_side.clone(),
             }],
         },
+        settled(),
         begin(wrong, from_pins()),
         Fact::EntryUndone { no: wrong },
         begin(bo, from_floor),
         set(bo, 0, 3, Hold::MovedAt(2)),
         Fact::WentOn { no: bo },
         set(ada, 1, 5, Hold::Kept),
+        raised(ada),
         Fact::EntryUndone { no: ada },
         set(ada, 1, 4, Hold::MovedAt(4)),
+        raised(ada),
+        overridden(ada),
         Fact::RungSkipped { no: bo, rung: 1 },
         Fact::EntryUndone { no: bo },
         Fact::LiftStopped { no: bo },

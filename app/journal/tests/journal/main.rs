@@ -1,6 +1,7 @@
 //! Tests of the journal as its users see it.
 mod faults;
 mod invented;
+mod invented_next;
 mod keeping;
 mod killed;
 mod projecting;

@@ -1,7 +1,8 @@
 //! Whatever happens, the record is what the rules say: held to plain stacks and to the state.
 use crate::recording::{all, place, sets};
 use crate::strategies;
-use domain::state::State;
+use domain::sheet::RungKind;
+use domain::state::{Entered, State};
 use domain::{Event, Fact, LiftNo};
 use journal::Record;
 use proptest::collection::vec;
@@ -9,36 +10,65 @@ use proptest::prelude::*;
 use rusqlite::types::Value;
 use std::collections::BTreeMap;
 
-/// The rules once more, as plain stacks: rungs of each lift, and per entry its set if it is one.
-type Stacks = BTreeMap<LiftNo, (usize, Vec<Option<(u64, u16)>>)>;
+/// An entry as it matters here.
+#[derive(Clone, Copy, PartialEq)]
+enum Row {
+    Set(u64, u16),
+    Skip,
+    Stop,
+    WentOn,
+    Settle,
+}
+
+/// The rules once more, as plain stacks: rungs of each lift, and its entries.
+type Stacks = BTreeMap<LiftNo, (Vec<RungKind>, Vec<Row>)>;
+
+/// Whether a load may be settled there: the rung of now, and only work sets from it on.
+fn fits((rungs, rows): &(Vec<RungKind>, Vec<Row>), rung: u16) -> bool {
+    let passed = rows
+        .iter()
+        .filter(|r| matches!(r, Row::Set(..) | Row::Skip));
+    let left = rungs.get(usize::from(rung)..).unwrap_or_default();
+    let here = passed.count() == usize::from(rung) && rows.last() != Some(&Row::Stop);
+    here && !left.is_empty() && left.iter().all(|kind| *kind == RungKind::Work)
+}
 
 fn stacks(events: &[Event]) -> Stacks {
     let mut lifts = Stacks::new();
     for (seq, event) in (1_u64..).zip(events) {
-        let (no, entry) = match &event.fact {
-            Fact::FileTaken { .. } | Fact::PlanTaken { .. } | Fact::RotationPlanned { .. } => {
-                continue;
-            }
+        let (no, row) = match &event.fact {
+            Fact::FileTaken { .. }
+            | Fact::PlanTaken { .. }
+            | Fact::RotationPlanned { .. }
+            | Fact::NextDecided { .. }
+            | Fact::NextOverridden { .. } => continue,
             Fact::LiftBegun { no, sheet } => {
-                lifts.insert(*no, (sheet.rungs.len(), Vec::new()));
+                let kinds = sheet.rungs.iter().map(|rung| rung.kind);
+                lifts.insert(*no, (kinds.collect(), Vec::new()));
                 continue;
             }
             Fact::EntryUndone { no } => {
                 if lifts
                     .get_mut(no)
-                    .is_some_and(|(_, entries)| entries.pop().is_none())
+                    .is_some_and(|(_, rows)| rows.pop().is_none())
                 {
                     lifts.remove(no);
                 }
                 continue;
             }
-            Fact::SetDone { no, rung, .. } => (no, Some((seq, *rung))),
-            Fact::RungSkipped { no, .. } | Fact::LiftStopped { no } | Fact::WentOn { no } => {
-                (no, None)
+            Fact::LoadSettled { no, settled } => {
+                if !lifts.get(no).is_some_and(|lift| fits(lift, settled.rung)) {
+                    continue;
+                }
+                (no, Row::Settle)
             }
+            Fact::SetDone { no, rung, .. } => (no, Row::Set(seq, *rung)),
+            Fact::RungSkipped { no, .. } => (no, Row::Skip),
+            Fact::LiftStopped { no } => (no, Row::Stop),
+            Fact::WentOn { no } => (no, Row::WentOn),
         };
-        if let Some((_, entries)) = lifts.get_mut(no) {
-            entries.push(entry);
+        if let Some((_, rows)) = lifts.get_mut(no) {
+            rows.push(row);
         }
     }
     lifts
@@ -66,9 +96,12 @@ proptest! {
         let expected: Vec<(u64, u32, u32)> = {
             let mut sets: Vec<_> = stacks(&events)
                 .into_iter()
-                .flat_map(|(no, (rungs, entries))| {
-                    let sets = entries.into_iter().flatten();
-                    sets.filter(move |(_, rung)| usize::from(*rung) < rungs)
+                .flat_map(|(no, (rungs, rows))| {
+                    let sets = rows.into_iter().filter_map(|row| match row {
+                        Row::Set(seq, rung) => Some((seq, rung)),
+                        Row::Skip | Row::Stop | Row::WentOn | Row::Settle => None,
+                    });
+                    sets.filter(move |(_, rung)| usize::from(*rung) < rungs.len())
                         .map(move |(seq, rung)| (seq, no.0, u32::from(rung) + 1))
                 })
                 .collect();
@@ -91,5 +124,22 @@ proptest! {
         prop_assert_eq!(lifts, stand);
         let entries: usize = state.lifts.values().map(|run| run.entries.len()).sum();
         prop_assert_eq!(stepped["entries"].len(), entries);
+        let settled: usize = state.lifts.values()
+            .map(|run| run.entries.iter().filter(|e| e.what == Entered::Settled).count())
+            .sum();
+        prop_assert_eq!(stepped["settled"].len(), settled);
+        // Lift, load by the rules, load by the coach.
+        let due: Vec<_> = stepped["next_times"].iter()
+            .map(|row| (integer(&row[0]), integer(&row[3]), row[5].clone()))
+            .collect();
+        let stand: Vec<_> = state.lifts.values()
+            .filter_map(|run| {
+                let next = run.next.as_ref()?;
+                let coach = next.ruled.as_ref().map(|ruled| ruled.load.ng());
+                let coach = coach.map_or(Value::Null, Value::Integer);
+                Some((i64::from(run.no.0), next.decided.decision.load.ng(), coach))
+            })
+            .collect();
+        prop_assert_eq!(due, stand);
     }
 }

@@ -52,6 +52,8 @@ pub(crate) fn all(path: &Path) -> BTreeMap<&'static str, Vec<Vec<Value>>> {
         ("rungs", "lift_no, rung"),
         ("entries", "seq"),
         ("sets", "seq"),
+        ("settled", "seq"),
+        ("next_times", "lift_no"),
     ];
     let rows = |(table, order): (&'static str, &str)| {
         let mut query = file

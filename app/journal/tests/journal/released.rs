@@ -146,6 +146,15 @@ fn meaning(report: &journal::Report, state: &State, record: &Path) -> String {
             run.begun_at.0,
             run.is_stopped()
         );
+        if let Some(next) = &run.next {
+            let rules = next.decided.decision.load.exact(run.sheet.unit);
+            let coach = next.ruled.as_ref();
+            let coach = coach.map(|ruled| (ruled.load.exact(run.sheet.unit), &ruled.note));
+            text += &format!(
+                "next after {}: {rules} by the rules, coach {coach:?}\n",
+                run.no.0
+            );
+        }
     }
     for set in sets(record) {
         text += &format!(

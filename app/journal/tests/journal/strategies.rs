@@ -1,8 +1,11 @@
 //! Every fact that the domain can say, at random.
 use chrono::NaiveDate;
 use domain::lift::{Grip, Landmark};
+use domain::next::outing::Went;
+use domain::next::{Decided, Decision, Rule, Step, Verdict, Why};
 use domain::prescription::LoadWish;
 use domain::rotation::{CalledTurn, Station};
+use domain::settle::Settled;
 use domain::sheet::{BarSheet, Overlap, PinSheet, Rated, RungKind, Warning};
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
@@ -220,6 +223,90 @@ fn hold() -> impl Strategy<Value = Hold> {
     prop_oneof![Just(Hold::Kept), any::<u8>().prop_map(Hold::MovedAt)]
 }
 
+fn step() -> impl Strategy<Value = Step> {
+    prop_oneof![
+        mass().prop_map(Step::Mass),
+        any::<u32>().prop_map(Step::Share)
+    ]
+}
+
+fn went() -> impl Strategy<Value = Went> {
+    prop_oneof![
+        Just(Went::Well),
+        any::<(u8, u8)>().prop_map(|(set, reps)| Went::Short { set, reps }),
+        any::<(u8, u8)>().prop_map(|(set, rep)| Went::Moved { set, rep }),
+        Just(Went::MovedWarm),
+        any::<u8>().prop_map(|done| Went::Cut { done }),
+    ]
+}
+
+fn decided() -> impl Strategy<Value = Decided> {
+    let rule = (step(), any::<(u8, u32, u8, u32, u16, u32)>()).prop_map(
+        |(step, (tries, drop, drops, reset, away_days, away))| Rule {
+            step,
+            tries,
+            drop,
+            drops,
+            reset,
+            away_days,
+            away,
+        },
+    );
+    let verdicts = [
+        Verdict::Raise,
+        Verdict::Repeat,
+        Verdict::Drop,
+        Verdict::Reset,
+        Verdict::Ease,
+    ];
+    let whys = [Why::Well, Why::Light, Why::TryAgain, Why::Stuck, Why::Coach];
+    let outcome = (
+        proptest::sample::select(verdicts.to_vec()),
+        proptest::sample::select(whys.to_vec()),
+        went(),
+    );
+    let figures = (date(), any::<(u32, u8, u8, u8, u8, u16)>());
+    let masses = (mass(), mass(), mass());
+    (rule, outcome, figures, masses, text()).prop_map(
+        |(rule, (verdict, why, went), (date, figures), (from, wished, load), reason)| {
+            let (after, sets, reps, nth, tries, away_days) = figures;
+            let decision = Decision {
+                verdict,
+                why,
+                after: LiftNo(after),
+                date,
+                went,
+                sets,
+                reps,
+                from,
+                nth,
+                tries,
+                wished,
+                load,
+                away_days,
+            };
+            Decided {
+                rule,
+                decision,
+                reason,
+            }
+        },
+    )
+}
+
+fn settled() -> impl Strategy<Value = Settled> {
+    let gear = any::<(bool, bool)>();
+    (0..4_u16, mass(), vec(face(), 0..4), gear).prop_map(
+        |(rung, load, per_side, (belt, straps))| Settled {
+            rung,
+            load,
+            per_side,
+            belt,
+            straps,
+        },
+    )
+}
+
 /// Any fact about one of the lifts `numbers`.
 pub(crate) fn fact(numbers: impl Strategy<Value = u32> + 'static) -> impl Strategy<Value = Fact> {
     let no = numbers.prop_map(LiftNo).boxed();
@@ -238,6 +325,12 @@ pub(crate) fn fact(numbers: impl Strategy<Value = u32> + 'static) -> impl Strate
         2 => (text(), text(), vec(called(), 0..6)).prop_map(|(rack, bar, turns)| {
             Fact::RotationPlanned { station: Station { rack, bar }, turns }
         }),
+        3 => (no.clone(), settled())
+            .prop_map(|(no, settled)| Fact::LoadSettled { no, settled }),
+        3 => (no.clone(), decided().prop_map(Box::new))
+            .prop_map(|(no, decided)| Fact::NextDecided { no, decided }),
+        2 => (no.clone(), mass(), text())
+            .prop_map(|(no, load, note)| Fact::NextOverridden { no, load, note }),
         4 => no.prop_map(|no| Fact::EntryUndone { no }),
     ]
 }

@@ -1,5 +1,5 @@
 //! The wire form: whole, frozen, and safe to read whatever it holds.
-use crate::{invented, strategies};
+use crate::{invented, invented_next, strategies};
 use journal::wire::{WireFault, decode, encode};
 use proptest::prelude::*;
 use std::fmt::Write as _;
@@ -8,7 +8,10 @@ use std::fmt::Write as _;
 #[test]
 fn every_kind_is_written_exactly_so() {
     let mut all = String::new();
-    for fact in invented::facts().into_iter().chain([invented::planned()]) {
+    let apart = [invented::planned()]
+        .into_iter()
+        .chain(invented_next::facts());
+    for fact in invented::facts().into_iter().chain(apart) {
         let written = encode(&fact);
         writeln!(all, "{} {} {}", written.version, written.kind, written.body).expect("to memory");
     }
@@ -63,7 +66,10 @@ fn what_a_newer_program_wrote_is_named_so() {
     insta::assert_snapshot!(decode(1, "set_dreamt", "{}").expect_err("no such kind"), @r#"wire version 1 has no kind "set_dreamt""#);
 }
 
-pub(crate) const KINDS: [&str; 9] = [
+pub(crate) const KINDS: [&str; 12] = [
+    "load_settled",
+    "next_decided",
+    "next_overridden",
     "rotation_planned",
     "file_taken",
     "plan_taken",

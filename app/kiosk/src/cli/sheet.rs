@@ -30,7 +30,7 @@ pub(super) fn sheet(
 }
 
 /// The lifter's name as the gym writes it.
-fn known<'g>(gym: &'g domain::Gym, name: &str) -> Result<&'g str, KioskError> {
+pub(super) fn known<'g>(gym: &'g domain::Gym, name: &str) -> Result<&'g str, KioskError> {
     let same = |l: &&domain::Lifter| l.name.to_lowercase() == name.to_lowercase();
     gym.lifters
         .iter()

@@ -1,0 +1,94 @@
+//! What was decided for the next time, as it is kept: the rule's figures, the decision with its
+//! inputs, the reason in one sentence, and what the coach ruled instead.
+//!
+//! Refuses: to forget the rules' decision when the coach rules otherwise; both are kept.
+use super::outing::Kept;
+use super::{Decision, Rule, Why, ruled};
+use crate::mass::{Mass, MassUnit};
+use alloc::format;
+use alloc::string::String;
+
+/// A decision by the rules, with all that it follows from.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Decided {
+    /// The figures that were in force.
+    pub rule: Rule,
+    /// Inputs and outcome.
+    pub decision: Decision,
+    /// Why, in one sentence and in the lifter's unit.
+    pub reason: String,
+}
+
+/// What the coach ruled instead.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Ruled {
+    /// The work load.
+    pub load: Mass,
+    /// The coach's words.
+    pub note: String,
+}
+
+/// What stands for the next time after one lift.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct NextTime {
+    /// By the rules.
+    pub decided: Decided,
+    /// By the coach, which goes before the rules.
+    pub ruled: Option<Ruled>,
+}
+
+impl NextTime {
+    /// The load that is due, and by whom.
+    #[must_use]
+    pub fn kept(&self) -> Kept {
+        let by_coach = self.ruled.as_ref().map(|ruled| ruled.load);
+        Kept {
+            load: by_coach.unwrap_or(self.decided.decision.load),
+            by_coach: by_coach.is_some(),
+        }
+    }
+
+    /// What is due.
+    #[must_use]
+    pub fn due(&self) -> Due {
+        let decision = self.decided.decision;
+        match &self.ruled {
+            None => Due::by_rule(decision),
+            Some(by_coach) => Due {
+                decision: ruled(&decision, by_coach.load),
+                note: by_coach.note.clone(),
+            },
+        }
+    }
+}
+
+/// What is due the next time.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Due {
+    /// The decision; with [`Why::Coach`] its load is the coach's.
+    pub decision: Decision,
+    /// The coach's words, empty where the rules decided.
+    pub note: String,
+}
+
+impl Due {
+    /// What the rules give, and nobody ruled otherwise.
+    #[must_use]
+    pub const fn by_rule(decision: Decision) -> Self {
+        Self {
+            decision,
+            note: String::new(),
+        }
+    }
+
+    /// One sentence with its figures, in the lifter's unit: the coach's own words where the coach
+    /// ruled.
+    #[must_use]
+    pub fn sentence(&self, unit: MassUnit) -> String {
+        if self.decision.why == Why::Coach && !self.note.is_empty() {
+            let load = self.decision.load.words(unit);
+            return format!("{load}, the coach ruled: {}", self.note);
+        }
+        self.decision.sentence(unit)
+    }
+}

@@ -1,0 +1,223 @@
+//! The work load settled on the day: after the last warm-up, a few loads around the plan that the
+//! plates make, each with how the bar gets there and how it stands to the last time.
+//!
+//! Refuses: more than a tenth over the plan, loads that the gym cannot make, choosing; that is for
+//! the lifter and the coach. The figures are common practice, no source.
+use crate::equipment::PlateFace;
+use crate::gym::Gym;
+use crate::ladder::equipment;
+use crate::mass::Mass;
+use crate::next::outing::{Outing, outings};
+use crate::next::{RAISE_MOST, share_of, step_of};
+use crate::rotation::places;
+use crate::sheet::Rung;
+use crate::solve::ladder::{Problem, Wish, plan};
+use crate::solve::loads::Loads;
+use crate::solve::{Equipment, change};
+use crate::state::{LiftRun, State};
+use alloc::vec::Vec;
+
+/// The most loads that are offered, the plan's among them.
+pub const CHOICES_MAX: usize = 5;
+/// How many steps up and down are looked at.
+const STEPS: i64 = 2;
+/// What it costs a choice to be a kilogram off its step, beside handling: rounder plates are worth
+/// a little.
+const PER_KG_OFF_NS: u64 = 10_000_000_000;
+
+/// A work load as settled, for all work sets that are left.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Settled {
+    /// The first rung that it is for, from 0.
+    pub rung: u16,
+    /// Bar, collars and plates.
+    pub load: Mass,
+    /// Plates of one side, inside to outside.
+    pub per_side: Vec<PlateFace>,
+    /// Belt on.
+    pub belt: bool,
+    /// Straps on.
+    pub straps: bool,
+}
+
+impl Settled {
+    /// Gives every rung from its own on this load.
+    pub(crate) fn lay_over(&self, rungs: &mut [Rung]) {
+        for at in usize::from(self.rung)..rungs.len() {
+            let before = match at.checked_sub(1) {
+                Some(before) => rungs[before].per_side.clone(),
+                None => Vec::new(),
+            };
+            let hands = change(&before, &self.per_side);
+            let rung = &mut rungs[at];
+            rung.load = self.load;
+            rung.per_side.clone_from(&self.per_side);
+            rung.take_off = hands.take_off;
+            rung.put_on = hands.put_on;
+            (rung.belt, rung.straps) = (self.belt, self.straps);
+        }
+    }
+}
+
+/// What can be chosen after the last warm-up.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Choices {
+    /// The first work set, from 0.
+    pub rung: usize,
+    /// What the sheet has.
+    pub planned: Mass,
+    /// The last time that the lift was done with as many reps.
+    pub last: Option<Outing>,
+    /// What is offered, lightest first; the plan among them.
+    pub loads: Vec<Settled>,
+}
+
+/// The loads around the plan for a lift that has come to its first work set; `None` before and
+/// after, and where the plates make nothing else near by.
+#[must_use]
+pub fn choices(gym: &Gym, state: &State, run: &LiftRun) -> Option<Choices> {
+    let rung = run.may_settle()?;
+    let sheet = &run.sheet;
+    let now = sheet.rungs.get(rung)?;
+    let lifter = gym.lifters.iter().find(|l| l.name == sheet.lifter)?;
+    let bar = gym.bars.iter().find(|bar| bar.name == sheet.bar.name)?;
+    let rack = gym.racks.iter().find(|rack| rack.name == sheet.rack)?;
+    let plates = gym.plate_sets.iter().find(|p| p.name == rack.plates)?;
+    let equipment = equipment(bar, plates);
+    let on_bar = state.plates_on(&sheet.rack, &sheet.bar.name, sheet.date);
+    let on_bar = places(plates, on_bar).unwrap_or_default();
+    let mut past = outings(state, &sheet.lifter, &sheet.lift, sheet.date);
+    past.retain(|outing| outing.reps == now.reps);
+    let last = past.last().copied();
+    let step = step_of(&gym.coaching.rule(&sheet.lifter, &sheet.lift), now.load);
+    let around = Around {
+        planned: now.load,
+        step,
+        last: last.map(|outing| outing.load),
+    };
+    let number = u16::try_from(rung).ok()?;
+    let settle = |load: Mass, per_side: Vec<PlateFace>| Settled {
+        rung: number,
+        load,
+        per_side,
+        belt: lifter.belt.worn(rung + 1, load),
+        straps: lifter.straps.worn(rung + 1, load),
+    };
+    let face = |at: &usize| plates.plates[*at].face;
+    let mut loads: Vec<Settled> = around
+        .stacks(&equipment, &on_bar)
+        .into_iter()
+        .map(|(load, stack)| settle(load, stack.iter().map(face).collect()))
+        .collect();
+    if loads.is_empty() {
+        return None;
+    }
+    loads.push(Settled {
+        belt: now.belt,
+        straps: now.straps,
+        ..settle(now.load, state.stack(run, rung).to_vec())
+    });
+    loads.sort_by_key(|settled| settled.load);
+    Some(Choices {
+        rung,
+        planned: now.load,
+        last,
+        loads,
+    })
+}
+
+/// What the offers lie around.
+struct Around {
+    planned: Mass,
+    step: Mass,
+    last: Option<Mass>,
+}
+
+/// A load and the stack that makes it.
+type Made = (Mass, Vec<usize>);
+
+impl Around {
+    /// Other loads than the plan's, each with the stack that is quickest to make from the bar as
+    /// it stands.
+    fn stacks(&self, equipment: &Equipment, on_bar: &[usize]) -> Vec<Made> {
+        let mut found = Vec::new();
+        for steps in (-STEPS..=STEPS).filter(|steps| *steps != 0) {
+            let wish = self.wish(self.planned + self.step.times(steps));
+            self.add(
+                &mut found,
+                wish.and_then(|wish| one(equipment, on_bar, wish)),
+            );
+        }
+        // Coarse plates: what they make next to the plan, below and above.
+        let Ok(loads) = Loads::new(equipment, self.most()) else {
+            return found;
+        };
+        let barely = Mass::from_ng(1);
+        for (there, next) in [
+            (
+                found.iter().any(|f| f.0 < self.planned),
+                loads.at_most(self.planned - barely),
+            ),
+            (
+                found.iter().any(|f| f.0 > self.planned),
+                loads.at_least(self.planned + barely),
+            ),
+        ] {
+            let next = next.filter(|_| !there);
+            self.add(
+                &mut found,
+                next.and_then(|load| one(equipment, on_bar, exactly(load))),
+            );
+        }
+        found
+    }
+
+    /// Adds what is new and not too heavy.
+    fn add(&self, found: &mut Vec<Made>, made: Option<Made>) {
+        let Some(made) = made else { return };
+        let known = made.0 == self.planned || found.iter().any(|f| f.0 == made.0);
+        if !known && made.0 <= self.most() {
+            found.push(made);
+        }
+    }
+
+    /// The heaviest that is offered.
+    fn most(&self) -> Mass {
+        self.planned + share_of(self.planned, RAISE_MOST)
+    }
+
+    /// A load within half a step of `target`; the last time's own where that is one.
+    fn wish(&self, target: Mass) -> Option<Wish> {
+        let half = Mass::from_ng(self.step.ng() / 2);
+        if let Some(last) = self.last.filter(|last| last.apart(target) <= half) {
+            return Some(exactly(last));
+        }
+        (target > Mass::ZERO).then_some(Wish {
+            target,
+            below: half,
+            above: half,
+            per_kg_off_ns: PER_KG_OFF_NS,
+        })
+    }
+}
+
+const fn exactly(load: Mass) -> Wish {
+    Wish {
+        target: load,
+        below: Mass::ZERO,
+        above: Mass::ZERO,
+        per_kg_off_ns: 0,
+    }
+}
+
+/// The quickest stack for one load from the bar as it stands; `None` when there is none.
+fn one(equipment: &Equipment, on_bar: &[usize], wish: Wish) -> Option<Made> {
+    let plan = plan(&Problem {
+        equipment: equipment.clone(),
+        on_bar: on_bar.to_vec(),
+        strip_after: false,
+        rungs: [wish].into(),
+    });
+    let rung = plan.ok()?.rungs.pop()?;
+    Some((rung.load, rung.per_side))
+}

@@ -1,0 +1,209 @@
+//! One lift of one lifter as it stands: sheet, entries, and what is due the next time.
+//!
+//! Refuses: a settled load before the last warm-up, a decision before the end.
+use crate::event::{Hold, LiftNo};
+use crate::mass::Mass;
+use crate::moment::Moment;
+use crate::next::{Decided, NextTime, Ruled};
+use crate::settle::Settled;
+use crate::sheet::{LiftSheet, Rung, RungKind};
+use alloc::vec::Vec;
+use chrono::NaiveDate;
+
+/// One lift of one lifter, with all entries that stand.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LiftRun {
+    /// Its number.
+    pub no: LiftNo,
+    /// What the rack showed for it.
+    pub sheet: LiftSheet,
+    /// When it was begun.
+    pub begun_at: Moment,
+    /// Entries that stand, oldest first.
+    pub entries: Vec<Entry>,
+    /// What is due the next time, once it is over.
+    pub next: Option<NextTime>,
+    /// The rungs as they were before each settling that stands.
+    before: Vec<Vec<Rung>>,
+}
+
+/// One entry.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Entry {
+    /// When.
+    pub at: Moment,
+    /// What.
+    pub what: Entered,
+}
+
+/// What was entered.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Entered {
+    /// A set.
+    Set {
+        /// Reps done.
+        reps: u8,
+        /// Did the back keep its position.
+        hold: Hold,
+    },
+    /// The rung was left out.
+    Skipped,
+    /// The lift was ended early.
+    Stopped,
+    /// Went on after a moved back.
+    WentOn,
+    /// The work load was settled otherwise than planned.
+    Settled,
+}
+
+impl LiftRun {
+    /// A lift just begun.
+    pub(super) const fn begin(no: LiftNo, sheet: LiftSheet, begun_at: Moment) -> Self {
+        Self {
+            no,
+            sheet,
+            begun_at,
+            entries: Vec::new(),
+            next: None,
+            before: Vec::new(),
+        }
+    }
+
+    /// Whether it is a lift of `lifter` on `date`.
+    #[must_use]
+    pub fn is_of(&self, lifter: &str, date: NaiveDate) -> bool {
+        self.sheet.lifter == lifter && self.sheet.date == date
+    }
+
+    /// The rung of now, from 0; `None` when the lift is over.
+    #[must_use]
+    pub fn next_rung(&self) -> Option<usize> {
+        let passed = self.passed().count();
+        (passed < self.sheet.rungs.len() && !self.is_stopped()).then_some(passed)
+    }
+
+    /// What became of each rung so far, in order: a set or a skip.
+    pub fn passed(&self) -> impl Iterator<Item = &Entry> {
+        self.entries
+            .iter()
+            .filter(|e| matches!(e.what, Entered::Set { .. } | Entered::Skipped))
+    }
+
+    /// Whether it was ended before its last rung.
+    #[must_use]
+    pub fn is_stopped(&self) -> bool {
+        matches!(
+            self.entries.last(),
+            Some(Entry {
+                what: Entered::Stopped,
+                ..
+            })
+        )
+    }
+
+    /// Whether no rung is left.
+    #[must_use]
+    pub fn is_over(&self) -> bool {
+        self.next_rung().is_none()
+    }
+
+    /// Whether the back moved in the last set and nobody has yet said how to go on.
+    #[must_use]
+    pub fn awaits_decision(&self) -> bool {
+        let moved = matches!(
+            self.entries.last(),
+            Some(Entry {
+                what: Entered::Set {
+                    hold: Hold::MovedAt(_),
+                    ..
+                },
+                ..
+            })
+        );
+        moved && !self.is_over()
+    }
+
+    /// The last set that stands.
+    #[must_use]
+    pub fn last_set(&self) -> Option<&Entry> {
+        self.entries
+            .iter()
+            .rev()
+            .find(|e| matches!(e.what, Entered::Set { .. }))
+    }
+
+    /// When the rest before the rung of now is over; `None` before the first set and at the end.
+    #[must_use]
+    pub fn rested_at(&self) -> Option<Moment> {
+        let rung = self.sheet.rungs.get(self.next_rung()?)?;
+        Some(self.last_set()?.at.plus_seconds(rung.rest_s))
+    }
+
+    /// The rung of now, if it is the first work set and no load was settled for it: the moment to
+    /// settle one.
+    #[must_use]
+    pub fn may_settle(&self) -> Option<usize> {
+        let at = self.next_rung()?;
+        let (before, left) = self.sheet.rungs.split_at(at);
+        let is_work = |rung: &Rung| rung.kind == RungKind::Work;
+        let now = !before.iter().any(is_work) && left.iter().all(is_work);
+        (now && !self.is_settled() && !self.awaits_decision()).then_some(at)
+    }
+
+    /// Whether the work load is another than planned, by a choice on the day.
+    #[must_use]
+    pub fn is_settled(&self) -> bool {
+        let settled = |entry: &Entry| entry.what == Entered::Settled;
+        self.entries.iter().any(settled)
+    }
+
+    /// What an entry changes beside itself: nothing that was decided for the next time stands.
+    pub(super) fn enter(&mut self, at: Moment, what: Entered) {
+        self.next = None;
+        self.entries.push(Entry { at, what });
+    }
+
+    /// Gives the rungs from the rung of now on another load; nothing unless they are work sets.
+    pub(super) fn settle(&mut self, at: Moment, settled: &Settled) -> bool {
+        let from = usize::from(settled.rung);
+        let left = self.sheet.rungs.get(from..).unwrap_or_default();
+        let works = left.iter().all(|rung| rung.kind == RungKind::Work);
+        if self.next_rung() != Some(from) || !works {
+            return false;
+        }
+        self.before.push(self.sheet.rungs.clone());
+        settled.lay_over(&mut self.sheet.rungs);
+        self.enter(at, Entered::Settled);
+        true
+    }
+
+    /// Takes the last entry back, with what it brought about, and says what it was.
+    pub(super) fn undo(&mut self) -> Option<Entered> {
+        let last = self.entries.pop().map(|entry| entry.what);
+        self.next = None;
+        if last == Some(Entered::Settled)
+            && let Some(rungs) = self.before.pop()
+        {
+            self.sheet.rungs = rungs;
+        }
+        last
+    }
+
+    pub(super) fn decide_next(&mut self, decided: &Decided) {
+        if self.is_over() {
+            self.next = Some(NextTime {
+                decided: decided.clone(),
+                ruled: None,
+            });
+        }
+    }
+
+    pub(super) fn override_next(&mut self, load: Mass, note: &str) {
+        if let Some(next) = &mut self.next {
+            next.ruled = Some(Ruled {
+                load,
+                note: note.into(),
+            });
+        }
+    }
+}

@@ -1,0 +1,86 @@
+//! `pinladder next`: what is due, and the coach's ruling. Refuses: a ruling without a note, or
+//! where nothing was decided.
+use super::sheet::known;
+use super::{NextArgs, say};
+use crate::clock::{Clock as _, SystemClock};
+use crate::error::KioskError;
+use crate::folder::Folder;
+use crate::kiosk::Kiosk;
+use crate::owner::Owner;
+use domain::next::here::{LiftDue, all_due};
+use domain::{Command, Gym, Lifter, Mass, State};
+use journal::Journal;
+use std::io::Write;
+
+pub(super) fn next(
+    folder: &Folder,
+    args: &NextArgs,
+    out: &mut dyn Write,
+) -> Result<bool, KioskError> {
+    let kiosk = Kiosk::open(folder, Box::new(SystemClock))?;
+    let gym = kiosk.gym().clone();
+    let lifter = lifter(&gym, &args.lifter)?;
+    let tomorrow = kiosk.date().succ_opt().unwrap_or_else(|| kiosk.date());
+    let date = args.date.unwrap_or(tomorrow);
+    let find = |state: &State| -> Result<Vec<LiftDue>, KioskError> {
+        wanted(
+            all_due(&gym, state, lifter, date),
+            args.lift.as_deref(),
+            &lifter.name,
+        )
+    };
+    let mut due = find(kiosk.state())?;
+    if let (Some(load), Some(note)) = (&args.load, &args.note) {
+        drop(kiosk);
+        let load = read_load(load)?;
+        let mut owner = Owner::open(Journal::open(&folder.journal())?)?;
+        let last = due.iter().filter_map(|one| one.past.last());
+        let Some(no) = last.max_by_key(|o| (o.date, o.no)).map(|o| o.no) else {
+            return Err(KioskError::Refused(domain::Refusal::NothingDecided));
+        };
+        let note = note.clone();
+        owner.command(&Command::OverrideNext { no, load, note }, SystemClock.now())?;
+        due = find(owner.state())?;
+    }
+    let doc = view::next_doc(&lifter.name, lifter.unit, date, &due);
+    let text = if args.json {
+        view::next_json(&doc)
+    } else {
+        view::next_text(&doc)
+    };
+    say(out, &text);
+    Ok(true)
+}
+
+fn lifter<'g>(gym: &'g Gym, name: &str) -> Result<&'g Lifter, KioskError> {
+    let name = known(gym, name)?;
+    let found = gym.lifters.iter().find(|l| l.name == name);
+    found.ok_or_else(|| KioskError::Usage(format!("no lifter is called {name}")))
+}
+
+/// Those of one lift, if one is asked for.
+fn wanted(all: Vec<LiftDue>, lift: Option<&str>, lifter: &str) -> Result<Vec<LiftDue>, KioskError> {
+    let Some(lift) = lift else { return Ok(all) };
+    let lower = lift.to_lowercase();
+    let (of, others): (Vec<_>, Vec<_>) = all.into_iter().partition(|due| due.lift == lower);
+    if of.is_empty() {
+        let mut names: Vec<String> = others.into_iter().map(|due| due.lift).collect();
+        names.dedup();
+        let there = match names.as_slice() {
+            [] => "nothing is due yet".into(),
+            names => format!("there are {}", names.join(", ")),
+        };
+        return Err(KioskError::Usage(format!(
+            "nothing of {lifter}'s {lift} is due; {there}"
+        )));
+    }
+    Ok(of)
+}
+
+fn read_load(text: &str) -> Result<Mass, KioskError> {
+    Mass::read(text).map_err(|fault| {
+        KioskError::Usage(format!(
+            "the load \"{text}\" {fault}; write it as in \"180 kg\" or \"400 lb\""
+        ))
+    })
+}

@@ -1,0 +1,109 @@
+//! `pinladder next`: what is due, and the coach's ruling.
+use kiosk::cli::{Streams, main};
+use kiosk::clock::SystemClock;
+use kiosk::{Folder, Kiosk};
+use std::ffi::OsString;
+use std::path::Path;
+use view::{Screen, Tap};
+
+/// Runs one command line on a data folder: whether it went well, what it said, what went wrong.
+fn pinladder(data: &Path, words: &[&str]) -> (bool, String, String) {
+    let (mut out, mut err) = (Vec::new(), Vec::new());
+    let mut args: Vec<OsString> = vec!["pinladder".into(), "--data".into(), data.into()];
+    args.extend(words.iter().map(OsString::from));
+    let code = main(
+        args,
+        &mut Streams {
+            input: &mut std::io::empty(),
+            out: &mut out,
+            err: &mut err,
+        },
+    );
+    let text = |bytes| String::from_utf8(bytes).expect("words are UTF-8");
+    let well = format!("{code:?}") == format!("{:?}", std::process::ExitCode::SUCCESS);
+    (well, text(out), text(err))
+}
+
+/// A folder in which Tevita did a rack pull as planned today.
+fn lifted() -> tempfile::TempDir {
+    let data = tempfile::tempdir().expect("a folder");
+    let today = chrono::Local::now().date_naive();
+    let plan = format!(
+        "date,lifter,lift,sets,reps,load,ladder,rest,note\n{today},Tevita,rack pull,1,5,500 lb,,,\n"
+    );
+    let path = data.path().join("today.csv");
+    std::fs::write(&path, plan).expect("written");
+    let taken = pinladder(data.path(), &["take", &path.display().to_string()]);
+    assert!(taken.0, "{}", taken.2);
+    let folder = Folder::open(Some(data.path())).expect("opens");
+    let mut kiosk = Kiosk::open(&folder, Box::new(SystemClock)).expect("opens");
+    kiosk.tap(&Tap::Lifter("Tevita".into()));
+    for _ in 0..40 {
+        if matches!(kiosk.frame().screen, Screen::End(_)) {
+            break;
+        }
+        kiosk.tap(&Tap::Main);
+    }
+    data
+}
+
+#[test]
+fn what_is_due_is_said_with_its_reason_and_the_coach_can_rule_otherwise() {
+    let data = lifted();
+    let (well, text, err) = pinladder(data.path(), &["next", "--lifter", "tevita"]);
+    assert!(well, "{err}");
+    for part in [
+        "rack pull, 5 reps",
+        "due     510 lb, up 10 lb: all reps with the back kept",
+        "add 2.5 %; 2 tries",
+        "500 lb  all reps, back kept",
+    ] {
+        assert!(text.contains(part), "{part} is not in:\n{text}");
+    }
+    let rule = [
+        "next",
+        "--lifter",
+        "Tevita",
+        "--lift",
+        "rack pull",
+        "--load",
+        "480 lb",
+        "--note",
+        "slow off the pins",
+    ];
+    let (well, text, err) = pinladder(data.path(), &rule);
+    assert!(well, "{err}");
+    assert!(
+        text.contains("480 lb, the coach ruled: slow off the pins"),
+        "{text}"
+    );
+    assert!(text.contains("rules   510 lb"), "{text}");
+    let (_, json, _) = pinladder(data.path(), &["next", "--lifter", "Tevita", "--json"]);
+    let doc: serde_json::Value = serde_json::from_str(&json).expect("JSON");
+    let due = &doc["lifts"][0]["due"];
+    assert_eq!(
+        (due["by"].as_str(), due["load"].as_str()),
+        (Some("coach"), Some("480 lb"))
+    );
+    assert_eq!(doc["lifts"][0]["by_rules"]["load"], "510 lb");
+    let (well, ..) = pinladder(data.path(), &["journal", "verify"]);
+    assert!(well);
+}
+
+#[test]
+fn wrong_usage_says_what_to_do() {
+    let data = lifted();
+    let told = |words: &[&str]| {
+        let (well, _, err) = pinladder(data.path(), words);
+        assert!(!well, "{words:?}");
+        err
+    };
+    let of = ["next", "--lifter", "Tevita", "--lift"];
+    assert!(told(&["next", "--lifter", "Nobody"]).contains("Tevita"));
+    assert!(told(&[&of[..], &["snatch"]].concat()).contains("there are rack pull"));
+    let wrong = told(&[&of[..], &["rack pull", "--load", "480", "--note", "so"]].concat());
+    assert!(wrong.contains("\"480\" has no unit"), "{wrong}");
+    assert!(told(&[&of[..], &["rack pull", "--load", "480 lb"]].concat()).contains("--note"));
+    let empty = told(&[&of[..], &["rack pull", "--load", "480 lb", "--note", " "]].concat());
+    assert!(empty.contains("the note is missing"), "{empty}");
+}

@@ -1,0 +1,192 @@
+//! What is due the next time as a document: JSON, and text for a terminal.
+//!
+//! Refuses: rounding where a machine reads; masses are exact strings with a unit.
+use crate::sheet::{DueDoc, due_doc};
+use crate::words;
+use chrono::NaiveDate;
+use domain::MassUnit;
+use domain::decimal::write_rounded;
+use domain::next::here::LiftDue;
+use domain::next::outing::Outing;
+use domain::next::{Due, Rule, Step};
+use schemars::JsonSchema;
+use serde::Serialize;
+
+/// All that is due for one lifter.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct NextDoc {
+    /// Who.
+    pub lifter: String,
+    /// The day that it is for, ISO 8601.
+    pub date: String,
+    /// One a lift and number of reps that was done before.
+    pub lifts: Vec<LiftDueDoc>,
+}
+
+/// What is due of one lift.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct LiftDueDoc {
+    /// The lift.
+    pub lift: String,
+    /// Work sets the last time.
+    pub sets: u8,
+    /// Reps of a work set.
+    pub reps: u8,
+    /// What is due, by the rules or by the coach.
+    pub due: DueDoc,
+    /// What the rules gave, where the coach ruled otherwise.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub by_rules: Option<DueDoc>,
+    /// The figures of the rule in force.
+    pub rule: RuleDoc,
+    /// Outings that it follows from, oldest first.
+    pub past: Vec<OutingDoc>,
+}
+
+/// The figures of a rule.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct RuleDoc {
+    /// What a lift that went well adds: "2.5 kg" or "2.5 %".
+    pub step: String,
+    /// Tries of one load.
+    pub tries: u8,
+    /// What a drop takes off: "5 %".
+    pub drop: String,
+    /// Drops without a new best before a reset.
+    pub drops: u8,
+    /// What a reset takes off.
+    pub reset: String,
+    /// Days without the lift that are no break.
+    pub away_days: u16,
+    /// What is taken off after a break.
+    pub away: String,
+}
+
+/// One outing.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct OutingDoc {
+    /// The day, ISO 8601.
+    pub date: String,
+    /// Load of the work sets, exact, with unit.
+    pub load: String,
+    /// Work sets asked.
+    pub sets: u8,
+    /// Reps asked.
+    pub reps: u8,
+    /// How it went: "all reps, back kept", "4 of 5 reps", "back moved at rep 3".
+    pub went: String,
+}
+
+/// The document.
+#[must_use]
+pub fn next_doc(lifter: &str, unit: MassUnit, date: NaiveDate, all: &[LiftDue]) -> NextDoc {
+    NextDoc {
+        lifter: lifter.into(),
+        date: date.format("%Y-%m-%d").to_string(),
+        lifts: all.iter().map(|due| lift(due, unit)).collect(),
+    }
+}
+
+/// The document as JSON text, indented, with a last line feed.
+#[must_use]
+pub fn next_json(doc: &NextDoc) -> String {
+    let mut text = serde_json::to_string_pretty(doc).unwrap_or_default();
+    text.push('\n');
+    text
+}
+
+fn lift(one: &LiftDue, unit: MassUnit) -> LiftDueDoc {
+    let decision = &one.due.decision;
+    let ruled = one.recorded.as_ref().filter(|next| next.ruled.is_some());
+    LiftDueDoc {
+        lift: one.lift.clone(),
+        sets: decision.sets,
+        reps: decision.reps,
+        due: due_doc(&one.due, unit),
+        by_rules: ruled.map(|next| due_doc(&Due::by_rule(next.decided.decision), unit)),
+        rule: rule(&one.rule, unit),
+        past: one.past.iter().map(|o| outing(o, unit)).collect(),
+    }
+}
+
+fn share(hundredths: u32) -> String {
+    format!("{} %", write_rounded(i64::from(hundredths), 100, 2))
+}
+
+fn rule(rule: &Rule, unit: MassUnit) -> RuleDoc {
+    RuleDoc {
+        step: match rule.step {
+            Step::Mass(mass) => mass.exact(unit),
+            Step::Share(hundredths) => share(hundredths),
+        },
+        tries: rule.tries,
+        drop: share(rule.drop),
+        drops: rule.drops,
+        reset: share(rule.reset),
+        away_days: rule.away_days,
+        away: share(rule.away),
+    }
+}
+
+fn outing(outing: &Outing, unit: MassUnit) -> OutingDoc {
+    OutingDoc {
+        date: outing.date.format("%Y-%m-%d").to_string(),
+        load: outing.load.exact(unit),
+        sets: outing.sets,
+        reps: outing.reps,
+        went: words::went(outing),
+    }
+}
+
+fn count(n: u8, one: &str, many: &str) -> String {
+    let word = if n == 1 { one } else { many };
+    format!("{n} {word}")
+}
+
+/// Outings told in the text.
+const PAST_MAX: usize = 6;
+
+/// The same in plain text, a few lines a lift.
+#[must_use]
+pub fn next_text(doc: &NextDoc) -> String {
+    let mut text = format!("{}, for {}\n", doc.lifter, doc.date);
+    if doc.lifts.is_empty() {
+        text.push_str("\nnothing done yet that something follows from\n");
+    }
+    for lift in &doc.lifts {
+        let sets = match lift.sets {
+            1 => String::new(),
+            sets => format!("{sets} sets of "),
+        };
+        let reps = words::reps(lift.reps);
+        text.push_str(&format!("\n{}, {sets}{reps}\n", lift.lift));
+        let mut line = |head: &str, words: &str| text.push_str(&format!("  {head:<8}{words}\n"));
+        line("due", &lift.due.reason);
+        if let Some(rules) = &lift.by_rules {
+            line("rules", &rules.reason);
+        }
+        let rule = &lift.rule;
+        let figures = format!(
+            "add {}; {}, then less {}; {}, then less {}; over {} days away less {}",
+            rule.step,
+            count(rule.tries, "try", "tries"),
+            rule.drop,
+            count(rule.drops, "drop", "drops"),
+            rule.reset,
+            rule.away_days,
+            rule.away
+        );
+        line("rule", &figures);
+        for past in lift.past.iter().rev().take(PAST_MAX) {
+            line(
+                "",
+                &format!("{}  {:>10}  {}", past.date, past.load, past.went),
+            );
+        }
+    }
+    text
+}

@@ -1,0 +1,125 @@
+//! After the last warm-up: work loads around the plan, each with the plates to move and how it
+//! stands to the last time.
+//!
+//! Refuses: choosing. Nothing tapped leaves the plan.
+use crate::draw::{BarDrawing, Change, LadderRow};
+use crate::drawings;
+use crate::scene::Scene;
+use crate::words;
+use domain::MassUnit;
+use domain::next::outing::Outing;
+use domain::settle::{Choices, Settled};
+use domain::state::LiftRun;
+
+/// What it shows.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Settle {
+    /// "work set, 5 reps", "3 work sets of 5 reps".
+    pub work: String,
+    /// "last time 177.5 kg × 5, all reps with the back kept, on 18 November"; "the first time".
+    pub last: String,
+    /// The last warm-up: "165 kg × 1, back kept".
+    pub done: String,
+    /// Rest left: "2:10"; empty when it is over.
+    pub left: String,
+    /// Share of the rest that is left, 0 to 1.
+    pub share: f32,
+    /// Three to five loads, lightest first; fewer where the plates make no more. A tap on the nth
+    /// says `Choose(n)`, from 0.
+    pub loads: Vec<Choice>,
+    /// The ladder, lowest rung first.
+    pub ladder: Vec<LadderRow>,
+    /// What matters before a heavier choice, short.
+    pub caution: String,
+    /// The main button: "keep 180 kg".
+    pub main: String,
+}
+
+/// One load that may be chosen.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Choice {
+    /// "182.5".
+    pub load: String,
+    /// "kg".
+    pub unit: String,
+    /// "the plan", or empty.
+    pub plan: String,
+    /// "5 kg more than last time", "as last time", "2.5 kg less than last time", or empty.
+    pub against: String,
+    /// The bar as it must be loaded, to scale.
+    pub bar: BarDrawing,
+    /// What the hands have to do.
+    pub change: Change,
+    /// Load as a share of the heaviest that is offered, 0 to 1.
+    pub height: f32,
+}
+
+pub(crate) fn settle(scene: &Scene<'_>, run: &LiftRun, choices: &Choices) -> Settle {
+    let sheet = &run.sheet;
+    let now = &sheet.rungs[choices.rung];
+    let left = scene.rest_left(run).unwrap_or(0);
+    let (on, _) = scene.stacks(run, choices.rung);
+    let heaviest = choices.loads.iter().map(|s| s.load.ng()).max();
+    let choice = |settled: &Settled| Choice {
+        load: settled.load.number(sheet.unit),
+        unit: sheet.unit.word().into(),
+        plan: if settled.load == choices.planned {
+            "the plan"
+        } else {
+            ""
+        }
+        .into(),
+        against: against(settled, choices.last.as_ref(), sheet.unit),
+        bar: drawings::bar(sheet, on, &settled.per_side),
+        change: drawings::change(on, &settled.per_side, sheet.unit),
+        height: drawings::share(settled.load.ng(), heaviest.unwrap_or(1)),
+    };
+    let sets = sheet.rungs.len() - choices.rung;
+    let reps = words::reps(now.reps);
+    Settle {
+        work: match sets {
+            1 => format!("work set, {reps}"),
+            more => format!("{more} work sets of {reps}"),
+        },
+        last: last_time(choices.last.as_ref(), sheet.unit),
+        done: crate::rest::last_words(run),
+        left: if left > 0 {
+            words::minutes(left)
+        } else {
+            String::new()
+        },
+        share: drawings::share(i64::from(left), i64::from(now.rest_s)),
+        loads: choices.loads.iter().map(choice).collect(),
+        ladder: drawings::ladder(sheet, Some(run)),
+        caution: CAUTION.into(),
+        main: format!("keep {}", choices.planned.words(sheet.unit)),
+    }
+}
+
+/// Common practice, no source.
+const CAUTION: &str = "more only if the back kept its place in every warm-up; the coach decides";
+
+/// "last time 177.5 kg × 5, all reps with the back kept, on 18 November".
+fn last_time(last: Option<&Outing>, unit: MassUnit) -> String {
+    let Some(last) = last else {
+        return "the first time".into();
+    };
+    format!(
+        "last time {}, {}, on {}",
+        words::set(last.load, unit, last.reps),
+        words::went(last),
+        last.date.format("%-d %B")
+    )
+}
+
+fn against(settled: &Settled, last: Option<&Outing>, unit: MassUnit) -> String {
+    let Some(last) = last else {
+        return String::new();
+    };
+    let apart = settled.load.apart(last.load).words(unit);
+    match settled.load.cmp(&last.load) {
+        std::cmp::Ordering::Equal => "as last time".into(),
+        std::cmp::Ordering::Greater => format!("{apart} more than last time"),
+        std::cmp::Ordering::Less => format!("{apart} less than last time"),
+    }
+}

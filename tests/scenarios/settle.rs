@@ -1,0 +1,88 @@
+//! The work load settled on the day in one tap, what follows from it at the end, and the undo.
+use crate::bench::{Bench, evening};
+use crate::ladder::{lifters, main_label};
+use view::Screen;
+use view::settle::Settle;
+
+/// Up to the choice of loads after the last warm-up.
+fn warmed_up(bench: &Bench) -> Settle {
+    let name = lifters(bench).remove(0);
+    bench.tap(&name);
+    bench.tap("start");
+    for _ in 0..12 {
+        if let Screen::Settle(settle) = bench.frame().screen {
+            return settle;
+        }
+        bench.tap(&main_label(&bench.frame()));
+    }
+    panic!("no choice on the way up");
+}
+
+fn label(choice: &view::settle::Choice) -> String {
+    format!("{} {}", choice.load, choice.unit)
+}
+
+#[test]
+fn one_tap_picks_another_load_and_undo_brings_the_plan_back() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    let settle = warmed_up(&bench);
+    let planned: Vec<_> = settle.loads.iter().filter(|c| !c.plan.is_empty()).collect();
+    assert_eq!(planned.len(), 1, "the plan is one of them: {settle:?}");
+    assert_eq!(settle.main, format!("keep {}", label(planned[0])));
+    let other = settle.loads.last().expect("some");
+    bench.tap(&label(other));
+    let Screen::Rest(rest) = bench.frame().screen else {
+        panic!("the rest goes on")
+    };
+    assert_eq!((&rest.load, rest.settle.as_str()), (&other.load, ""));
+    bench.tap("undo");
+    assert_eq!(bench.screen(), "settle");
+    bench.tap(&settle.main);
+    let Screen::Rest(rest) = bench.frame().screen else {
+        panic!("the rest goes on")
+    };
+    assert_eq!(rest.load, planned[0].load);
+    // It can still be asked for, here and at the bar.
+    bench.tap(&rest.settle);
+    assert_eq!(bench.screen(), "settle");
+    bench.tap("back");
+    bench.tap("go now");
+    bench.tap("other load");
+    bench.tap(&label(other));
+    let Screen::Bar(bar) = bench.frame().screen else {
+        panic!("at the bar")
+    };
+    assert_eq!((&bar.load, bar.settle.as_str()), (&other.load, ""));
+    assert_eq!(bar.change, other.change);
+}
+
+#[test]
+fn the_end_says_what_is_due_next_and_why() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    let settle = warmed_up(&bench);
+    let other = settle.loads.last().expect("some");
+    bench.tap(&label(other));
+    for _ in 0..4 {
+        bench.tap(&main_label(&bench.frame()));
+        if bench.screen() == "end" {
+            break;
+        }
+    }
+    let Screen::End(end) = bench.frame().screen else {
+        panic!("the end")
+    };
+    let next = end.next.expect("something is due");
+    assert!(
+        next.reason.ends_with("all reps with the back kept"),
+        "{next:?}"
+    );
+    assert_eq!(next.verdict, "raise");
+    let [past, due] = next.past.as_slice() else {
+        panic!("one outing, and what is due: {next:?}")
+    };
+    assert_eq!((&past.load, due.date.as_str()), (&other.load, "next"));
+    bench.tap("undo");
+    assert_ne!(bench.screen(), "end");
+}

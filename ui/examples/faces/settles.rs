@@ -1,0 +1,111 @@
+//! Work loads to choose from, and what is due the next time.
+use super::draw::{bar, change};
+use super::ladders::five_rungs;
+use RowState::{Ahead, Done, Moved, Now};
+use view::draw::RowState;
+use view::next::{Next, PastRow};
+use view::settle::{Choice, Settle};
+
+/// Five loads around 180 kg.
+pub(crate) fn settle() -> Settle {
+    let choice = |load: &str, plan: &str, against: &str, discs: &str, on: &str, off: &str| Choice {
+        load: load.into(),
+        unit: "kg".into(),
+        plan: plan.into(),
+        against: against.into(),
+        bar: bar(discs),
+        change: change(off, on, ""),
+        height: 1.0,
+    };
+    Settle {
+        work: "work set, 5 reps".into(),
+        last: "last time 177.5 kg × 5, all reps, back kept, on 18 November".into(),
+        done: "165 kg × 1, back kept".into(),
+        left: "2:10".into(),
+        share: 0.7,
+        loads: vec![
+            choice(
+                "172.5",
+                "",
+                "5 kg less than last time",
+                "25 25 20 +5",
+                "5",
+                "2.5",
+            ),
+            choice(
+                "175",
+                "",
+                "2.5 kg less than last time",
+                "25 25 20 +5 +1.25",
+                "5, 1.25",
+                "",
+            ),
+            choice(
+                "177.5",
+                "",
+                "as last time",
+                "25 25 20 +5 +2.5",
+                "5, 2.5",
+                "",
+            ),
+            choice(
+                "180",
+                "the plan",
+                "2.5 kg more than last time",
+                "25 25 20 +10",
+                "10",
+                "",
+            ),
+            choice(
+                "182.5",
+                "",
+                "5 kg more than last time",
+                "25 25 20 +10 +1.25",
+                "10, 1.25",
+                "",
+            ),
+        ],
+        ladder: five_rungs([Done, Done, Done, Done, Now]),
+        caution: "more only if the back kept its place in every warm-up; the coach decides".into(),
+        main: "keep 180 kg".into(),
+    }
+}
+
+/// Three loads in pounds, the rest over.
+pub(crate) fn settle_pounds() -> Settle {
+    let mut settle = settle();
+    settle.loads.drain(..2);
+    for (choice, load) in settle.loads.iter_mut().zip(["995", "1002.5", "1012.5"]) {
+        choice.load = load.into();
+        choice.unit = "lb".into();
+    }
+    Settle {
+        left: String::new(),
+        last: "the first time".into(),
+        main: "keep 1002.5 lb".into(),
+        ..settle
+    }
+}
+
+/// After a season with a moved back in it.
+pub(crate) fn next() -> Next {
+    let row = |date: &str, load: &str, height, word: &str, state| PastRow {
+        date: date.into(),
+        load: load.into(),
+        height,
+        word: word.into(),
+        state,
+    };
+    Next {
+        work: "182.5 kg × 5".into(),
+        verdict: "raise".into(),
+        reason: "182.5 kg, up 2.5 kg: all reps with the back kept".into(),
+        by_coach: false,
+        past: vec![
+            row("28 Oct", "175", 0.96, "all reps, back kept", Done),
+            row("11 Nov", "180", 0.99, "back moved at rep 4", Moved),
+            row("25 Nov", "180", 0.99, "all reps, back kept", Done),
+            row("next", "182.5", 1.0, "", Ahead),
+        ],
+    }
+}
