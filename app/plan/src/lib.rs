@@ -27,6 +27,7 @@ mod quantity;
 mod rack_file;
 mod rule_file;
 mod shift;
+mod split_file;
 mod toml_doc;
 mod toml_entry;
 mod weighed_file;
