@@ -53,7 +53,6 @@ fn sheet(lifter: &str, lift: &str) -> LiftSheet {
             sleeve: Length::mm(400),
         },
         pins: None,
-        hooks: None,
         overlap: None,
         grip: Grip::DoubleOverhand,
         rungs: vec![

@@ -4,6 +4,7 @@
 //! state, reading a clock.
 #![forbid(unsafe_code)]
 
+mod backup;
 mod chain;
 mod fault;
 #[cfg(test)]
@@ -15,10 +16,13 @@ mod record;
 mod verify;
 pub mod wire;
 
+pub use backup::{BackupError, Copied, Restored, backup, copies, copy, restore};
 pub use fault::{AppendError, JournalError, RowFault};
 pub use log::Journal;
 pub use rebuild::{FileOutcome, Rebuilt, rebuild};
-pub use record::{Followed, Record, RecordError, RecordReader, SetRow};
+pub use record::{
+    Followed, LifterSum, PlannedRow, Record, RecordError, RecordReader, SetRow, WeekRow,
+};
 pub use verify::{Report, verify, verify_with};
 
 /// The journal's name in the data folder.

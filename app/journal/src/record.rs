@@ -3,8 +3,10 @@
 //! It may be deleted at any time and is made again. Refuses: being a source of anything.
 mod project;
 mod read;
+mod sums;
 
 pub use read::{RecordReader, SetRow};
+pub use sums::{LifterSum, PlannedRow, WeekRow};
 
 use crate::chain::{BEFORE_FIRST, Hash};
 use crate::fault::{BUSY_MS, JournalError};
@@ -19,7 +21,7 @@ use thiserror::Error;
 /// "PinR": marks the file as a record of this program.
 const APPLICATION: i64 = 0x5069_6e52;
 /// The layout of `record/layout.sql`. A record of any other is made again.
-const LAYOUT: i64 = 2;
+const LAYOUT: i64 = 3;
 
 /// Why the record cannot be used. The journal is not touched by any of it.
 #[derive(Debug, Error)]

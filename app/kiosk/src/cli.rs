@@ -1,10 +1,12 @@
 //! The command line. Refuses: doing the work; each command has a file of its own.
 mod check;
-mod coach;
+mod code;
 mod journal;
 mod next;
+mod plan;
 mod sheet;
 mod solve;
+mod stick;
 mod take;
 
 use crate::error::KioskError;
@@ -42,16 +44,24 @@ enum Command {
         #[arg(required = true)]
         files: Vec<PathBuf>,
     },
+    /// Help to write a plan.
+    Plan {
+        /// What to do.
+        #[command(subcommand)]
+        what: PlanCommand,
+    },
+    /// Show what a stick brings; take it with the coach's code, write the record back to it.
+    Stick(StickArgs),
+    /// Set the coach's code for the LAN page and for sticks; it is read from standard input.
+    Code {
+        /// Take the code away: nobody can sign in.
+        #[arg(long)]
+        off: bool,
+    },
     /// Print the day sheet.
     Sheet(SheetArgs),
     /// Print what is due the next time and why, or rule otherwise with --load and --note.
     Next(NextArgs),
-    /// Advise when to split the deadlift into two partials, with the evidence.
-    Split(SplitArgs),
-    /// Estimate the single from a set, by the published equations side by side.
-    Single(SingleArgs),
-    /// Time the warm-ups of a meet or a test day back from the opener.
-    Meet(MeetArgs),
     /// Solve one problem: JSON on standard input, JSON on standard output.
     Solve(SolveArgs),
     /// Prove the journal, or make anew what follows from it.
@@ -101,71 +111,28 @@ pub struct NextArgs {
     note: Option<String>,
 }
 
-/// Options of `split`.
+/// Options of `stick`.
 #[derive(Debug, Args)]
-pub struct SplitArgs {
-    /// Whose.
-    #[arg(long, value_name = "NAME")]
-    lifter: String,
-    /// The day that is asked about, as in 2026-12-01; tomorrow by default.
-    #[arg(long, value_name = "D")]
-    date: Option<NaiveDate>,
-    /// As JSON.
+struct StickArgs {
+    /// The folder where the stick is.
+    dir: PathBuf,
+    /// Take all its plans; the coach's code is read from standard input.
     #[arg(long)]
-    json: bool,
+    accept: bool,
+    /// Write the record back: CSV, JSON and a copy of the journal.
+    #[arg(long)]
+    record: bool,
 }
 
-/// Options of `single`.
-#[derive(Debug, Args)]
-pub struct SingleArgs {
-    /// The set's load, as in "180 kg".
-    load: String,
-    /// Its reps, with the back kept.
-    reps: u8,
-    /// Of which lift.
-    #[arg(long, value_name = "LIFT")]
-    lift: Option<String>,
-    /// As JSON.
-    #[arg(long)]
-    json: bool,
-}
-
-/// Options of `meet`.
-#[derive(Debug, Args)]
-pub struct MeetArgs {
-    /// Whose.
-    #[arg(long, value_name = "NAME")]
-    lifter: String,
-    /// Which lift.
-    #[arg(long, value_name = "LIFT", default_value = "deadlift")]
-    lift: String,
-    /// The opener, as in "200 kg".
-    #[arg(long, value_name = "LOAD")]
-    opener: String,
-    /// Attempts before the opener, from the start of the flight: the place in the order, less one.
-    #[arg(long, value_name = "N")]
-    before: u16,
-    /// How long an attempt is said to take, seconds.
-    #[arg(long, value_name = "SECONDS", default_value_t = 60)]
-    attempt: u32,
-    /// How many attempts are over.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    called: u16,
-    /// How long those took together, seconds; by default as was said.
-    #[arg(long, value_name = "SECONDS")]
-    elapsed: Option<u32>,
-    /// How many warm-ups are done.
-    #[arg(long, value_name = "N", default_value_t = 0)]
-    taken: u8,
-    /// How long ago the last of them was, seconds.
-    #[arg(long, value_name = "SECONDS", default_value_t = 0)]
-    since: u32,
-    /// The warm-up pattern; by default the lifter's own.
-    #[arg(long, value_name = "PATTERN")]
-    ladder: Option<String>,
-    /// As JSON.
-    #[arg(long)]
-    json: bool,
+/// What can be done for a plan.
+#[derive(Debug, Subcommand)]
+enum PlanCommand {
+    /// Write a blank plan with examples from the gym.
+    Blank {
+        /// Where: a new file that ends in .csv or .xlsx.
+        #[arg(long, value_name = "FILE")]
+        out: PathBuf,
+    },
 }
 
 /// Options of `solve`.
@@ -188,6 +155,20 @@ enum JournalCommand {
     Verify,
     /// Make the record, and gym files that are missing, anew from the journal.
     Rebuild,
+    /// Copy the journal to a second place, and prove the copy.
+    Backup {
+        /// The folder for the copies.
+        #[arg(long, value_name = "DIR")]
+        to: PathBuf,
+        /// How many copies are kept there.
+        #[arg(long, value_name = "N", default_value_t = 14, value_parser = clap::value_parser!(u16).range(1..=400))]
+        keep: u16,
+    },
+    /// Prove a copy, and only then put it in the place of the journal, which is kept aside.
+    Restore {
+        /// The copy.
+        file: PathBuf,
+    },
 }
 
 /// Where a command reads and writes.
@@ -238,9 +219,6 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Check { files }) => check::check(&files, &open()?, streams.out),
         Some(Command::Sheet(args)) => sheet::sheet(&open()?, &args, streams.out),
         Some(Command::Next(args)) => next::next(&open()?, &args, streams.out),
-        Some(Command::Split(args)) => coach::split(&open()?, &args, streams.out),
-        Some(Command::Single(args)) => coach::single(&open()?, &args, streams.out),
-        Some(Command::Meet(args)) => coach::meet(&open()?, &args, streams.out),
         Some(Command::Solve(args)) => solve::solve(&args, streams),
         Some(Command::Journal {
             what: JournalCommand::Verify,
@@ -248,6 +226,17 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Journal {
             what: JournalCommand::Rebuild,
         }) => journal::rebuild(&open()?, streams.out),
+        Some(Command::Journal {
+            what: JournalCommand::Backup { to, keep },
+        }) => journal::backup(&open()?, &to, keep.into(), streams.out),
+        Some(Command::Journal {
+            what: JournalCommand::Restore { file },
+        }) => journal::restore(&open()?, &file, streams.out),
+        Some(Command::Plan {
+            what: PlanCommand::Blank { out },
+        }) => plan::blank(&open()?, &out, streams.out),
+        Some(Command::Stick(args)) => stick::stick(&open()?, &args, streams),
+        Some(Command::Code { off }) => code::code(&open()?, off, streams),
         Some(Command::Picture(args)) => picture::picture(&args, cli.data.as_deref(), streams.out),
     }
 }

@@ -41,6 +41,16 @@ pub fn stopwatch() -> impl FnMut() -> u64 {
     move || u64::try_from(start.elapsed().as_nanos()).unwrap_or(u64::MAX)
 }
 
+/// Milliseconds of a clock that never goes back, for whoever shares the page.
+pub fn milliseconds() -> impl Fn() -> u64 + Send + Sync + 'static {
+    #[allow(
+        clippy::disallowed_methods,
+        reason = "this is the clock that the others are given"
+    )]
+    let start = std::time::Instant::now();
+    move || u64::try_from(start.elapsed().as_millis()).unwrap_or(u64::MAX)
+}
+
 /// A clock that stands still until it is told to go on; its wall clock is UTC.
 #[derive(Debug, Clone)]
 pub struct BenchClock(Arc<AtomicI64>);

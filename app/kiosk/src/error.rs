@@ -25,6 +25,12 @@ pub enum KioskError {
     /// The record.
     #[error(transparent)]
     Record(#[from] journal::RecordError),
+    /// A copy of the journal.
+    #[error(transparent)]
+    Backup(#[from] journal::BackupError),
+    /// The coach's code.
+    #[error(transparent)]
+    Code(#[from] share::CodeError),
     /// The core refused.
     #[error("{0}")]
     Refused(domain::Refusal),

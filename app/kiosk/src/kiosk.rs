@@ -7,6 +7,7 @@ use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
 use crate::owner::Owner;
 use crate::replan::{Patience, replan};
+use crate::shared::Shared;
 use chrono::NaiveDate;
 use domain::day::{DayEntry, day};
 use domain::next::here::decided;
@@ -28,6 +29,7 @@ pub struct Kiosk {
     clock: Box<dyn Clock>,
     notice: String,
     today: Today,
+    shared: Option<Shared>,
 }
 
 /// The day's sheets, and what they were made from.
@@ -89,6 +91,7 @@ impl Kiosk {
             patience: Patience::AtTheRack,
             clock,
             today: Today::default(),
+            shared: None,
         };
         kiosk.after_change();
         let clock = kiosk.time_of_day();
@@ -127,7 +130,26 @@ impl Kiosk {
     pub fn frame(&mut self) -> Frame {
         self.renew_day();
         let time = self.time_of_day();
-        view::frame(&self.stage, &self.scene(&time))
+        let mut shared = self.shared.take();
+        let scene = self.scene(&time);
+        let mut frame = view::frame(&self.stage, &scene);
+        if let Some(shared) = &mut shared {
+            shared.follow(&scene, &mut frame);
+        }
+        self.shared = shared;
+        frame
+    }
+
+    /// From now on the floor is shown on the page's boards too, and the end of a lift shows the
+    /// lifter's link.
+    pub fn share(&mut self, shared: Shared) {
+        self.shared = Some(shared);
+    }
+
+    /// The kiosk's settings in force.
+    #[must_use]
+    pub fn config(&self) -> &plan::Kiosk {
+        &self.config
     }
 
     /// Once a second: news from other processes, and the face of now.

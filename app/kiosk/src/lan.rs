@@ -1,25 +1,101 @@
-//! The LAN's thread: the page, and the system's signals.
+//! The LAN's thread: the page, its name on the network, and the system's signals.
 //!
-//! Refuses: delaying a tap; it shares nothing with the owner but a file that it only reads.
+//! Refuses: delaying a tap; it shares nothing with the owner but files that it only reads, and a
+//! desk whose locks are held for a moment.
+use crate::folder::Folder;
+use crate::kiosk::Kiosk;
 use crate::run::Input;
+use crate::shared;
 use crate::watch::spawn_again;
+use share::{Desk, Identity, Places, TlsAcceptor};
 use std::net::SocketAddr;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::sync::mpsc::Sender;
+use std::sync::{Arc, Mutex, PoisonError};
 use std::time::Duration;
 use tokio::signal::unix::{SignalKind, signal};
+use view::desk::LanCard;
 
 /// Before an address that is taken is tried again.
 const AGAIN_AFTER: Duration = Duration::from_secs(10);
 
+/// How the page is to be served.
+#[derive(Debug, Clone)]
+pub struct Lan {
+    /// Where; `None` for not at all.
+    pub at: Option<SocketAddr>,
+    tls: bool,
+    certificate: Option<(PathBuf, PathBuf)>,
+    name: String,
+    folder: PathBuf,
+    places: Places,
+    desk: Desk,
+    card: Arc<Mutex<LanCard>>,
+}
+
+impl Lan {
+    /// As the kiosk's settings say.
+    #[must_use]
+    pub fn of(kiosk: &Kiosk, folder: &Folder, desk: Desk) -> Self {
+        let config = kiosk.config();
+        let own = config.certificate.as_ref();
+        Self {
+            at: kiosk.lan(),
+            tls: config.tls,
+            certificate: own.map(|(certificate, key)| (certificate.into(), key.into())),
+            name: config.name.clone(),
+            folder: folder.path().to_owned(),
+            places: Places {
+                record: folder.record(),
+                journal: folder.journal(),
+            },
+            desk,
+            card: Arc::default(),
+        }
+    }
+
+    /// Where others reach the page; `None` on loopback.
+    #[must_use]
+    pub fn base(&self, at: SocketAddr) -> Option<String> {
+        shared::base(at, self.tls)
+    }
+
+    /// How it stands with the page, for the desk.
+    #[must_use]
+    pub fn card(&self) -> LanCard {
+        let card = self.card.lock().unwrap_or_else(PoisonError::into_inner);
+        card.clone()
+    }
+
+    fn tell(&self, change: impl FnOnce(&mut LanCard)) {
+        let mut card = self.card.lock().unwrap_or_else(PoisonError::into_inner);
+        change(&mut card);
+    }
+
+    /// The certificate, where there is TLS.
+    fn identity(&self, at: SocketAddr) -> Result<Option<Identity>, share::TlsError> {
+        if !self.tls {
+            return Ok(None);
+        }
+        let names = [
+            at.ip().to_string(),
+            format!("{}.local", self.name),
+            "localhost".to_owned(),
+        ];
+        let own = self.certificate.as_ref();
+        let own = own.map(|(certificate, key)| (certificate.as_path(), key.as_path()));
+        share::identity(&self.folder, own, &names).map(Some)
+    }
+}
+
 /// Starts the thread; without an address it only listens for signals.
-pub fn start(at: Option<SocketAddr>, record: PathBuf, inputs: Sender<Input>) {
+pub fn start(lan: Lan, inputs: Sender<Input>) {
     let thread = spawn_again("lan", move || {
         let runtime = tokio::runtime::Builder::new_current_thread()
             .enable_all()
             .build();
         match runtime {
-            Ok(runtime) => runtime.block_on(both(at, &record, &inputs)),
+            Ok(runtime) => runtime.block_on(both(&lan, &inputs)),
             Err(error) => tracing::error!(%error, "no LAN page: the system gives no event loop"),
         }
     });
@@ -28,10 +104,10 @@ pub fn start(at: Option<SocketAddr>, record: PathBuf, inputs: Sender<Input>) {
     }
 }
 
-async fn both(at: Option<SocketAddr>, record: &Path, inputs: &Sender<Input>) {
+async fn both(lan: &Lan, inputs: &Sender<Input>) {
     tokio::select! {
         () = interrupted() => drop(inputs.send(Input::Quit)),
-        () = serve(at, record) => {}
+        () = serve(lan) => {}
     }
 }
 
@@ -52,25 +128,46 @@ async fn interrupted() {
 }
 
 /// Serves the page for ever; an address that is taken is tried again.
-async fn serve(at: Option<SocketAddr>, record: &Path) {
-    let Some(at) = at else {
+async fn serve(lan: &Lan) {
+    let Some(at) = lan.at else {
         return std::future::pending().await;
     };
     loop {
-        match share::bind(at).await {
-            Ok(listener) => {
-                tracing::info!(%at, "the LAN page is on");
-                let router = share::router(record.to_path_buf());
-                if let Err(error) =
-                    share::serve(listener, router, std::future::pending::<()>()).await
-                {
-                    tracing::error!(%error, "the LAN page ended");
-                }
-            }
-            Err(error) => {
-                tracing::error!(%error, "no LAN page");
-            }
+        if let Err(trouble) = serve_once(lan, at).await {
+            tracing::error!(error = trouble, "no LAN page");
+            lan.tell(|card| card.trouble = trouble);
         }
         tokio::time::sleep(AGAIN_AFTER).await;
     }
+}
+
+/// Serves until the listener fails; an error says what to do.
+async fn serve_once(lan: &Lan, at: SocketAddr) -> Result<(), String> {
+    let identity = lan.identity(at).map_err(|error| error.to_string())?;
+    let listener = share::bind(at).await.map_err(|error| error.to_string())?;
+    let announced = share::announce(&lan.name, at, lan.tls).unwrap_or_else(|trouble| {
+        tracing::warn!(trouble, "the page is not announced");
+        None
+    });
+    let scheme = shared::scheme(lan.tls);
+    let named = announced
+        .as_ref()
+        .map(|_| format!("{scheme}://{}.local:{}/", lan.name, at.port()));
+    let print = identity
+        .as_ref()
+        .map(|identity| identity.fingerprint.clone());
+    tracing::info!(%at, tls = lan.tls, fingerprint = print.as_deref(), "the LAN page is on");
+    lan.tell(|card| {
+        *card = LanCard {
+            address: format!("{scheme}://{at}/"),
+            name: named.unwrap_or_default(),
+            fingerprint: print.unwrap_or_default(),
+            trouble: String::new(),
+        };
+    });
+    let router = share::router(lan.places.clone(), lan.desk.clone(), lan.tls);
+    let tls: Option<TlsAcceptor> = identity.map(|identity| identity.acceptor);
+    let served = share::serve(listener, router, tls, std::future::pending::<()>()).await;
+    drop(announced);
+    served.map_err(|error| format!("the LAN page ended ({error})"))
 }

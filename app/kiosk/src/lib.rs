@@ -10,11 +10,14 @@ pub mod folder;
 pub mod gym_files;
 pub mod kiosk;
 pub mod lan;
+pub mod nightly;
 pub mod owner;
 pub mod picture;
 pub mod replan;
 pub mod run;
+pub mod shared;
 pub mod solve;
+pub mod stick;
 mod walk;
 pub mod watch;
 

@@ -3,11 +3,13 @@
 //! The owner waits for one closed kind of input and hands frames to the window. Refuses: a
 //! window that waits for the disk.
 use crate::cli::say;
-use crate::clock::SystemClock;
+use crate::clock::{SystemClock, milliseconds};
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::kiosk::Kiosk;
-use crate::lan;
+use crate::lan::{self, Lan};
+use crate::nightly::{self, Nightly};
+use crate::shared::{self, Shared};
 use crate::watch::spawn_once;
 use std::io::Write;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
@@ -33,12 +35,27 @@ const TICK: Duration = Duration::from_millis(500);
 pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let mut kiosk = Kiosk::open(folder, Box::new(SystemClock))?;
     let (inputs, inbox) = channel();
-    lan::start(kiosk.lan(), folder.record(), inputs.clone());
+    let desk = share::Desk::new(folder.path(), milliseconds());
+    let lan = Lan::of(&kiosk, folder, desk.clone());
+    if let Some(at) = lan.at {
+        kiosk.share(Shared::new(desk, lan.base(at)));
+    }
+    lan::start(lan, inputs.clone());
+    if let Some(place) = &kiosk.config().backup {
+        nightly::start(Nightly {
+            folder: folder.path().to_owned(),
+            place: place.into(),
+            keep: kiosk.config().backups.into(),
+        });
+    }
     match ui::open_backend() {
         Ok(()) => windowed(kiosk, &inputs, inbox),
         Err(why) => {
             let page = match kiosk.lan() {
-                Some(at) => format!("the LAN page is at http://{at}/ until interrupted"),
+                Some(at) => {
+                    let scheme = shared::scheme(kiosk.config().tls);
+                    format!("the LAN page is at {scheme}://{at}/ until interrupted")
+                }
                 None => "the LAN page is off (kiosk.toml); waiting until interrupted".into(),
             };
             say(

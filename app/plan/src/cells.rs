@@ -9,6 +9,17 @@ use std::borrow::Cow;
 /// Most cells of a row that are kept.
 pub(crate) const CELLS_MAX: usize = 64;
 
+/// What a cell is, beside its text.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum CellKind {
+    /// Text, or what was made text: a day.
+    Text,
+    /// A number of a spreadsheet.
+    Number,
+    /// A time of a spreadsheet, as "h:mm:ss".
+    Time,
+}
+
 /// One row of a sheet that is not empty.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) struct SheetRow<'t> {
@@ -16,11 +27,18 @@ pub(crate) struct SheetRow<'t> {
     pub(crate) number: usize,
     /// Up to [`CELLS_MAX`] of them, as written, spaces and all.
     pub(crate) cells: Vec<Cow<'t, str>>,
+    /// What each cell is; text beyond its end.
+    pub(crate) kinds: Vec<CellKind>,
     /// What is wrong with its quotes: the cell, from 1, and the fault.
     pub(crate) broken: Option<(usize, Wrong)>,
 }
 
 impl SheetRow<'_> {
+    /// What the cell at an index from 0 is.
+    pub(crate) fn kind(&self, at: usize) -> CellKind {
+        self.kinds.get(at).copied().unwrap_or(CellKind::Text)
+    }
+
     /// Whether no cell holds anything.
     pub(crate) fn is_empty(&self) -> bool {
         self.broken.is_none() && self.cells.iter().all(|cell| cell.trim().is_empty())
@@ -48,6 +66,7 @@ fn row(text: &str, separator: char, number: usize) -> (SheetRow<'_>, &str) {
     let mut row = SheetRow {
         number,
         cells: Vec::new(),
+        kinds: Vec::new(),
         broken: None,
     };
     let mut left = text;

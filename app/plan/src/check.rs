@@ -17,6 +17,9 @@ enum Kind {
     Other,
 }
 
+/// How the names of plans end, in lower case.
+pub const PLAN_ENDINGS: [&str; 4] = [".csv", ".tsv", ".xlsx", ".ods"];
+
 fn kind(name: &str) -> Kind {
     let base = name.rsplit(['/', '\\']).next().unwrap_or_default();
     match base.to_lowercase().as_str() {
@@ -24,13 +27,13 @@ fn kind(name: &str) -> Kind {
         "lifters.toml" => Kind::Lifters,
         "programme.toml" => Kind::Programme,
         "kiosk.toml" => Kind::Kiosk,
-        base if base.ends_with(".csv") => Kind::Plan,
+        base if PLAN_ENDINGS.iter().any(|end| base.ends_with(end)) => Kind::Plan,
         _ => Kind::Other,
     }
 }
 
-/// Every fault of one file, by row: gym.toml, lifters.toml, programme.toml, kiosk.toml or a plan
-/// in CSV. What is
+/// Every fault of one file, by row: gym.toml, lifters.toml, programme.toml, kiosk.toml or a plan.
+/// What is
 /// merely odd is among them. Names in it are held against `gym`; without one that is told too.
 #[must_use]
 pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
@@ -53,7 +56,7 @@ pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
         },
         Kind::Plan => alone("a plan", coach_file::read(source, gym).1),
         Kind::Other => {
-            let right = "give gym.toml, lifters.toml, programme.toml, kiosk.toml or a plan that ends in .csv";
+            let right = "give gym.toml, lifters.toml, programme.toml, kiosk.toml or a plan that ends in .csv, .xlsx or .ods";
             let wrong = Wrong::plain("a file of a kind that is not checked", right);
             vec![Fault::whole(source.name, wrong)]
         }

@@ -1,4 +1,4 @@
-//! The header of a plan: which separator it has, and which column stands where.
+//! The header of a plan: which row it is, which separator it has, which column stands where.
 //!
 //! Refuses: unknown columns, a column twice, a plan without a column that every plan needs.
 use crate::cells::{self, SheetRow};
@@ -10,12 +10,14 @@ use crate::plan_faults::PlanFaults;
 /// The separators that are tried; the first wins when they do equally well.
 const SEPARATORS: [char; 3] = [',', ';', '\t'];
 
-/// The separator with which the header names the most columns.
+/// Rows that are not empty among which the header is looked for: titles may stand above it.
+pub(crate) const TITLES_MAX: usize = 20;
+
+/// The separator with which a row at the top names the most columns.
 pub(crate) fn separator(text: &str) -> char {
     let known = |separator: &char| {
-        let header = cells::rows(text, *separator).next();
-        let cells = header.map(|row| row.cells).unwrap_or_default();
-        cells.iter().filter(|cell| column(cell).is_some()).count()
+        let rows = cells::rows(text, *separator).take(TITLES_MAX);
+        rows.map(|row| named(&row)).max().unwrap_or(0)
     };
     // `max_by_key` gives the last of equals, so the order is turned round.
     SEPARATORS
@@ -25,12 +27,58 @@ pub(crate) fn separator(text: &str) -> char {
         .unwrap_or(',')
 }
 
-/// Index into [`COLUMNS`] of a header, however it is spelt.
-fn column(header: &str) -> Option<usize> {
-    let header = squeeze(header);
-    COLUMNS.iter().position(|column| {
-        let mut spellings = column.also.iter().chain([&column.field.key]);
-        spellings.any(|spelling| squeeze(spelling) == header)
+/// Which of the rows is the header: the first that names two columns or more.
+pub(crate) fn header_at(rows: &[SheetRow<'_>]) -> Option<usize> {
+    let mut top = rows.iter().take(TITLES_MAX);
+    top.position(|row| named(row) >= 2)
+}
+
+/// How many cells of a row name a column.
+fn named(row: &SheetRow<'_>) -> usize {
+    let cells = row.cells.iter();
+    cells.filter(|cell| column(cell).is_some()).count()
+}
+
+/// The unit of a whole column, written in its header: "load (kg)".
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct ColumnUnit(pub(crate) &'static str);
+
+const UNITS: [(&str, ColumnUnit); 4] = [
+    ("kg", ColumnUnit("kg")),
+    ("lb", ColumnUnit("lb")),
+    ("lbs", ColumnUnit("lb")),
+    ("%", ColumnUnit("%")),
+];
+
+/// Index into [`COLUMNS`] of a header, however it is spelt, and its unit if it names one.
+fn column(header: &str) -> Option<(usize, Option<ColumnUnit>)> {
+    let plain = header.trim().trim_end_matches(['.', ':', '*']);
+    let found = |text: &str| {
+        let text = squeeze(text);
+        COLUMNS.iter().position(|column| {
+            let mut spellings = column.also.iter().chain([&column.field.key]);
+            spellings.any(|spelling| squeeze(spelling) == text)
+        })
+    };
+    if let Some(at) = found(plain) {
+        return Some((at, None));
+    }
+    let (front, unit) = with_unit(plain)?;
+    let at = found(front).filter(|at| COLUMNS[*at].field.key == "load")?;
+    Some((at, Some(unit)))
+}
+
+/// Splits "load (kg)", "load [kg]", "load in kg" or "load, kg".
+fn with_unit(header: &str) -> Option<(&str, ColumnUnit)> {
+    let lower = header.trim_end_matches([')', ']']);
+    UNITS.iter().find_map(|(word, unit)| {
+        let at = lower.len().checked_sub(word.len())?;
+        let (front, end) = (lower.get(..at)?, lower.get(at..)?);
+        let front = front.strip_suffix(['(', '[', ',', ' '])?;
+        let front = front.trim_end().trim_end_matches([',', '(', '[']);
+        let front = front.strip_suffix(" in").unwrap_or(front);
+        end.eq_ignore_ascii_case(word)
+            .then_some((front.trim(), *unit))
     })
 }
 
@@ -39,14 +87,15 @@ fn column(header: &str) -> Option<usize> {
 pub(crate) struct Columns {
     places: [Option<usize>; COLUMNS.len()],
     headers: Vec<String>,
-    separator: char,
+    separator: Option<char>,
+    unit: Option<ColumnUnit>,
 }
 
 impl Columns {
     /// Reads the header; `None` when it names no column at all.
     pub(crate) fn read(
         header: &SheetRow<'_>,
-        separator: char,
+        separator: Option<char>,
         faults: &mut PlanFaults<'_>,
     ) -> Option<Self> {
         let headers = header.cells.iter().map(|cell| cell.trim().to_owned());
@@ -54,33 +103,26 @@ impl Columns {
             places: [None; COLUMNS.len()],
             headers: headers.collect(),
             separator,
+            unit: None,
         };
-        if !columns
-            .headers
-            .iter()
-            .any(|header| column(header).is_some())
-        {
+        if named(header) == 0 {
             let keys: Vec<_> = COLUMNS.iter().map(|column| column.field.key).collect();
             let right = format!("begin with a header row: {}", keys.join(","));
-            faults.wrong(
-                header.number,
-                None,
-                Wrong::plain("a first row that names no column", right),
-            );
+            let wrong = Wrong::plain("a first row that names no column", right);
+            faults.wrong(header.number, None, wrong);
             return None;
         }
-        for (at, text) in columns.headers.iter().enumerate() {
-            columns.places = place(columns.places, at, text, header.number, faults);
+        for at in 0..columns.headers.len() {
+            columns.place_header(at, header.number, faults);
         }
         for (column, place) in COLUMNS.iter().zip(columns.places) {
             if column.field.need == Need::Always && place.is_none() {
                 let key = quote(column.field.key);
-                let read = format!("a header without {key}");
-                faults.wrong(
-                    header.number,
-                    None,
-                    Wrong::plain(read, format!("add the column {key}")),
+                let wrong = Wrong::plain(
+                    format!("a header without {key}"),
+                    format!("add the column {key}"),
                 );
+                faults.wrong(header.number, None, wrong);
             }
         }
         Some(columns)
@@ -92,50 +134,56 @@ impl Columns {
         self.places[at.expect("every column that is read is in the list of columns")]
     }
 
-    /// What stands between the cells.
-    pub(crate) const fn separator(&self) -> char {
+    /// What stands between the cells; `None` in a spreadsheet.
+    pub(crate) const fn separator(&self) -> Option<char> {
         self.separator
+    }
+
+    /// The unit of the column of loads, where its header names one.
+    pub(crate) const fn unit(&self) -> Option<ColumnUnit> {
+        self.unit
     }
 
     /// What the file calls the column at `at`; empty beyond the header.
     pub(crate) fn header(&self, at: usize) -> &str {
         self.headers.get(at).map_or("", String::as_str)
     }
-}
 
-/// Gives the header at `at` its place, or tells why it has none.
-fn place(
-    mut places: [Option<usize>; COLUMNS.len()],
-    at: usize,
-    text: &str,
-    row: usize,
-    faults: &mut PlanFaults<'_>,
-) -> [Option<usize>; COLUMNS.len()] {
-    if text.is_empty() {
-        return places;
-    }
-    let cell = Some((at, ""));
-    let Some(found) = column(text) else {
-        let keys: Vec<_> = COLUMNS.iter().map(|column| column.field.key).collect();
-        let meant = nearest(text, &keys).map_or_else(|| one_of(&keys), quote);
-        let right = format!("write {meant}, or leave the column out");
-        faults.wrong(
-            row,
-            cell,
-            Wrong::value(text, "a column that a plan does not have", right),
-        );
-        return places;
-    };
-    match places[found] {
-        None => places[found] = Some(at),
-        Some(first) => {
-            let what = format!(
-                "the column {} again, after column {}",
-                quote(COLUMNS[found].field.key),
-                first + 1
-            );
-            faults.wrong(row, cell, Wrong::value(text, &what, "keep one of them"));
+    /// Gives the header at `at` its place, or tells why it has none.
+    fn place_header(&mut self, at: usize, row: usize, faults: &mut PlanFaults<'_>) {
+        let text = self.headers[at].clone();
+        if text.is_empty() {
+            return;
+        }
+        let cell = Some((at, ""));
+        let Some((found, unit)) = column(&text) else {
+            let wrong = Wrong::value(&text, "a column that a plan does not have", meant(&text));
+            faults.wrong(row, cell, wrong);
+            return;
+        };
+        match self.places[found] {
+            None => {
+                self.places[found] = Some(at);
+                self.unit = self.unit.or(unit);
+            }
+            Some(first) => {
+                let key = quote(COLUMNS[found].field.key);
+                let what = format!("the column {key} again, after column {}", first + 1);
+                faults.wrong(row, cell, Wrong::value(&text, &what, "keep one of them"));
+            }
         }
     }
-    places
+}
+
+/// What to write instead of a header that no column has: the nearest in any spelling, by the
+/// name that FILES.md leads with, else all of them.
+fn meant(text: &str) -> String {
+    let keys: Vec<_> = COLUMNS.iter().map(|column| column.field.key).collect();
+    let all: Vec<_> = COLUMNS
+        .iter()
+        .flat_map(|column| column.also.iter().chain([&column.field.key]).copied())
+        .collect();
+    let near = nearest(text, &keys).or_else(|| nearest(text, &all));
+    let meant = near.map_or_else(|| one_of(&keys), quote);
+    format!("write {meant}, or leave the column out")
 }

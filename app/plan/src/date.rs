@@ -4,9 +4,29 @@ use chrono::{Datelike as _, NaiveDate};
 
 const RIGHT: &str = "write year, month, day as \"2026-12-01\"";
 
-/// Reads "2026-12-01", "2026/12/01", "2026.12.01" or, with dots, "01.12.2026".
+/// Months by their first letters, English and German; "ma" is told apart by its third letter.
+const MONTHS: [&[&str]; 12] = [
+    &["jan"],
+    &["feb"],
+    &["mar", "m\u{e4}r", "maer"],
+    &["apr"],
+    &["may", "mai"],
+    &["jun"],
+    &["jul"],
+    &["aug"],
+    &["sep"],
+    &["oct", "okt"],
+    &["nov"],
+    &["dec", "dez"],
+];
+
+/// Reads "2026-12-01", "2026/12/01", "2026.12.01", "1 Dec 2026", with dots "01.12.2026", and
+/// with strokes what can be one day only: "31/12/2026", "12/31/2026", "5/5/2026".
 pub(crate) fn date(text: &str) -> Result<NaiveDate, Wrong> {
     let plain = text.trim();
+    if plain.chars().any(char::is_alphabetic) {
+        return in_words(text, plain);
+    }
     let mark = plain.chars().find(|c| !c.is_ascii_digit());
     let Some(mark) = mark.filter(|mark| ['-', '.', '/'].contains(mark)) else {
         return Err(no_mark(text, plain));
@@ -25,7 +45,7 @@ pub(crate) fn date(text: &str) -> Result<NaiveDate, Wrong> {
             if mark == '.' {
                 calendar(text, year, month, day)
             } else {
-                Err(either(text, [*day, *month], year))
+                either(text, [*day, *month], year)
             }
         }
         [a, b, c] if short(a) && short(b) && short(c) => Err(Wrong::value(
@@ -68,18 +88,52 @@ fn calendar(text: &str, year: &str, month: &str, day: &str) -> Result<NaiveDate,
     }
 }
 
-/// A date whose first two numbers may be day and month or month and day.
-fn either(text: &str, front: [&str; 2], year: &str) -> Wrong {
+/// "1 Dec 2026", "1. Dezember 2026", "Dec 1, 2026", "1-Dec-2026".
+fn in_words(text: &str, plain: &str) -> Result<NaiveDate, Wrong> {
+    let not = || Wrong::value(text, "not a date", RIGHT);
+    let apart = |c: char| c.is_whitespace() || matches!(c, '.' | ',' | '-' | '/');
+    let parts: Vec<_> = plain.split(apart).filter(|part| !part.is_empty()).collect();
+    let [a, b, year] = parts.as_slice() else {
+        return Err(not());
+    };
+    let (day, word) = if a.starts_with(|c: char| c.is_ascii_digit()) {
+        (a, b)
+    } else {
+        (b, a)
+    };
+    let word = word.to_lowercase();
+    let begins = |names: &&[&str]| names.iter().any(|name| word.starts_with(name));
+    let month = MONTHS.iter().position(begins);
+    let digits = |part: &str| part.bytes().all(|b| b.is_ascii_digit());
+    match month {
+        Some(at) if year.len() == 4 && digits(year) && digits(day) && day.len() <= 2 => {
+            calendar(text, year, &(at + 1).to_string(), day)
+        }
+        _ => Err(not()),
+    }
+}
+
+/// A date whose first two numbers may be day and month or month and day: taken where both
+/// readings give the same day, or only one of them is in the calendar.
+fn either(text: &str, front: [&str; 2], year: &str) -> Result<NaiveDate, Wrong> {
     let as_day = |month: &str, day: &str| calendar(text, year, month, day).ok();
     let [a, b] = front;
     let mut days: Vec<_> = [as_day(b, a), as_day(a, b)].into_iter().flatten().collect();
     days.dedup();
-    let days: Vec<_> = days.iter().map(|day| quote(&day.to_string())).collect();
-    let what = match days.as_slice() {
-        [] => return Wrong::value(text, "a day that is not in the calendar", RIGHT),
-        [_] => "a date that does not begin with its year",
-        _ => "a date that can be read in two ways",
-    };
-    let right = format!("write the year first: {}", days.join(" or "));
-    Wrong::value(text, what, right)
+    match days.as_slice() {
+        [] => calendar(text, year, b, a),
+        [one] => Ok(*one),
+        [one, other, ..] => {
+            let right = format!(
+                "write the year first: {} or {}",
+                quote(&one.to_string()),
+                quote(&other.to_string())
+            );
+            Err(Wrong::value(
+                text,
+                "a date that can be read in two ways",
+                right,
+            ))
+        }
+    }
 }

@@ -8,6 +8,8 @@ use std::fmt;
 pub struct Fault {
     /// Name of the file.
     pub file: String,
+    /// Name of the sheet, in a spreadsheet.
+    pub sheet: Option<String>,
     /// Row, from 1, as an editor or a spreadsheet counts it.
     pub row: Option<usize>,
     /// Column.
@@ -50,6 +52,9 @@ impl fmt::Display for Column {
 impl fmt::Display for Fault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(&self.file)?;
+        if let Some(sheet) = &self.sheet {
+            write!(f, ", sheet {}", quote(sheet))?;
+        }
         if let Some(row) = self.row {
             write!(f, ", row {row}")?;
         }
@@ -71,10 +76,18 @@ impl Fault {
         self.weight == Weight::Wrong
     }
 
+    /// A fault of a file as a whole, found by somebody who holds it against another: what was
+    /// read, and what to do.
+    #[must_use]
+    pub fn of_file(file: &str, read: String, right: String) -> Self {
+        Self::whole(file, Wrong { read, right })
+    }
+
     /// A fault of a file as a whole.
     pub(crate) fn whole(file: &str, wrong: Wrong) -> Self {
         Self {
             file: file.to_owned(),
+            sheet: None,
             row: None,
             column: None,
             read: wrong.read,

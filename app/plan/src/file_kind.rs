@@ -1,20 +1,36 @@
-//! What kind of file a plan is, by its first bytes rather than its name.
+//! What kind of file a plan is, by its first bytes rather than its name, and the text of one.
 //!
-//! Refuses: everything but text in UTF-8, saying which kind it looks like and how to save it.
+//! Refuses: everything but text and zipped spreadsheets, saying which kind it looks like and how
+//! to save it.
 use crate::Source;
 use crate::fault::{Fault, Wrong};
+use encoding_rs::{Encoding, UTF_16BE, UTF_16LE, WINDOWS_1252};
+use std::borrow::Cow;
 
 /// Largest plan that is read: 4 MiB.
 pub(crate) const PLAN_BYTES_MAX: usize = 4 << 20;
 
 /// What every refused kind is told to become.
-const SAVE_AS: &str = "save it as CSV in UTF-8, the one kind of plan that is read now";
+pub(crate) const SAVE_AS: &str = "save it as XLSX, ODS or CSV in UTF-8";
 
-/// The text of a plan, its byte-order mark gone.
-pub(crate) fn text(source: Source<'_>) -> Result<&str, Vec<Fault>> {
+/// A kind that is read.
+#[derive(Debug)]
+pub(crate) enum FileKind<'s> {
+    /// Text, decoded, its byte-order mark gone.
+    Text(Cow<'s, str>),
+    /// A zip archive, which XLSX and ODS are.
+    Zipped,
+}
+
+/// Tells the kind of a plan's file, and decodes text.
+pub(crate) fn kind(source: Source<'_>) -> Result<FileKind<'_>, Box<Fault>> {
     let bytes = source.text;
-    let whole =
-        |read: &str, right: &str| Err(vec![Fault::whole(source.name, Wrong::plain(read, right))]);
+    let whole = |read: &str, right: &str| {
+        Err(Box::new(Fault::whole(
+            source.name,
+            Wrong::plain(read, right),
+        )))
+    };
     if bytes.len() > PLAN_BYTES_MAX {
         let read = format!(
             "{} bytes, more than the most, {PLAN_BYTES_MAX}",
@@ -22,41 +38,87 @@ pub(crate) fn text(source: Source<'_>) -> Result<&str, Vec<Fault>> {
         );
         return whole(&read, "split the plan, or delete what is not plan");
     }
+    if bytes.starts_with(b"PK\x03\x04") || bytes.starts_with(b"PK\x05\x06") {
+        return Ok(FileKind::Zipped);
+    }
     if let Some(kind) = other_kind(bytes) {
         return whole(kind, SAVE_AS);
     }
+    text(bytes).map(FileKind::Text).map_err(|(read, row)| {
+        Box::new(Fault {
+            row,
+            ..Fault::whole(source.name, Wrong::plain(read, SAVE_AS))
+        })
+    })
+}
+
+/// Names a kind that is neither text nor a zip archive.
+fn other_kind(bytes: &[u8]) -> Option<&'static str> {
+    const SIGNS: [(&[u8], &str); 4] = [
+        (b"\xd0\xcf\x11\xe0", "a binary spreadsheet such as XLS"),
+        (b"%PDF", "a PDF"),
+        (b"{\\rtf", "a word processor's text"),
+        (b"<?xml", "XML, not a plan"),
+    ];
+    let sign = SIGNS.iter().find(|(sign, _)| bytes.starts_with(sign));
+    sign.map(|(_, kind)| *kind)
+}
+
+/// What is wrong with a text, and in which row.
+type Unreadable = (&'static str, Option<usize>);
+
+/// Decodes a text: by its byte-order mark, else as UTF-8, else as UTF-16 where the zeros of
+/// Latin letters show it, else as Windows-1252.
+fn text(bytes: &[u8]) -> Result<Cow<'_, str>, Unreadable> {
+    if let Some((encoding, mark)) = Encoding::for_bom(bytes) {
+        let rest = bytes.get(mark..).unwrap_or_default();
+        return decode(encoding, rest);
+    }
+    if bytes.contains(&0) {
+        return match wide(bytes) {
+            Some(encoding) => decode(encoding, bytes),
+            None => Err(("zeros between the letters: no text", None)),
+        };
+    }
     match std::str::from_utf8(bytes) {
-        Ok(text) => Ok(text.strip_prefix('\u{feff}').unwrap_or(text)),
+        Ok(text) => Ok(Cow::Borrowed(text)),
         Err(fault) => {
             let before = bytes.get(..fault.valid_up_to()).unwrap_or_default();
             let row = before.split(|b| *b == b'\n').count();
-            let read = "text that is not UTF-8, perhaps Windows-1252";
-            Err(vec![Fault {
-                row: Some(row),
-                ..Fault::whole(source.name, Wrong::plain(read, SAVE_AS))
-            }])
+            let (text, _) = WINDOWS_1252.decode_without_bom_handling(bytes);
+            // Bytes that Windows-1252 does not use become controls there.
+            if text.contains(|c: char| ('\u{80}'..='\u{9f}').contains(&c)) {
+                return Err(("text that is neither UTF-8 nor Windows-1252", Some(row)));
+            }
+            Ok(text)
         }
     }
 }
 
-/// Names a kind that is not text in UTF-8.
-fn other_kind(bytes: &[u8]) -> Option<&'static str> {
-    // Zip local file header; compound file header; byte-order marks of Unicode.
-    const SIGNS: [(&[u8], &str); 6] = [
-        (
-            b"PK\x03\x04",
-            "a zipped file such as an XLSX or ODS spreadsheet",
-        ),
-        (b"\xd0\xcf\x11\xe0", "a binary spreadsheet such as XLS"),
-        (b"%PDF", "a PDF"),
-        (b"\xff\xfe", "text in UTF-16"),
-        (b"\xfe\xff", "text in UTF-16"),
-        (b"{\\rtf", "a word processor's text"),
-    ];
-    let sign = SIGNS.iter().find(|(sign, _)| bytes.starts_with(sign));
-    match sign {
-        Some((_, kind)) => Some(kind),
-        None if bytes.contains(&0) => Some("text in UTF-16, or no text at all"),
-        None => None,
+fn decode<'b>(encoding: &'static Encoding, bytes: &'b [u8]) -> Result<Cow<'b, str>, Unreadable> {
+    let text = encoding.decode_without_bom_handling_and_without_replacement(bytes);
+    match text {
+        Some(text) if !text.contains('\0') => Ok(text),
+        _ => Err(("text whose letters break off or are none", None)),
+    }
+}
+
+/// UTF-16 without a mark, where most letters are Latin: every second byte is zero.
+fn wide(bytes: &[u8]) -> Option<&'static Encoding> {
+    let zeros = |odd: usize| {
+        let ours = bytes.iter().skip(odd).step_by(2);
+        ours.filter(|byte| **byte == 0).count()
+    };
+    let half = bytes.len() / 2;
+    if !bytes.len().is_multiple_of(2) || half == 0 {
+        return None;
+    }
+    let (even, odd) = (zeros(0), zeros(1));
+    if even == 0 && odd * 10 >= half * 7 {
+        Some(UTF_16LE)
+    } else if odd == 0 && even * 10 >= half * 7 {
+        Some(UTF_16BE)
+    } else {
+        None
     }
 }

@@ -1,6 +1,8 @@
-//! kiosk.toml: where one kiosk serves its page, and which racks it shows.
+//! kiosk.toml: where one kiosk serves its page, which racks it shows, where its copies and sticks
+//! are.
 //!
-//! Refuses: racks that the gym does not have, addresses that are names.
+//! Refuses: racks that the gym does not have, addresses that are names or stand for all
+//! interfaces, places that depend on where the program was started.
 use crate::Source;
 use crate::fault::{Fault, Wrong};
 use crate::fields;
@@ -19,8 +21,20 @@ pub struct Kiosk {
     pub port: u16,
     /// Whether the page is served at all.
     pub share: bool,
+    /// Whether it is served under TLS.
+    pub tls: bool,
+    /// The owner's certificate and key, absolute paths; `None` for one made on the device.
+    pub certificate: Option<(String, String)>,
+    /// The name that is announced on the network, without ".local".
+    pub name: String,
     /// Names of the racks shown; `None` for all of the gym's.
     pub racks: Option<Vec<String>>,
+    /// Where the nightly copy of the journal goes, an absolute path; `None` for nowhere.
+    pub backup: Option<String>,
+    /// How many copies are kept there, 1 to 400.
+    pub backups: u16,
+    /// Where sticks appear, an absolute path; `None` for nowhere.
+    pub stick: Option<String>,
 }
 
 impl Default for Kiosk {
@@ -28,8 +42,14 @@ impl Default for Kiosk {
         Self {
             address: IpAddr::V4(Ipv4Addr::LOCALHOST),
             port: 8470,
-            share: true,
+            share: false,
+            tls: false,
+            certificate: None,
+            name: "pinladder".into(),
             racks: None,
+            backup: None,
+            backups: 14,
+            stick: None,
         }
     }
 }
@@ -59,10 +79,29 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
     let address = top.text(&mut doc, "address", |text| {
         let right = "write numbers such as \"127.0.0.1\" or \"192.168.1.20\"";
         let read = text.trim().parse::<IpAddr>();
-        read.map_err(|_| Wrong::value(text, "not an address in numbers", right))
+        let read = read.map_err(|_| Wrong::value(text, "not an address in numbers", right))?;
+        if read.is_unspecified() || read.is_multicast() {
+            let what = "an address of all interfaces or of none";
+            let right = "write the address of the one interface that may see the page";
+            return Err(Wrong::value(text, what, right));
+        }
+        Ok(read)
     });
     let port = top.whole(&mut doc, "port", &(1..=u16::MAX));
     let share = top.flag(&mut doc, "share", default.share);
+    let tls = top.flag(&mut doc, "tls", default.tls);
+    let certificate = top.text(&mut doc, "certificate", place);
+    let key = top.text(&mut doc, "key", place);
+    if top.has("certificate") != top.has("key") {
+        let present = if top.has("key") { "key" } else { "certificate" };
+        let right = "write both \"certificate\" and \"key\", or neither";
+        let wrong = Wrong::plain("a certificate and its key, of which one is missing", right);
+        doc.missing(&top.at_value(present), wrong);
+    }
+    let name = top.text(&mut doc, "name", host);
+    let backup = top.text(&mut doc, "backup", place);
+    let backups = top.whole(&mut doc, "backups", &(1..=400));
+    let stick = top.text(&mut doc, "stick", place);
     let racks = top.texts(&mut doc, "racks", RACKS_MAX, |text| known.find(text));
     let given = top.has("racks");
     if top.is_empty_list("racks") {
@@ -76,11 +115,42 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
         address: address.unwrap_or(default.address),
         port: port.unwrap_or(default.port),
         share,
+        tls,
+        certificate: certificate.zip(key),
+        name: name.unwrap_or(default.name),
+        backup,
+        backups: backups.unwrap_or(default.backups),
+        stick,
         racks: given.then_some(racks),
     };
     let faults = doc.close();
     let wrong = faults.iter().any(Fault::stops);
     ((!wrong).then_some(kiosk), faults)
+}
+
+/// Reads an absolute path.
+fn place(text: &str) -> Result<String, Wrong> {
+    let right = "write the whole path, such as \"/media/pinladder\"";
+    let text = text.trim();
+    if !text.starts_with('/') || text.len() > 400 || text.chars().any(char::is_control) {
+        return Err(Wrong::value(text, "not an absolute path", right));
+    }
+    if text.split('/').any(|part| part == "..") {
+        return Err(Wrong::value(text, "a path that goes back on itself", right));
+    }
+    Ok(text.to_owned())
+}
+
+/// Reads one label of a host name (RFC 1123).
+fn host(text: &str) -> Result<String, Wrong> {
+    let text = text.trim();
+    let fits = |c: char| c.is_ascii_alphanumeric() || c == '-';
+    let edge = text.starts_with('-') || text.ends_with('-');
+    if text.is_empty() || text.len() > 40 || edge || !text.chars().all(fits) {
+        let right = "write from 1 to 40 letters, digits and hyphens, such as \"north-rack\"";
+        return Err(Wrong::value(text, "not a name for a machine", right));
+    }
+    Ok(text.to_lowercase())
 }
 
 /// Most racks that a kiosk can name.

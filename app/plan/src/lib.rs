@@ -1,10 +1,12 @@
-//! Reads what an owner and a coach write: the gym's TOML files and plans in CSV.
+//! Reads what an owner and a coach write: the gym's TOML files and plans in CSV, XLSX and ODS.
 //!
 //! Every fault is told at once, with file, row, column, what was read and what would be right.
 //! Refuses: half-taken files, guesses, clocks, the file system (text comes in as a parameter).
 #![forbid(unsafe_code)]
 
 mod bar_file;
+mod blank;
+mod bounds;
 mod cells;
 mod check;
 mod coach_file;
@@ -21,21 +23,24 @@ mod nearest;
 mod pattern_file;
 mod plan_faults;
 mod plan_row;
+mod plan_time;
 mod plates_file;
 mod programme_file;
 mod quantity;
 mod rack_file;
 mod rule_file;
+mod sheets;
 mod shift;
-mod split_file;
 mod toml_doc;
 mod toml_entry;
 mod weighed_file;
 mod wording;
+mod workbook;
 
 pub mod fields;
 
-pub use check::{check, check_all};
+pub use blank::{blank_csv, blank_xlsx};
+pub use check::{PLAN_ENDINGS, check, check_all};
 pub use coach_file::coach_plan;
 pub use fault::{Column, Fault, Weight};
 pub use gym_file::{gym, gym_noted};

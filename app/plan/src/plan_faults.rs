@@ -1,11 +1,12 @@
 //! The faults of one plan, gathered while its rows are read. Refuses: to stop at the first.
-use crate::fault::{Column, Fault, Wrong};
+use crate::fault::{Column, Fault, Weight, Wrong};
 
 /// What is wrong so far.
 #[derive(Debug)]
 pub(crate) struct PlanFaults<'f> {
     file: &'f str,
-    faults: Vec<Fault>,
+    sheet: (usize, Option<String>),
+    faults: Vec<(usize, Fault)>,
 }
 
 impl<'f> PlanFaults<'f> {
@@ -13,31 +14,69 @@ impl<'f> PlanFaults<'f> {
     pub(crate) const fn of(file: &'f str) -> Self {
         Self {
             file,
+            sheet: (0, None),
             faults: Vec::new(),
         }
     }
 
+    /// From here on faults are of the sheet with this number.
+    pub(crate) fn turn_to(&mut self, number: usize, sheet: Option<&str>) {
+        self.sheet = (number, sheet.map(str::to_owned));
+    }
+
     /// Tells a fault of a row, or of its cell at an index from 0 under a header.
     pub(crate) fn wrong(&mut self, row: usize, cell: Option<(usize, &str)>, wrong: Wrong) {
+        let in_sheet = self.sheet.1.is_some();
+        let name = |at: usize, header: &str| match header {
+            "" => in_sheet.then(|| letters(at)),
+            header => Some(header.to_owned()),
+        };
         let column = cell.map(|(at, header)| Column {
             number: at + 1,
-            name: (!header.is_empty()).then(|| header.to_owned()),
+            name: name(at, header),
         });
-        self.faults.push(Fault {
+        self.push(Fault {
             row: Some(row),
             column,
             ..Fault::whole(self.file, wrong)
         });
     }
 
-    /// Tells a fault of the plan as a whole.
-    pub(crate) fn whole(&mut self, wrong: Wrong) {
-        self.faults.push(Fault::whole(self.file, wrong));
+    /// Tells something odd of the sheet of now.
+    pub(crate) fn odd(&mut self, wrong: Wrong) {
+        self.push(Fault {
+            weight: Weight::Odd,
+            ..Fault::whole(self.file, wrong)
+        });
     }
 
-    /// All of them, by row and column.
-    pub(crate) fn close(mut self) -> Vec<Fault> {
-        self.faults.sort_by_key(Fault::place);
-        self.faults
+    fn push(&mut self, fault: Fault) {
+        let (number, sheet) = self.sheet.clone();
+        self.faults.push((number, Fault { sheet, ..fault }));
     }
+
+    /// Tells a fault of the plan as a whole.
+    pub(crate) fn whole(&mut self, wrong: Wrong) {
+        self.push(Fault::whole(self.file, wrong));
+    }
+
+    /// All of them, by sheet, row and column.
+    pub(crate) fn close(mut self) -> Vec<Fault> {
+        self.faults
+            .sort_by_key(|(number, fault)| (*number, fault.place()));
+        self.faults.into_iter().map(|(_, fault)| fault).collect()
+    }
+}
+
+/// What a spreadsheet calls the column at an index from 0: A, Z, AA.
+pub(crate) fn letters(at: usize) -> String {
+    let mut name = Vec::new();
+    let mut left = at + 1;
+    while left > 0 {
+        left -= 1;
+        name.push(b'A' + u8::try_from(left % 26).expect("below 26"));
+        left /= 26;
+    }
+    name.reverse();
+    String::from_utf8(name).expect("letters")
 }

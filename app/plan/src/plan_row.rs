@@ -2,16 +2,18 @@
 //!
 //! Refuses: lifters, lifts and patterns that the gym does not have; percentages of a best that
 //! nobody recorded; loads under the lightest bar.
-use crate::cells::SheetRow;
-use crate::columns::Columns;
+use crate::cells::{CellKind, SheetRow};
+use crate::columns::{ColumnUnit, Columns};
 use crate::date::date;
 use crate::fault::{Wrong, quote};
 use crate::fields::{COLUMNS, Need};
 use crate::known::Known;
 use crate::lifter_file::loads;
 use crate::plan_faults::PlanFaults;
+use crate::plan_time::rest_of_time;
 use crate::quantity::{mass, percent, rest_s, whole};
 use crate::wording::words;
+use domain::decimal;
 use domain::prescription::LoadWish;
 use domain::{Gym, Lifter, Mass, MassUnit, Prescription};
 use std::borrow::Cow;
@@ -100,6 +102,12 @@ struct Reading<'r, 'f> {
 }
 
 impl Reading<'_, '_> {
+    /// What the cell of a column is.
+    fn kind(&self, key: &str) -> CellKind {
+        let at = self.columns.place(key);
+        at.map_or(CellKind::Text, |at| self.row.kind(at))
+    }
+
     /// Reads the cell of a column; `None` when it is empty or cannot be read, which is told.
     fn cell<T>(&mut self, key: &str, read: impl FnOnce(&str) -> Result<T, Wrong>) -> Option<T> {
         let at = self.columns.place(key)?;
@@ -125,7 +133,7 @@ impl Reading<'_, '_> {
     /// makes them do. Its other cells would only be told for what they are not.
     fn slipped(&mut self) -> bool {
         let cells = &self.row.cells;
-        if self.columns.separator() == ','
+        if self.columns.separator() == Some(',')
             && let Some(at) = self.columns.place("load")
             && let (Some(front), Some(back)) = (cells.get(at), cells.get(at + 1))
             && digits(front.trim())
@@ -145,7 +153,10 @@ impl Reading<'_, '_> {
         let Some((at, cell)) = cells.iter().enumerate().find(beyond) else {
             return false;
         };
-        let right = "put each cell that holds the separator within quotes, or delete this one";
+        let right = match self.columns.separator() {
+            Some(_) => "put each cell that holds the separator within quotes, or delete this one",
+            None => "give the column a header, or delete this cell",
+        };
         self.wrong(at, Wrong::value(cell.trim(), "under no header", right));
         true
     }
@@ -172,6 +183,31 @@ pub(crate) fn load(text: &str) -> Result<LoadWish, Wrong> {
     }
 }
 
+/// A load's text with the unit that its cell leaves out: a spreadsheet keeps "80 %" as the
+/// number 0.8, which is no load of anything; else the header's unit holds for bare numbers.
+fn with_unit(text: &str, kind: CellKind, unit: Option<ColumnUnit>) -> Cow<'_, str> {
+    let bare = !text.is_empty()
+        && text
+            .bytes()
+            .all(|b| b.is_ascii_digit() || matches!(b, b'.' | b','));
+    let share = (kind == CellKind::Number)
+        .then(|| decimal::read(text, SHARE_SCALE, SHARE_MOST).ok())
+        .flatten();
+    match (share, unit) {
+        (Some(share), None | Some(ColumnUnit("%"))) if share > 0 => Cow::Owned(format!(
+            "{} %",
+            decimal::write_rounded(share, SHARE_SCALE / 100, 2)
+        )),
+        (_, Some(ColumnUnit(unit))) if bare => Cow::Owned(format!("{text} {unit}")),
+        _ => Cow::Borrowed(text),
+    }
+}
+
+/// Hundredths of a percent in a whole.
+const SHARE_SCALE: i64 = 10_000;
+/// The largest share, 150 %, as a spreadsheet's number.
+const SHARE_MOST: i64 = 15_000;
+
 /// Reads one row; `None` when it has a fault, which is told.
 pub(crate) fn read(
     row: &SheetRow<'_>,
@@ -196,7 +232,9 @@ pub(crate) fn read(
     let lift = reading.cell("lift", |text| against.lifts.find(text));
     let sets = reading.cell("sets", |text| whole(text, &(1..=20)));
     let reps = reading.cell("reps", |text| whole(text, &(1..=50)));
+    let (kind, unit) = (reading.kind("load"), columns.unit());
     let load = reading.cell("load", |text| {
+        let text = &*with_unit(text, kind, unit);
         let load = load(text)?;
         if let (Some(lifter), Some(lift)) = (&lifter, &lift) {
             against.judge(text, load, lifter, lift)?;
@@ -204,7 +242,11 @@ pub(crate) fn read(
         Ok(load)
     });
     let ladder = reading.cell("ladder", |text| against.patterns.find(text));
-    let rest_s = reading.cell("rest", rest_s);
+    let kind = reading.kind("rest");
+    let rest_s = reading.cell("rest", |text| match kind {
+        CellKind::Time => rest_of_time(text),
+        CellKind::Text | CellKind::Number => rest_s(text),
+    });
     let note = reading.cell("note", |text| {
         let line: Vec<_> = text.split_whitespace().collect();
         words(&line.join(" "), NOTE_MAX)

@@ -91,6 +91,7 @@ impl<'s> Doc<'s> {
         let before = self.text.get(start..at.start).unwrap_or_default();
         self.faults.push(Fault {
             file: self.file.to_owned(),
+            sheet: None,
             row: Some(row),
             column: Some(Column {
                 number: before.chars().count() + 1,

@@ -2,7 +2,7 @@
 //!
 //! Refuses: cells that a spreadsheet would run as a formula.
 use crate::moment::written;
-use crate::stream::{Sink, Stop};
+use crate::stream::Stop;
 use csv::{QuoteStyle, Terminator, Writer, WriterBuilder};
 use journal::{RecordReader, SetRow};
 use std::borrow::Cow;
@@ -29,12 +29,12 @@ const COLUMNS: [&str; 16] = [
 ];
 
 /// Writes the heading and all sets.
-pub(crate) fn write(record: Option<&RecordReader>, sink: &mut Sink) -> Result<(), Stop> {
+pub(crate) fn write(record: Option<&RecordReader>, sink: &mut impl io::Write) -> Result<(), Stop> {
     let mut csv = WriterBuilder::new()
         .terminator(Terminator::CRLF)
         .quote_style(QuoteStyle::NonNumeric)
         .from_writer(sink);
-    csv.write_record(COLUMNS).map_err(|_| Stop::Gone)?;
+    csv.write_record(COLUMNS).map_err(gone)?;
     if let Some(record) = record {
         let mut outcome = Ok(());
         record.each_set(|set| {
@@ -45,9 +45,14 @@ pub(crate) fn write(record: Option<&RecordReader>, sink: &mut Sink) -> Result<()
                 ControlFlow::Break(())
             }
         })?;
-        outcome.map_err(|_| Stop::Gone)?;
+        outcome.map_err(gone)?;
     }
     Ok(csv.flush()?)
+}
+
+/// The csv crate's one error here is the writer's.
+fn gone(error: csv::Error) -> Stop {
+    Stop::Gone(error.into())
 }
 
 fn write_set(csv: &mut Writer<impl io::Write>, set: &SetRow) -> csv::Result<()> {

@@ -1,6 +1,7 @@
-//! Stands before every route: method, length, host; and puts the security headers on.
+//! Stands before every route: method, length, host, origin; and puts the security headers on.
 //!
-//! Refuses: everything but GET and HEAD, and hosts that only a foreign page can have named.
+//! Refuses: methods that an address does not have, hosts that only a foreign page can have named,
+//! and whatever a page of another site asks for.
 use crate::problem::Problem;
 use axum::extract::Request;
 use axum::http::{HeaderName, HeaderValue, Method, StatusCode, header};
@@ -11,11 +12,20 @@ use std::net::{Ipv4Addr, Ipv6Addr};
 /// The longest path and query that is read, bytes.
 const URI_BYTES: usize = 1_024;
 
-const HEADERS: [(HeaderName, &str); 6] = [
+/// The other end of a connection.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Peer(pub std::net::IpAddr);
+
+const HEADERS: [(HeaderName, &str); 8] = [
     (
         header::CONTENT_SECURITY_POLICY,
-        "default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'; \
-         frame-ancestors 'none'",
+        "default-src 'none'; style-src 'self'; script-src 'self'; connect-src 'self'; \
+         base-uri 'none'; form-action 'self'; frame-ancestors 'none'",
+    ),
+    (header::X_FRAME_OPTIONS, "DENY"),
+    (
+        HeaderName::from_static("permissions-policy"),
+        "camera=(), geolocation=(), microphone=(), payment=(), usb=()",
     ),
     (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
     (header::REFERRER_POLICY, "no-referrer"),
@@ -43,12 +53,20 @@ pub(crate) async fn guard(request: Request, next: Next) -> Response {
     response
 }
 
+/// The methods of an address.
+fn methods(path: &str) -> &'static str {
+    match path {
+        "/sign-in" => "GET, HEAD, POST",
+        "/sign-out" => "POST",
+        _ => "GET, HEAD",
+    }
+}
+
 fn check(request: &Request) -> Result<(), Problem> {
-    if !matches!(*request.method(), Method::GET | Method::HEAD) {
-        return Err(Problem::new(
-            StatusCode::METHOD_NOT_ALLOWED,
-            "this server only shows; use GET or HEAD",
-        ));
+    let methods = methods(request.uri().path());
+    let method = request.method().as_str();
+    if !methods.split(", ").any(|known| known == method) {
+        return Err(Problem::method(methods));
     }
     let length = request
         .uri()
@@ -72,13 +90,41 @@ fn check(request: &Request) -> Result<(), Problem> {
         .uri()
         .authority()
         .is_none_or(|named| is_near(named.as_str()));
-    if named && host.to_str().is_ok_and(is_near) {
-        Ok(())
-    } else {
-        Err(Problem::new(
+    if !named || !host.to_str().is_ok_and(is_near) {
+        return Err(Problem::new(
             StatusCode::MISDIRECTED_REQUEST,
             "this server answers to its IP address, to localhost and to names in .local",
-        ))
+        ));
+    }
+    if is_foreign(request, host) {
+        return Err(Problem::new(
+            StatusCode::FORBIDDEN,
+            "a page of another site may not ask for this",
+        ));
+    }
+    Ok(())
+}
+
+/// Whether another site's page asks. Following a link to here is no such thing; what changes
+/// something must prove that a page of here asks (Fetch Metadata, and the Fetch Standard's
+/// Origin).
+fn is_foreign(request: &Request, host: &HeaderValue) -> bool {
+    let header = |name: &str| request.headers().get(name).map(HeaderValue::as_bytes);
+    let (site, mode) = (header("sec-fetch-site"), header("sec-fetch-mode"));
+    let changes = *request.method() == Method::POST;
+    let far = site.is_some_and(|site| site != b"same-origin" && site != b"none");
+    if far && (changes || mode != Some(b"navigate")) {
+        return true;
+    }
+    match header("origin") {
+        Some(origin) => {
+            let rest = origin
+                .strip_prefix(b"http://")
+                .or_else(|| origin.strip_prefix(b"https://"));
+            rest.is_none_or(|rest| !rest.eq_ignore_ascii_case(host.as_bytes()))
+        }
+        // Browsers send one of the two with every form.
+        None => changes && site.is_none(),
     }
 }
 

@@ -2,10 +2,10 @@
 //!
 //! Refuses: floats; loads are texts with their unit, and whole nanograms.
 use crate::moment::written;
-use crate::stream::{Sink, Stop};
+use crate::stream::Stop;
 use journal::{RecordReader, SetRow};
 use serde::Serialize;
-use std::io::Write as _;
+use std::io;
 use std::ops::ControlFlow;
 
 /// Raised when a reader of the former form would be misled.
@@ -74,7 +74,7 @@ impl<'a> SetJson<'a> {
 }
 
 /// Writes all sets, one a line.
-pub(crate) fn write(record: Option<&RecordReader>, sink: &mut Sink) -> Result<(), Stop> {
+pub(crate) fn write(record: Option<&RecordReader>, sink: &mut impl io::Write) -> Result<(), Stop> {
     let upto = record.map_or(Ok(0), RecordReader::upto)?;
     write!(sink, r#"{{"version":{VERSION},"upto":{upto},"sets":["#)?;
     let mut before = "\n";

@@ -1,18 +1,47 @@
-//! Shows the record to the gym's own network: a page of sessions, CSV and JSON downloads.
+//! Shows the gym's record to its own network: the coach's pages, a lifter's own record, the floor
+//! board, downloads.
 //!
-//! Refuses: writing anything, names from outside the local network, telling its insides.
+//! Refuses: writing anything, names from outside the local network, whoever has no right, telling
+//! its insides.
 #![forbid(unsafe_code)]
 
+mod access;
+mod attempts;
+mod board;
+mod chart;
+mod code;
 mod csv_file;
+mod database_file;
+mod desk;
+mod doors;
+mod export;
+mod found;
+mod front;
 mod guard;
+mod html;
 mod json_file;
+mod lifter_page;
 mod moment;
 mod page;
 mod problem;
+mod qr;
 mod routes;
 mod serve;
+mod sessions;
 mod stall;
 mod stream;
+mod tls;
+mod token;
 
-pub use routes::router;
+pub use board::{Board, BoardRack, BoardTurn};
+pub use code::{CODE_FILE, CodeError, is_code, kept_code, remove_code, set_code};
+pub use desk::Desk;
+pub use export::{ExportError, write_csv, write_json};
+pub use found::{Announced, announce};
+pub use guard::Peer;
+pub use qr::{Qr, qr};
+pub use routes::{Places, router};
 pub use serve::{ShareError, bind, serve};
+pub use sessions::LINK_MS;
+pub use tls::{Identity, TlsError, identity};
+pub use tokio_rustls::TlsAcceptor;

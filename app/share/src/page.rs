@@ -1,15 +1,18 @@
-//! The page of sessions: latest day first, by lifter, lift and set. Plain HTML, no script.
+//! The coach's pages of everybody: sessions, latest day first, and the plan against what was
+//! done. Plain HTML, no script.
 //!
 //! Refuses: names as markup; every text is escaped by the template.
+use crate::html::{Nav, address, foot, head, put, write_sets};
+use crate::lifter_page::{PLAN_ROWS, plan_table};
 use crate::stream::{Sink, Stop};
-use chrono::NaiveDate;
-use journal::{RecordReader, SetRow};
-use maud::{DOCTYPE, Markup, PreEscaped, html};
-use std::io::{self, Write as _};
-use std::ops::ControlFlow;
+use chrono::{Days, NaiveDate};
+use journal::{LifterSum, RecordReader};
+use maud::{Markup, html};
 
 /// Training days on one page.
 const DAYS: u32 = 30;
+/// Days of plan on one page.
+const PLAN_DAYS: u64 = 28;
 
 /// Writes the page of the days before `before`, or of the latest.
 pub(crate) fn write(
@@ -22,10 +25,15 @@ pub(crate) fn write(
     let days = record.map_or(Ok(Vec::new()), |record| {
         record.days(before.as_deref(), DAYS + 1)
     })?;
-    put(sink, &head())?;
+    let lifters = record.map_or(Ok(Vec::new()), RecordReader::lifters)?;
+    put(sink, &head("Sessions", Nav::Coach))?;
+    put(sink, &downloads())?;
+    put(sink, &people(&lifters))?;
     let shown = days.len().min(DAYS as usize);
     match (record, days.first(), days[..shown].last()) {
-        (Some(record), Some(last), Some(first)) => write_days(record, first, last, sink)?,
+        (Some(record), Some(last), Some(first)) => {
+            write_sets(|visit| record.each_set_of_days(first, last, visit), sink)?;
+        }
         _ if before.is_some() => put(
             sink,
             &html! { p { "No sets were recorded before that day." } },
@@ -33,118 +41,80 @@ pub(crate) fn write(
         _ => put(sink, &html! { p { "No sets have been recorded yet." } })?,
     }
     let older = days.get(shown).and(days[..shown].last());
-    Ok(put(
+    put(
         sink,
-        &foot(before.is_some(), older.map(String::as_str)),
-    )?)
+        &further("/coach", before.is_some(), older.map(String::as_str)),
+    )?;
+    Ok(put(sink, &foot())?)
 }
 
-/// Writes lift by lift; no more than one lift's sets are held.
-fn write_days(record: &RecordReader, first: &str, last: &str, sink: &mut Sink) -> Result<(), Stop> {
-    let mut lift: Vec<SetRow> = Vec::new();
-    let mut shown = None;
-    let mut outcome = Ok(());
-    record.each_set_of_days(first, last, |set| {
-        if lift
-            .last()
-            .is_some_and(|former| former.lift_no != set.lift_no)
-        {
-            outcome = put(sink, &lift_table(&lift, &mut shown));
-            lift.clear();
+/// Writes the plan of the four weeks before `before`, or of the latest four that are planned.
+pub(crate) fn write_plan(
+    record: Option<&RecordReader>,
+    before: Option<NaiveDate>,
+    sink: &mut Sink,
+) -> Result<(), Stop> {
+    put(sink, &head("Plan and done", Nav::Coach))?;
+    let last = match (before, record) {
+        (Some(day), _) => day.checked_sub_days(Days::new(1)),
+        (None, Some(record)) => {
+            let latest = record.planned(("0000-01-01", "9999-12-31"), None, 1)?;
+            latest.first().and_then(|row| row.date.parse().ok())
         }
-        lift.push(set);
-        if outcome.is_ok() {
-            ControlFlow::Continue(())
-        } else {
-            ControlFlow::Break(())
-        }
-    })?;
-    outcome?;
-    Ok(put(sink, &lift_table(&lift, &mut shown))?)
+        (None, None) => None,
+    };
+    let (Some(record), Some(last)) = (record, last) else {
+        put(sink, &html! { p { "No plan is kept." } })?;
+        return Ok(put(sink, &foot())?);
+    };
+    let first = last
+        .checked_sub_days(Days::new(PLAN_DAYS - 1))
+        .unwrap_or(last);
+    let days = (first.to_string(), last.to_string());
+    let rows = record.planned((&days.0, &days.1), None, PLAN_ROWS)?;
+    put(sink, &plan_table(&rows, true))?;
+    let older = record.planned(
+        ("0000-01-01", &first.pred_opt().unwrap_or(first).to_string()),
+        None,
+        1,
+    )?;
+    let older = older.first().map(|_| days.0.as_str());
+    put(sink, &further("/coach/plan", before.is_some(), older))?;
+    Ok(put(sink, &foot())?)
 }
 
-fn put(sink: &mut Sink, markup: &Markup) -> io::Result<()> {
-    sink.write_all(markup.0.as_bytes())
-}
-
-fn head() -> Markup {
+fn downloads() -> Markup {
     html! {
-        (DOCTYPE)
-        (PreEscaped("<html lang=\"en\">"))
-        head {
-            meta charset="utf-8";
-            meta name="viewport" content="width=device-width, initial-scale=1";
-            title { "Sessions" }
-            link rel="stylesheet" href="/style.css";
-        }
-        (PreEscaped("<body>\n<main>\n"))
-        h1 { "Sessions" }
         nav aria-label="Downloads" {
-            "All sets: " a href="/record.csv" { "CSV" } " " a href="/record.json" { "JSON" }
+            "All sets: "
+            a href="/record.csv" { "CSV" } " "
+            a href="/record.json" { "JSON" } " "
+            a href="/journal.sqlite" { "Database" }
         }
     }
 }
 
-fn foot(later: bool, older: Option<&str>) -> Markup {
+fn people(lifters: &[LifterSum]) -> Markup {
     html! {
-        @if later || older.is_some() {
-            nav aria-label="Pages" {
-                @if later { a href="/" { "Latest sessions" } " " }
-                @if let Some(day) = older {
-                    a href={ "/?before=" (day) } { "Older sessions" }
+        @if !lifters.is_empty() {
+            nav aria-label="Lifters" class="people" {
+                @for one in lifters {
+                    a href=(address("/coach/lifter", &one.lifter)) { (one.lifter) } " "
                 }
             }
         }
-        (PreEscaped("</main>\n</body>\n</html>\n"))
     }
 }
 
-/// One lift, under the headings of its day and lifter where `shown`, the former ones, differ.
-fn lift_table(lift: &[SetRow], shown: &mut Option<(String, String)>) -> Markup {
-    let Some(set) = lift.first() else {
-        return html! {};
-    };
-    let (day, lifter) = match shown {
-        Some((day, lifter)) => (*day != set.date, *day != set.date || *lifter != set.lifter),
-        None => (true, true),
-    };
-    *shown = Some((set.date.clone(), set.lifter.clone()));
+fn further(path: &str, later: bool, older: Option<&str>) -> Markup {
     html! {
-        @if day { h2 { time datetime=(set.date) { (long_day(&set.date)) } } }
-        @if lifter { h3 { (set.lifter) } }
-        table {
-            caption { (set.lift) " " span { (set.rack) } }
-            thead { tr {
-                th scope="col" { "Set" }
-                th scope="col" { "Load" }
-                th scope="col" { "Reps" }
-                th scope="col" { "Back" }
-            } }
-            tbody { @for set in lift { (row(set)) } }
-        }
-        "\n"
-    }
-}
-
-fn row(set: &SetRow) -> Markup {
-    let off_plan = set.reps != set.planned_reps;
-    html! {
-        tr {
-            th scope="row" { (set.kind) }
-            td { (set.load.words(set.unit)) }
-            td { (set.reps) @if off_plan { " of " (set.planned_reps) } }
-            td { @match set.back_moved_at {
-                None => "kept",
-                Some(rep) => { "moved at rep " (rep) },
-            } }
+        @if later || older.is_some() {
+            nav aria-label="Further" {
+                @if later { a href=(path) { "Latest" } " " }
+                @if let Some(day) = older {
+                    a href={ (path) "?before=" (day) } { "Older" }
+                }
+            }
         }
     }
-}
-
-/// "Monday 2 March 2026"; a day that the calendar does not have stays as it is.
-fn long_day(date: &str) -> String {
-    date.parse::<NaiveDate>().map_or_else(
-        |_| date.to_owned(),
-        |day| day.format("%A %-d %B %Y").to_string(),
-    )
 }

@@ -10,6 +10,10 @@ use serde::Serialize;
 pub(crate) struct Problem {
     pub(crate) status: StatusCode,
     pub(crate) detail: &'static str,
+    /// Seconds after which it may be tried again.
+    wait_s: Option<u64>,
+    /// The methods that there are.
+    allow: Option<&'static str>,
 }
 
 /// The body. The type "about:blank" says that the title is the status's own phrase.
@@ -23,7 +27,32 @@ struct Details {
 
 impl Problem {
     pub(crate) const fn new(status: StatusCode, detail: &'static str) -> Self {
-        Self { status, detail }
+        Self {
+            status,
+            detail,
+            wait_s: None,
+            allow: None,
+        }
+    }
+
+    /// Too many wrong codes.
+    pub(crate) const fn wait(seconds: u64) -> Self {
+        let mut problem = Self::new(
+            StatusCode::TOO_MANY_REQUESTS,
+            "too many wrong codes; wait, and ask the owner for the code",
+        );
+        problem.wait_s = Some(seconds);
+        problem
+    }
+
+    /// Another method than those of the address.
+    pub(crate) const fn method(allow: &'static str) -> Self {
+        let mut problem = Self::new(
+            StatusCode::METHOD_NOT_ALLOWED,
+            "this address does not take that method; Allow says which it takes",
+        );
+        problem.allow = Some(allow);
+        problem
     }
 }
 
@@ -42,11 +71,15 @@ impl IntoResponse for Problem {
             header::CONTENT_TYPE,
             HeaderValue::from_static("application/problem+json"),
         );
-        if self.status == StatusCode::METHOD_NOT_ALLOWED {
-            headers.insert(header::ALLOW, HeaderValue::from_static("GET, HEAD"));
+        if let Some(allow) = self.allow {
+            headers.insert(header::ALLOW, HeaderValue::from_static(allow));
         }
-        if self.status == StatusCode::SERVICE_UNAVAILABLE {
-            headers.insert(header::RETRY_AFTER, HeaderValue::from_static("5"));
+        let wait_s = match self.status {
+            StatusCode::SERVICE_UNAVAILABLE => Some(5),
+            _ => self.wait_s,
+        };
+        if let Some(seconds) = wait_s {
+            headers.insert(header::RETRY_AFTER, HeaderValue::from(seconds));
         }
         response
     }

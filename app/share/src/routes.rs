@@ -1,77 +1,226 @@
-//! The addresses that are answered.
+//! The addresses that are answered; `openapi.json` tells the same to programs.
 //!
-//! Refuses: all others, with a 404 that says which there are.
+//! Refuses: all others, with a 404 that says which there are; the record to whoever has no right
+//! to it.
+use crate::access;
+use crate::board::Seats;
+use crate::desk::Desk;
 use crate::guard::guard;
+use crate::html::Nav;
 use crate::problem::Problem;
 use crate::stream::Source;
-use crate::{csv_file, json_file, page};
+use crate::{csv_file, database_file, doors, front, json_file, lifter_page, page};
 use axum::body::Body;
-use axum::extract::{RawQuery, State};
-use axum::http::{StatusCode, header};
-use axum::response::IntoResponse;
-use axum::routing::get;
+use axum::extract::{Path, RawQuery, State};
+use axum::http::{HeaderMap, StatusCode, header};
+use axum::response::{IntoResponse, Redirect, Response};
+use axum::routing::{get, post};
 use axum::{Router, middleware};
 use chrono::NaiveDate;
 use std::path::PathBuf;
 
-/// Everything that is shown of the record at `record`, which need not exist yet. Each answer
-/// opens it anew, reads one moment of it, and writes nothing.
-///
-/// - `/`: sessions, latest first, a month of training days at a time (`?before=2026-03-31`).
-/// - `/record.csv`: every set, RFC 4180.
-/// - `/record.json`: every set, by `schema/record.schema.json`.
-pub fn router(record: PathBuf) -> Router {
-    Router::new()
-        .route("/", get(sessions))
-        .route("/style.css", get(style))
-        .route("/record.csv", get(csv))
-        .route("/record.json", get(json))
-        .fallback(nothing_here)
-        .with_state(Source::new(record))
-        .layer(middleware::from_fn(guard))
+/// The files that are shown; each is only read.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Places {
+    /// The record, which need not exist yet.
+    pub record: PathBuf,
+    /// The journal.
+    pub journal: PathBuf,
 }
 
-const HTML: &str = "text/html; charset=utf-8";
+/// What every handler has.
+#[derive(Debug, Clone)]
+pub(crate) struct App {
+    pub(crate) source: Source,
+    pub(crate) desk: Desk,
+    pub(crate) seats: Seats,
+    /// Whether cookies may only travel under TLS.
+    pub(crate) secure: bool,
+}
+
+/// Everything that is shown. Each answer opens the record anew, reads one moment of it, and
+/// writes nothing. `secure` says that the router is served under TLS.
+///
+/// - `/`, `/sign-in`, `/board`, `/board/live`, `/openapi.json`: for anybody.
+/// - `/coach`, `/coach/plan`, `/coach/lifter/NAME`, `/record.csv`, `/record.json`,
+///   `/journal.sqlite`: for a coach who has signed in.
+/// - `/mine/TOKEN`: for the lifter whose link it is, once.
+pub fn router(places: Places, desk: Desk, secure: bool) -> Router {
+    let app = App {
+        source: Source::new(places),
+        desk,
+        seats: Seats::new(),
+        secure,
+    };
+    Router::new()
+        .route("/", get(async || page_of(front::front())))
+        .route("/style.css", get(async || answer(CSS, Body::from(STYLE))))
+        .route(
+            "/board.css",
+            get(async || answer(CSS, Body::from(BOARD_CSS))),
+        )
+        .route("/board.js", get(async || answer(JS, Body::from(BOARD_JS))))
+        .route(
+            "/openapi.json",
+            get(async || answer(JSON, Body::from(OPENAPI))),
+        )
+        .route("/board", get(async || page_of(front::board())))
+        .route("/board/live", get(live))
+        .route("/sign-in", get(doors::sign_in_page).post(doors::sign_in))
+        .route("/sign-out", post(doors::sign_out))
+        .route("/coach", get(sessions))
+        .route("/coach/plan", get(plan))
+        .route("/coach/lifter/{name}", get(lifter))
+        .route("/record.csv", get(csv))
+        .route("/record.json", get(json))
+        .route("/journal.sqlite", get(database))
+        .route("/mine/{token}", get(doors::mine))
+        .fallback(nothing_here)
+        .with_state(app)
+        .layer(middleware::from_fn(guard))
+        .layer(middleware::from_fn(access::log))
+}
+
+pub(crate) const HTML: &str = "text/html; charset=utf-8";
 const CSS: &str = "text/css; charset=utf-8";
+const JS: &str = "text/javascript; charset=utf-8";
 // Both parameters are RFC 4180's.
 const CSV: &str = "text/csv; charset=utf-8; header=present";
 const JSON: &str = "application/json";
+const SQLITE: &str = "application/vnd.sqlite3";
+const EVENTS: &str = "text/event-stream";
+
+const STYLE: &str = include_str!("style.css");
+const BOARD_CSS: &str = include_str!("board.css");
+const BOARD_JS: &str = include_str!("board.js");
+const OPENAPI: &str = include_str!("openapi.json");
+
+/// The way to the form for whoever is no coach; `None` lets a coach in.
+fn form_instead(app: &App, headers: &HeaderMap) -> Option<Response> {
+    let to_form = || Redirect::to("/sign-in").into_response();
+    (!doors::is_coach(app, headers)).then(to_form)
+}
+
+/// Lets a coach in, and refuses anybody else: a program does not want a form.
+fn coach_or_refusal(app: &App, headers: &HeaderMap) -> Result<(), Problem> {
+    if doors::is_coach(app, headers) {
+        Ok(())
+    } else {
+        Err(Problem::new(
+            StatusCode::UNAUTHORIZED,
+            "sign in at /sign-in with the coach's code first",
+        ))
+    }
+}
 
 async fn sessions(
-    State(source): State<Source>,
+    State(app): State<App>,
+    headers: HeaderMap,
     RawQuery(query): RawQuery,
+) -> Result<Response, Response> {
+    if let Some(form) = form_instead(&app, &headers) {
+        return Ok(form);
+    }
+    let before = before(query.as_deref()).map_err(IntoResponse::into_response)?;
+    stream_page(&app, move |record, sink| page::write(record, before, sink)).await
+}
+
+async fn plan(
+    State(app): State<App>,
+    headers: HeaderMap,
+    RawQuery(query): RawQuery,
+) -> Result<Response, Response> {
+    if let Some(form) = form_instead(&app, &headers) {
+        return Ok(form);
+    }
+    let before = before(query.as_deref()).map_err(IntoResponse::into_response)?;
+    stream_page(&app, move |record, sink| {
+        page::write_plan(record, before, sink)
+    })
+    .await
+}
+
+async fn lifter(
+    State(app): State<App>,
+    headers: HeaderMap,
+    name: Result<Path<String>, axum::extract::rejection::PathRejection>,
+) -> Result<Response, Response> {
+    if let Some(form) = form_instead(&app, &headers) {
+        return Ok(form);
+    }
+    let Ok(Path(name)) = name else {
+        let problem = Problem::new(
+            StatusCode::BAD_REQUEST,
+            "the name in the address is no text",
+        );
+        return Err(problem.into_response());
+    };
+    stream_page(&app, move |record, sink| {
+        lifter_page::write(record, &name, Nav::Coach, sink)
+    })
+    .await
+}
+
+/// A page that is written while it is read.
+pub(crate) async fn stream_page(
+    app: &App,
+    write: impl FnOnce(
+        Option<&journal::RecordReader>,
+        &mut crate::stream::Sink,
+    ) -> Result<(), crate::stream::Stop>
+    + Send
+    + 'static,
+) -> Result<Response, Response> {
+    match app.source.stream(write).await {
+        Ok(body) => Ok(answer(HTML, body).into_response()),
+        Err(problem) => Err(problem.into_response()),
+    }
+}
+
+async fn csv(State(app): State<App>, headers: HeaderMap) -> Result<impl IntoResponse, Problem> {
+    coach_or_refusal(&app, &headers)?;
+    let body = app.source.stream(csv_file::write).await?;
+    Ok(download("pinladder-record.csv", CSV, body))
+}
+
+async fn json(State(app): State<App>, headers: HeaderMap) -> Result<impl IntoResponse, Problem> {
+    coach_or_refusal(&app, &headers)?;
+    let body = app.source.stream(json_file::write).await?;
+    Ok(download("pinladder-record.json", JSON, body))
+}
+
+async fn database(
+    State(app): State<App>,
+    headers: HeaderMap,
 ) -> Result<impl IntoResponse, Problem> {
-    let before = before(query.as_deref())?;
-    let body = source
-        .stream(move |record, sink| page::write(record, before, sink))
-        .await?;
-    Ok(answer(HTML, body))
+    coach_or_refusal(&app, &headers)?;
+    let body = app.source.stream_database(database_file::write).await?;
+    Ok(download("pinladder-journal.sqlite", SQLITE, body))
 }
 
-async fn style() -> impl IntoResponse {
-    answer(CSS, Body::from(include_str!("style.css")))
-}
-
-async fn csv(State(source): State<Source>) -> Result<impl IntoResponse, Problem> {
-    let body = source.stream(csv_file::write).await?;
-    let name = "attachment; filename=\"pinladder-record.csv\"";
-    Ok(([(header::CONTENT_DISPOSITION, name)], answer(CSV, body)))
-}
-
-async fn json(State(source): State<Source>) -> Result<impl IntoResponse, Problem> {
-    let body = source.stream(json_file::write).await?;
-    Ok(answer(JSON, body))
+async fn live(State(app): State<App>) -> Result<impl IntoResponse, Problem> {
+    let body = app.seats.follow(app.desk.board())?;
+    Ok(answer(EVENTS, body))
 }
 
 async fn nothing_here() -> Problem {
     Problem::new(
         StatusCode::NOT_FOUND,
-        "there are /, /record.csv and /record.json here",
+        "nothing is here; /openapi.json says what there is",
     )
+}
+
+pub(crate) fn page_of(page: maud::Markup) -> impl IntoResponse {
+    answer(HTML, Body::from(page.into_string()))
 }
 
 fn answer(kind: &'static str, body: Body) -> impl IntoResponse {
     ([(header::CONTENT_TYPE, kind)], body)
+}
+
+fn download(name: &str, kind: &'static str, body: Body) -> impl IntoResponse {
+    let name = format!("attachment; filename=\"{name}\"");
+    ([(header::CONTENT_DISPOSITION, name)], answer(kind, body))
 }
 
 /// The day of `before=` in a query; other parts are of no account.
@@ -80,10 +229,10 @@ fn before(query: Option<&str>) -> Result<Option<NaiveDate>, Problem> {
     let Some(day) = parts.find_map(|part| part.strip_prefix("before=")) else {
         return Ok(None);
     };
-    day.parse().map(Some).map_err(|_| {
-        Problem::new(
-            StatusCode::BAD_REQUEST,
-            "before must be a day such as 2026-03-31",
-        )
-    })
+    let is_day = day.len() == 10 && day.bytes().all(|b| b.is_ascii_digit() || b == b'-');
+    let day = day.parse().ok().filter(|_| is_day);
+    day.map(Some).ok_or(Problem::new(
+        StatusCode::BAD_REQUEST,
+        "before must be a day such as 2026-03-31",
+    ))
 }

@@ -1,8 +1,9 @@
 //! Takes connections and answers them with a router, within limits of time and number.
 //!
 //! Refuses: slow headers, stalled readers, endless connections, more of them than a kiosk bears.
+use crate::guard::Peer;
 use crate::stall::Impatient;
-use axum::Router;
+use axum::{Extension, Router};
 use hyper::server::conn::http1;
 use hyper_util::rt::{TokioIo, TokioTimer};
 use hyper_util::service::TowerToHyperService;
@@ -12,10 +13,12 @@ use std::pin::pin;
 use std::sync::Arc;
 use std::time::Duration;
 use thiserror::Error;
+use tokio::io::{AsyncRead, AsyncWrite};
 use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::{Semaphore, watch};
 use tokio::task::JoinSet;
 use tokio::time::{sleep, timeout};
+use tokio_rustls::TlsAcceptor;
 
 /// Connections at once; more wait to be taken.
 const CONNECTIONS: usize = 64;
@@ -79,13 +82,15 @@ pub async fn bind(at: SocketAddr) -> Result<TcpListener, ShareError> {
 }
 
 /// Answers connections of `listener` with `router` until `shutdown` is done; answers under way
-/// then have a moment to end. Runs on any tokio runtime with time and network.
+/// then have a moment to end. With `tls`, only under it. Runs on any tokio runtime with time and
+/// network.
 ///
 /// # Errors
 /// When the listener itself fails for good. A single connection that fails ends alone.
 pub async fn serve(
     listener: TcpListener,
     router: Router,
+    tls: Option<TlsAcceptor>,
     shutdown: impl Future<Output = ()>,
 ) -> io::Result<()> {
     let seats = Arc::new(Semaphore::new(CONNECTIONS));
@@ -106,7 +111,8 @@ pub async fn serve(
             }
             (seat, taken) = taken => match taken {
                 Ok((stream, from)) => {
-                    let connection = answer(stream, router.clone(), ending.clone());
+                    let router = router.clone().layer(Extension(Peer(from.ip())));
+                    let connection = welcome(stream, router, tls.clone(), ending.clone());
                     connections.spawn(async move {
                         if let Err(error) = connection.await {
                             tracing::debug!(%from, error, "a connection ended early");
@@ -139,12 +145,30 @@ fn is_passing(error: &io::Error) -> bool {
     )
 }
 
-async fn answer(
+type Ended = Result<(), Box<dyn std::error::Error + Send + Sync>>;
+
+/// Shakes hands where there is TLS, and answers.
+async fn welcome(
     stream: TcpStream,
     router: Router,
-    mut ending: watch::Receiver<()>,
-) -> Result<(), Box<dyn std::error::Error + Send + Sync>> {
+    tls: Option<TlsAcceptor>,
+    ending: watch::Receiver<()>,
+) -> Ended {
     stream.set_nodelay(true)?;
+    match tls {
+        None => answer(stream, router, ending).await,
+        Some(tls) => {
+            let stream = timeout(HEAD, tls.accept(stream)).await??;
+            answer(stream, router, ending).await
+        }
+    }
+}
+
+async fn answer(
+    stream: impl AsyncRead + AsyncWrite + Unpin + Send + 'static,
+    router: Router,
+    mut ending: watch::Receiver<()>,
+) -> Ended {
     let stream = TokioIo::new(Impatient::new(stream, STALL));
     let connection = http1::Builder::new()
         .timer(TokioTimer::new())

@@ -3,12 +3,13 @@
 //!
 //! Refuses: more readers at once than a kiosk can bear, and passing off a broken answer as whole.
 use crate::problem::Problem;
+use crate::routes::Places;
 use axum::body::{Body, Bytes};
 use axum::http::StatusCode;
 use futures_core::Stream;
 use journal::{RecordError, RecordReader};
 use std::io;
-use std::path::PathBuf;
+use std::path::Path;
 use std::pin::Pin;
 use std::sync::Arc;
 use std::task::{Context, Poll, ready};
@@ -23,23 +24,30 @@ const READERS: usize = 8;
 const PIECE: usize = 32 * 1_024;
 /// Pieces read ahead of the network.
 const AHEAD: usize = 2;
+/// How many may have the database copied at once.
+const COPIES: usize = 1;
 /// How long the first piece may take.
 const FIRST: Duration = Duration::from_secs(10);
+/// How long the first piece of a copy may take.
+const FIRST_OF_COPY: Duration = Duration::from_secs(120);
 
 /// Where the record lies, and who may read it now.
 #[derive(Debug, Clone)]
 pub(crate) struct Source {
-    record: PathBuf,
+    places: Places,
     seats: Arc<Semaphore>,
+    copies: Arc<Semaphore>,
 }
 
 /// Why no more is written.
 #[derive(Debug)]
 pub(crate) enum Stop {
-    /// Who asked has gone.
-    Gone,
+    /// Who asked has gone, or the place that is written to.
+    Gone(io::Error),
     /// The record cannot be read.
     Record(RecordError),
+    /// No copy of the journal could be made or read.
+    Copy(io::Error),
 }
 
 impl From<RecordError> for Stop {
@@ -49,17 +57,18 @@ impl From<RecordError> for Stop {
 }
 
 impl From<io::Error> for Stop {
-    /// A [`Sink`] has no other error.
-    fn from(_: io::Error) -> Self {
-        Self::Gone
+    /// A writer has no other error.
+    fn from(error: io::Error) -> Self {
+        Self::Gone(error)
     }
 }
 
 impl Source {
-    pub(crate) fn new(record: PathBuf) -> Self {
+    pub(crate) fn new(places: Places) -> Self {
         Self {
-            record,
+            places,
             seats: Arc::new(Semaphore::new(READERS)),
+            copies: Arc::new(Semaphore::new(COPIES)),
         }
     }
 
@@ -69,45 +78,74 @@ impl Source {
         &self,
         write: impl FnOnce(Option<&RecordReader>, &mut Sink) -> Result<(), Stop> + Send + 'static,
     ) -> Result<Body, Problem> {
-        let seat = Arc::clone(&self.seats).try_acquire_owned().map_err(|_| {
-            Problem::new(
-                StatusCode::SERVICE_UNAVAILABLE,
-                "too many are reading at once; try again in a moment",
-            )
-        })?;
-        let record = self.record.clone();
-        let (sender, mut pieces) = mpsc::channel(AHEAD);
-        let worker = spawn_blocking(move || {
-            let mut sink = Sink {
-                piece: Vec::with_capacity(PIECE),
-                sender,
-            };
-            let outcome = RecordReader::open(&record)
-                .map_err(Stop::from)
-                .and_then(|reader| write(reader.as_ref(), &mut sink))
-                .and_then(|()| Ok(sink.send()?));
-            if let Err(Stop::Record(error)) = outcome {
+        let record = self.places.record.clone();
+        pieces(&self.seats, FIRST, move |sink| {
+            let reader = RecordReader::open(&record)?;
+            write(reader.as_ref(), sink)
+        })
+        .await
+    }
+
+    /// As [`Source::stream`], for what is read of the journal's file.
+    pub(crate) async fn stream_database(
+        &self,
+        write: impl FnOnce(&Path, &mut Sink) -> Result<(), Stop> + Send + 'static,
+    ) -> Result<Body, Problem> {
+        let journal = self.places.journal.clone();
+        pieces(&self.copies, FIRST_OF_COPY, move |sink| {
+            write(&journal, sink)
+        })
+        .await
+    }
+}
+
+/// Runs `write` on a thread of its own, while there is a seat, and hands on what it writes.
+async fn pieces(
+    seats: &Arc<Semaphore>,
+    first: Duration,
+    write: impl FnOnce(&mut Sink) -> Result<(), Stop> + Send + 'static,
+) -> Result<Body, Problem> {
+    let seat = Arc::clone(seats).try_acquire_owned().map_err(|_| {
+        Problem::new(
+            StatusCode::SERVICE_UNAVAILABLE,
+            "too many are reading at once; try again in a moment",
+        )
+    })?;
+    let (sender, mut pieces) = mpsc::channel(AHEAD);
+    let worker = spawn_blocking(move || {
+        let mut sink = Sink {
+            piece: Vec::with_capacity(PIECE),
+            sender,
+        };
+        let outcome = write(&mut sink).and_then(|()| Ok(sink.send()?));
+        match outcome {
+            Ok(()) | Err(Stop::Gone(_)) => {}
+            Err(Stop::Record(error)) => {
                 tracing::error!(%error, "the record cannot be shown");
                 sink.fail();
             }
-            drop(seat);
-        });
-        let unreadable = Problem::new(
-            StatusCode::INTERNAL_SERVER_ERROR,
-            "the record cannot be read; the kiosk's log says why",
-        );
-        match timeout(FIRST, pieces.recv()).await {
-            Ok(Some(Ok(first))) => Ok(Body::from_stream(Pieces {
-                first: Some(first),
-                rest: pieces,
-                worker,
-            })),
-            Ok(Some(Err(_)) | None) => Err(unreadable),
-            Err(_) => Err(Problem::new(
-                StatusCode::SERVICE_UNAVAILABLE,
-                "the record is slow to read just now; try again in a moment",
-            )),
+            Err(Stop::Copy(error)) => {
+                tracing::error!(%error, "the database cannot be copied");
+                sink.fail();
+            }
         }
+        drop(seat);
+    });
+    let unreadable = Problem::new(
+        StatusCode::INTERNAL_SERVER_ERROR,
+        "the record cannot be read; the kiosk's log says why",
+    );
+    match timeout(first, pieces.recv()).await {
+        Ok(Some(Ok(first))) => Ok(Body::from_stream(Pieces {
+            first: Some(first),
+            rest: pieces,
+            worker,
+        })),
+        Ok(Some(Err(_)) | None) => Err(unreadable),
+        Err(_) => Err(Problem::new(
+            StatusCode::SERVICE_UNAVAILABLE,
+            "the record is slow to read just now; try again in a moment",
+        )),
     }
 }
 

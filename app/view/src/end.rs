@@ -4,8 +4,6 @@ use crate::drawings;
 use crate::next::{Next, next};
 use crate::rest::last_words;
 use crate::scene::Scene;
-use crate::single::{SingleFace, single_face};
-use crate::split::{SplitFace, split_face};
 use crate::stage::last_touched;
 use crate::words;
 use domain::event::Hold;
@@ -25,12 +23,21 @@ pub struct End {
     pub sum: String,
     /// What is due the next time; `None` when nothing follows from this lift.
     pub next: Option<Next>,
-    /// Estimates of the single; `None` where the equations mean nothing.
-    pub single: Option<SingleFace>,
-    /// Advice to split the deadlift, or to go back to it; `None` when there is nothing to do.
-    pub split: Option<SplitFace>,
     /// The main button: "next lifter".
     pub main: String,
+    /// The link to the lifter's own record; `None` when the page is off or the link was used.
+    pub link: Option<Link>,
+}
+
+/// A link that opens the lifter's own record once, as a QR code (ISO/IEC 18004).
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Link {
+    /// "your record on your phone, for ten minutes".
+    pub words: String,
+    /// Modules on a side, without the quiet zone of four modules that belongs around it.
+    pub size: usize,
+    /// Row by row from the top left: whether a module is dark; `size * size` of them.
+    pub dark: Vec<bool>,
 }
 
 /// One rung as done.
@@ -76,13 +83,13 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
         rows,
         sum: sum(run, &passed),
         next: next(scene, run),
-        single: single_face(scene.lift(&sheet.lift), run),
-        split: scene.split(run).map(|split| split_face(&split, sheet.unit)),
         main: match (scene.first_before(run), later) {
             (Some(next), _) => format!("next: {}", next.sheet.lifter),
             (None, Some(entry)) => format!("next: {}", entry.lift),
             (None, None) => "next lifter".into(),
         },
+        // Whoever shares the page puts it there; nothing of the state says that it is on.
+        link: None,
     }
 }
 

@@ -63,7 +63,8 @@ const THEN_MAX: usize = 5;
 
 /// The floor of now: at each rack the bar that most lifters share comes first; a second bar of
 /// one rack is shown where no other rack needs the place.
-pub(crate) fn floor(scene: &Scene<'_>) -> Floor {
+#[must_use]
+pub fn floor(scene: &Scene<'_>) -> Floor {
     let mut open: Vec<Station> = stations(scene.state, scene.date).into_iter().collect();
     open.retain(|station| scene.run_first(station).is_some());
     open.sort_by_key(|station| usize::MAX - lifters(scene, station));

@@ -6,13 +6,13 @@
 
 pub mod bar;
 pub mod choose;
+pub mod desk;
 pub mod draw;
 pub mod drawings;
 pub mod end;
 pub mod entry;
 pub mod floor;
 pub mod frame;
-pub mod meet;
 pub mod next;
 pub mod next_doc;
 pub mod rest;
@@ -21,8 +21,6 @@ pub mod settle;
 pub mod setup;
 pub mod sheet;
 pub mod sheet_text;
-pub mod single;
-pub mod split;
 pub mod stage;
 pub mod stop;
 pub mod tap;

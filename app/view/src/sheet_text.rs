@@ -1,5 +1,4 @@
 //! The day sheet in plain text, for a terminal or a printer. Refuses: more than 100 columns.
-use crate::split;
 use crate::words;
 use chrono::NaiveDate;
 use domain::day::DayEntry;
@@ -47,9 +46,6 @@ fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
         let words = format!("{} (last on {last})", next.sentence(sheet.unit));
         line(text, "due", &words);
     }
-    if let Some(split) = entry.split.as_ref().filter(|split| split::is_told(split)) {
-        line(text, "advice", &split::sentence(split, sheet.unit));
-    }
     line(
         text,
         "rack",
@@ -68,15 +64,12 @@ fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
             line(text, "pins", &words);
         }
         None if sheet.is_from_pins() => line(text, "pins", "not set: see below"),
-        None => line(text, "start", &words::start(sheet)),
+        None => line(text, "start", "from the floor"),
     }
     if sheet.overlap.is_some() {
         line(text, "overlap", &words::overlap(sheet));
     }
-    // Grips are those of pulls.
-    if sheet.hooks.is_none() {
-        line(text, "grip", words::grip(sheet.grip));
-    }
+    line(text, "grip", words::grip(sheet.grip));
     ladder(text, sheet);
     let warnings: Vec<String> = sheet
         .warnings

@@ -35,7 +35,6 @@ fn sheet(unit: MassUnit, warnings: Vec<Warning>) -> LiftSheet {
             spacing: Length::from_nm(76_200_000),
             holes: 20,
         }),
-        hooks: None,
         overlap: Some(Overlap {
             partner: "halting deadlift".into(),
             length: Length::mm(96),

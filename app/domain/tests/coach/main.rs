@@ -13,5 +13,4 @@ mod recorded;
 mod seasons;
 mod settle;
 mod single;
-mod split;
 mod steel;

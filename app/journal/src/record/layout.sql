@@ -78,3 +78,18 @@ CREATE TABLE sets (
     at_ms         INTEGER NOT NULL
 ) STRICT;
 CREATE INDEX sets_by_session ON sets (date DESC, lifter, lift_no, seq);
+CREATE INDEX sets_by_lifter ON sets (lifter, lift, date);
+
+-- The coach's plan as it stands.
+CREATE TABLE planned (
+    id      INTEGER PRIMARY KEY,
+    date    TEXT    NOT NULL, -- ISO 8601
+    lifter  TEXT    NOT NULL,
+    lift    TEXT    NOT NULL,
+    sets    INTEGER NOT NULL,
+    reps    INTEGER NOT NULL,
+    load_ng INTEGER,          -- NULL where a share of a best is asked
+    share   INTEGER,          -- hundredths of a percent of the best
+    note    TEXT    NOT NULL
+) STRICT;
+CREATE INDEX planned_by_day ON planned (date, lifter);

@@ -2,8 +2,9 @@
 //!
 //! Refuses: events about lifts that do not stand; they change nothing.
 use domain::next::{Decided, Verdict};
+use domain::prescription::LoadWish;
 use domain::sheet::RungKind;
-use domain::{Event, Fact, Hold, LiftNo, LiftSheet, MassUnit};
+use domain::{Event, Fact, Hold, LiftNo, LiftSheet, MassUnit, Prescription};
 use rusqlite::{Connection, OptionalExtension as _, params};
 
 type Done = rusqlite::Result<()>;
@@ -11,7 +12,8 @@ type Done = rusqlite::Result<()>;
 /// Applies one event.
 pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
     match &event.fact {
-        Fact::FileTaken { .. } | Fact::PlanTaken { .. } | Fact::RotationPlanned { .. } => Ok(()),
+        Fact::FileTaken { .. } | Fact::RotationPlanned { .. } => Ok(()),
+        Fact::PlanTaken { rows, .. } => take_plan(tables, rows),
         Fact::LiftBegun { no, sheet } => begin(tables, *no, sheet, event.at.0),
         Fact::SetDone {
             no,
@@ -47,7 +49,16 @@ pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
 
 /// Takes everything out.
 pub(super) fn clear(tables: &Connection) -> Done {
-    for table in ["lifts", "rungs", "entries", "sets", "settled", "next_times"] {
+    let tables_of = [
+        "lifts",
+        "rungs",
+        "entries",
+        "sets",
+        "settled",
+        "next_times",
+        "planned",
+    ];
+    for table in tables_of {
         tables.execute(&format!("DELETE FROM {table}"), [])?;
     }
     Ok(())
@@ -55,6 +66,40 @@ pub(super) fn clear(tables: &Connection) -> Done {
 
 fn run(tables: &Connection, sql: &str, params: impl rusqlite::Params) -> rusqlite::Result<usize> {
     tables.prepare_cached(sql)?.execute(params)
+}
+
+/// For each lifter and day that a plan names, it replaces what stood.
+fn take_plan(tables: &Connection, rows: &[Prescription]) -> Done {
+    let day = |row: &Prescription| row.date.format("%Y-%m-%d").to_string();
+    for row in rows {
+        run(
+            tables,
+            "DELETE FROM planned WHERE date = ?1 AND lifter = ?2",
+            params![day(row), row.lifter],
+        )?;
+    }
+    for row in rows {
+        let (load, share) = match row.load {
+            LoadWish::Mass(load) => (Some(load.ng()), None),
+            LoadWish::OfBest(share) => (None, Some(share)),
+        };
+        run(
+            tables,
+            "INSERT INTO planned (date, lifter, lift, sets, reps, load_ng, share, note) \
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
+            params![
+                day(row),
+                row.lifter,
+                row.lift,
+                row.sets,
+                row.reps,
+                load,
+                share,
+                row.note
+            ],
+        )?;
+    }
+    Ok(())
 }
 
 fn begin(tables: &Connection, no: LiftNo, sheet: &LiftSheet, at_ms: i64) -> Done {

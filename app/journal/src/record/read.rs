@@ -54,7 +54,7 @@ impl SetRow {
 /// The record opened for reading. It shows what stood when it was opened.
 #[derive(Debug)]
 pub struct RecordReader {
-    file: Connection,
+    pub(super) file: Connection,
     path: PathBuf,
 }
 
@@ -160,6 +160,23 @@ impl RecordReader {
         )
     }
 
+    /// Hands each set of `lifter` to `visit`: latest day first, then in the order of entry, until
+    /// it breaks off.
+    ///
+    /// # Errors
+    /// [`RecordError`] when the file cannot be read.
+    pub fn each_set_of_lifter(
+        &self,
+        lifter: &str,
+        visit: impl FnMut(SetRow) -> ControlFlow<()>,
+    ) -> Result<(), RecordError> {
+        self.each(
+            "WHERE lifter = ?1 ORDER BY date DESC, lift_no, seq",
+            &[&lifter],
+            visit,
+        )
+    }
+
     fn each(
         &self,
         which: &str,
@@ -180,7 +197,7 @@ impl RecordReader {
         Ok(())
     }
 
-    fn failed(&self, source: rusqlite::Error) -> RecordError {
+    pub(super) fn failed(&self, source: rusqlite::Error) -> RecordError {
         RecordError::File {
             path: self.path.clone(),
             source,

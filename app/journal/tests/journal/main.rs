@@ -1,4 +1,5 @@
 //! Tests of the journal as its users see it.
+mod copies;
 mod faults;
 mod invented;
 mod invented_next;

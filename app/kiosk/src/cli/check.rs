@@ -36,7 +36,7 @@ pub(super) fn check(
 
 /// The gym that plans and lifters are held against when the command line names none: the data
 /// folder's, else the demo gym.
-fn gym_of(folder: &Folder) -> Result<Option<Gym>, KioskError> {
+pub(super) fn gym_of(folder: &Folder) -> Result<Option<Gym>, KioskError> {
     let find = |name: &str| -> Result<String, KioskError> {
         let demo = DEMO
             .iter()

@@ -1,11 +1,13 @@
-//! `pinladder journal verify` and `rebuild`. Refuses: rewriting an event.
+//! `pinladder journal verify`, `rebuild`, `backup` and `restore`. Refuses: rewriting an event.
 use super::say;
+use crate::clock::{Clock as _, SystemClock};
 use crate::error::KioskError;
 use crate::folder::Folder;
 use chrono::DateTime;
 use domain::{Moment, State};
 use journal::{FileOutcome, Rebuilt, Report};
 use std::io::Write;
+use std::path::Path;
 
 pub(super) fn verify(folder: &Folder, out: &mut dyn Write) -> Result<bool, KioskError> {
     let mut state = State::default();
@@ -58,5 +60,43 @@ pub(super) fn rebuild(folder: &Folder, out: &mut dyn Write) -> Result<bool, Kios
         };
         say(out, &format!("{name}: {words}\n"));
     }
+    Ok(true)
+}
+
+/// Copies the journal into `place`, proven, and keeps so many copies there.
+pub(super) fn backup(
+    folder: &Folder,
+    place: &Path,
+    keep: usize,
+    out: &mut dyn Write,
+) -> Result<bool, KioskError> {
+    let stamp = SystemClock.local().format("%Y-%m-%dT%H%M%S").to_string();
+    let copied = journal::backup(folder.path(), place, &stamp, keep)?;
+    let events = copied.report.events;
+    say(
+        out,
+        &format!("copied {events} events to {}\n", copied.path.display()),
+    );
+    for old in &copied.removed {
+        say(out, &format!("deleted {}, beyond {keep}\n", old.display()));
+    }
+    Ok(true)
+}
+
+/// Proves a copy, and puts it in the place of the journal; what stood before is kept.
+pub(super) fn restore(
+    folder: &Folder,
+    file: &Path,
+    out: &mut dyn Write,
+) -> Result<bool, KioskError> {
+    let stamp = SystemClock.local().format("%Y-%m-%dT%H%M%S").to_string();
+    let mut state = State::default();
+    let apply = |_, event: &domain::Event| state.apply(event);
+    let restored = journal::restore(file, folder.path(), &stamp, apply)?;
+    say(out, &proof(&restored.report, &state));
+    if let Some(aside) = &restored.aside {
+        say(out, &format!("the journal before is {}\n", aside.display()));
+    }
+    say(out, "restored\n");
     Ok(true)
 }

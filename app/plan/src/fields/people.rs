@@ -43,12 +43,6 @@ pub const LIFTER: Table = Table {
             "heights above the floor in the shoes they lift in",
         ),
         may(
-            "hooks",
-            "none written",
-            "{ \"squat\" = \"hole 14\" }",
-            "hole of the hooks by lift, for lifts that start from hooks, 1 to 500",
-        ),
-        may(
             "stature",
             "not measured",
             "\"1756 mm\"",
@@ -129,7 +123,7 @@ pub const KIOSK: Table = Table {
             "address",
             "\"127.0.0.1\", this machine alone",
             "\"192.168.1.20\"",
-            "the address that the page is served on",
+            "the address that the page is served on: that of one interface",
         ),
         may(
             "port",
@@ -139,15 +133,57 @@ pub const KIOSK: Table = Table {
         ),
         may(
             "share",
-            "true",
             "false",
+            "true",
             "whether the page is served at all",
+        ),
+        may(
+            "tls",
+            "false",
+            "true",
+            "whether the page is served under TLS, and only so",
+        ),
+        may(
+            "certificate",
+            "one made on the device, whose fingerprint the kiosk shows",
+            "\"/etc/pinladder/gym.pem\"",
+            "the owner's certificate with its chain, a whole path to a PEM file",
+        ),
+        may(
+            "key",
+            "the one made with it",
+            "\"/etc/pinladder/gym.key\"",
+            "the certificate's private key, a whole path to a PEM file",
+        ),
+        may(
+            "name",
+            "\"pinladder\"",
+            "\"north-rack\"",
+            "the name by which the page is found: north-rack.local",
         ),
         may(
             "racks",
             "all of the gym's",
             "[\"river rack\"]",
             "names of the racks shown on this kiosk",
+        ),
+        may(
+            "backup",
+            "no copies",
+            "\"/media/second-disk/pinladder\"",
+            "the folder for the nightly copy of the journal, a whole path",
+        ),
+        may(
+            "backups",
+            "14",
+            "30",
+            "how many copies are kept there, 1 to 400",
+        ),
+        may(
+            "stick",
+            "sticks are not looked at",
+            "\"/media/pinladder\"",
+            "the folder where sticks appear, a whole path",
         ),
     ],
 };

@@ -3,27 +3,96 @@ use axum::Router;
 use axum::body::{Body, to_bytes};
 use axum::http::{Request, Response};
 use chrono::NaiveDate;
+use domain::Prescription;
 use domain::lift::Grip;
+use domain::prescription::LoadWish;
 use domain::sheet::{BarSheet, RungKind};
 use domain::{Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, Rung};
 use journal::{Journal, Record};
-use std::path::PathBuf;
+use share::{Desk, Places};
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use std::sync::atomic::{AtomicU64, Ordering};
 use tempfile::TempDir;
 use tower::ServiceExt as _;
+
+/// The coach's code of every gym here.
+pub(crate) const CODE: &str = "flat-backs-only";
 
 pub(crate) struct Gym {
     folder: TempDir,
     events: Vec<Event>,
     lifts: u32,
+    clock: Arc<AtomicU64>,
+    desk: Desk,
 }
 
 impl Gym {
     pub(crate) fn new() -> Self {
+        let folder = tempfile::tempdir().expect("a folder");
+        let clock = Arc::new(AtomicU64::new(1_000));
+        let read = Arc::clone(&clock);
+        let desk = Desk::new(folder.path(), move || read.load(Ordering::SeqCst));
         Self {
-            folder: tempfile::tempdir().expect("a folder"),
+            folder,
             events: Vec::new(),
             lifts: 0,
+            clock,
+            desk,
         }
+    }
+
+    /// A plan of one row.
+    pub(crate) fn planned(
+        mut self,
+        lifter: &str,
+        lift: &str,
+        date: NaiveDate,
+        load: LoadWish,
+    ) -> Self {
+        let row = Prescription {
+            date,
+            lifter: lifter.to_owned(),
+            lift: lift.to_owned(),
+            sets: 1,
+            reps: 5,
+            load,
+            ladder: None,
+            rest_s: None,
+            note: "slow & <steady>".to_owned(),
+        };
+        let name = "plan.csv".to_owned();
+        let rows = vec![row];
+        self.push(Fact::PlanTaken { name, rows });
+        self
+    }
+
+    fn push(&mut self, fact: Fact) {
+        let minutes = i64::try_from(self.events.len()).expect("few");
+        let at = Moment(1_772_442_000_000 + minutes * 60_000);
+        self.events.push(Event { at, fact });
+    }
+
+    pub(crate) fn folder(&self) -> &Path {
+        self.folder.path()
+    }
+
+    pub(crate) fn desk(&self) -> &Desk {
+        &self.desk
+    }
+
+    pub(crate) fn wait_ms(&self, ms: u64) {
+        self.clock.fetch_add(ms, Ordering::SeqCst);
+    }
+
+    /// Sets the code and signs in: the cookie.
+    pub(crate) async fn coach(&self) -> String {
+        if share::kept_code(self.folder()).expect("reads").is_none() {
+            share::set_code(self.folder(), CODE).expect("sets");
+        }
+        let response = sign_in(self.router(), CODE).await;
+        assert_eq!(response.status(), 303);
+        cookie(&response)
     }
 
     /// One lift: a warm-up of 60 kg and a work set of `load`, then the sets that were done.
@@ -46,9 +115,7 @@ impl Gym {
             hold: *hold,
         }));
         for fact in facts {
-            let minutes = i64::try_from(self.events.len()).expect("few");
-            let at = Moment(1_772_442_000_000 + minutes * 60_000);
-            self.events.push(Event { at, fact });
+            self.push(fact);
         }
         self
     }
@@ -68,10 +135,21 @@ impl Gym {
     }
 
     pub(crate) fn router(&self) -> Router {
-        share::router(self.record())
+        let places = Places {
+            record: self.record(),
+            journal: self.folder.path().join("journal.sqlite"),
+        };
+        share::router(places, self.desk.clone(), false)
     }
 
+    /// What a coach gets.
     pub(crate) async fn get(&self, target: &str) -> Response<Body> {
+        let cookie = self.coach().await;
+        ask_with(self.router(), "GET", target, &[("cookie", &cookie)]).await
+    }
+
+    /// What anybody gets.
+    pub(crate) async fn open(&self, target: &str) -> Response<Body> {
         ask(self.router(), "GET", target).await
     }
 
@@ -81,13 +159,45 @@ impl Gym {
 }
 
 pub(crate) async fn ask(router: Router, method: &str, target: &str) -> Response<Body> {
-    let request = Request::builder()
+    ask_with(router, method, target, &[]).await
+}
+
+pub(crate) async fn ask_with(
+    router: Router,
+    method: &str,
+    target: &str,
+    headers: &[(&str, &str)],
+) -> Response<Body> {
+    let mut request = Request::builder()
         .method(method)
         .uri(target)
-        .header("host", "192.168.1.20:8080")
-        .body(Body::empty())
+        .header("host", HOST);
+    for (name, value) in headers {
+        request = request.header(*name, *value);
+    }
+    let request = request.body(Body::empty()).expect("a request");
+    router.oneshot(request).await.expect("cannot fail")
+}
+
+pub(crate) const HOST: &str = "192.168.1.20:8080";
+
+/// Posts the form as a browser does.
+pub(crate) async fn sign_in(router: Router, code: &str) -> Response<Body> {
+    let request = Request::builder()
+        .method("POST")
+        .uri("/sign-in")
+        .header("host", HOST)
+        .header("origin", format!("http://{HOST}"))
+        .header("content-type", "application/x-www-form-urlencoded")
+        .body(Body::from(format!("code={code}")))
         .expect("a request");
     router.oneshot(request).await.expect("cannot fail")
+}
+
+/// The cookie that an answer sets, without its attributes.
+pub(crate) fn cookie(response: &Response<Body>) -> String {
+    let set = response.headers()["set-cookie"].to_str().expect("text");
+    set.split(';').next().expect("a pair").to_owned()
 }
 
 pub(crate) async fn text(response: Response<Body>) -> String {
@@ -136,7 +246,6 @@ fn sheet(lifter: &str, unit: MassUnit, lift: &str, date: NaiveDate, load: Mass) 
             sleeve: Length::mm(415),
         },
         pins: None,
-        hooks: None,
         overlap: None,
         grip: Grip::DoubleOverhand,
         rungs: vec![warm_up, work],

@@ -1,5 +1,5 @@
 //! What is refused, and how it is said.
-use crate::gym::{Gym, ask, text, two_days};
+use crate::gym::{Gym, ask, ask_with, text, two_days};
 use axum::body::Body;
 use axum::http::{Request, Response};
 use serde_json::Value;
@@ -29,7 +29,7 @@ fn assert_secure(response: &Response<Body>) {
     let header = |name| response.headers()[name].to_str().expect("text");
     let policy = header("content-security-policy");
     assert!(
-        policy.starts_with("default-src 'none'; style-src 'self';"),
+        policy.starts_with("default-src 'none'; style-src 'self'; script-src 'self';"),
         "{policy}"
     );
     assert!(!policy.contains("unsafe"));
@@ -40,8 +40,16 @@ fn assert_secure(response: &Response<Body>) {
 
 #[tokio::test]
 async fn every_answer_has_the_security_headers() {
-    for target in ["/", "/style.css", "/record.csv", "/record.json"] {
-        let response = two_days().get(target).await;
+    let gym = two_days();
+    for target in [
+        "/",
+        "/style.css",
+        "/coach",
+        "/record.csv",
+        "/record.json",
+        "/board",
+    ] {
+        let response = gym.get(target).await;
         assert_eq!(response.status(), 200);
         assert_secure(&response);
     }
@@ -52,14 +60,14 @@ async fn other_addresses() {
     let gym = two_days();
     for target in [
         "/record",
-        "/journal.sqlite",
-        "/../journal.sqlite",
+        "/kiosk.toml",
+        "/../coach-code",
         "//",
         "/%2e%2e/x",
         "/style.css/",
     ] {
         let detail = problem(gym.get(target).await, 404).await;
-        assert_eq!(detail, "there are /, /record.csv and /record.json here");
+        assert_eq!(detail, "nothing is here; /openapi.json says what there is");
     }
 }
 
@@ -79,10 +87,12 @@ async fn other_methods() {
 
 #[tokio::test]
 async fn head_is_get_without_a_body() {
-    for target in ["/", "/record.csv", "/record.json", "/style.css"] {
-        let gym = two_days();
+    let gym = two_days();
+    let cookie = gym.coach().await;
+    let headers = [("cookie", cookie.as_str())];
+    for target in ["/", "/coach", "/record.csv", "/record.json", "/style.css"] {
         let got = gym.get(target).await;
-        let head = ask(gym.router(), "HEAD", target).await;
+        let head = ask_with(gym.router(), "HEAD", target, &headers).await;
         assert_eq!(head.status(), 200);
         assert_eq!(
             head.headers()["content-type"],
@@ -127,17 +137,26 @@ async fn long_addresses_and_odd_days() {
     let long = format!("/?before={}", "2".repeat(1_100));
     problem(gym.get(&long).await, 414).await;
     for day in ["", "yesterday", "2026-13-01", "2026-02-30", "%00", "1;DROP"] {
-        let detail = problem(gym.get(&format!("/?before={day}")).await, 400).await;
+        let detail = problem(gym.get(&format!("/coach?before={day}")).await, 400).await;
         assert_eq!(detail, "before must be a day such as 2026-03-31");
     }
-    assert_eq!(gym.get("/?other=1&before=2026-03-05").await.status(), 200);
+    assert_eq!(
+        gym.get("/coach?other=1&before=2026-03-05").await.status(),
+        200
+    );
 }
 
 #[tokio::test]
 async fn a_record_that_cannot_be_read_tells_nothing_of_itself() {
     let gym = Gym::new();
     fs::write(gym.record(), "no database at all\n".repeat(300)).expect("writes");
-    for target in ["/", "/record.csv", "/record.json"] {
+    for target in [
+        "/coach",
+        "/coach/plan",
+        "/coach/lifter/Ada",
+        "/record.csv",
+        "/record.json",
+    ] {
         let detail = problem(gym.get(target).await, 500).await;
         assert_eq!(
             detail,

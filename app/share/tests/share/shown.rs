@@ -10,7 +10,7 @@ fn readable(page: &str) -> String {
 
 #[tokio::test]
 async fn the_page_has_the_latest_day_first_by_lifter() {
-    let response = two_days().get("/").await;
+    let response = two_days().get("/coach").await;
     assert_eq!(response.status(), 200);
     assert_eq!(
         response.headers()["content-type"],
@@ -40,7 +40,7 @@ async fn json_has_an_object_a_set() {
 
 #[tokio::test]
 async fn names_are_never_markup() {
-    let page = hostile().text("/").await;
+    let page = hostile().text("/coach").await;
     assert!(!page.contains("<script"), "{page}");
     assert!(page.contains("&lt;script&gt;alert(1)&lt;/script&gt;"));
     assert!(page.contains("@a&quot; onload=&quot;b"));
@@ -116,7 +116,7 @@ async fn json_keeps_to_its_schema_and_the_schema_is_strict() {
 async fn without_a_record_each_says_so() {
     for gym in [Gym::new(), Gym::new().recorded()] {
         assert!(
-            gym.text("/")
+            gym.text("/coach")
                 .await
                 .contains("<p>No sets have been recorded yet.</p>")
         );
@@ -145,18 +145,16 @@ async fn older_sessions_are_a_page_further() {
     }
     let gym = gym.recorded();
     let days = |page: &str| page.matches("<h2>").count();
-    let latest = gym.text("/").await;
+    let latest = gym.text("/coach").await;
     assert_eq!(days(&latest), 30);
     assert!(latest.contains("133 kg") && latest.contains("104 kg") && !latest.contains("103 kg"));
-    assert!(latest.contains("<a href=\"/?before=2026-03-05\">Older sessions</a>"));
-    assert!(!latest.contains("Latest sessions"));
-    let older = gym.text("/?before=2026-03-05").await;
+    assert!(latest.contains("<a href=\"/coach?before=2026-03-05\">Older</a>"));
+    assert!(!latest.contains(">Latest<"));
+    let older = gym.text("/coach?before=2026-03-05").await;
     assert_eq!(days(&older), 4);
     assert!(older.contains("103 kg") && older.contains("100 kg") && !older.contains("104 kg"));
-    assert!(
-        older.contains("<a href=\"/\">Latest sessions</a>") && !older.contains("Older sessions")
-    );
-    let none = gym.text("/?before=2020-01-01").await;
+    assert!(older.contains("<a href=\"/coach\">Latest</a>") && !older.contains(">Older<"));
+    let none = gym.text("/coach?before=2020-01-01").await;
     assert!(none.contains("No sets were recorded before that day."));
 }
 
@@ -164,13 +162,26 @@ async fn older_sessions_are_a_page_further() {
 #[tokio::test]
 async fn the_page_needs_its_style_alone() {
     let gym = two_days();
-    let page = gym.text("/").await;
+    let page = gym.text("/coach").await;
     let sources: Vec<_> = page
         .split("href=\"")
         .skip(1)
         .map(|rest| rest.split('"').next().expect("a reference"))
         .collect();
-    assert_eq!(sources, ["/style.css", "/record.csv", "/record.json"]);
+    assert_eq!(
+        sources,
+        [
+            "/style.css",
+            "/coach",
+            "/coach/plan",
+            "/board",
+            "/record.csv",
+            "/record.json",
+            "/journal.sqlite",
+            "/coach/lifter/Ada",
+            "/coach/lifter/Bo",
+        ]
+    );
     assert!(!page.contains("src=") && !page.contains("style=") && !page.contains("http"));
     for source in sources {
         assert_eq!(gym.get(source).await.status(), 200, "{source}");

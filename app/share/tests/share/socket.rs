@@ -28,14 +28,17 @@ async fn exchange(at: SocketAddr, head: &str) -> String {
 #[tokio::test]
 async fn a_browser_is_answered_until_the_kiosk_ends() {
     let gym = two_days();
+    let cookie = gym.coach().await;
     let listener = bind(anywhere()).await.expect("binds");
     let at = listener.local_addr().expect("bound");
     let (end, ended) = oneshot::channel::<()>();
-    let server = serve(listener, gym.router(), async {
+    let server = serve(listener, gym.router(), None, async {
         drop(ended.await);
     });
     let client = async {
-        let head = format!("GET /record.csv HTTP/1.1\r\nHost: {at}\r\nConnection: close\r\n\r\n");
+        let head = format!(
+            "GET /record.csv HTTP/1.1\r\nHost: {at}\r\nCookie: {cookie}\r\nConnection: close\r\n\r\n"
+        );
         let answer = exchange(at, &head).await;
         assert!(answer.starts_with("HTTP/1.1 200 OK\r\n"), "{answer}");
         assert!(answer.contains("transfer-encoding: chunked"), "{answer}");
@@ -90,7 +93,7 @@ async fn a_slow_head_is_given_up_on() {
     };
     let begun = tokio::time::Instant::now();
     let (end, ended) = oneshot::channel::<()>();
-    let server = serve(listener, gym.router(), async {
+    let server = serve(listener, gym.router(), None, async {
         drop(ended.await);
     });
     let client = async {

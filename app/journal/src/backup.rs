@@ -1,0 +1,267 @@
+//! Copies of the journal in a second place, and the way back.
+//!
+//! Refuses: a copy that was not proven from its first event to its last, half a file under the
+//! copy's name, and putting anything in the place of a journal that somebody has open.
+use crate::fault::{JournalError, told};
+use crate::verify::{Report, verify_with};
+use crate::{JOURNAL_FILE, open};
+use domain::Event;
+use rusqlite::backup::{Backup, StepResult};
+use rusqlite::{Connection, OpenFlags};
+use std::fs::{self, File};
+use std::io;
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+use thiserror::Error;
+
+/// How the names of copies begin and end; between them stands when they were made.
+const FRONT: &str = "pinladder-";
+const BACK: &str = ".sqlite";
+/// Waits for a busy file, each so long.
+const TRIES: u32 = 100;
+const WAIT: Duration = Duration::from_millis(50);
+
+/// Why there is no copy, or nothing was put back.
+#[derive(Debug, Error)]
+pub enum BackupError {
+    /// The journal, or the copy, as the message says.
+    #[error(transparent)]
+    Journal(#[from] JournalError),
+    /// The file system.
+    #[error("{} cannot be used ({source}); check that the place is there, open to this user and not full", .path.display())]
+    Place {
+        /// The file or folder.
+        path: PathBuf,
+        /// In the system's words.
+        source: io::Error,
+    },
+    /// The copy is to stand in the data folder itself.
+    #[error("{} is the data folder itself; choose a place on another disk", .path.display())]
+    SamePlace {
+        /// The folder.
+        path: PathBuf,
+    },
+    /// A kiosk has the journal open.
+    #[error("{} is in use; close the kiosk first, or restore on its desk", .path.display())]
+    InUse {
+        /// The journal.
+        path: PathBuf,
+    },
+}
+
+/// A copy that was made and proven.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Copied {
+    /// Where it stands.
+    pub path: PathBuf,
+    /// What was proven of it.
+    pub report: Report,
+    /// Older copies that were deleted to keep the number.
+    pub removed: Vec<PathBuf>,
+}
+
+/// What was put back.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Restored {
+    /// What was proven of it.
+    pub report: Report,
+    /// Where the journal that stood before is kept; `None` when there was none.
+    pub aside: Option<PathBuf>,
+}
+
+/// Copies the journal at `from` to a new file at `to`, one moment of it, without keeping anybody
+/// from appending. The copy is one file, synced.
+///
+/// # Errors
+/// [`BackupError`] when either cannot be used; a part of a copy may then be left at `to`.
+pub fn copy(from: &Path, to: &Path) -> Result<(), BackupError> {
+    let source = open::open_to_read(from)?;
+    let failed = |error| BackupError::from(told(to, error));
+    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE
+        | OpenFlags::SQLITE_OPEN_CREATE
+        | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let mut target = Connection::open_with_flags(to, flags).map_err(failed)?;
+    {
+        let backup = Backup::new(&source, &mut target).map_err(failed)?;
+        let mut tried = 0;
+        // All pages in one step: one view of the source, which no append breaks.
+        while !matches!(backup.step(-1).map_err(failed)?, StepResult::Done) {
+            tried += 1;
+            if tried > TRIES {
+                return Err(BackupError::InUse {
+                    path: from.to_owned(),
+                });
+            }
+            std::thread::sleep(WAIT);
+        }
+    }
+    // One file, without what SQLite keeps beside it.
+    target
+        .pragma_update_and_check(None, "journal_mode", "DELETE", |_| Ok(()))
+        .map_err(failed)?;
+    target.close().map_err(|(_, error)| failed(error))?;
+    sync(to)
+}
+
+/// Copies the journal of `folder` into `place` as `pinladder-STAMP.sqlite`, proves the copy, and
+/// deletes the oldest of such copies beyond `keep`. A copy of that name is replaced.
+///
+/// # Errors
+/// [`BackupError`]; older copies are then all still there.
+pub fn backup(
+    folder: &Path,
+    place: &Path,
+    stamp: &str,
+    keep: usize,
+) -> Result<Copied, BackupError> {
+    fs::create_dir_all(place).map_err(at(place))?;
+    if same(folder, place) {
+        return Err(BackupError::SamePlace {
+            path: place.to_owned(),
+        });
+    }
+    let part = tempfile::Builder::new()
+        .prefix(".pinladder-part-")
+        .tempdir_in(place)
+        .map_err(at(place))?;
+    let begun = part.path().join(JOURNAL_FILE);
+    copy(&folder.join(JOURNAL_FILE), &begun)?;
+    let report = verify_with(&begun, |_, _| {})?;
+    let path = place.join(format!("{FRONT}{stamp}{BACK}"));
+    fs::rename(&begun, &path).map_err(at(&path))?;
+    sync(place)?;
+    let removed = prune(place, &path, keep)?;
+    Ok(Copied {
+        path,
+        report,
+        removed,
+    })
+}
+
+/// The copies in `place`, oldest first: stamps sort as their times do.
+///
+/// # Errors
+/// [`BackupError::Place`] when it cannot be read.
+pub fn copies(place: &Path) -> Result<Vec<PathBuf>, BackupError> {
+    let mut found = Vec::new();
+    for entry in fs::read_dir(place).map_err(at(place))? {
+        let entry = entry.map_err(at(place))?;
+        let name = entry.file_name();
+        let name = name.to_string_lossy();
+        let stamp = name
+            .strip_prefix(FRONT)
+            .and_then(|rest| rest.strip_suffix(BACK));
+        let is_stamp = |text: &str| {
+            text.starts_with(|c: char| c.is_ascii_digit())
+                && text
+                    .bytes()
+                    .all(|b| b.is_ascii_digit() || b == b'-' || b == b'T')
+        };
+        if stamp.is_some_and(is_stamp) && entry.file_type().map_err(at(place))?.is_file() {
+            found.push(entry.path());
+        }
+    }
+    found.sort();
+    Ok(found)
+}
+
+/// Deletes the oldest copies beyond `keep`, never the one just made.
+fn prune(place: &Path, made: &Path, keep: usize) -> Result<Vec<PathBuf>, BackupError> {
+    let found = copies(place)?;
+    let too_many = found.len().saturating_sub(keep.max(1));
+    let mut removed = Vec::new();
+    for old in found.into_iter().filter(|path| path != made).take(too_many) {
+        fs::remove_file(&old).map_err(at(&old))?;
+        removed.push(old);
+    }
+    Ok(removed)
+}
+
+/// Proves the copy at `file` and only then puts it in the place of the journal of `folder`; every
+/// event is handed to `visit` while it is proven. What stood before is kept beside it, under a
+/// name with `stamp`.
+///
+/// # Errors
+/// [`BackupError`] when the copy is not sound or the journal is in use; nothing has changed then.
+pub fn restore(
+    file: &Path,
+    folder: &Path,
+    stamp: &str,
+    visit: impl FnMut(u64, &Event),
+) -> Result<Restored, BackupError> {
+    let journal = folder.join(JOURNAL_FILE);
+    let part = tempfile::Builder::new()
+        .prefix(".restore-")
+        .tempdir_in(folder)
+        .map_err(at(folder))?;
+    let begun = part.path().join(JOURNAL_FILE);
+    copy(file, &begun)?;
+    let report = verify_with(&begun, visit)?;
+    let aside = if journal.exists() {
+        close(&journal)?;
+        let aside = folder.join(format!("journal-before-{stamp}{BACK}"));
+        // A second name first, so that at no instant there is no journal.
+        fs::hard_link(&journal, &aside).map_err(at(&aside))?;
+        Some(aside)
+    } else {
+        None
+    };
+    fs::rename(&begun, &journal).map_err(at(&journal))?;
+    sync(folder)?;
+    Ok(Restored { report, aside })
+}
+
+/// Makes the journal one file that nobody has open; a damaged one is left as it is, and what
+/// SQLite keeps beside it is moved out of the way of what comes in its place.
+fn close(journal: &Path) -> Result<(), BackupError> {
+    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let alone = Connection::open_with_flags(journal, flags).and_then(|file| {
+        file.busy_timeout(WAIT)?;
+        file.pragma_update_and_check(None, "journal_mode", "DELETE", |row| {
+            row.get::<_, String>(0)
+        })
+    });
+    match alone.map_err(|error| told(journal, error)) {
+        Ok(mode) if mode == "delete" => Ok(()),
+        Ok(_) | Err(JournalError::Busy { .. }) => Err(BackupError::InUse {
+            path: journal.to_owned(),
+        }),
+        Err(JournalError::NotADatabase { .. } | JournalError::Damaged { .. }) => {
+            for end in ["-wal", "-shm"] {
+                let mut name = journal.as_os_str().to_owned();
+                name.push(end);
+                let mut away = name.clone();
+                away.push("-of-the-damaged");
+                match fs::rename(&name, &away) {
+                    Err(error) if error.kind() != io::ErrorKind::NotFound => {
+                        return Err(at(Path::new(&name))(error));
+                    }
+                    _ => {}
+                }
+            }
+            Ok(())
+        }
+        Err(other) => Err(other.into()),
+    }
+}
+
+fn at(path: &Path) -> impl FnOnce(io::Error) -> BackupError {
+    let path = path.to_owned();
+    move |source| BackupError::Place { path, source }
+}
+
+fn sync(path: &Path) -> Result<(), BackupError> {
+    let synced = File::open(path).and_then(|file| file.sync_all());
+    match synced {
+        // A file system that cannot sync a folder says so; its files were synced.
+        Err(error) if path.is_dir() && error.kind() == io::ErrorKind::InvalidInput => Ok(()),
+        other => other.map_err(at(path)),
+    }
+}
+
+fn same(a: &Path, b: &Path) -> bool {
+    match (a.canonicalize(), b.canonicalize()) {
+        (Ok(a), Ok(b)) => a == b,
+        _ => false,
+    }
+}

@@ -1,0 +1,96 @@
+//! `pinladder stick DIR`. Refuses: taking anything without the coach's code, or a part of it.
+use super::code::ask;
+use super::{StickArgs, Streams, say};
+use crate::clock::{Clock as _, SystemClock, milliseconds};
+use crate::error::KioskError;
+use crate::folder::Folder;
+use crate::gym_files;
+use crate::owner::Owner;
+use crate::stick::{Stick, write_back};
+use domain::Command;
+use journal::{Journal, Record};
+
+/// Shows what a stick brings, takes it with the code, writes the record back to it.
+pub(super) fn stick(
+    folder: &Folder,
+    args: &StickArgs,
+    streams: &mut Streams<'_>,
+) -> Result<bool, KioskError> {
+    let clock = SystemClock;
+    let mut owner = Owner::open(Journal::open(&folder.journal())?)?;
+    if folder.text("gym.toml")?.is_none() && owner.state().files.is_empty() {
+        gym_files::lay_demo(folder, &mut owner, &clock)?;
+    }
+    let gym = gym_files::take(folder, &mut owner, &clock)?.gym;
+    let stick = Stick::read(&args.dir, &gym)?;
+    say(streams.out, &told(&stick, &owner));
+    let mut well = stick.plans.is_empty() || stick.is_sound();
+    if args.accept {
+        well = accept(folder, &stick, &mut owner, streams)?;
+    }
+    if args.record {
+        let mut record = Record::open(&folder.record())?;
+        owner.follow(&mut record);
+        let stamp = clock.local().format("%Y-%m-%d-%H%M%S").to_string();
+        let written = write_back(folder.path(), &args.dir, &stamp)?;
+        for (name, bytes) in &written.files {
+            say(streams.out, &format!("wrote {name}, {bytes} bytes\n"));
+        }
+        let shown = written.folder.display();
+        say(
+            streams.out,
+            &format!("all is in {shown}; the stick may be pulled\n"),
+        );
+    }
+    Ok(well)
+}
+
+/// Plans, faults and what would change, a line each.
+fn told(stick: &Stick, owner: &Owner) -> String {
+    let mut text = String::new();
+    for plan in &stick.plans {
+        match plan.faults.as_slice() {
+            [] => text.push_str(&format!(
+                "{}: {} rows, no fault\n",
+                plan.name,
+                plan.rows.len()
+            )),
+            faults => faults
+                .iter()
+                .for_each(|fault| text.push_str(&format!("{fault}\n"))),
+        }
+    }
+    for passed in &stick.passed {
+        text.push_str(&format!("passed over {passed}\n"));
+    }
+    if stick.plans.is_empty() {
+        text.push_str("no plan is on the stick\n");
+    } else if stick.is_sound() {
+        for change in stick.changes(owner.state()) {
+            text.push_str(&format!("{}\n", change.words()));
+        }
+    } else {
+        text.push_str("nothing of it can be taken until the faults are mended\n");
+    }
+    text
+}
+
+fn accept(
+    folder: &Folder,
+    stick: &Stick,
+    owner: &mut Owner,
+    streams: &mut Streams<'_>,
+) -> Result<bool, KioskError> {
+    if !stick.is_sound() {
+        say(streams.out, "refused: nothing was taken\n");
+        return Ok(false);
+    }
+    let code = ask(streams, "the coach's code: ")?;
+    let desk = share::Desk::new(folder.path(), milliseconds());
+    desk.judge(&code).map_err(KioskError::Usage)?;
+    let (name, rows) = stick.together();
+    let count = rows.len();
+    owner.command(&Command::TakePlan { name, rows }, SystemClock.now())?;
+    say(streams.out, &format!("took {count} rows\n"));
+    Ok(true)
+}

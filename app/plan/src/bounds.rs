@@ -1,0 +1,228 @@
+//! How large a zipped spreadsheet becomes when it is unpacked, found out before anybody unpacks it.
+//!
+//! Refuses: archives of too many or too large parts, whatever their own headers say, and the few
+//! words of XML that stand for millions of cells.
+use crate::fault::Wrong;
+use quick_xml::Reader;
+use quick_xml::events::{BytesStart, Event};
+use std::io::{Cursor, Read as _};
+use zip::ZipArchive;
+
+/// Most parts of an archive.
+const PARTS_MAX: usize = 1_000;
+/// Most bytes of all parts together, unpacked: 48 MiB.
+const UNPACKED_MAX: u64 = 48 << 20;
+/// Most cells of all tables together, empty ones between others counted in.
+const CELLS_MAX: u64 = 2_000_000;
+/// Most bytes of what stands in them: 48 MiB.
+const CONTENT_MAX: u64 = 48 << 20;
+/// Depth of XML at most.
+const DEPTH_MAX: usize = 200;
+
+/// What an archive holds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Book {
+    /// Office Open XML, ECMA-376.
+    Xlsx,
+    /// OpenDocument, ISO/IEC 26300.
+    Ods,
+}
+
+const SAVE_AGAIN: &str = "open it in the spreadsheet and save it again as XLSX or ODS";
+
+/// Unpacks every part into nothing, within limits, and tells what the archive holds.
+pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {
+    let broken = || Wrong::plain("a broken zip archive", SAVE_AGAIN);
+    let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| broken())?;
+    if archive.len() > PARTS_MAX {
+        let read = format!(
+            "an archive of {} parts, more than the most, {PARTS_MAX}",
+            archive.len()
+        );
+        return Err(Wrong::plain(read, SAVE_AGAIN));
+    }
+    let mut left = UNPACKED_MAX;
+    let (mut mime, mut content) = (Vec::new(), Vec::new());
+    let mut has = [false; 4];
+    for at in 0..archive.len() {
+        let part = archive.by_index(at).map_err(|_| {
+            let right = "save it without a password, as XLSX or ODS";
+            Wrong::plain(
+                "an archive with a part that is locked or packed in an unknown way",
+                right,
+            )
+        })?;
+        let name = part.name().to_owned();
+        let mut part = part.take(left + 1);
+        let unpacked = match name.as_str() {
+            "mimetype" => part.read_to_end(&mut mime).map(|read| read as u64),
+            "content.xml" => part.read_to_end(&mut content).map(|read| read as u64),
+            _ => std::io::copy(&mut part, &mut std::io::sink()),
+        };
+        left = left
+            .checked_sub(unpacked.map_err(|_| broken())?)
+            .ok_or_else(|| {
+                let read =
+                    format!("an archive of more than {UNPACKED_MAX} bytes when it is unpacked");
+                Wrong::plain(read, "delete what is not plan, or save it as CSV in UTF-8")
+            })?;
+        let fronts = ["xl/", "xl/workbook.bin", "word/", "ppt/"];
+        for (known, front) in has.iter_mut().zip(fronts) {
+            *known |= name.starts_with(front);
+        }
+    }
+    let other = |kind: &str| {
+        Err(Wrong::plain(
+            kind.to_owned(),
+            "save it as XLSX, ODS or CSV in UTF-8",
+        ))
+    };
+    if mime.starts_with(b"application/vnd.oasis.opendocument.spreadsheet") {
+        repeats(&content)?;
+        return Ok(Book::Ods);
+    }
+    match has {
+        [_, true, ..] => other("a binary workbook, XLSB"),
+        [true, ..] => Ok(Book::Xlsx),
+        [_, _, true, _] | [_, _, _, true] => other("a text or slides, not a spreadsheet"),
+        _ if !mime.is_empty() => other("an OpenDocument file that is not a spreadsheet"),
+        _ => other("a zip archive, not a spreadsheet"),
+    }
+}
+
+/// One table under measuring.
+#[derive(Debug, Default)]
+struct Table {
+    /// Rows so far, repeated ones counted, and those down to the last that holds something.
+    rows: u64,
+    used_rows: u64,
+    widest: u64,
+    row_repeats: u64,
+    /// Cells of this row, and those up to the last that holds something.
+    cells: u64,
+    used_cells: u64,
+    cell_repeats: u64,
+    in_cell: bool,
+}
+
+/// Walks an OpenDocument content and adds up what its repeats stand for.
+fn repeats(content: &[u8]) -> Result<(), Wrong> {
+    let mut reader = Reader::from_reader(content);
+    let (mut tables, mut table) = (Vec::new(), Table::default());
+    let (mut done, mut bytes, mut depth) = (0_u64, 0_u64, 0_usize);
+    let broken = || Wrong::plain("a spreadsheet whose XML is broken", SAVE_AGAIN);
+    loop {
+        let event = reader.read_event().map_err(|_| broken())?;
+        match &event {
+            Event::Eof => return Ok(()),
+            Event::Start(start) => {
+                depth += 1;
+                if depth > DEPTH_MAX {
+                    return Err(broken());
+                }
+                match start.name().as_ref() {
+                    b"table:table" => tables.push(std::mem::take(&mut table)),
+                    b"table:table-row" => table.begin_row(start),
+                    b"table:table-cell" | b"table:covered-table-cell" => {
+                        table.cell(start);
+                        table.in_cell = true;
+                    }
+                    _ => {}
+                }
+            }
+            Event::Empty(start) => match start.name().as_ref() {
+                b"table:table-row" => {
+                    table.begin_row(start);
+                    table.end_row();
+                }
+                b"table:table-cell" | b"table:covered-table-cell" => table.cell(start),
+                _ => {}
+            },
+            Event::End(end) => {
+                depth = depth.saturating_sub(1);
+                match end.name().as_ref() {
+                    b"table:table-cell" | b"table:covered-table-cell" => table.in_cell = false,
+                    b"table:table-row" => table.end_row(),
+                    b"table:table" => {
+                        done = done.saturating_add(table.area());
+                        table = tables.pop().unwrap_or_default();
+                    }
+                    _ => {}
+                }
+            }
+            Event::Text(_)
+            | Event::CData(_)
+            | Event::Comment(_)
+            | Event::Decl(_)
+            | Event::PI(_)
+            | Event::DocType(_)
+            | Event::GeneralRef(_) => {}
+        }
+        if table.in_cell {
+            let times = table
+                .row_repeats
+                .max(1)
+                .saturating_mul(table.cell_repeats.max(1));
+            bytes = bytes.saturating_add((event.len() as u64).saturating_mul(times));
+        }
+        let cells = done.saturating_add(table.area());
+        if cells > CELLS_MAX || bytes > CONTENT_MAX {
+            let read = format!(
+                "a table that stands for more than {CELLS_MAX} cells or {CONTENT_MAX} bytes"
+            );
+            let right = "delete what stands far below or right of the plan";
+            return Err(Wrong::plain(read, right));
+        }
+    }
+}
+
+impl Table {
+    fn begin_row(&mut self, start: &BytesStart<'_>) {
+        self.row_repeats = number(start, b"table:number-rows-repeated");
+        (self.cells, self.used_cells) = (0, 0);
+    }
+
+    fn cell(&mut self, start: &BytesStart<'_>) {
+        self.cell_repeats = number(start, b"table:number-columns-repeated");
+        self.cells = self.cells.saturating_add(self.cell_repeats);
+        let holds = |key: &[u8]| {
+            start
+                .try_get_attribute(key)
+                .is_ok_and(|found| found.is_some())
+        };
+        if holds(b"office:value-type") || holds(b"table:formula") || holds(b"calcext:value-type") {
+            self.used_cells = self.cells;
+        }
+    }
+
+    fn end_row(&mut self) {
+        self.rows = self.rows.saturating_add(self.row_repeats.max(1));
+        if self.used_cells > 0 {
+            self.used_rows = self.rows;
+            self.widest = self.widest.max(self.used_cells);
+        }
+        (self.cells, self.used_cells, self.row_repeats) = (0, 0, 0);
+    }
+
+    /// Cells of the smallest rectangle that holds all, a row under way counted in.
+    fn area(&self) -> u64 {
+        let rows = if self.used_cells > 0 {
+            self.rows.saturating_add(self.row_repeats.max(1))
+        } else {
+            self.used_rows
+        };
+        rows.saturating_mul(self.widest.max(self.used_cells))
+    }
+}
+
+/// A count of an attribute; 1 without it, and as large as can be when it is none.
+fn number(start: &BytesStart<'_>, key: &[u8]) -> u64 {
+    match start.try_get_attribute(key) {
+        Ok(None) => 1,
+        Ok(Some(found)) => std::str::from_utf8(&found.value)
+            .ok()
+            .and_then(|text| text.parse().ok())
+            .unwrap_or(u64::MAX),
+        Err(_) => u64::MAX,
+    }
+}

@@ -1,0 +1,61 @@
+//! A time cell of a spreadsheet where a rest is meant: "3:00", typed as minutes and seconds, has
+//! become three hours there.
+//!
+//! Refuses: times that can be read in two ways.
+use crate::fault::Wrong;
+
+/// The shortest and longest rest, seconds.
+const SHORTEST: u32 = 15;
+const LONGEST: u32 = 1_800;
+
+/// Seconds of a cell that reads "h:mm:ss".
+pub(crate) fn rest_of_time(text: &str) -> Result<u32, Wrong> {
+    let right = "write seconds as \"180 s\", or minutes as \"3 min\", in a cell of text";
+    let mut parts = text.split(':').map(|part| part.parse::<u32>().ok());
+    let (Some(Some(hours)), Some(Some(minutes)), Some(Some(seconds))) =
+        (parts.next(), parts.next(), parts.next())
+    else {
+        return Err(Wrong::value(text, "not a time", right));
+    };
+    let as_it_is = hours
+        .saturating_mul(3_600)
+        .saturating_add(minutes * 60 + seconds);
+    let as_minutes = hours.saturating_mul(60).saturating_add(minutes);
+    let fits = |rest: &u32| (SHORTEST..=LONGEST).contains(rest);
+    let readings: [Option<u32>; 2] = [
+        Some(as_it_is).filter(fits),
+        Some(as_minutes).filter(|rest| seconds == 0 && fits(rest)),
+    ];
+    match readings {
+        [Some(one), None] | [None, Some(one)] => Ok(one),
+        [Some(_), Some(_)] => Err(Wrong::value(
+            text,
+            "a time that can be read as minutes or as seconds",
+            right,
+        )),
+        [None, None] => Err(Wrong::value(
+            text,
+            "a time that is no rest from 15 s to 30 min",
+            right,
+        )),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::rest_of_time;
+
+    #[test]
+    fn typed_minutes_are_minutes() {
+        let read = |text| rest_of_time(text).ok();
+        assert_eq!(read("3:00:00"), Some(180));
+        assert_eq!(read("2:30:00"), Some(150));
+        assert_eq!(read("0:02:30"), Some(150));
+        assert_eq!(read("0:03:00"), Some(180));
+        assert_eq!(read("0:45:00"), Some(45));
+        assert_eq!(read("0:20:00"), None, "20 min or 20 s");
+        assert_eq!(read("31:00:00"), None);
+        assert_eq!(read("0:00:10"), None);
+        assert_eq!(read("later"), None);
+    }
+}

@@ -1,0 +1,43 @@
+// The floor board: draws what the kiosk sends. Text is always set as text, never as markup.
+"use strict";
+const racks = document.getElementById("racks");
+const clock = document.getElementById("clock");
+const state = document.getElementById("state");
+
+function add(parent, tag, name, text) {
+  const element = document.createElement(tag);
+  element.className = name;
+  element.textContent = text;
+  parent.append(element);
+  return element;
+}
+
+function turn(parent, one, name) {
+  const box = add(parent, "article", name, "");
+  const head = add(box, "header", "", "");
+  add(head, "span", "lifter", one.lifter);
+  add(head, "span", "word", one.word);
+  add(box, "p", "lift", one.lift);
+  const load = add(box, "p", "load", "");
+  add(load, "span", "kilos", one.load);
+  add(load, "span", "reps", one.reps);
+  if (one.hole) add(load, "span", "hole", one.hole);
+  if (one.change && name !== "then") add(box, "p", "change", one.change);
+}
+
+function show(board) {
+  clock.textContent = board.clock;
+  racks.replaceChildren();
+  if (board.empty) add(racks, "p", "empty", board.empty);
+  for (const rack of board.racks) {
+    const section = add(racks, "section", "rack", "");
+    add(section, "h2", "", rack.name);
+    if (rack.up) turn(section, rack.up, "up");
+    if (rack.next) turn(section, rack.next, "next");
+    for (const one of rack.then) turn(section, one, "then");
+  }
+}
+
+const live = new EventSource("/board/live");
+live.onmessage = (event) => { state.textContent = ""; show(JSON.parse(event.data)); };
+live.onerror = () => { state.textContent = "waiting for the kiosk"; };

@@ -1,0 +1,201 @@
+//! What the kiosk and its page share: the board of now, links for lifters, who is signed in.
+//!
+//! Refuses: the record and the journal; those are files that the page only reads.
+use crate::attempts::Attempts;
+use crate::board::Board;
+use crate::code::{self, CodeError};
+use crate::sessions::{COACH_MS, LINK_MS, Sessions, Who};
+use crate::token;
+use std::fmt;
+use std::net::IpAddr;
+use std::path::{Path, PathBuf};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+use tokio::sync::{Semaphore, watch};
+
+/// Shared by the owner's thread and the page's; clones are the same desk.
+#[derive(Clone)]
+pub struct Desk(Arc<Inner>);
+
+struct Inner {
+    folder: PathBuf,
+    clock: Box<dyn Fn() -> u64 + Send + Sync>,
+    attempts: Mutex<Attempts>,
+    sessions: Mutex<Sessions>,
+    board: watch::Sender<Arc<str>>,
+    /// One code is judged at a time: each takes memory and time on purpose.
+    judging: Semaphore,
+}
+
+impl fmt::Debug for Desk {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("Desk")
+    }
+}
+
+/// Why somebody was not signed in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum NotIn {
+    /// No code is set.
+    NoCode,
+    /// The code was wrong.
+    Wrong,
+    /// Too many were wrong; seconds to wait.
+    Wait(u64),
+    /// The code's file, or the random source, failed.
+    Failed,
+}
+
+impl Desk {
+    /// A desk for the data folder `folder`. `clock` gives milliseconds that never go back.
+    pub fn new(folder: &Path, clock: impl Fn() -> u64 + Send + Sync + 'static) -> Self {
+        Self(Arc::new(Inner {
+            folder: folder.to_owned(),
+            clock: Box::new(clock),
+            attempts: Mutex::default(),
+            sessions: Mutex::default(),
+            board: watch::Sender::new(Board::default().to_json()),
+            judging: Semaphore::new(1),
+        }))
+    }
+
+    /// Shows a board on every floor screen that follows; the same one again costs nothing.
+    pub fn show(&self, board: &Board) {
+        let text = board.to_json();
+        self.0.board.send_if_modified(|shown| {
+            let new = *shown != text;
+            if new {
+                *shown = text;
+            }
+            new
+        });
+    }
+
+    /// Whether any floor screen follows.
+    #[must_use]
+    pub fn is_followed(&self) -> bool {
+        self.0.board.receiver_count() > 0
+    }
+
+    pub(crate) fn board(&self) -> watch::Receiver<Arc<str>> {
+        self.0.board.subscribe()
+    }
+
+    /// The path of the link that shows `lifter`'s own record, once, within ten minutes of the end
+    /// of lift number `lift`, `ended_ms` milliseconds ago: "/mine/TOKEN". `None` when it was
+    /// opened already, or the time is over.
+    #[must_use]
+    pub fn link(&self, lift: u32, lifter: &str, ended_ms: u64) -> Option<String> {
+        let now = self.now();
+        let until = now + LINK_MS.checked_sub(ended_ms).filter(|left| *left > 0)?;
+        let token = self.sessions().link(now, lift, lifter, until)?;
+        Some(format!("/mine/{token}"))
+    }
+
+    /// Signs a coach in: the session's token and how long it holds, seconds. Blocks for the time
+    /// that the hash takes.
+    pub(crate) async fn sign_in(&self, code: String, from: IpAddr) -> Result<(String, u64), NotIn> {
+        let kept = self.kept()?;
+        let begun = self.attempts().begin(self.now(), from);
+        begun.map_err(|wait_ms| NotIn::Wait(wait_ms.div_ceil(1_000)))?;
+        let judge = self.0.judging.acquire().await;
+        let text = kept.clone();
+        let judged = tokio::task::spawn_blocking(move || code::is_code(&text, &code)).await;
+        drop(judge);
+        if !judged.map_err(|_| NotIn::Failed)? {
+            return Err(NotIn::Wrong);
+        }
+        self.attempts().well(from);
+        let who = Who::Coach(token::hash(&kept));
+        let now = self.now();
+        let token = self.sessions().begin(now, now + COACH_MS, who);
+        token.map(|t| (t, COACH_MS / 1_000)).ok_or(NotIn::Failed)
+    }
+
+    /// Judges a code that was given at the kiosk itself, with the same limit on guesses; `from`
+    /// is loopback there. Blocks for the time that the hash takes.
+    ///
+    /// # Errors
+    /// A sentence that says what to do.
+    pub fn judge(&self, code: &str) -> Result<(), String> {
+        let kept = self.kept().map_err(|why| why.words())?;
+        let from = IpAddr::from([127, 0, 0, 1]);
+        let begun = self.attempts().begin(self.now(), from);
+        begun.map_err(|ms| NotIn::Wait(ms.div_ceil(1_000)).words())?;
+        if !code::is_code(&kept, code) {
+            return Err(NotIn::Wrong.words());
+        }
+        self.attempts().well(from);
+        Ok(())
+    }
+
+    /// Whether a session's token is a coach's, signed in with the code of now.
+    pub(crate) fn is_coach(&self, token: &str) -> bool {
+        let Ok(kept) = self.kept() else {
+            return false;
+        };
+        let now = self.now();
+        self.sessions().who(now, token) == Some(&Who::Coach(token::hash(&kept)))
+    }
+
+    /// The lifter whose record a session's token opens, and the hash of the link it came by.
+    pub(crate) fn lifter(&self, token: &str) -> Option<(String, token::TokenHash)> {
+        let now = self.now();
+        match self.sessions().who(now, token)? {
+            Who::Lifter { lifter, link } => Some((lifter.clone(), *link)),
+            Who::Coach(_) => None,
+        }
+    }
+
+    /// Opens a lifter's link: the session's token, seconds that it holds, the lifter.
+    pub(crate) fn open_link(&self, token: &str) -> Option<(String, u64, String)> {
+        let now = self.now();
+        let (session, until, lifter) = self.sessions().open_link(now, token)?;
+        Some((session, until.saturating_sub(now) / 1_000, lifter))
+    }
+
+    pub(crate) fn sign_out(&self, token: &str) {
+        self.sessions().end(token);
+    }
+
+    pub(crate) fn has_code(&self) -> bool {
+        self.kept().is_ok()
+    }
+
+    fn kept(&self) -> Result<String, NotIn> {
+        match code::kept_code(&self.0.folder) {
+            Ok(Some(kept)) => Ok(kept),
+            Ok(None) => Err(NotIn::NoCode),
+            Err(error @ (CodeError::File { .. } | CodeError::Hash(_))) => {
+                tracing::error!(%error, "the coach's code cannot be read");
+                Err(NotIn::Failed)
+            }
+            Err(CodeError::Length(_) | CodeError::Plain) => Err(NotIn::Failed),
+        }
+    }
+
+    fn now(&self) -> u64 {
+        (self.0.clock)()
+    }
+
+    fn attempts(&self) -> MutexGuard<'_, Attempts> {
+        let lock = self.0.attempts.lock();
+        lock.unwrap_or_else(PoisonError::into_inner)
+    }
+
+    fn sessions(&self) -> MutexGuard<'_, Sessions> {
+        let lock = self.0.sessions.lock();
+        lock.unwrap_or_else(PoisonError::into_inner)
+    }
+}
+
+impl NotIn {
+    /// What happened and what to do.
+    pub(crate) fn words(self) -> String {
+        match self {
+            Self::NoCode => "no code is set; the owner sets one with: pinladder code".into(),
+            Self::Wrong => "that is not the code; ask the owner for it".into(),
+            Self::Wait(s) => format!("too many wrong codes; try again in {s} s"),
+            Self::Failed => "the code cannot be judged now; the kiosk's log says why".into(),
+        }
+    }
+}

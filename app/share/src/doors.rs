@@ -1,0 +1,205 @@
+//! Signing in and out, and the link that opens a lifter's own record once.
+//!
+//! Refuses: guesses beyond a few, codes in addresses, sessions that a script or another site can
+//! use.
+use crate::desk::NotIn;
+use crate::guard::Peer;
+use crate::html::Nav;
+use crate::problem::Problem;
+use crate::routes::{App, page_of, stream_page};
+use crate::{front, lifter_page, token};
+use axum::Extension;
+use axum::body::{Body, to_bytes};
+use axum::extract::{Path, Request, State};
+use axum::http::{HeaderMap, HeaderValue, StatusCode, header};
+use axum::response::{IntoResponse as _, Redirect, Response};
+use std::net::{IpAddr, Ipv4Addr};
+use std::time::Duration;
+use tokio::time::timeout;
+
+const COACH: &str = "pinladder-coach";
+const OWN: &str = "pinladder-own";
+/// Most bytes of the form: a code of 64 characters, each percent-encoded.
+const FORM_MAX: usize = 1_024;
+/// For the form's body to come.
+const FORM: Duration = Duration::from_secs(10);
+
+/// Whether a request comes with a coach's session.
+pub(crate) fn is_coach(app: &App, headers: &HeaderMap) -> bool {
+    cookie(headers, COACH).is_some_and(|token| app.desk.is_coach(token))
+}
+
+pub(crate) async fn sign_in_page(State(app): State<App>, headers: HeaderMap) -> Response {
+    if is_coach(&app, &headers) {
+        return Redirect::to("/coach").into_response();
+    }
+    let told = (!app.desk.has_code()).then(|| NotIn::NoCode.words());
+    page_of(front::sign_in(told.as_deref())).into_response()
+}
+
+pub(crate) async fn sign_in(
+    State(app): State<App>,
+    peer: Option<Extension<Peer>>,
+    request: Request,
+) -> Result<Response, Problem> {
+    let code = read_code(request).await?;
+    let from = peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |Extension(peer)| peer.0);
+    match app.desk.sign_in(code, from).await {
+        Ok((token, lasts_s)) => {
+            tracing::info!(%from, "a coach signed in");
+            let mut response = Redirect::to("/coach").into_response();
+            set_cookie(&mut response, &app, COACH, &token, lasts_s);
+            Ok(response)
+        }
+        Err(NotIn::Wait(seconds)) => {
+            tracing::warn!(%from, "too many wrong codes");
+            Err(Problem::wait(seconds))
+        }
+        Err(why) => {
+            tracing::warn!(%from, ?why, "a coach was not signed in");
+            let status = match why {
+                NotIn::Failed => StatusCode::INTERNAL_SERVER_ERROR,
+                NotIn::NoCode | NotIn::Wrong | NotIn::Wait(_) => StatusCode::FORBIDDEN,
+            };
+            let page = page_of(front::sign_in(Some(&why.words())));
+            Ok((status, page).into_response())
+        }
+    }
+}
+
+pub(crate) async fn sign_out(State(app): State<App>, headers: HeaderMap) -> Response {
+    if let Some(token) = cookie(&headers, COACH) {
+        app.desk.sign_out(token);
+    }
+    let mut response = Redirect::to("/").into_response();
+    set_cookie(&mut response, &app, COACH, "", 0);
+    response
+}
+
+/// A lifter's own record: the link opens it once, and the session that it gives shows it again
+/// until its time is over.
+pub(crate) async fn mine(
+    State(app): State<App>,
+    headers: HeaderMap,
+    request_method: axum::http::Method,
+    token: Result<Path<String>, axum::extract::rejection::PathRejection>,
+) -> Result<Response, Response> {
+    let token = token.map(|Path(token)| token).unwrap_or_default();
+    if !token::is_token(&token) {
+        return Err((StatusCode::GONE, page_of(front::gone())).into_response());
+    }
+    let own = cookie(&headers, OWN).and_then(|cookie| app.desk.lifter(cookie));
+    let again = own.filter(|(_, link)| *link == token::hash(&token));
+    // A look ahead by HEAD must not use the link up.
+    let opened = match again {
+        Some((lifter, _)) => Some((None, lifter)),
+        None if request_method == axum::http::Method::HEAD => None,
+        None => app
+            .desk
+            .open_link(&token)
+            .map(|(session, lasts_s, lifter)| (Some((session, lasts_s)), lifter)),
+    };
+    let Some((session, lifter)) = opened else {
+        return Err((StatusCode::GONE, page_of(front::gone())).into_response());
+    };
+    let mut response = stream_page(&app, move |record, sink| {
+        lifter_page::write(record, &lifter, Nav::Own, sink)
+    })
+    .await?;
+    if let Some((session, lasts_s)) = session {
+        set_cookie(&mut response, &app, OWN, &session, lasts_s);
+    }
+    Ok(response)
+}
+
+/// The code of a form, `code=...`, percent-encoded (URL Standard, 5.1).
+async fn read_code(request: Request) -> Result<String, Problem> {
+    let kind = request.headers().get(header::CONTENT_TYPE);
+    let kind = kind.and_then(|kind| kind.to_str().ok()).unwrap_or_default();
+    let form = kind.split(';').next().unwrap_or_default().trim();
+    if !form.eq_ignore_ascii_case("application/x-www-form-urlencoded") {
+        return Err(Problem::new(
+            StatusCode::UNSUPPORTED_MEDIA_TYPE,
+            "send the code as application/x-www-form-urlencoded",
+        ));
+    }
+    let body = request.into_body();
+    let read = timeout(FORM, to_bytes(body, FORM_MAX)).await;
+    let bytes = match read {
+        Ok(Ok(bytes)) => bytes,
+        Ok(Err(_)) => {
+            return Err(Problem::new(
+                StatusCode::PAYLOAD_TOO_LARGE,
+                "the form is longer than 1024 bytes, or broke off",
+            ));
+        }
+        Err(_) => {
+            return Err(Problem::new(
+                StatusCode::REQUEST_TIMEOUT,
+                "the form did not come within 10 s",
+            ));
+        }
+    };
+    let no_code = Problem::new(StatusCode::BAD_REQUEST, "the form must hold one code=");
+    let text = std::str::from_utf8(&bytes).map_err(|_| no_code)?;
+    let mut codes = text
+        .split('&')
+        .filter_map(|part| part.strip_prefix("code="));
+    match (codes.next().and_then(decoded), codes.next()) {
+        (Some(code), None) => Ok(code),
+        _ => Err(no_code),
+    }
+}
+
+/// A form's value; `None` when it is not percent-encoded text.
+fn decoded(text: &str) -> Option<String> {
+    let mut bytes = Vec::new();
+    let mut rest = text.bytes();
+    while let Some(byte) = rest.next() {
+        bytes.push(match byte {
+            b'+' => b' ',
+            b'%' => {
+                let high = char::from(rest.next()?).to_digit(16)?;
+                let low = char::from(rest.next()?).to_digit(16)?;
+                u8::try_from(high * 16 + low).ok()?
+            }
+            byte => byte,
+        });
+    }
+    String::from_utf8(bytes).ok()
+}
+
+/// The value of a cookie, if it has the form of a token.
+fn cookie<'h>(headers: &'h HeaderMap, name: &str) -> Option<&'h str> {
+    let lines = headers.get_all(header::COOKIE).iter();
+    let mut pairs = lines
+        .filter_map(|line| line.to_str().ok())
+        .flat_map(|line| line.split(';'))
+        .filter_map(|pair| pair.trim().split_once('='));
+    let (_, value) = pairs.find(|(key, _)| *key == name)?;
+    token::is_token(value).then_some(value)
+}
+
+/// Out of reach of scripts and of other sites (RFC 6265bis).
+fn set_cookie(response: &mut Response<Body>, app: &App, name: &str, value: &str, lasts_s: u64) {
+    let secure = if app.secure { "; Secure" } else { "" };
+    let text =
+        format!("{name}={value}; Path=/; Max-Age={lasts_s}; HttpOnly; SameSite=Strict{secure}");
+    let header_value = HeaderValue::from_str(&text).expect("a token is plain letters");
+    response
+        .headers_mut()
+        .append(header::SET_COOKIE, header_value);
+}
+
+#[cfg(test)]
+mod tests {
+    use super::decoded;
+
+    #[test]
+    fn forms_are_decoded() {
+        assert_eq!(decoded("a+b%2Bc%C3%A9").as_deref(), Some("a b+c\u{e9}"));
+        for bad in ["%", "%2", "%zz", "%C3"] {
+            assert_eq!(decoded(bad), None, "{bad}");
+        }
+    }
+}
