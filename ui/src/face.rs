@@ -9,6 +9,7 @@ use crate::finger::Taps;
 use crate::floor::FloorFace;
 use crate::frame::FrameFace;
 use crate::generated::{Finger, KioskWindow};
+use crate::prompt;
 use crate::rest::RestFace;
 use crate::settle::SettleFace;
 use crate::setup::SetUpFace;
@@ -72,6 +73,7 @@ impl Face {
                 parts.choose.turn(&parts.window);
             }
         });
+        prompt::on_touch(parts.window.window());
         CURRENT.with(|current| *current.borrow_mut() = Rc::downgrade(&parts));
         Ok(Self(parts))
     }
@@ -100,6 +102,7 @@ impl Face {
         // Last, so that a screen is never seen with what it showed before.
         parts.frame.show(window, frame);
         *parts.last.borrow_mut() = Some(frame.clone());
+        prompt::draw(window.window());
     }
 
     /// From now on `hear` is told of every tap, on the window's thread.

@@ -42,6 +42,7 @@ mod finger;
 mod floor;
 mod frame;
 mod picture;
+mod prompt;
 mod rest;
 mod rows;
 mod settle;
