@@ -5,7 +5,7 @@ use crate::equipment::{Bar, BarCondition, PlateSet, Rack};
 use crate::floor;
 use crate::gym::{Gym, Pattern};
 use crate::ladder::{BuiltLadder, WorkSet, build};
-use crate::lift::Lift;
+use crate::lift::{Lift, Start};
 use crate::lifter::Lifter;
 use crate::mass::{Mass, MassUnit};
 use crate::next::Due;
@@ -13,7 +13,8 @@ use crate::next::here::decision;
 use crate::place::place;
 use crate::prescription::{LoadWish, Prescription};
 use crate::programme::fill::{Filled, fill};
-use crate::sheet::{BarSheet, LiftSheet, Rung, RungKind, Warning};
+use crate::sheet::{BarSheet, HookSheet, LiftSheet, Rung, RungKind, Warning};
+use crate::split::{Split, advice};
 use crate::state::State;
 use crate::steel;
 use alloc::string::String;
@@ -36,6 +37,8 @@ pub struct DayEntry {
     pub programme: Option<String>,
     /// What the rules of next time give for it, whoever wrote the load; `None` the first time.
     pub next: Option<Due>,
+    /// Advice on splitting the deadlift, for it and its partials; never done by itself.
+    pub split: Option<Split>,
 }
 
 /// Why there is no sheet.
@@ -101,6 +104,7 @@ fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<Da
             outcome: Err(why),
             programme: None,
             next: None,
+            split: None,
         }])
     };
     let entry = |row: &Prescription, next, programme: Option<&String>| DayEntry {
@@ -110,6 +114,7 @@ fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<Da
         outcome: sheet(gym, state, lifter, row),
         programme: programme.cloned(),
         next,
+        split: advice(gym, state, lifter, date).filter(|split| split.rule.concerns(&row.lift)),
     };
     let planned = state.plan.get(&(date, lifter.name.clone()));
     if let Some(rows) = planned.filter(|rows| !rows.is_empty()) {
@@ -174,6 +179,9 @@ pub fn sheet(
             sleeve: bar.sleeve,
         },
         pins: place.pins,
+        hooks: (lift.start == Start::Hooks).then(|| HookSheet {
+            hole: lifter.hook_hole(&lift.name),
+        }),
         overlap: place.overlap,
         grip: lift.grip,
         rungs: dress(built.rungs, lifter, lift, row),
@@ -209,6 +217,18 @@ pub(crate) fn bar_for<'g>(
     } else {
         own.or(fitting).or(any)
     }
+}
+
+/// The bar and the plates that a lifter's lift is done with; `None` when the gym misses one.
+#[must_use]
+pub fn loaded_with<'g>(
+    gym: &'g Gym,
+    lifter: &Lifter,
+    lift: &Lift,
+) -> Option<(&'g Bar, &'g PlateSet)> {
+    let rack = gym.racks.iter().find(|r| r.name == lifter.rack)?;
+    let plates = gym.plate_sets.iter().find(|p| p.name == rack.plates)?;
+    Some((bar_for(gym, rack, lifter, lift)?, plates))
 }
 
 /// The load that the plan asks for. A best is the lifter's file's or the record's, whichever is

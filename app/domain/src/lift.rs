@@ -43,6 +43,8 @@ pub enum Start {
         /// How far below it.
         below: Length,
     },
+    /// On the hooks, at the height that suits the lifter: squat, press, bench press.
+    Hooks,
 }
 
 /// How the bar is held.
@@ -65,6 +67,8 @@ pub struct Lift {
     pub end: Landmark,
     /// How it is held.
     pub grip: Grip,
+    /// Whether it is one fast pull, of which strength alone says little.
+    pub fast: bool,
     /// Whether the gym's retired bar is wanted.
     pub retired_bar: bool,
     /// The lift with which it shares some height.

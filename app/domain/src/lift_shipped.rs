@@ -45,12 +45,20 @@ const FLOOR: &[&str] = &[
     "nobody within reach of the bar",
 ];
 
+/// Cautions of lifts that start from hooks.
+const HOOKS: &[&str] = &[
+    "collars on, plates alike on both sides",
+    "hooks at the same hole on both sides",
+    "pins just under the lowest point, or somebody to spot",
+];
+
 /// The cautions that a lift has by where it starts, whatever else a coach adds.
 #[must_use]
 pub fn cautions(start: Start) -> Vec<String> {
     let own = match start {
         Start::Floor => FLOOR,
         Start::Pins { .. } => PINS,
+        Start::Hooks => HOOKS,
     };
     words(&[own, ALWAYS].concat())
 }
@@ -91,6 +99,7 @@ fn rack_pull() -> Lift {
         },
         end: Landmark::Lockout,
         grip: Grip::DoubleOverhand,
+        fast: false,
         retired_bar: true,
         partner: Some(String::from("halting deadlift")),
         overlap_least: OVERLAP_LEAST,
@@ -132,6 +141,7 @@ fn barbell_shrug() -> Lift {
         start,
         end: Landmark::Lockout,
         grip: Grip::DoubleOverhand,
+        fast: false,
         retired_bar: true,
         partner: None,
         overlap_least: OVERLAP_LEAST,
@@ -159,6 +169,7 @@ fn quick(name: &str, cues: &[&str]) -> Lift {
     let mut lift = Lift {
         name: String::from(name),
         grip: Grip::Hook,
+        fast: true,
         cues: words(cues),
         ..from_floor(REST_WORK_S)
     };
@@ -174,6 +185,7 @@ fn from_floor(rest_work_s: u32) -> Lift {
         start: Start::Floor,
         end: Landmark::Lockout,
         grip: Grip::DoubleOverhand,
+        fast: false,
         retired_bar: false,
         partner: None,
         overlap_least: OVERLAP_LEAST,

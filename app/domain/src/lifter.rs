@@ -21,6 +21,8 @@ pub struct Lifter {
     pub ladder: String,
     /// Heights above the floor in the shoes they lift in, as measured.
     pub landmarks: Vec<(Landmark, Length)>,
+    /// Hook hole by lift, from 1, for lifts that start from hooks.
+    pub hooks: Vec<(String, u16)>,
     /// What landmarks may be estimated from where they were not measured.
     pub body: Body,
     /// When the belt goes on.
@@ -32,6 +34,13 @@ pub struct Lifter {
 }
 
 impl Lifter {
+    /// The hole of the hooks for a lift, if it was written.
+    #[must_use]
+    pub fn hook_hole(&self, lift: &str) -> Option<u16> {
+        let of = |(name, _): &&(String, u16)| name == lift;
+        self.hooks.iter().find(of).map(|(_, hole)| *hole)
+    }
+
     /// The height of a landmark, if it was measured.
     #[must_use]
     pub fn landmark(&self, landmark: Landmark) -> Option<Length> {

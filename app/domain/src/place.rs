@@ -169,7 +169,10 @@ fn overlap(
             let (start, told) = self::pins(rack, bar, lifter, partner).ok()??;
             (lift.end, start.bar_height, told.into_iter().collect())
         }
-        (Start::Pins { .. }, Start::Pins { .. }) | (Start::Floor, Start::Floor) => return None,
+        (Start::Pins { .. }, Start::Pins { .. })
+        | (Start::Floor, Start::Floor)
+        | (Start::Hooks, _)
+        | (_, Start::Hooks) => return None,
     };
     let (end, estimated) = end_height(lifter, lower_end)?;
     told.extend(estimated);

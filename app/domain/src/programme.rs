@@ -3,8 +3,10 @@
 //! Where somebody stands follows from what was done alone, so that a missed week skips nothing and
 //! an old record gives the same answer for ever. Refuses: clocks, and days of which nothing was
 //! done.
+use crate::mass::Mass;
 use crate::next::{Rule, Step};
 use crate::prescription::LoadWish;
+use crate::split::SplitRule;
 use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -22,6 +24,8 @@ pub struct Coaching {
     pub programmes: Vec<Programme>,
     /// Rules of next time, in the order of the file.
     pub rules: Vec<RuleLine>,
+    /// When to split the deadlift, in the order of the file.
+    pub splits: Vec<SplitLine>,
 }
 
 /// One programme.
@@ -109,7 +113,48 @@ pub struct RuleLine {
     pub away: Option<u32>,
 }
 
+/// Some figures of [`SplitRule`] for one lifter or all.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct SplitLine {
+    /// Which lifter; `None` for all.
+    pub lifter: Option<String>,
+    /// See [`SplitRule`], as all below.
+    pub from: Option<Mass>,
+    /// How many outings are looked at.
+    pub outings: Option<u8>,
+    /// Share of what is due under which progress is slow.
+    pub slow: Option<u32>,
+    /// How many outings must have fallen short.
+    pub troubles: Option<u8>,
+    /// The day of the test or the meet.
+    pub test: Option<NaiveDate>,
+    /// Days before it on which the full lift comes back.
+    pub back_days: Option<u16>,
+}
+
 impl Coaching {
+    /// When to split for a lifter: as shipped, changed figure by figure by the lines for all, then
+    /// by those for the lifter; of two alike the later.
+    #[must_use]
+    pub fn split(&self, lifter: &str) -> SplitRule {
+        let of = |line: &&SplitLine| line.lifter.as_deref().is_none_or(|name| name == lifter);
+        let mut lines: Vec<&SplitLine> = self.splits.iter().filter(of).collect();
+        lines.sort_by_key(|line| line.lifter.is_some());
+        let mut rule = SplitRule::shipped();
+        for line in lines {
+            rule = SplitRule {
+                from: line.from.unwrap_or(rule.from),
+                outings: line.outings.unwrap_or(rule.outings),
+                slow: line.slow.unwrap_or(rule.slow),
+                troubles: line.troubles.unwrap_or(rule.troubles),
+                test: line.test.or(rule.test),
+                back_days: line.back_days.unwrap_or(rule.back_days),
+                ..rule
+            };
+        }
+        rule
+    }
+
     /// The rule for a lifter's lift: the shipped one, changed figure by figure by the lines for
     /// all, then for the lift, then for the lifter, then for both; of two alike the later.
     #[must_use]

@@ -27,6 +27,8 @@ pub struct LiftSheet {
     pub bar: BarSheet,
     /// The pins; `None` from the floor, or when the landmark is not measured.
     pub pins: Option<PinSheet>,
+    /// The hooks; `None` from pins and from the floor.
+    pub hooks: Option<HookSheet>,
     /// Height shared with the partner lift, where both ends are known.
     pub overlap: Option<Overlap>,
     /// How the bar is held.
@@ -97,6 +99,13 @@ pub struct PinSheet {
     pub spacing: Length,
     /// See `first_hole`.
     pub holes: u16,
+}
+
+/// The hooks of a sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct HookSheet {
+    /// Hole number, from 1, if one is written for the lifter and the lift.
+    pub hole: Option<u16>,
 }
 
 /// Height shared by two partial pulls.

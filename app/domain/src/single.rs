@@ -123,7 +123,7 @@ pub fn singles(load: Mass, reps: u8, hold: Hold) -> Option<Singles> {
 /// Whether a lift is only part of a pull, so that [`PARTIAL`] goes with its estimates.
 #[must_use]
 pub fn is_partial(lift: &Lift) -> bool {
-    lift.start != Start::Floor || lift.end != Landmark::Lockout
+    matches!(lift.start, Start::Pins { .. }) || lift.end != Landmark::Lockout
 }
 
 #[expect(

@@ -17,9 +17,10 @@ pub fn warn(rack: &Rack, bar: &Bar, lift: &Lift, rungs: &[Rung], warnings: &mut 
         return;
     };
     let on_pins = matches!(lift.start, Start::Pins { .. });
+    let in_rack = lift.start != Start::Floor;
     let rated = [
         (Rated::Pins, rack.stated.pin_rated_load.filter(|_| on_pins)),
-        (Rated::Rack, rack.stated.rack_rated_load.filter(|_| on_pins)),
+        (Rated::Rack, rack.stated.rack_rated_load.filter(|_| in_rack)),
         (Rated::Bar, bar.stated.rated_load),
     ];
     for (what, rated) in rated {

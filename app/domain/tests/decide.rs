@@ -53,6 +53,7 @@ fn sheet(lifter: &str, lift: &str) -> LiftSheet {
             sleeve: Length::mm(400),
         },
         pins: None,
+        hooks: None,
         overlap: None,
         grip: Grip::DoubleOverhand,
         rungs: vec![

@@ -1,5 +1,6 @@
 //! The command line. Refuses: doing the work; each command has a file of its own.
 mod check;
+mod coach;
 mod code;
 mod journal;
 mod next;
@@ -62,6 +63,12 @@ enum Command {
     Sheet(SheetArgs),
     /// Print what is due the next time and why, or rule otherwise with --load and --note.
     Next(NextArgs),
+    /// Advise when to split the deadlift into two partials, with the evidence.
+    Split(SplitArgs),
+    /// Estimate the single from a set, by the published equations side by side.
+    Single(SingleArgs),
+    /// Time the warm-ups of a meet or a test day back from the opener.
+    Meet(MeetArgs),
     /// Solve one problem: JSON on standard input, JSON on standard output.
     Solve(SolveArgs),
     /// Prove the journal, or make anew what follows from it.
@@ -109,6 +116,73 @@ pub struct NextArgs {
     /// Why, in the coach's words.
     #[arg(long, value_name = "WORDS", requires = "load")]
     note: Option<String>,
+}
+
+/// Options of `split`.
+#[derive(Debug, Args)]
+pub struct SplitArgs {
+    /// Whose.
+    #[arg(long, value_name = "NAME")]
+    lifter: String,
+    /// The day that is asked about, as in 2026-12-01; tomorrow by default.
+    #[arg(long, value_name = "D")]
+    date: Option<NaiveDate>,
+    /// As JSON.
+    #[arg(long)]
+    json: bool,
+}
+
+/// Options of `single`.
+#[derive(Debug, Args)]
+pub struct SingleArgs {
+    /// The set's load, as in "180 kg".
+    load: String,
+    /// Its reps, with the back kept.
+    reps: u8,
+    /// Of which lift.
+    #[arg(long, value_name = "LIFT")]
+    lift: Option<String>,
+    /// As JSON.
+    #[arg(long)]
+    json: bool,
+}
+
+/// Options of `meet`.
+#[derive(Debug, Args)]
+pub struct MeetArgs {
+    /// Whose.
+    #[arg(long, value_name = "NAME")]
+    lifter: String,
+    /// Which lift.
+    #[arg(long, value_name = "LIFT", default_value = "deadlift")]
+    lift: String,
+    /// The opener, as in "200 kg".
+    #[arg(long, value_name = "LOAD")]
+    opener: String,
+    /// Attempts before the opener, from the start of the flight: the place in the order, less one.
+    #[arg(long, value_name = "N")]
+    before: u16,
+    /// How long an attempt is said to take, seconds.
+    #[arg(long, value_name = "SECONDS", default_value_t = 60)]
+    attempt: u32,
+    /// How many attempts are over.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    called: u16,
+    /// How long those took together, seconds; by default as was said.
+    #[arg(long, value_name = "SECONDS")]
+    elapsed: Option<u32>,
+    /// How many warm-ups are done.
+    #[arg(long, value_name = "N", default_value_t = 0)]
+    taken: u8,
+    /// How long ago the last of them was, seconds.
+    #[arg(long, value_name = "SECONDS", default_value_t = 0)]
+    since: u32,
+    /// The warm-up pattern; by default the lifter's own.
+    #[arg(long, value_name = "PATTERN")]
+    ladder: Option<String>,
+    /// As JSON.
+    #[arg(long)]
+    json: bool,
 }
 
 /// Options of `stick`.
@@ -219,6 +293,9 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Check { files }) => check::check(&files, &open()?, streams.out),
         Some(Command::Sheet(args)) => sheet::sheet(&open()?, &args, streams.out),
         Some(Command::Next(args)) => next::next(&open()?, &args, streams.out),
+        Some(Command::Split(args)) => coach::split(&open()?, &args, streams.out),
+        Some(Command::Single(args)) => coach::single(&open()?, &args, streams.out),
+        Some(Command::Meet(args)) => coach::meet(&open()?, &args, streams.out),
         Some(Command::Solve(args)) => solve::solve(&args, streams),
         Some(Command::Journal {
             what: JournalCommand::Verify,

@@ -9,7 +9,7 @@ mod lifts;
 mod people;
 mod plan;
 
-pub use coach::{COACHING, DAY, PROGRAMME, RULE, TASK, WORK};
+pub use coach::{COACHING, DAY, PROGRAMME, RULE, SPLIT, TASK, WORK};
 pub use equipment::{BAR, CALIBRATION, GYM, PLATE, PLATE_SET, RACK, WEIGHED};
 pub use lifts::{LIFT, PATTERN, STEP};
 pub use people::{KIOSK, LANDMARKS, LIFTER, LIFTERS};
@@ -92,5 +92,6 @@ pub const TABLES: &[(&str, &Table)] = &[
     ("programme.toml", &TASK),
     ("programme.toml", &WORK),
     ("programme.toml", &RULE),
+    ("programme.toml", &SPLIT),
     ("kiosk.toml", &KIOSK),
 ];

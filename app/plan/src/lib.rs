@@ -31,6 +31,7 @@ mod rack_file;
 mod rule_file;
 mod sheets;
 mod shift;
+mod split_file;
 mod toml_doc;
 mod toml_entry;
 mod weighed_file;

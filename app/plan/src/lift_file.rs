@@ -90,6 +90,8 @@ fn lift(
         ("hook", Grip::Hook),
     ];
     let grip = entry.text(doc, "grip", |text| choice(text, &grips));
+    let speeds = [("fast", true), ("slow", false)];
+    let fast = entry.text(doc, "speed", |text| choice(text, &speeds));
     let bars = [("retired", true), ("straight", false)];
     let retired = entry.text(doc, "bar", |text| choice(text, &bars));
     let span = Length::ZERO..=Length::mm(500);
@@ -109,6 +111,7 @@ fn lift(
         start,
         end: end.unwrap_or_else(|| old.map_or(Landmark::Lockout, |old| old.end)),
         grip: grip.unwrap_or_else(|| old.map_or(Grip::DoubleOverhand, |old| old.grip)),
+        fast: fast.unwrap_or_else(|| old.is_some_and(|old| old.fast)),
         retired_bar: retired.unwrap_or_else(|| old.map_or(from_pins, |old| old.retired_bar)),
         partner: old.and_then(|old| old.partner.clone()),
         overlap_least: overlap
@@ -126,38 +129,59 @@ fn lift(
     })
 }
 
+/// What "start" can be.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum From {
+    Floor,
+    Pins,
+    Hooks,
+}
+
 /// Where the lift starts, from "start", "landmark" and "below" and what was before.
 fn start(doc: &mut Doc<'_>, entry: &Entry<'_>, old: Option<&Lift>) -> Option<Start> {
-    let starts = [("floor", false), ("pins", true)];
-    let pins = entry.text(doc, "start", |text| choice(text, &starts));
+    let starts = [
+        ("floor", From::Floor),
+        ("pins", From::Pins),
+        ("hooks", From::Hooks),
+    ];
+    let from = entry.text(doc, "start", |text| choice(text, &starts));
     let landmark = entry.text(doc, "landmark", |text| choice(text, &LANDMARKS));
     let depth = Length::ZERO..=Length::mm(300);
     let below = entry.text(doc, "below", |text| length(text, &depth));
-    if entry.has("start") && pins.is_none() {
+    if entry.has("start") && from.is_none() {
         return None;
     }
     let old = old.map(|old| old.start);
     let was = match old {
         Some(Start::Pins { landmark, below }) => Some((landmark, below)),
-        Some(Start::Floor) | None => None,
+        Some(Start::Floor | Start::Hooks) | None => None,
     };
-    let Some(pins) = pins.or_else(|| old.map(|_| was.is_some())) else {
-        let right = "write start = \"floor\" or start = \"pins\"";
+    let was_from = old.map(|old| match old {
+        Start::Floor => From::Floor,
+        Start::Pins { .. } => From::Pins,
+        Start::Hooks => From::Hooks,
+    });
+    let Some(from) = from.or(was_from) else {
+        let right = "write start = \"floor\", start = \"pins\" or start = \"hooks\"";
         doc.missing(
             entry.at(),
             Wrong::plain("a new lift without \"start\"", right),
         );
         return None;
     };
-    if !pins {
+    if from != From::Pins {
+        let (words, start) = match from {
+            From::Hooks => ("hooks", Start::Hooks),
+            From::Floor | From::Pins => ("the floor", Start::Floor),
+        };
         for key in ["landmark", "below"] {
             if entry.has(key) {
-                let read = format!("\"{key}\" for a lift from the floor");
+                let read = format!("\"{key}\" for a lift from {words}");
                 let right = "leave it out, or write start = \"pins\"";
                 doc.wrong(&entry.at_value(key), Wrong::plain(read, right));
             }
         }
-        return Some(Start::Floor);
+        return Some(start);
     }
     let Some(landmark) = landmark.or(was.map(|(landmark, _)| landmark)) else {
         if !entry.has("landmark") {

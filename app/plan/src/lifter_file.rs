@@ -87,6 +87,7 @@ fn lifter(
     let bar = entry.text(doc, "bar", |text| names.bars.find(text));
     let ladder = entry.text(doc, "ladder", |text| names.patterns.find(text));
     let landmarks = landmarks(doc, entry);
+    let hooks = hooks(doc, entry, &names.lifts);
     let body = body(doc, entry);
     let belt = entry.text(doc, "belt", gear);
     let straps = entry.text(doc, "straps", gear);
@@ -98,6 +99,7 @@ fn lifter(
         bar,
         ladder: ladder.unwrap_or_else(|| LADDER_DEFAULT.to_owned()),
         landmarks,
+        hooks,
         body,
         belt: belt.unwrap_or(GearFrom::Never),
         straps: straps.unwrap_or(GearFrom::Never),
@@ -205,6 +207,29 @@ fn knee(doc: &mut Doc<'_>, entry: &Entry<'_>, read: &[(Landmark, Length)]) {
         let right = "measure both again to be sure; 75 to 100 mm is usual";
         doc.odd(&entry.at_value("patella_top"), Wrong::plain(read, right));
     }
+}
+
+/// The hooks' holes by lift.
+fn hooks(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<(String, u16)> {
+    let mut hooks: Vec<(String, u16)> = Vec::new();
+    let read = |text: &str| {
+        let number = text.trim().trim_start_matches("hole");
+        whole(number, &(1..=500)).map_err(|_| {
+            let right = "write \"hole 14\"";
+            Wrong::value(text, "not a hole from 1 to 500", right)
+        })
+    };
+    for (key, at, hole) in lifter.free(doc, "hooks", read) {
+        match lifts.find(key) {
+            Err(wrong) => doc.wrong(&at, wrong),
+            Ok(lift) if hooks.iter().any(|(other, _)| *other == lift) => {
+                let read = format!("a second hole for {}", quote(&lift));
+                doc.wrong(&at, Wrong::plain(read, "keep one of them"));
+            }
+            Ok(lift) => hooks.extend(hole.map(|hole| (lift, hole))),
+        }
+    }
+    hooks
 }
 
 fn bests(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<(String, Mass)> {

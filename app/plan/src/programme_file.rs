@@ -10,6 +10,7 @@ use crate::nearest::fold;
 use crate::plan_row::{NOTE_MAX, load};
 use crate::quantity::rest_s;
 use crate::rule_file;
+use crate::split_file;
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name, words};
@@ -93,6 +94,7 @@ pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Coaching, Vec<Faul
     let coaching = Coaching {
         programmes: programmes(&mut doc, &top, &against),
         rules: rule_file::read(&mut doc, &top, &against),
+        splits: split_file::read(&mut doc, &top, &against),
     };
     (coaching, doc.close())
 }

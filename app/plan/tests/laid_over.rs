@@ -79,6 +79,15 @@ fn a_new_lift_has_the_usual_cautions() {
 }
 
 #[test]
+fn a_lift_from_hooks_needs_no_landmark_and_has_its_own_cautions() {
+    let gym = gym("\n[[lift]]\nname = \"squat\"\nstart = \"hooks\"\n");
+    let squat = lift(&gym, "squat");
+    assert_eq!((squat.start, squat.retired_bar), (Start::Hooks, false));
+    assert_eq!(squat.cautions, lift_shipped::cautions(Start::Hooks));
+    assert!(!squat.fast && lift(&gym, "power clean").fast);
+}
+
+#[test]
 fn a_pattern_is_replaced_or_added() {
     let gym = gym(
         "\n[[pattern]]\nname = \"Fives\"\nsteps = [{ share = \"50 %\", reps = 5 }]\n[[pattern]]\nname = \"triples\"\nsteps = [{ share = \"40 %\", reps = 3 }, { share = \"72.5 %\", reps = 3 }]\n",

@@ -3,6 +3,7 @@ use chrono::Weekday;
 use domain::next::{Rule, Step};
 use domain::prescription::LoadWish;
 use domain::programme::{Coaching, Pace, shipped};
+use domain::split::SplitRule;
 use domain::{Gym, Mass, MassUnit};
 use plan::{Fault, Source};
 
@@ -55,6 +56,13 @@ away_days = 14
 lift = "rack pull"
 lifter = "Hamza"
 tries = 1
+[[split]]
+from = "405 lb"
+[[split]]
+lifter = "Hamza"
+slow = "40 %"
+test = "2027-03-06"
+back_days = 28
 "#;
 
 #[test]
@@ -116,6 +124,24 @@ fn the_nearer_rule_goes_before() {
     assert_eq!(rule("Tevita", "rack pull"), (Step::Share(200), 3, 28));
     assert_eq!(rule("Hamza", "deadlift"), (kilos, 2, 14));
     assert_eq!(rule("Hamza", "rack pull"), (Step::Share(200), 1, 14));
+}
+
+#[test]
+fn when_to_split_is_laid_over_figure_by_figure() {
+    let coaching = read(GOOD).expect("a good file");
+    let heavy = Mass::of(MassUnit::Lb, 405_000);
+    let all = SplitRule {
+        from: heavy,
+        ..SplitRule::shipped()
+    };
+    assert_eq!(coaching.split("Tevita"), all);
+    let own = SplitRule {
+        slow: 4_000,
+        test: chrono::NaiveDate::from_ymd_opt(2027, 3, 6),
+        back_days: 28,
+        ..all
+    };
+    assert_eq!(coaching.split("Hamza"), own);
 }
 
 #[test]
@@ -182,6 +208,10 @@ fn bad_files() {
             "[[rule]]\nlifter = \"Hamza\"",
             "[[rule]]\nlifter = \"Hamsa\"",
         ),
+        ("\"405 lb\"", "\"405\"\noutings = 3"),
+        ("\"40 %\"", "\"140 %\"\ntroubles = -1"),
+        ("2027-03-06", "6.3.27"),
+        ("back_days = 28", "back = 28"),
     ];
     let mut out = String::new();
     for (from, to) in changes {

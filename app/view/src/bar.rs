@@ -73,7 +73,10 @@ pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBa
             .map(|p| words::mats(&p.mats))
             .unwrap_or_default(),
         gear: words::worn(rung),
-        grip: words::grip(sheet.grip).into(),
+        grip: match sheet.hooks {
+            Some(_) => String::new(),
+            None => words::grip(sheet.grip).into(),
+        },
         caution: caution(sheet, at),
         settle: words::settle(scene.choices(run).as_ref()),
         main: format!("{} done", rung.reps),

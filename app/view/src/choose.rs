@@ -131,7 +131,10 @@ fn place(sheet: &LiftSheet) -> String {
     match (&sheet.pins, sheet.is_from_pins()) {
         (Some(pins), _) => format!("hole {}", pins.hole),
         (None, true) => "measure first".into(),
-        (None, false) => "from the floor".into(),
+        (None, false) => match sheet.hooks {
+            Some(_) => "from the hooks".into(),
+            None => "from the floor".into(),
+        },
     }
 }
 

@@ -4,6 +4,8 @@ use crate::drawings;
 use crate::next::{Next, next};
 use crate::rest::last_words;
 use crate::scene::Scene;
+use crate::single::{SingleFace, single_face};
+use crate::split::{SplitFace, split_face};
 use crate::stage::last_touched;
 use crate::words;
 use domain::event::Hold;
@@ -23,6 +25,10 @@ pub struct End {
     pub sum: String,
     /// What is due the next time; `None` when nothing follows from this lift.
     pub next: Option<Next>,
+    /// Estimates of the single; `None` where the equations mean nothing.
+    pub single: Option<SingleFace>,
+    /// Advice to split the deadlift, or to go back to it; `None` when there is nothing to do.
+    pub split: Option<SplitFace>,
     /// The main button: "next lifter".
     pub main: String,
     /// The link to the lifter's own record; `None` when the page is off or the link was used.
@@ -83,6 +89,8 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
         rows,
         sum: sum(run, &passed),
         next: next(scene, run),
+        single: single_face(scene.lift(&sheet.lift), run),
+        split: scene.split(run).map(|split| split_face(&split, sheet.unit)),
         main: match (scene.first_before(run), later) {
             (Some(next), _) => format!("next: {}", next.sheet.lifter),
             (None, Some(entry)) => format!("next: {}", entry.lift),

@@ -53,14 +53,10 @@ pub(crate) fn next(scene: &Scene<'_>, run: &LiftRun) -> Option<Next> {
     let past = &past[past.len().saturating_sub(PAST_MAX)..];
     let heaviest = past.iter().map(|o| o.load).chain([decision.load]).max();
     let height = |load: domain::Mass| drawings::share(load.ng(), heaviest.map_or(1, |m| m.ng()));
-    let row = |outing: &Outing| PastRow {
-        date: outing.date.format("%-d %b").to_string(),
-        load: outing.load.number(sheet.unit),
-        height: height(outing.load),
-        word: words::went(outing),
-        state: state(outing.went),
-    };
-    let mut rows: Vec<PastRow> = past.iter().map(row).collect();
+    let mut rows: Vec<PastRow> = past
+        .iter()
+        .map(|outing| past_row(outing, sheet.unit, height(outing.load)))
+        .collect();
     rows.push(PastRow {
         date: "next".into(),
         load: decision.load.number(sheet.unit),
@@ -79,6 +75,17 @@ pub(crate) fn next(scene: &Scene<'_>, run: &LiftRun) -> Option<Next> {
         by_coach: decision.why == Why::Coach,
         past: rows,
     })
+}
+
+/// One outing, drawn so high.
+pub(crate) fn past_row(outing: &Outing, unit: domain::MassUnit, height: f32) -> PastRow {
+    PastRow {
+        date: outing.date.format("%-d %b").to_string(),
+        load: outing.load.number(unit),
+        height,
+        word: words::went(outing),
+        state: state(outing.went),
+    }
 }
 
 const fn state(went: Went) -> RowState {

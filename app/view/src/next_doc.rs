@@ -2,13 +2,14 @@
 //!
 //! Refuses: rounding where a machine reads; masses are exact strings with a unit.
 use crate::sheet::{DueDoc, due_doc};
+use crate::single::{SingleDoc, single_doc};
 use crate::words;
 use chrono::NaiveDate;
-use domain::MassUnit;
 use domain::decimal::write_rounded;
 use domain::next::here::LiftDue;
-use domain::next::outing::Outing;
+use domain::next::outing::{Outing, Went};
 use domain::next::{Due, Rule, Step};
+use domain::{Gym, Lifter, MassUnit};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -41,6 +42,9 @@ pub struct LiftDueDoc {
     pub by_rules: Option<DueDoc>,
     /// The figures of the rule in force.
     pub rule: RuleDoc,
+    /// Estimates of the single from the last outing, where the equations mean something.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub single: Option<SingleDoc>,
     /// Outings that it follows from, oldest first.
     pub past: Vec<OutingDoc>,
 }
@@ -83,11 +87,11 @@ pub struct OutingDoc {
 
 /// The document.
 #[must_use]
-pub fn next_doc(lifter: &str, unit: MassUnit, date: NaiveDate, all: &[LiftDue]) -> NextDoc {
+pub fn next_doc(gym: &Gym, lifter: &Lifter, date: NaiveDate, all: &[LiftDue]) -> NextDoc {
     NextDoc {
-        lifter: lifter.into(),
+        lifter: lifter.name.clone(),
         date: date.format("%Y-%m-%d").to_string(),
-        lifts: all.iter().map(|due| lift(due, unit)).collect(),
+        lifts: all.iter().map(|due| lift(gym, due, lifter.unit)).collect(),
     }
 }
 
@@ -99,7 +103,10 @@ pub fn next_json(doc: &NextDoc) -> String {
     text
 }
 
-fn lift(one: &LiftDue, unit: MassUnit) -> LiftDueDoc {
+fn lift(gym: &Gym, one: &LiftDue, unit: MassUnit) -> LiftDueDoc {
+    let lift = gym.lifts.iter().find(|lift| lift.name == one.lift);
+    let clean = |outing: &&Outing| outing.went == Went::Well;
+    let last = one.past.last().filter(clean);
     let decision = &one.due.decision;
     let ruled = one.recorded.as_ref().filter(|next| next.ruled.is_some());
     LiftDueDoc {
@@ -109,6 +116,7 @@ fn lift(one: &LiftDue, unit: MassUnit) -> LiftDueDoc {
         due: due_doc(&one.due, unit),
         by_rules: ruled.map(|next| due_doc(&Due::by_rule(next.decided.decision), unit)),
         rule: rule(&one.rule, unit),
+        single: last.and_then(|o| single_doc(lift, o.load, o.reps, unit)),
         past: one.past.iter().map(|o| outing(o, unit)).collect(),
     }
 }
@@ -181,6 +189,13 @@ pub fn next_text(doc: &NextDoc) -> String {
             rule.away
         );
         line("rule", &figures);
+        if let Some(single) = &lift.single {
+            let words = format!("{} to {}, by the equation", single.least, single.most);
+            line("single", &words);
+            if let Some(caution) = &single.caution {
+                line("", caution);
+            }
+        }
         for past in lift.past.iter().rev().take(PAST_MAX) {
             line(
                 "",

@@ -1,11 +1,13 @@
 //! All that a face is made from. Refuses: keeping anything; it borrows.
+use crate::split::is_told;
 use chrono::NaiveDate;
 use domain::day::DayEntry;
 use domain::rotation::{CalledTurn, Station, station_of};
 use domain::settle::{Choices, choices};
+use domain::split::{Split, advice};
 use domain::state::{LiftRun, State};
 use domain::weighed::{Sides, share_out};
-use domain::{Gym, Moment, PlateFace};
+use domain::{Gym, Lift, Moment, PlateFace};
 
 /// State, day and time, as they are now.
 #[derive(Debug, Clone, Copy)]
@@ -103,6 +105,27 @@ impl<'a> Scene<'a> {
             .lifts
             .get(&first.no)
             .filter(|first| first.no != run.no)
+    }
+
+    /// A lift of the gym by its name.
+    #[must_use]
+    pub fn lift(&self, name: &str) -> Option<&'a Lift> {
+        self.gym.lifts.iter().find(|lift| lift.name == name)
+    }
+
+    /// Advice to split the deadlift, or to go back to it, after a pull that counts for it; `None`
+    /// when there is nothing to do.
+    #[must_use]
+    pub fn split(&self, run: &LiftRun) -> Option<Split> {
+        let lifter = self
+            .gym
+            .lifters
+            .iter()
+            .find(|l| l.name == run.sheet.lifter)?;
+        let tomorrow = run.sheet.date.succ_opt()?;
+        let split = advice(self.gym, self.state, lifter, tomorrow)?;
+        let counts = split.rule.concerns(&run.sheet.lift);
+        (counts && is_told(&split)).then_some(split)
     }
 
     /// The work loads that may be chosen before the first work set of `run`.

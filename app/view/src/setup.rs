@@ -78,10 +78,11 @@ fn nothing(warning: String) -> SetUp {
 
 pub(crate) fn set_up(sheet: &LiftSheet, run: Option<&LiftRun>) -> SetUp {
     let pins = sheet.pins.as_ref();
-    let mut gear = vec![format!(
-        "{} grip",
-        words::grip(sheet.grip).trim_end_matches(" grip")
-    )];
+    let mut gear = Vec::new();
+    if sheet.hooks.is_none() {
+        let grip = words::grip(sheet.grip).trim_end_matches(" grip");
+        gear.push(format!("{grip} grip"));
+    }
     gear.extend(words::gear(sheet));
     SetUp {
         work: words::work(sheet),
@@ -89,9 +90,11 @@ pub(crate) fn set_up(sheet: &LiftSheet, run: Option<&LiftRun>) -> SetUp {
         hole: pins.map(|p| p.hole.to_string()).unwrap_or_default(),
         mats: pins.map(|p| words::mats(&p.mats)).unwrap_or_default(),
         height: match pins {
+            Some(pins) if words::is_estimated(sheet) => {
+                format!("{}; estimated, measure", words::bar_height(pins))
+            }
             Some(pins) => words::bar_height(pins),
-            None if sheet.is_from_pins() => "on the pins, height not known".into(),
-            None => "from the floor".into(),
+            None => words::start(sheet),
         },
         overlap: words::overlap(sheet),
         overlap_small: sheet

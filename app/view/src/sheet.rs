@@ -1,6 +1,7 @@
 //! The day sheet as a document: JSON with a schema, and the words of the text form.
 //!
 //! Refuses: rounding where a machine reads; masses are exact strings with a unit.
+use crate::split;
 use crate::words;
 use chrono::NaiveDate;
 use domain::day::{DayEntry, NoSheet};
@@ -40,6 +41,9 @@ pub struct EntryDoc {
     /// What the rules give for it, whoever wrote the load; absent the first time.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub next: Option<DueDoc>,
+    /// Advice on splitting the deadlift, where there is something to do.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub advice: Option<String>,
     /// The sheet.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub sheet: Option<LiftDoc>,
@@ -71,8 +75,11 @@ pub struct LiftDoc {
     pub rack: String,
     /// Bar, its mass, its collars' mass (the pair).
     pub bar: BarDoc,
-    /// Where the bar starts: "pins" or "floor".
+    /// Where the bar starts: "pins", "hooks" or "floor".
     pub start: String,
+    /// Hole of the hooks, if it is written; absent elsewhere.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hook_hole: Option<u16>,
     /// The pins; absent from the floor or when no hole could be given.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub pins: Option<PinDoc>,
@@ -199,6 +206,11 @@ fn entry_doc(entry: &DayEntry) -> EntryDoc {
         problem,
         programme: entry.programme.clone(),
         next: entry.next.as_ref().map(|next| due_doc(next, entry.unit)),
+        advice: entry
+            .split
+            .as_ref()
+            .filter(|split| split::is_told(split))
+            .map(|split| split::sentence(split, entry.unit)),
         sheet: entry.outcome.as_ref().ok().map(lift_doc),
     }
 }
@@ -229,12 +241,15 @@ fn lift_doc(sheet: &LiftSheet) -> LiftDoc {
             mass: sheet.bar.mass.exact(unit),
             collars: sheet.bar.collars.exact(unit),
         },
-        start: if sheet.is_from_pins() {
+        start: if sheet.hooks.is_some() {
+            "hooks"
+        } else if sheet.is_from_pins() {
             "pins"
         } else {
             "floor"
         }
         .into(),
+        hook_hole: sheet.hooks.and_then(|hooks| hooks.hole),
         pins: sheet.pins.as_ref().map(|pins| pin_doc(sheet, pins)),
         overlap: sheet.overlap.as_ref().map(|o| OverlapDoc {
             partner: o.partner.clone(),

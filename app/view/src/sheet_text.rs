@@ -1,4 +1,5 @@
 //! The day sheet in plain text, for a terminal or a printer. Refuses: more than 100 columns.
+use crate::split;
 use crate::words;
 use chrono::NaiveDate;
 use domain::day::DayEntry;
@@ -46,6 +47,9 @@ fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
         let words = format!("{} (last on {last})", next.sentence(sheet.unit));
         line(text, "due", &words);
     }
+    if let Some(split) = entry.split.as_ref().filter(|split| split::is_told(split)) {
+        line(text, "advice", &split::sentence(split, sheet.unit));
+    }
     line(
         text,
         "rack",
@@ -64,12 +68,15 @@ fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
             line(text, "pins", &words);
         }
         None if sheet.is_from_pins() => line(text, "pins", "not set: see below"),
-        None => line(text, "start", "from the floor"),
+        None => line(text, "start", &words::start(sheet)),
     }
     if sheet.overlap.is_some() {
         line(text, "overlap", &words::overlap(sheet));
     }
-    line(text, "grip", words::grip(sheet.grip));
+    // Grips are those of pulls.
+    if sheet.hooks.is_none() {
+        line(text, "grip", words::grip(sheet.grip));
+    }
     ladder(text, sheet);
     let warnings: Vec<String> = sheet
         .warnings

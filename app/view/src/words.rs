@@ -149,6 +149,20 @@ pub fn bar_height(pins: &PinSheet) -> String {
     format!("bar {bar} mm above your feet, {how}")
 }
 
+/// Where the bar starts, when not on pins that are placed: "from the floor", "from the hooks in
+/// hole 14".
+#[must_use]
+pub fn start(sheet: &LiftSheet) -> String {
+    match sheet.hooks {
+        Some(hooks) => match hooks.hole {
+            Some(hole) => format!("from the hooks in hole {hole}"),
+            None => "from the hooks, at the height that suits you".into(),
+        },
+        None if sheet.is_from_pins() => "on the pins, height not known".into(),
+        None => "from the floor".into(),
+    }
+}
+
 /// "shares 96 mm (3.8 in) with the halting deadlift".
 #[must_use]
 pub fn overlap(sheet: &LiftSheet) -> String {
@@ -158,8 +172,8 @@ pub fn overlap(sheet: &LiftSheet) -> String {
     let both = |l: Length| {
         format!(
             "{} mm ({} in)",
-            l.number(LengthUnit::Mm),
-            l.number(LengthUnit::In)
+            whole_mm(l),
+            domain::decimal::write_rounded(l.nm(), LengthUnit::In.scale(), 1)
         )
     };
     if shared.length.nm() < 0 {

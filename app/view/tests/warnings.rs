@@ -35,6 +35,7 @@ fn sheet(unit: MassUnit, warnings: Vec<Warning>) -> LiftSheet {
             spacing: Length::from_nm(76_200_000),
             holes: 20,
         }),
+        hooks: None,
         overlap: Some(Overlap {
             partner: "halting deadlift".into(),
             length: Length::mm(96),

@@ -138,6 +138,8 @@ pub(crate) fn end() -> End {
         ],
         sum: "5 sets, 16 reps, 34 minutes".into(),
         next: Some(super::settles::next()),
+        single: None,
+        split: None,
         main: "next lifter".into(),
     }
 }
@@ -165,6 +167,8 @@ pub(crate) fn end_short() -> End {
         ],
         sum: "6 sets, 18 reps, 1 hour 2 minutes".into(),
         next: None,
+        single: None,
+        split: None,
         main: "next lifter".into(),
     }
 }

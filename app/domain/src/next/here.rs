@@ -2,7 +2,7 @@
 //! does not have.
 use super::outing::{Outing, outings};
 use super::{Decided, Due, NextTime, Rule, decide, on};
-use crate::day::bar_for;
+use crate::day::loaded_with;
 use crate::gym::Gym;
 use crate::ladder::equipment;
 use crate::lifter::Lifter;
@@ -78,9 +78,7 @@ fn heaviest(past: &[Outing]) -> Option<Mass> {
 /// The loads of the bar and plates that a lifter's lift is done with, up to well over `heaviest`.
 pub(crate) fn loads(gym: &Gym, lifter: &Lifter, lift: &str, heaviest: Mass) -> Option<Loads> {
     let lift = gym.lifts.iter().find(|l| l.name == lift)?;
-    let rack = gym.racks.iter().find(|r| r.name == lifter.rack)?;
-    let plates = gym.plate_sets.iter().find(|p| p.name == rack.plates)?;
-    let bar = bar_for(gym, rack, lifter, lift)?;
+    let (bar, plates) = loaded_with(gym, lifter, lift)?;
     let equipment = equipment(bar, plates);
     equipment.check().ok()?;
     let plates: Vec<_> = equipment.plates.iter().map(|plate| plate.mass).collect();

@@ -42,7 +42,7 @@ pub(crate) fn coached() -> Gym {
     programmes[0].lifters.push("Ines".into());
     gym.coaching = Coaching {
         programmes,
-        rules: Vec::new(),
+        ..Coaching::default()
     };
     gym
 }

@@ -68,6 +68,7 @@ pub(crate) fn lifter(landmarks: &[(Landmark, i64)], body: Body) -> Lifter {
             .iter()
             .map(|(l, mm)| (*l, Length::mm(*mm)))
             .collect(),
+        hooks: Vec::new(),
         body,
         belt: GearFrom::Never,
         straps: GearFrom::Never,

@@ -13,4 +13,5 @@ mod recorded;
 mod seasons;
 mod settle;
 mod single;
+mod split;
 mod steel;

@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 use domain::lift::{Grip, Landmark};
 use domain::prescription::LoadWish;
 use domain::rotation::{CalledTurn, Station};
-use domain::sheet::{BarSheet, Overlap, PinSheet, Rated, RungKind, Warning};
+use domain::sheet::{BarSheet, HookSheet, Overlap, PinSheet, Rated, RungKind, Warning};
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
     Rung,
@@ -122,6 +122,7 @@ pub(crate) fn from_pins() -> LiftSheet {
         rack: "North".to_owned(),
         bar: bar(),
         pins: Some(pins()),
+        hooks: None,
         overlap: Some(Overlap {
             partner: "halting deadlift".to_owned(),
             length: Length::mm(99),
@@ -160,6 +161,7 @@ pub(crate) fn from_floor() -> LiftSheet {
         unit: MassUnit::Lb,
         lift: "halting deadlift".to_owned(),
         pins: None,
+        hooks: Some(HookSheet { hole: Some(14) }),
         overlap: None,
         grip: Grip::Hook,
         rungs: vec![],

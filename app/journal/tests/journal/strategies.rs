@@ -6,7 +6,7 @@ use domain::next::{Decided, Decision, Rule, Step, Verdict, Why};
 use domain::prescription::LoadWish;
 use domain::rotation::{CalledTurn, Station};
 use domain::settle::Settled;
-use domain::sheet::{BarSheet, Overlap, PinSheet, Rated, RungKind, Warning};
+use domain::sheet::{BarSheet, HookSheet, Overlap, PinSheet, Rated, RungKind, Warning};
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
     Rung,
@@ -160,13 +160,15 @@ fn overlap() -> impl Strategy<Value = Overlap> {
 pub(crate) fn sheet() -> impl Strategy<Value = LiftSheet> {
     let grip = prop_oneof![Just(Grip::DoubleOverhand), Just(Grip::Hook)];
     let head = (text(), unit(), text(), date(), text());
-    let middle = (bar(), option::of(pins()), option::of(overlap()), grip);
+    let hooks = option::of(option::of(any::<u16>()).prop_map(|hole| HookSheet { hole }));
+    let place = (option::of(pins()), hooks);
+    let middle = (bar(), place, option::of(overlap()), grip);
     let texts = (vec(text(), 0..3), vec(text(), 0..3), text());
     let tail = (vec(rung(), 0..4), mass(), vec(warning(), 0..3), texts);
     (head, middle, tail).prop_map(
         |(
             (lifter, unit, lift, date, rack),
-            (bar, pins, overlap, grip),
+            (bar, (pins, hooks), overlap, grip),
             (rungs, asked, warnings, (cues, cautions, note)),
         )| LiftSheet {
             lifter,
@@ -176,6 +178,7 @@ pub(crate) fn sheet() -> impl Strategy<Value = LiftSheet> {
             rack,
             bar,
             pins,
+            hooks,
             overlap,
             grip,
             rungs,

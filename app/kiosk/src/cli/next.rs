@@ -1,6 +1,6 @@
 //! `pinladder next`: what is due, and the coach's ruling. Refuses: a ruling without a note, or
 //! where nothing was decided.
-use super::sheet::known;
+use super::coach::{lifter, load as load_of};
 use super::{NextArgs, say};
 use crate::clock::{Clock as _, SystemClock};
 use crate::error::KioskError;
@@ -8,7 +8,7 @@ use crate::folder::Folder;
 use crate::kiosk::Kiosk;
 use crate::owner::Owner;
 use domain::next::here::{LiftDue, all_due};
-use domain::{Command, Gym, Lifter, Mass, State};
+use domain::{Command, State};
 use journal::Journal;
 use std::io::Write;
 
@@ -32,7 +32,7 @@ pub(super) fn next(
     let mut due = find(kiosk.state())?;
     if let (Some(load), Some(note)) = (&args.load, &args.note) {
         drop(kiosk);
-        let load = read_load(load)?;
+        let (load, _) = load_of(load)?;
         let mut owner = Owner::open(Journal::open(&folder.journal())?)?;
         let last = due.iter().filter_map(|one| one.past.last());
         let Some(no) = last.max_by_key(|o| (o.date, o.no)).map(|o| o.no) else {
@@ -42,7 +42,7 @@ pub(super) fn next(
         owner.command(&Command::OverrideNext { no, load, note }, SystemClock.now())?;
         due = find(owner.state())?;
     }
-    let doc = view::next_doc(&lifter.name, lifter.unit, date, &due);
+    let doc = view::next_doc(&gym, lifter, date, &due);
     let text = if args.json {
         view::next_json(&doc)
     } else {
@@ -50,12 +50,6 @@ pub(super) fn next(
     };
     say(out, &text);
     Ok(true)
-}
-
-fn lifter<'g>(gym: &'g Gym, name: &str) -> Result<&'g Lifter, KioskError> {
-    let name = known(gym, name)?;
-    let found = gym.lifters.iter().find(|l| l.name == name);
-    found.ok_or_else(|| KioskError::Usage(format!("no lifter is called {name}")))
 }
 
 /// Those of one lift, if one is asked for.
@@ -75,12 +69,4 @@ fn wanted(all: Vec<LiftDue>, lift: Option<&str>, lifter: &str) -> Result<Vec<Lif
         )));
     }
     Ok(of)
-}
-
-fn read_load(text: &str) -> Result<Mass, KioskError> {
-    Mass::read(text).map_err(|fault| {
-        KioskError::Usage(format!(
-            "the load \"{text}\" {fault}; write it as in \"180 kg\" or \"400 lb\""
-        ))
-    })
 }

@@ -18,6 +18,12 @@ pub const COACHING: Table = Table {
             "[[rule]] tables",
             "what is due next time, for all or for some, up to 500",
         ),
+        may(
+            "split",
+            "the figures that come with the program",
+            "[[split]] tables",
+            "when the deadlift is split into two partials, for all or for some, up to 500",
+        ),
     ],
 };
 
@@ -176,6 +182,56 @@ pub const RULE: Table = Table {
             "10 %",
             "\"10 %\"",
             "what is taken off after a break, 0 to 50 %; on the way back to the best two steps are added at a time",
+        ),
+    ],
+};
+
+/// When the deadlift is split.
+pub const SPLIT: Table = Table {
+    a: "a split",
+    form: "[[split]]",
+    fields: &[
+        may(
+            "lifter",
+            "all lifters",
+            "\"Tevita\"",
+            "the lifter that it is for; one for a lifter goes before one for all, figure by figure",
+        ),
+        may(
+            "from",
+            "185 kg",
+            "\"405 lb\"",
+            "deadlift fives from this load on count as heavy, 1 to 1000 kg",
+        ),
+        may(
+            "outings",
+            "8",
+            "8",
+            "how many of the last outings are looked at, 4 to 50",
+        ),
+        may(
+            "slow",
+            "50 %",
+            "\"50 %\"",
+            "progress is slow under this share of what the rules would add each time, 0 to 100 %",
+        ),
+        may(
+            "troubles",
+            "2",
+            "2",
+            "how many of those outings must have fallen short or moved the back, 0 to 50",
+        ),
+        may(
+            "test",
+            "none",
+            "\"2027-03-06\"",
+            "the day of the test or the meet",
+        ),
+        may(
+            "back_days",
+            "21",
+            "21",
+            "how many days before the test the full deadlift comes back, 1 to 120",
         ),
     ],
 };

@@ -15,7 +15,7 @@ pub const LIFT: Table = Table {
             "start",
             "as it was; a new lift needs it",
             "\"pins\"",
-            "\"floor\" or \"pins\"",
+            "\"floor\", \"pins\" or \"hooks\"",
         ),
         may(
             "landmark",
@@ -40,6 +40,12 @@ pub const LIFT: Table = Table {
             "as it was, or \"double overhand\"",
             "\"hook\"",
             "\"double overhand\" or \"hook\"",
+        ),
+        may(
+            "speed",
+            "as it was, or \"slow\"",
+            "\"fast\"",
+            "\"fast\" for one fast pull, of which no single is estimated, or \"slow\"",
         ),
         may(
             "bar",

@@ -43,6 +43,12 @@ pub const LIFTER: Table = Table {
             "heights above the floor in the shoes they lift in",
         ),
         may(
+            "hooks",
+            "none written",
+            "{ \"squat\" = \"hole 14\" }",
+            "hole of the hooks by lift, for lifts that start from hooks, 1 to 500",
+        ),
+        may(
             "stature",
             "not measured",
             "\"1756 mm\"",

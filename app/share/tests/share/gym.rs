@@ -246,6 +246,7 @@ fn sheet(lifter: &str, unit: MassUnit, lift: &str, date: NaiveDate, load: Mass) 
             sleeve: Length::mm(415),
         },
         pins: None,
+        hooks: None,
         overlap: None,
         grip: Grip::DoubleOverhand,
         rungs: vec![warm_up, work],

@@ -6,7 +6,7 @@ use super::rung::{PlateFaceV1, RungSheetV1};
 use super::warning::WarningV1;
 use super::words::{GripV1, LandmarkV1, UnitV1};
 use super::{WireFault, present, read_date, write_date};
-use domain::sheet::{BarSheet, Overlap, PinSheet, Warning};
+use domain::sheet::{BarSheet, HookSheet, Overlap, PinSheet, Warning};
 use domain::{Fact, Length, LiftNo, LiftSheet, Mass, PlateFace};
 use serde::{Deserialize, Serialize};
 
@@ -52,6 +52,8 @@ pub(crate) struct LiftSheetV1 {
     #[serde(deserialize_with = "present")]
     pins: Option<PinSheetV1>,
     #[serde(deserialize_with = "present")]
+    hooks: Option<HookSheetV1>,
+    #[serde(deserialize_with = "present")]
     overlap: Option<OverlapV1>,
     grip: GripV1,
     plates: Vec<PlateFaceV1>,
@@ -78,6 +80,7 @@ impl From<&LiftSheet> for LiftSheetV1 {
             rack: sheet.rack.clone(),
             bar: (&sheet.bar).into(),
             pins: sheet.pins.as_ref().map(PinSheetV1::from),
+            hooks: sheet.hooks.map(|hooks| HookSheetV1 { hole: hooks.hole }),
             overlap: sheet.overlap.as_ref().map(OverlapV1::from),
             grip: sheet.grip.into(),
             plates: faces.into_iter().map(PlateFaceV1::from).collect(),
@@ -104,6 +107,7 @@ impl TryFrom<LiftSheetV1> for LiftSheet {
             rack: sheet.rack,
             bar: sheet.bar.into(),
             pins: sheet.pins.map(PinSheet::from),
+            hooks: sheet.hooks.map(|hooks| HookSheet { hole: hooks.hole }),
             overlap: sheet.overlap.map(Overlap::from),
             grip: sheet.grip.into(),
             rungs: rungs.collect::<Result<_, _>>()?,
@@ -200,6 +204,14 @@ impl From<PinSheetV1> for PinSheet {
             holes: pins.holes,
         }
     }
+}
+
+/// The hooks of a sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct HookSheetV1 {
+    #[serde(deserialize_with = "present")]
+    hole: Option<u16>,
 }
 
 /// Height shared by two partial pulls.

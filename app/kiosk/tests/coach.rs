@@ -1,0 +1,177 @@
+//! A coach's questions from the command line: split, single, meet; lifts from hooks on the sheet.
+use kiosk::cli::{Streams, main};
+use std::ffi::OsString;
+use std::path::Path;
+
+/// Runs one command line on a data folder: whether it went well, what it said, what went wrong.
+fn pinladder(data: &Path, words: &[&str]) -> (bool, String, String) {
+    let (mut out, mut err) = (Vec::new(), Vec::new());
+    let mut args: Vec<OsString> = vec!["pinladder".into(), "--data".into(), data.into()];
+    args.extend(words.iter().map(OsString::from));
+    let code = main(
+        args,
+        &mut Streams {
+            input: &mut std::io::empty(),
+            out: &mut out,
+            err: &mut err,
+        },
+    );
+    let text = |bytes| String::from_utf8(bytes).expect("words are UTF-8");
+    let well = format!("{code:?}") == format!("{:?}", std::process::ExitCode::SUCCESS);
+    (well, text(out), text(err))
+}
+
+fn said(data: &Path, words: &[&str]) -> String {
+    let (well, out, err) = pinladder(data, words);
+    assert!(well, "{words:?}: {err}");
+    out
+}
+
+fn refused(data: &Path, words: &[&str]) -> String {
+    let (well, _, err) = pinladder(data, words);
+    assert!(!well, "{words:?}");
+    err
+}
+
+fn json(text: &str) -> serde_json::Value {
+    serde_json::from_str(text).expect("JSON")
+}
+
+/// 100 kg x 5 as worked from the printed equations (computed): Epley 116.67, Brzycki 112.5,
+/// Lombardi 117.46, Mayhew 119.01, O'Conner 112.5, Wathan 116.58.
+#[test]
+fn the_single_by_the_equations_side_by_side() {
+    let data = tempfile::tempdir().expect("a folder");
+    let text = said(data.path(), &["single", "100 kg", "5"]);
+    assert!(
+        text.starts_with("single from 100 kg × 5: 112.5 kg to 119.01 kg"),
+        "{text}"
+    );
+    for part in ["Epley", "116.67 kg", "Lombardi", "117.46 kg"] {
+        assert!(text.contains(part), "{part} is not in:\n{text}");
+    }
+    assert!(!text.contains("partial"), "{text}");
+    let partial = said(
+        data.path(),
+        &["single", "100 kg", "5", "--lift", "Rack Pull"],
+    );
+    let caution = "on a partial pull these rank a lifter against themselves";
+    assert!(partial.contains(caution), "{partial}");
+    let doc = json(&said(data.path(), &["single", "100 kg", "5", "--json"]));
+    assert_eq!(doc["each"].as_array().map(Vec::len), Some(6));
+    // Where they mean nothing.
+    for words in [
+        &["single", "100 kg", "1"][..],
+        &["single", "100 kg", "11"],
+        &["single", "70 kg", "3", "--lift", "power clean"],
+    ] {
+        let told = refused(data.path(), words);
+        assert!(told.contains("ask for 2 to 10 reps"), "{told}");
+    }
+    assert!(refused(data.path(), &["single", "100", "5"]).contains("has no unit"));
+}
+
+#[test]
+fn warm_ups_are_timed_back_from_the_opener() {
+    let data = tempfile::tempdir().expect("a folder");
+    let ask = |more: &[&str]| {
+        let of = [
+            "meet", "--lifter", "Hamza", "--opener", "200 kg", "--before", "24",
+        ];
+        said(data.path(), &[&of[..], more].concat())
+    };
+    let text = ask(&[]);
+    for part in [
+        "deadlift, opener 200 kg in 24:00: attempt 25 of the flight, 0 over, 60 s an attempt",
+        "in 19:00  after attempt 19   180 kg × 1",
+        "a guide: watch the platform",
+    ] {
+        assert!(text.contains(part), "{part} is not in:\n{text}");
+    }
+    // Twelve attempts in eight minutes, two warm-ups taken.
+    let later = json(&ask(&[
+        "--called",
+        "12",
+        "--elapsed",
+        "480",
+        "--taken",
+        "2",
+        "--since",
+        "60",
+        "--json",
+    ]));
+    // (3 x 60 + 480) / 15 is 44 s.
+    assert_eq!(
+        (&later["pace_s"], &later["opener_in_s"]),
+        (&44.into(), &528.into())
+    );
+    let starts = later["warm_ups"].as_array().expect("some");
+    assert_eq!(starts.len(), 2);
+    assert_eq!(starts[1]["load"], "180 kg");
+    assert!(later["left_out"].as_array().is_some_and(Vec::is_empty));
+    let late = ask(&["--called", "22"]);
+    assert!(late.contains("left out"), "{late}");
+    let wrong = [
+        "meet", "--lifter", "Hamza", "--opener", "200 kg", "--before", "4",
+    ];
+    let wrong = refused(data.path(), &[&wrong[..], &["--called", "5"]].concat());
+    assert!(
+        wrong.contains("called: 5 attempts is out of range; write 0 to 4"),
+        "{wrong}"
+    );
+}
+
+#[test]
+fn nobody_is_split_without_a_record() {
+    let data = tempfile::tempdir().expect("a folder");
+    let text = said(data.path(), &["split", "--lifter", "Tevita"]);
+    assert_eq!(text, "Tevita has not done the deadlift here yet\n");
+}
+
+#[test]
+fn a_squat_from_the_hooks_stands_on_the_sheet() {
+    let data = tempfile::tempdir().expect("a folder");
+    said(data.path(), &["sheet"]);
+    let change = |name: &str, edit: &dyn Fn(String) -> String| {
+        let path = data.path().join(name);
+        let text = std::fs::read_to_string(&path).expect("read");
+        std::fs::write(&path, edit(text)).expect("written");
+    };
+    change("gym.toml", &|text| {
+        text + "\n[[lift]]\nname = \"squat\"\nstart = \"hooks\"\nbar = \"straight\"\n"
+    });
+    change("lifters.toml", &|text| {
+        text.replacen(
+            "ladder = \"5-3-2-1\"\n",
+            "ladder = \"5-3-2-1\"\nhooks = { \"squat\" = \"hole 14\" }\n",
+            1,
+        )
+    });
+    let rows = "2027-03-01,Tevita,squat,3,5,300 lb,,,\n2027-03-01,Hamza,squat,3,5,120 kg,,,\n";
+    let plan = format!("date,lifter,lift,sets,reps,load,ladder,rest,note\n{rows}");
+    let path = data.path().join("squats.csv");
+    std::fs::write(&path, plan).expect("written");
+    said(data.path(), &["take", &path.display().to_string()]);
+    let text = said(data.path(), &["sheet", "--date", "2027-03-01"]);
+    for part in [
+        "start   from the hooks in hole 14",
+        "start   from the hooks, at the height that suits you",
+        "hooks at the same hole on both sides",
+    ] {
+        assert!(text.contains(part), "{part} is not in:\n{text}");
+    }
+    let sheet = [
+        "sheet",
+        "--date",
+        "2027-03-01",
+        "--lifter",
+        "Tevita",
+        "--json",
+    ];
+    let doc = json(&said(data.path(), &sheet));
+    let sheet = &doc["entries"][0]["sheet"];
+    assert_eq!(
+        (&sheet["start"], &sheet["hook_hole"]),
+        (&"hooks".into(), &14.into())
+    );
+}
