@@ -16,7 +16,7 @@ use crate::programme::fill::{Filled, fill};
 use crate::sheet::{BarSheet, HookSheet, LiftSheet, Rung, RungKind, Warning};
 use crate::split::{Split, advice};
 use crate::state::State;
-use crate::steel;
+use crate::steel::{self, Figures};
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
@@ -37,6 +37,8 @@ pub struct DayEntry {
     pub programme: Option<String>,
     /// What the rules of next time give for it, whoever wrote the load; `None` the first time.
     pub next: Option<Due>,
+    /// What the makers' figures come to for the day's heaviest load; `None` where none was stated.
+    pub steel: Option<Figures>,
     /// Advice on splitting the deadlift, for it and its partials; never done by itself.
     pub split: Option<Split>,
 }
@@ -104,17 +106,22 @@ fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<Da
             outcome: Err(why),
             programme: None,
             next: None,
+            steel: None,
             split: None,
         }])
     };
-    let entry = |row: &Prescription, next, programme: Option<&String>| DayEntry {
-        lifter: lifter.name.clone(),
-        unit: lifter.unit,
-        lift: row.lift.clone(),
-        outcome: sheet(gym, state, lifter, row),
-        programme: programme.cloned(),
-        next,
-        split: advice(gym, state, lifter, date).filter(|split| split.rule.concerns(&row.lift)),
+    let entry = |row: &Prescription, next, programme: Option<&String>| {
+        let outcome = sheet(gym, state, lifter, row);
+        DayEntry {
+            lifter: lifter.name.clone(),
+            unit: lifter.unit,
+            lift: row.lift.clone(),
+            steel: outcome.as_ref().ok().and_then(|sheet| steel_of(gym, sheet)),
+            outcome,
+            programme: programme.cloned(),
+            next,
+            split: advice(gym, state, lifter, date).filter(|split| split.rule.concerns(&row.lift)),
+        }
     };
     let planned = state.plan.get(&(date, lifter.name.clone()));
     if let Some(rows) = planned.filter(|rows| !rows.is_empty()) {
@@ -129,6 +136,14 @@ fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<Da
             .map(|(row, next)| entry(row, next.clone(), Some(&programme)))
             .collect(),
     }
+}
+
+/// The makers' figures for a sheet, as the gym has them.
+fn steel_of(gym: &Gym, sheet: &LiftSheet) -> Option<Figures> {
+    let rack = gym.racks.iter().find(|rack| rack.name == sheet.rack)?;
+    let bar = gym.bars.iter().find(|bar| bar.name == sheet.bar.name)?;
+    let lift = gym.lifts.iter().find(|lift| lift.name == sheet.lift)?;
+    steel::figures(rack, bar, lift, &sheet.rungs)
 }
 
 /// The sheet of one row of the plan.

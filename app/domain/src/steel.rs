@@ -11,30 +11,53 @@ use crate::sheet::{Rated, Rung, Warning};
 use crate::solve::bar::{Bending, Problem, bend};
 use alloc::vec::Vec;
 
-/// Adds what the makers' figures say against the heaviest rung.
-pub fn warn(rack: &Rack, bar: &Bar, lift: &Lift, rungs: &[Rung], warnings: &mut Vec<Warning>) {
-    let Some(heaviest) = rungs.iter().max_by_key(|rung| rung.load) else {
-        return;
-    };
+/// What the makers' figures come to for the heaviest rung of a day.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Figures {
+    /// The heaviest load.
+    pub load: Mass,
+    /// What was stated for this lift: of what, and how much.
+    pub rated: Vec<(Rated, Mass)>,
+    /// How the bar bends on the pins; `None` from the floor and where a figure is missing.
+    pub bending: Option<Bending>,
+}
+
+/// The figures of a lift; `None` when nothing was stated.
+#[must_use]
+pub fn figures(rack: &Rack, bar: &Bar, lift: &Lift, rungs: &[Rung]) -> Option<Figures> {
+    let heaviest = rungs.iter().max_by_key(|rung| rung.load)?;
     let on_pins = matches!(lift.start, Start::Pins { .. });
     let in_rack = lift.start != Start::Floor;
-    let rated = [
+    let stated = [
         (Rated::Pins, rack.stated.pin_rated_load.filter(|_| on_pins)),
         (Rated::Rack, rack.stated.rack_rated_load.filter(|_| in_rack)),
         (Rated::Bar, bar.stated.rated_load),
     ];
-    for (what, rated) in rated {
-        if let Some(rated) = rated.filter(|rated| heaviest.load > *rated) {
-            let load = heaviest.load;
-            warnings.push(Warning::OverRated { what, load, rated });
-        }
-    }
-    if !on_pins {
-        return;
-    }
-    let Some(bent) = on_the_pins(rack, bar, heaviest) else {
+    let rated: Vec<_> = stated
+        .into_iter()
+        .filter_map(|(what, rated)| Some((what, rated?)))
+        .collect();
+    let bending = on_pins.then(|| on_the_pins(rack, bar, heaviest)).flatten();
+    (!rated.is_empty() || bending.is_some()).then_some(Figures {
+        load: heaviest.load,
+        rated,
+        bending,
+    })
+}
+
+/// Adds what the makers' figures say against the heaviest rung.
+pub fn warn(rack: &Rack, bar: &Bar, lift: &Lift, rungs: &[Rung], warnings: &mut Vec<Warning>) {
+    let Some(figures) = figures(rack, bar, lift, rungs) else {
         return;
     };
+    let load = figures.load;
+    let over = figures.rated.iter().filter(|(_, rated)| load > *rated);
+    warnings.extend(over.map(|(what, rated)| Warning::OverRated {
+        what: *what,
+        load,
+        rated: *rated,
+    }));
+    let Some(bent) = figures.bending else { return };
     // A retired bar has its set already; what would bend even that one at once is told.
     let Some(drop) = bent.yield_drop else { return };
     if bar.condition == BarCondition::Straight || drop == Length::ZERO {

@@ -67,6 +67,12 @@ enum Command {
     Split(SplitArgs),
     /// Estimate the single from a set, by the published equations side by side.
     Single(SingleArgs),
+    /// Say how to measure a lifter's landmarks, and what stands so far.
+    Measure {
+        /// Whose.
+        #[arg(long, value_name = "NAME")]
+        lifter: String,
+    },
     /// Time the warm-ups of a meet or a test day back from the opener.
     Meet(MeetArgs),
     /// Solve one problem: JSON on standard input, JSON on standard output.
@@ -295,6 +301,7 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Next(args)) => next::next(&open()?, &args, streams.out),
         Some(Command::Split(args)) => coach::split(&open()?, &args, streams.out),
         Some(Command::Single(args)) => coach::single(&open()?, &args, streams.out),
+        Some(Command::Measure { lifter }) => coach::measure(&open()?, &lifter, streams.out),
         Some(Command::Meet(args)) => coach::meet(&open()?, &args, streams.out),
         Some(Command::Solve(args)) => solve::solve(&args, streams),
         Some(Command::Journal {

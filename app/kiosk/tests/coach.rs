@@ -122,6 +122,20 @@ fn warm_ups_are_timed_back_from_the_opener() {
 }
 
 #[test]
+fn landmarks_are_asked_for_with_how_to_measure_them() {
+    let data = tempfile::tempdir().expect("a folder");
+    let text = said(data.path(), &["measure", "--lifter", "Olumide"]);
+    for part in [
+        "in the shoes that they lift in",
+        "tibial tuberosity: 465 mm",
+        "mm by estimate, give or take",
+        "measure it, and write it into lifters.toml under landmarks",
+    ] {
+        assert!(text.contains(part), "{part} is not in:\n{text}");
+    }
+}
+
+#[test]
 fn nobody_is_split_without_a_record() {
     let data = tempfile::tempdir().expect("a folder");
     let text = said(data.path(), &["split", "--lifter", "Tevita"]);

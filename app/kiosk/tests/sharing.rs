@@ -156,7 +156,8 @@ fn a_stick_with_one_fault_is_refused_whole() {
         said.out,
         "a.csv: 1 rows, no fault\n\
          b.csv, row 2, column load: read \"500\", a mass without a unit; write \"500 lb\" or \"500 kg\"\n\
-         c.csv: read rack pull for Tevita on 2027-03-01, which a.csv has too; keep one of the two plans on the stick\n\
+         c.csv: read rack pull for Tevita on 2027-03-01, which a.csv has too; \
+         keep one of the two plans on the stick\n\
          nothing of it can be taken until the faults are mended\nrefused: nothing was taken\n"
     );
     assert_eq!(

@@ -167,7 +167,7 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
         }
     };
     let who = if stage.lifter.as_ref() != Some(&run.sheet.lifter) {
-        format!("{} ", run.sheet.lifter)
+        format!("{}: ", run.sheet.lifter)
     } else {
         String::new()
     };

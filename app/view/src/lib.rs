@@ -13,6 +13,7 @@ pub mod end;
 pub mod entry;
 pub mod floor;
 pub mod frame;
+pub mod measure;
 pub mod meet;
 pub mod next;
 pub mod next_doc;

@@ -6,8 +6,10 @@ use crate::words;
 use chrono::NaiveDate;
 use domain::day::{DayEntry, NoSheet};
 use domain::next::{Due, Why};
-use domain::sheet::{LiftSheet, PinSheet, RungKind};
-use domain::{LengthUnit, MassUnit, PlateFace};
+use domain::sheet::{LiftSheet, PinSheet, Rated, RungKind};
+use domain::solve::bar::GUIDE;
+use domain::steel::Figures;
+use domain::{LengthUnit, Mass, MassUnit, PlateFace};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -41,6 +43,9 @@ pub struct EntryDoc {
     /// What the rules give for it, whoever wrote the load; absent the first time.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub next: Option<DueDoc>,
+    /// What the makers' figures come to for the heaviest load; absent where none was stated.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub steel: Option<SteelDoc>,
     /// Advice on splitting the deadlift, where there is something to do.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub advice: Option<String>,
@@ -65,6 +70,35 @@ pub struct DueDoc {
     pub by: String,
     /// Why, in one sentence.
     pub reason: String,
+}
+
+/// What makers stated, held against the heaviest load of the day. A guide, never a certificate.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct SteelDoc {
+    /// The heaviest load, exact, with unit.
+    pub load: String,
+    /// Rated load of both pins, exact, with unit; absent where it was not stated or does not
+    /// matter, as all below.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub pins_rated: Option<String>,
+    /// Rated load of the rack.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub rack_rated: Option<String>,
+    /// Rated load of the bar.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub bar_rated: Option<String>,
+    /// Bending stress in the shaft at rest on the pins, MPa rounded to tenths.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub stress: Option<String>,
+    /// The same over the yield stress, in hundredths of a percent.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub of_yield: Option<i64>,
+    /// The drop on to the pins from which the shaft would take a set, whole mm.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub yield_drop: Option<String>,
+    /// "a guide, never a certificate".
+    pub caution: String,
 }
 
 /// One lift's sheet.
@@ -206,6 +240,10 @@ fn entry_doc(entry: &DayEntry) -> EntryDoc {
         problem,
         programme: entry.programme.clone(),
         next: entry.next.as_ref().map(|next| due_doc(next, entry.unit)),
+        steel: entry
+            .steel
+            .as_ref()
+            .map(|figures| steel_doc(figures, entry.unit)),
         advice: entry
             .split
             .as_ref()
@@ -265,11 +303,7 @@ fn lift_doc(sheet: &LiftSheet) -> LiftDoc {
             .collect(),
         cues: sheet.cues.clone(),
         cautions: sheet.cautions.clone(),
-        warnings: sheet
-            .warnings
-            .iter()
-            .map(|w| words::warning(sheet, w))
-            .collect(),
+        warnings: words::warnings(sheet),
         note: sheet.note.clone(),
     }
 }
@@ -301,5 +335,25 @@ fn rung_doc(rung: &domain::Rung, unit: MassUnit) -> RungDoc {
         belt: rung.belt,
         straps: rung.straps,
         rest_s: rung.rest_s,
+    }
+}
+
+fn steel_doc(figures: &Figures, unit: MassUnit) -> SteelDoc {
+    let rated = |wanted: Rated| {
+        let of = |(what, _): &&(Rated, Mass)| *what == wanted;
+        let found = figures.rated.iter().find(of);
+        found.map(|(_, rated)| rated.exact(unit))
+    };
+    let bending = figures.bending.as_ref();
+    let drop = bending.and_then(|bent| bent.yield_drop);
+    SteelDoc {
+        load: figures.load.exact(unit),
+        pins_rated: rated(Rated::Pins),
+        rack_rated: rated(Rated::Rack),
+        bar_rated: rated(Rated::Bar),
+        stress: bending.map(|bent| bent.stress.words()),
+        of_yield: bending.map(|bent| bent.of_yield_ppm / 100),
+        yield_drop: drop.map(|drop| format!("{} mm", words::whole_mm(drop))),
+        caution: GUIDE.into(),
     }
 }

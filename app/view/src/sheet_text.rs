@@ -77,19 +77,17 @@ fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
     if sheet.hooks.is_none() {
         line(text, "grip", words::grip(sheet.grip));
     }
+    if let Some(figures) = &entry.steel {
+        line(text, "steel", &words::steel(figures, sheet.unit));
+    }
     ladder(text, sheet);
-    let warnings: Vec<String> = sheet
-        .warnings
-        .iter()
-        .map(|w| words::warning(sheet, w))
-        .collect();
     for (head, items) in [("cue", &sheet.cues), ("caution", &sheet.cautions)] {
         if !items.is_empty() {
             line(text, head, &items.join("; "));
         }
     }
-    for warning in &warnings {
-        line(text, "warning", warning);
+    for warning in words::warnings(sheet) {
+        line(text, "warning", &warning);
     }
     if !sheet.note.is_empty() {
         line(text, "coach", &sheet.note);

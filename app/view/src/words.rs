@@ -5,7 +5,9 @@ use domain::lift::Grip;
 use domain::next::Verdict;
 use domain::next::outing::{Outing, Went};
 use domain::settle::Choices;
-use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
+use domain::sheet::{LiftSheet, PinSheet, Rated, Rung, RungKind};
+use domain::solve::bar::GUIDE;
+use domain::steel::Figures;
 use domain::weighed::Sides;
 use domain::{Length, LengthUnit, Mass, MassUnit, PlateFace};
 
@@ -206,6 +208,49 @@ pub fn gear(sheet: &LiftSheet) -> Vec<String> {
     };
     let list = [from("belt", |r| r.belt), from("straps", |r| r.straps)];
     list.into_iter().flatten().collect()
+}
+
+/// The warnings of a sheet, each a sentence.
+#[must_use]
+pub fn warnings(sheet: &LiftSheet) -> Vec<String> {
+    let told = sheet.warnings.iter();
+    told.map(|w| warning(sheet, w)).collect()
+}
+
+/// "500 lb of the 1000 lb that the pins are rated for; 97.9 MPa in the shaft on the pins, 9 % of
+/// yield; bends for good from a drop of 205 mm; a guide, never a certificate".
+#[must_use]
+pub fn steel(figures: &Figures, unit: MassUnit) -> String {
+    let mut parts: Vec<String> = Vec::new();
+    let rated = figures.rated.iter().map(|(what, rated)| {
+        let what = match what {
+            Rated::Pins => "pins",
+            Rated::Rack => "rack",
+            Rated::Bar => "bar",
+        };
+        format!("{} of the {what}", rated.words(unit))
+    });
+    let rated: Vec<String> = rated.collect();
+    if !rated.is_empty() {
+        let load = figures.load.words(unit);
+        parts.push(format!(
+            "at most {load} where makers rate {}",
+            rated.join(", ")
+        ));
+    }
+    if let Some(bent) = &figures.bending {
+        let percent = (bent.of_yield_ppm + 5_000) / 10_000;
+        let stress = bent.stress.words();
+        parts.push(format!(
+            "{stress} in the shaft on the pins, {percent} % of yield"
+        ));
+        if let Some(drop) = bent.yield_drop.filter(|drop| *drop > Length::ZERO) {
+            let mm = whole_mm(drop);
+            parts.push(format!("bends for good from a drop of {mm} mm"));
+        }
+    }
+    parts.push(GUIDE.into());
+    parts.join("; ")
 }
 
 /// What is worn on this rung.

@@ -2,7 +2,7 @@
 use crate::gym::{bar, kg, lift, plate, rack};
 use domain::equipment::{BarStated, RackStated};
 use domain::sheet::{Rated, RungKind, Warning};
-use domain::steel::{on_the_pins, warn};
+use domain::steel::{figures, on_the_pins, warn};
 use domain::{Bar, BarCondition, Length, Mass, Rack, Rung, Stress};
 
 fn rungs(plates: usize) -> Vec<Rung> {
@@ -58,6 +58,29 @@ fn over(what: Rated, load: i64, rated: i64) -> Warning {
         load: kg(load),
         rated: kg(rated),
     }
+}
+
+/// The figures stand for the heaviest rung, whether or not anything is over.
+#[test]
+fn figures_are_those_of_the_heaviest_rung() {
+    let (rack, bar) = (stated_rack(), stated_bar(BarCondition::Straight, 1_000));
+    let found = figures(&rack, &bar, &lift("rack pull"), &rungs(4)).expect("figures");
+    let rated = vec![
+        (Rated::Pins, kg(200)),
+        (Rated::Rack, kg(250)),
+        (Rated::Bar, kg(300)),
+    ];
+    assert_eq!((found.load, found.rated), (kg(180), rated));
+    assert_eq!(found.bending, on_the_pins(&rack, &bar, &rungs(4)[4]));
+    let floor = figures(&rack, &bar, &lift("deadlift"), &rungs(4)).expect("the bar's");
+    assert_eq!((floor.rated.len(), floor.bending), (1, None));
+    let plain = figures(
+        &self::rack(Length::mm(50)),
+        &self::bar("plain", BarCondition::Straight),
+        &lift("rack pull"),
+        &rungs(4),
+    );
+    assert_eq!(plain, None);
 }
 
 #[test]

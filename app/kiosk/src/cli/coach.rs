@@ -1,4 +1,4 @@
-//! `pinladder split`, `single` and `meet`: a coach's questions. Refuses: changing anything.
+//! `pinladder split`, `single`, `measure` and `meet`: a coach's questions. Refuses: changing anything.
 use super::sheet::known;
 use super::{MeetArgs, SingleArgs, SplitArgs, say};
 use crate::clock::SystemClock;
@@ -65,6 +65,17 @@ pub(super) fn single(
         view::single::single_text(&doc)
     };
     say(out, &text);
+    Ok(true)
+}
+
+pub(super) fn measure(
+    folder: &Folder,
+    name: &str,
+    out: &mut dyn Write,
+) -> Result<bool, KioskError> {
+    let kiosk = Kiosk::open(folder, Box::new(SystemClock))?;
+    let measure = view::measure::measure(lifter(kiosk.gym(), name)?);
+    say(out, &view::measure::measure_text(&measure));
     Ok(true)
 }
 

@@ -1,0 +1,180 @@
+//! Advice on splitting, steel and measuring, in the words that a coach reads.
+use chrono::{Days, NaiveDate};
+use domain::body::{Body, Sex};
+use domain::event::LiftNo;
+use domain::lift::Landmark;
+use domain::lifter::GearFrom;
+use domain::next::outing::{Outing, Went};
+use domain::sheet::Rated;
+use domain::solve::bar::{Problem, bend};
+use domain::split::{Advice, BackDay, Evidence, Split, SplitRule};
+use domain::steel::Figures;
+use domain::{Length, Lifter, Mass, MassUnit, Stress};
+use view::measure::{measure, measure_text};
+use view::split::{sentence, split_face, split_text};
+use view::words;
+
+fn kg(tenths: i64) -> Mass {
+    Mass::of(MassUnit::Kg, tenths * 100)
+}
+
+fn day(days: u64) -> NaiveDate {
+    NaiveDate::from_ymd_opt(2027, 1, 4).expect("a day") + Days::new(days)
+}
+
+fn split(advice: Advice) -> Split {
+    let outing = |(at, (load, went)): (u32, (i64, Went))| Outing {
+        no: LiftNo(at + 1),
+        date: day(u64::from(at) * 7),
+        load: kg(load),
+        sets: 1,
+        reps: 5,
+        went,
+        kept: None,
+    };
+    let list = [
+        (1_850, Went::Well),
+        (1_900, Went::Well),
+        (1_950, Went::Short { set: 1, reps: 4 }),
+        (1_950, Went::Moved { set: 1, rep: 3 }),
+    ];
+    Split {
+        rule: SplitRule {
+            test: Some(day(90)),
+            ..SplitRule::shipped()
+        },
+        evidence: Some(Evidence {
+            outings: (0..).zip(list).map(outing).collect(),
+            heaviest: Some(kg(1_900)),
+            rise: kg(8),
+            line: (kg(1_860), kg(1_965)),
+            due: Mass::of(MassUnit::Kg, 4_750),
+            short: 1,
+            moved: 1,
+            slow: true,
+        }),
+        advice,
+        back: vec![BackDay {
+            date: day(69),
+            reps: 5,
+            share: 8_000,
+            load: Some(kg(1_550)),
+        }],
+    }
+}
+
+#[test]
+fn every_advice_is_one_sentence() {
+    let all = [
+        Advice::TooFew,
+        Advice::Light,
+        Advice::Rising,
+        Advice::TestNear,
+        Advice::Split,
+        Advice::Stay,
+        Advice::Back,
+    ];
+    let told = all.map(|advice| sentence(&split(advice), MassUnit::Kg));
+    insta::assert_snapshot!(told.join("\n"));
+    insta::assert_snapshot!(split_text("Ines", MassUnit::Kg, &split(Advice::Split)));
+}
+
+#[test]
+fn the_evidence_is_drawn_on_one_scale() {
+    let face = split_face(&split(Advice::Split), MassUnit::Kg);
+    assert_eq!(face.past.len(), 4);
+    // The heaviest is the end of the line, 196.5 kg.
+    assert!((face.line.1 - 1.0).abs() < 1e-6);
+    assert!((face.past[3].height - 1_950.0 / 1_965.0).abs() < 0.002);
+    assert!((face.threshold - 1_850.0 / 1_965.0).abs() < 0.002);
+    assert_eq!(face.back, ["14 March: deadlift 155 kg × 5"]);
+}
+
+/// The worked value of the standard beam tables: d = 28.5 mm, 1 m between the pins, 0.25 m beyond,
+/// 890 N (90.755 kg): 97.9 MPa.
+#[test]
+fn steel_in_one_line() {
+    let bent = bend(&Problem {
+        shaft_diameter: Length::from_nm(28_500_000),
+        youngs_modulus: Stress::gpa(205),
+        yield_stress: Stress::mpa(1_000),
+        support_span: Length::mm(1_000),
+        load_span: Length::mm(1_500),
+        load_per_side: Mass::of(MassUnit::Kg, 90_755),
+        drop: None,
+    });
+    let figures = Figures {
+        load: kg(2_015),
+        rated: vec![(Rated::Pins, kg(4_000)), (Rated::Bar, kg(5_000))],
+        bending: Some(bent.expect("it bends")),
+    };
+    assert_eq!(
+        words::steel(&figures, MassUnit::Kg),
+        "at most 201.5 kg where makers rate 400 kg of the pins, 500 kg of the bar; 97.9 MPa in the \
+         shaft on the pins, 10 % of yield; bends for good from a drop of 205 mm; a guide, never a \
+         certificate"
+    );
+}
+
+fn lifter(landmarks: Vec<(Landmark, Length)>, stature: Option<Length>) -> Lifter {
+    Lifter {
+        name: "Ines".into(),
+        unit: MassUnit::Kg,
+        rack: "door rack".into(),
+        bar: None,
+        ladder: "fives".into(),
+        landmarks,
+        hooks: Vec::new(),
+        body: Body {
+            stature,
+            sex: Some(Sex::Female),
+            ..Body::default()
+        },
+        belt: GearFrom::Never,
+        straps: GearFrom::Never,
+        bests: Vec::new(),
+    }
+}
+
+#[test]
+fn landmarks_are_told_with_how_to_find_them() {
+    let measured = vec![(Landmark::TibialTuberosity, Length::mm(452))];
+    let found = measure(&lifter(measured, Some(Length::mm(1_630))));
+    insta::assert_snapshot!(measure_text(&found));
+}
+
+/// Whatever is known, the body stands on the floor, its parts join, and the marks rise with it.
+#[test]
+fn the_body_is_drawn_to_scale() {
+    let known = vec![
+        (Landmark::TibialTuberosity, Length::mm(452)),
+        (Landmark::Lockout, Length::mm(790)),
+    ];
+    for (landmarks, stature) in [
+        (vec![], None),
+        (vec![], Some(Length::mm(1_500))),
+        (known, Some(Length::mm(1_800))),
+    ] {
+        let found = measure(&lifter(landmarks, stature));
+        let body = &found.body;
+        let of = |part: &str| {
+            let found = body.segments.iter().find(|s| s.part == part);
+            found.expect("a part of the body")
+        };
+        assert_eq!(of("shank").to, of("thigh").from);
+        assert_eq!(of("thigh").to, of("trunk").from);
+        assert_eq!(of("trunk").to, of("arm").from);
+        assert!(of("foot").from.1 - of("foot").thick_mm / 2.0 >= -1.0);
+        assert!(of("trunk").to.1 < body.head.1 && body.head.1 < body.top_mm);
+        let heights: Vec<f32> = found.marks.iter().map(|m| m.height_mm).collect();
+        assert!(
+            heights.windows(2).all(|two| two[0] <= two[1]),
+            "{heights:?}"
+        );
+        let knee = of("shank").to.1;
+        assert!(
+            (heights[0]..=heights[1]).contains(&knee),
+            "{knee} {heights:?}"
+        );
+    }
+}
