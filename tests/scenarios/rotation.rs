@@ -4,9 +4,9 @@ use crate::ladder::main_label;
 use view::Screen;
 
 /// They pull from the pins with the same bar on a Wednesday of the demo plan.
-const FOUR: [&str; 4] = ["Hamza", "Željka", "Ilkka", "Marisol"];
+pub(crate) const FOUR: [&str; 4] = ["Hamza", "Željka", "Ilkka", "Marisol"];
 
-fn begun() -> (tempfile::TempDir, Bench) {
+pub(crate) fn begun() -> (tempfile::TempDir, Bench) {
     let folder = tempfile::tempdir().expect("a folder");
     let bench = Bench::start(folder.path(), &evening());
     for name in FOUR {

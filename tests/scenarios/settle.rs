@@ -1,6 +1,7 @@
 //! The work load settled on the day in one tap, what follows from it at the end, and the undo.
 use crate::bench::{Bench, evening};
 use crate::ladder::{lifters, main_label};
+use crate::rotation::{FOUR, begun};
 use view::Screen;
 use view::settle::Settle;
 
@@ -85,4 +86,53 @@ fn the_end_says_what_is_due_next_and_why() {
     assert_eq!((&past.load, due.date.as_str()), (&other.load, "next"));
     bench.tap("undo");
     assert_ne!(bench.screen(), "end");
+}
+
+/// Everybody at a shared bar takes another load than planned: the turns are planned anew with it,
+/// what to load is told from the bar as it is left, and everybody comes to the end.
+#[test]
+fn a_shared_bar_follows_every_choice() {
+    let (_folder, bench) = begun();
+    let mut chosen: Vec<(String, String)> = Vec::new();
+    bench.tap(&format!("switch to {}", FOUR[0]));
+    for _ in 0..250 {
+        let frame = bench.frame();
+        match &frame.screen {
+            Screen::Settle(settle) => {
+                let other = settle.loads.iter().find(|choice| choice.plan.is_empty());
+                let other = other.expect("another load");
+                chosen.push((frame.lifter.clone(), other.load.clone()));
+                bench.tap(&label(other));
+            }
+            Screen::Bar(bar) if !bar.settle.is_empty() => bench.tap(&bar.settle),
+            Screen::Bar(bar) => {
+                let of = chosen.iter().find(|(lifter, _)| *lifter == frame.lifter);
+                if bar.rung.starts_with("work") {
+                    assert_eq!(of.map(|(_, load)| load), Some(&bar.load), "{chosen:?}");
+                }
+                bench.tap(&main_label(&frame));
+            }
+            Screen::Rest(rest) if rest.word == "rest" => bench.wait_ms(10_000),
+            Screen::Rest(rest) => {
+                let first = rest.word.trim_start_matches("after ").to_owned();
+                bench.tap(&format!("switch to {first}"));
+            }
+            Screen::End(_) => bench.tap(&main_label(&frame)),
+            Screen::Choose(_) => break,
+            other @ (Screen::Floor(_) | Screen::SetUp(_) | Screen::Entry(_) | Screen::Stop(_)) => {
+                panic!("not expected in a rotation: {other:?}")
+            }
+        }
+    }
+    assert_eq!(bench.screen(), "choose");
+    assert_eq!(chosen.len(), FOUR.len(), "{chosen:?}");
+    for (lifter, load) in &chosen {
+        bench.tap(lifter);
+        let Screen::End(end) = bench.frame().screen else {
+            panic!("{lifter} came to the end")
+        };
+        let work = end.rows.last().expect("rungs");
+        assert_eq!(work.load, format!("{load} kg"), "{lifter}");
+        bench.tap("all lifters");
+    }
 }

@@ -214,3 +214,64 @@ proptest! {
         prop_assert!(evidence.slow == (slope < due / 2.0) || (slope - due / 2.0).abs() < 1e-6);
     }
 }
+
+/// A season of deadlift fives three times in two weeks by the rules, from 160 kg; reps by Epley's
+/// equation (1985) from a single that grows by `gain` kg each time up to `single` kg. What is
+/// advised before each time.
+fn season(single: f64, gain: f64, times: u64) -> Vec<(Mass, Advice)> {
+    let mut life = Life::new(coached());
+    let week = domain::programme::Work {
+        lift: "deadlift".into(),
+        sets: 1,
+        reps: 5,
+        first: LoadWish::Mass(kg(160)),
+        ladder: None,
+        rest_s: None,
+        note: String::new(),
+    };
+    let programme = &mut life.gym.coaching.programmes[0];
+    programme.days.truncate(1);
+    programme.days[0].tasks[0].alternate = vec![week];
+    let mut told = Vec::new();
+    for time in 0..times {
+        let days = time * 4;
+        let ines = &life.gym.lifters[0];
+        let found = advice(&life.gym, &life.state, ines, date(days));
+        let able = (190.0 + gain * time as f64).min(single);
+        life.lift(days, |load, asked| {
+            let kg = load.ng() as f64 / 1e12;
+            let left = (30.0 * (able / kg - 1.0))
+                .floor()
+                .clamp(0.0, f64::from(asked));
+            let reps = (0..=asked).rev().find(|n| f64::from(*n) <= left);
+            (reps.unwrap_or(0), Hold::Kept)
+        });
+        let past = domain::next::outing::outings(&life.state, "Ines", "deadlift", date(days + 1));
+        let load = past.last().expect("done").load;
+        told.extend(found.map(|split| (load, split.advice)));
+    }
+    told
+}
+
+/// As a coach would have it: nothing while it is light or rises; the split once fives of 185 kg
+/// and more have stuck; never for somebody who stays strong enough, nor for somebody stuck below.
+#[test]
+fn seasons_end_in_the_split_only_when_heavy_and_stuck() {
+    let stuck = season(230.0, 5.0, 40);
+    let first = stuck
+        .iter()
+        .position(|(_, advice)| *advice == Advice::Split);
+    let first = first.expect("a fives' best of about 197 kg sticks");
+    assert!(first > 8, "{first}");
+    let heaviest = stuck[..first].iter().map(|(load, _)| *load).max();
+    assert!(heaviest >= Some(kg(185)), "{heaviest:?}");
+    let rising = season(400.0, 8.0, 24);
+    assert!(rising.iter().all(|(_, advice)| *advice != Advice::Split));
+    assert!(rising.last().expect("some").0 > kg(220), "{rising:?}");
+    let light = season(200.0, 2.0, 40);
+    assert!(
+        light
+            .iter()
+            .all(|(_, advice)| matches!(*advice, Advice::TooFew | Advice::Light))
+    );
+}
