@@ -198,6 +198,12 @@ impl Kiosk {
         &self.gym.gym
     }
 
+    /// Now.
+    #[must_use]
+    pub fn now(&self) -> domain::Moment {
+        self.clock.now()
+    }
+
     /// Today, at the gym.
     #[must_use]
     pub fn date(&self) -> NaiveDate {

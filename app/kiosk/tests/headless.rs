@@ -47,7 +47,11 @@ fn get(port: u16, path: &str) -> String {
 fn without_a_display_the_sheet_is_printed_and_the_page_served_until_interrupted() {
     let data = tempfile::tempdir().expect("a folder");
     let port = free_port();
-    std::fs::write(data.path().join("kiosk.toml"), format!("port = {port}\n")).expect("written");
+    std::fs::write(
+        data.path().join("kiosk.toml"),
+        format!("share = true\nport = {port}\n"),
+    )
+    .expect("written");
     let mut kiosk = Command::new(env!("CARGO_BIN_EXE_pinladder"));
     kiosk.arg("--data").arg(data.path()).stdout(Stdio::piped());
     for name in ["DISPLAY", "WAYLAND_DISPLAY", "WAYLAND_SOCKET"] {
@@ -71,8 +75,14 @@ fn without_a_display_the_sheet_is_printed_and_the_page_served_until_interrupted(
 
     let page = get(port, "/");
     assert!(page.starts_with("HTTP/1.1 200 OK"), "{page}");
+    assert!(page.contains("Floor board"), "{page}");
+    let board = get(port, "/board");
+    assert!(board.starts_with("HTTP/1.1 200 OK"), "{board}");
     let csv = get(port, "/record.csv");
-    assert!(csv.contains("text/csv") && csv.contains("lifter"), "{csv}");
+    assert!(
+        csv.starts_with("HTTP/1.1 401 "),
+        "without the coach's code: {csv}"
+    );
 
     // What `kill -INT` does; no crate of ours may send a signal itself.
     let pid = kiosk.0.id().to_string();

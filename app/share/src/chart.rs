@@ -22,7 +22,7 @@ pub(crate) struct Weeks {
 }
 
 const SIZE: (u32, u32) = (520, 240);
-const FONT: (&str, u32) = ("sans-serif", 15);
+const FONT: (&str, u32) = ("sans-serif", 20);
 // Okabe and Ito's colours, told apart by colour-blind eyes; shape and place say it too.
 const BLUE: RGBColor = RGBColor(0, 114, 178);
 const ORANGE: RGBColor = RGBColor(213, 94, 0);
@@ -113,8 +113,8 @@ fn on_area(
     area.fill(&WHITE)?;
     let mut chart = ChartBuilder::on(area)
         .margin(8)
-        .x_label_area_size(26)
-        .y_label_area_size(48)
+        .x_label_area_size(32)
+        .y_label_area_size(58)
         .build_cartesian_2d(from..to, range)?;
     let ink = RGBColor(27, 31, 35);
     let style = FONT.into_font().color(&ink);
@@ -123,7 +123,7 @@ fn on_area(
         .disable_x_mesh()
         .light_line_style(TRANSPARENT)
         .bold_line_style(PALE)
-        .x_labels(5)
+        .x_labels(4)
         .y_labels(5)
         .label_style(style.pos(Pos::new(HPos::Center, VPos::Top)))
         .x_label_formatter(&|day| {

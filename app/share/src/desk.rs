@@ -153,6 +153,11 @@ impl Desk {
         Some((session, until.saturating_sub(now) / 1_000, lifter))
     }
 
+    /// Whether a token was a link's of late: one that was opened, or whose time is over.
+    pub(crate) fn knows_link(&self, token: &str) -> bool {
+        self.sessions().knows_link(token)
+    }
+
     pub(crate) fn sign_out(&self, token: &str) {
         self.sessions().end(token);
     }

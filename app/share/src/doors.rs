@@ -85,8 +85,17 @@ pub(crate) async fn mine(
     token: Result<Path<String>, axum::extract::rejection::PathRejection>,
 ) -> Result<Response, Response> {
     let token = token.map(|Path(token)| token).unwrap_or_default();
+    let closed = || {
+        let known = token::is_token(&token) && app.desk.knows_link(&token);
+        let status = if known {
+            StatusCode::GONE
+        } else {
+            StatusCode::NOT_FOUND
+        };
+        (status, page_of(front::gone())).into_response()
+    };
     if !token::is_token(&token) {
-        return Err((StatusCode::GONE, page_of(front::gone())).into_response());
+        return Err(closed());
     }
     let own = cookie(&headers, OWN).and_then(|cookie| app.desk.lifter(cookie));
     let again = own.filter(|(_, link)| *link == token::hash(&token));
@@ -100,7 +109,7 @@ pub(crate) async fn mine(
             .map(|(session, lasts_s, lifter)| (Some((session, lasts_s)), lifter)),
     };
     let Some((session, lifter)) = opened else {
-        return Err((StatusCode::GONE, page_of(front::gone())).into_response());
+        return Err(closed());
     };
     let mut response = stream_page(&app, move |record, sink| {
         lifter_page::write(record, &lifter, Nav::Own, sink)

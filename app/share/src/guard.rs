@@ -28,7 +28,8 @@ const HEADERS: [(HeaderName, &str); 8] = [
         "camera=(), geolocation=(), microphone=(), payment=(), usb=()",
     ),
     (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
-    (header::REFERRER_POLICY, "no-referrer"),
+    // With "no-referrer" browsers say "Origin: null" even to their own site.
+    (header::REFERRER_POLICY, "same-origin"),
     (header::CACHE_CONTROL, "no-store"),
     (
         HeaderName::from_static("cross-origin-resource-policy"),

@@ -143,3 +143,11 @@ pub(crate) fn long_day(date: &str) -> String {
         |day| day.format("%A %-d %B %Y").to_string(),
     )
 }
+
+/// "Mon 2 Mar 2026"; a day that the calendar does not have stays as it is.
+pub(crate) fn short_day(date: &str) -> String {
+    date.parse::<NaiveDate>().map_or_else(
+        |_| date.to_owned(),
+        |day| day.format("%a %-d %b %Y").to_string(),
+    )
+}

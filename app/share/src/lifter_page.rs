@@ -3,7 +3,7 @@
 //!
 //! Refuses: names as markup; every text is escaped by the template.
 use crate::chart::{self, Weeks};
-use crate::html::{Nav, address, foot, head, long_day, put, write_sets};
+use crate::html::{Nav, address, foot, head, put, short_day, write_sets};
 use crate::stream::{Sink, Stop};
 use chrono::{Days, NaiveDate};
 use journal::{PlannedRow, RecordReader, WeekRow};
@@ -91,12 +91,9 @@ fn lift(weeks: &[WeekRow]) -> Markup {
     );
     let charts = [
         (load.as_str(), chart::loads(&drawn)),
+        ("Reps made by week; pale: planned", chart::reps(&drawn)),
         (
-            "Reps made by week, before those planned",
-            chart::reps(&drawn),
-        ),
-        (
-            "Work sets by week; in front: the back moved",
+            "Work sets by week, pale; in front: the back moved",
             chart::backs(&drawn),
         ),
     ];
@@ -143,7 +140,7 @@ pub(crate) fn plan_table(rows: &[PlannedRow], with_lifter: bool) -> Markup {
                 th scope="col" { "Done" }
             } }
             tbody { @for row in rows { tr {
-                th scope="row" { time datetime=(row.date) { (long_day(&row.date)) } }
+                th scope="row" { time datetime=(row.date) { (short_day(&row.date)) } }
                 @if with_lifter {
                     td { a href=(address("/coach/lifter", &row.lifter)) { (row.lifter) } }
                 }

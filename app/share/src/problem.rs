@@ -74,6 +74,11 @@ impl IntoResponse for Problem {
         if let Some(allow) = self.allow {
             headers.insert(header::ALLOW, HeaderValue::from_static(allow));
         }
+        if self.status == StatusCode::UNAUTHORIZED {
+            // RFC 9110 asks for a challenge; no scheme of its registry is a form's.
+            let challenge = HeaderValue::from_static("Cookie realm=\"coach\", form=\"/sign-in\"");
+            headers.insert(header::WWW_AUTHENTICATE, challenge);
+        }
         let wait_s = match self.status {
             StatusCode::SERVICE_UNAVAILABLE => Some(5),
             _ => self.wait_s,

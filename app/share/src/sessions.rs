@@ -102,6 +102,14 @@ impl Sessions {
         Some(token)
     }
 
+    /// Whether a link of this token was given out of late, whatever became of it.
+    pub(crate) fn knows_link(&self, token: &str) -> bool {
+        let hash = token::hash(token);
+        self.links
+            .iter()
+            .any(|link| token::hash(&link.token) == hash)
+    }
+
     /// Opens a link, once: the session that it gives, its token and end.
     pub(crate) fn open_link(&mut self, now: u64, token: &str) -> Option<(String, u64, String)> {
         let hash = token::hash(token);

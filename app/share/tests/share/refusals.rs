@@ -34,7 +34,7 @@ fn assert_secure(response: &Response<Body>) {
     );
     assert!(!policy.contains("unsafe"));
     assert_eq!(header("x-content-type-options"), "nosniff");
-    assert_eq!(header("referrer-policy"), "no-referrer");
+    assert_eq!(header("referrer-policy"), "same-origin");
     assert_eq!(header("cache-control"), "no-store");
 }
 
