@@ -139,7 +139,15 @@ fn landmarks_are_asked_for_with_how_to_measure_them() {
 fn nobody_is_split_without_a_record() {
     let data = tempfile::tempdir().expect("a folder");
     let text = said(data.path(), &["split", "--lifter", "Tevita"]);
-    assert_eq!(text, "Tevita has not done the deadlift here yet\n");
+    assert_eq!(text, "Tevita: no deadlift in the record yet\n");
+    let doc = json(&said(
+        data.path(),
+        &["split", "--lifter", "Tevita", "--json"],
+    ));
+    assert_eq!(
+        (&doc["advice"], &doc["from"]),
+        (&"none".into(), &"405 lb".into())
+    );
 }
 
 #[test]

@@ -34,7 +34,7 @@ pub mod words;
 pub use frame::{Chip, Frame, Pace, Screen, frame};
 pub use next_doc::{next_doc, next_json, next_text};
 pub use scene::Scene;
-pub use sheet::{sheet_doc, sheet_json, sheet_schema};
+pub use sheet::{schema_of, sheet_doc, sheet_json, sheet_schema};
 pub use sheet_text::sheet_text;
 pub use stage::Stage;
 pub use tap::Tap;

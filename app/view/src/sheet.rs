@@ -222,7 +222,13 @@ pub fn sheet_json(doc: &SheetDoc) -> String {
 /// The JSON Schema (2020-12) of the document, indented, with a last line feed.
 #[must_use]
 pub fn sheet_schema() -> String {
-    let schema = schemars::schema_for!(SheetDoc);
+    schema_of::<SheetDoc>()
+}
+
+/// The JSON Schema (2020-12) of any of the documents, indented, with a last line feed.
+#[must_use]
+pub fn schema_of<Doc: JsonSchema>() -> String {
+    let schema = schemars::schema_for!(Doc);
     let mut text = serde_json::to_string_pretty(&schema).unwrap_or_default();
     text.push('\n');
     text

@@ -33,7 +33,7 @@ pub struct SplitFace {
 pub struct SplitDoc {
     /// Who.
     pub lifter: String,
-    /// "too few", "light", "rising", "test near", "split", "stay" or "back".
+    /// "too few", "light", "rising", "test near", "split", "stay", "back" or "none".
     pub advice: String,
     /// The same in one sentence.
     pub sentence: String,
@@ -262,6 +262,19 @@ pub fn split_doc(lifter: &str, unit: MassUnit, split: &Split) -> SplitDoc {
                 load: back.load.map(|load| load.exact(unit)),
             })
             .collect(),
+    }
+}
+
+/// The document for somebody of whom there is nothing to say.
+#[must_use]
+pub fn no_split_doc(lifter: &str, unit: MassUnit, rule: &SplitRule) -> SplitDoc {
+    SplitDoc {
+        lifter: lifter.into(),
+        advice: "none".into(),
+        sentence: format!("no {} in the record yet", rule.lift),
+        from: rule.from.exact(unit),
+        evidence: None,
+        back: Vec::new(),
     }
 }
 

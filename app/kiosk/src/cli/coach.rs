@@ -22,16 +22,19 @@ pub(super) fn split(
     let lifter = lifter(gym, &args.lifter)?;
     let tomorrow = kiosk.date().succ_opt().unwrap_or_else(|| kiosk.date());
     let date = args.date.unwrap_or(tomorrow);
-    let Some(split) = advice(gym, kiosk.state(), lifter, date) else {
-        let rule = gym.coaching.split(&lifter.name);
-        let text = format!("{} has not done the {} here yet\n", lifter.name, rule.lift);
-        say(out, &text);
-        return Ok(true);
-    };
-    let text = if args.json {
-        json(&view::split::split_doc(&lifter.name, lifter.unit, &split))
-    } else {
-        view::split::split_text(&lifter.name, lifter.unit, &split)
+    let split = advice(gym, kiosk.state(), lifter, date);
+    let text = match (&split, args.json) {
+        (Some(split), true) => json(&view::split::split_doc(&lifter.name, lifter.unit, split)),
+        (Some(split), false) => view::split::split_text(&lifter.name, lifter.unit, split),
+        (None, as_json) => {
+            let rule = gym.coaching.split(&lifter.name);
+            let doc = view::split::no_split_doc(&lifter.name, lifter.unit, &rule);
+            if as_json {
+                json(&doc)
+            } else {
+                format!("{}: {}\n", lifter.name, doc.sentence)
+            }
+        }
     };
     say(out, &text);
     Ok(true)
