@@ -4,6 +4,7 @@
 //! Times are whole seconds from now. The figures of [`Habit::USUAL`] are common practice, no
 //! source; whoever runs the lifter that day can change each. Refuses: to know the rules of a
 //! federation; what may be changed at the table, and until when, is for the referee to say.
+use crate::mass::Mass;
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -73,8 +74,9 @@ pub struct Timed {
     pub opener_in_s: u32,
     /// Warm-ups still to come, in order.
     pub warm_ups: Vec<TimedWarmUp>,
-    /// Warm-ups for which there is no time any more: the lightest of those to come.
-    pub left_out: u8,
+    /// Warm-ups for which there is no time any more: those without which the longest step on the
+    /// way to the opener is the shortest.
+    pub left_out: Vec<u8>,
 }
 
 /// One warm-up to take.
@@ -148,55 +150,80 @@ impl Habit {
     }
 }
 
-/// When to take each of `count` warm-ups that is still to come.
+/// When to take each of `warm_ups`, lightest first, that is still to come before the opener's load.
 ///
 /// Counted back from the opener: the last warm-up as long before it as is usual, the others as far
 /// apart as is usual. Where there is too little time, the way to the opener is shortened first,
-/// then all gaps alike, then the lightest warm-ups are left out; never is anything nearer than the
-/// least.
+/// then all gaps alike, then warm-ups are left out, so that the longest step from one load to the
+/// next stays as short as can be; never is anything nearer than the least.
 ///
 /// # Errors
 /// [`Refusal`] when a figure is out of range.
-pub fn time(flight: &Flight, habit: &Habit, count: u8, taken: &Taken) -> Result<Timed, Refusal> {
+pub fn time(
+    flight: &Flight,
+    habit: &Habit,
+    warm_ups: &[Mass],
+    opener: Mass,
+    taken: &Taken,
+) -> Result<Timed, Refusal> {
     flight.check()?;
     habit.check()?;
-    let most = u32::from(WARM_UPS_MOST);
-    within("warm-ups", u32::from(count), 0, most, "warm-ups")?;
-    within(
-        "taken",
-        u32::from(taken.count),
-        0,
-        u32::from(count),
-        "warm-ups",
-    )?;
+    let count = u32::try_from(warm_ups.len()).unwrap_or(u32::MAX);
+    within("warm-ups", count, 0, u32::from(WARM_UPS_MOST), "warm-ups")?;
+    within("taken", u32::from(taken.count), 0, count, "warm-ups")?;
     let opener_in_s = flight.opener_in_s();
-    let mut to_come = count - taken.count;
     // Not before the lifter is rested from the one just taken.
     let soonest = match taken.count {
         0 => 0,
         _ => habit.apart_least_s.saturating_sub(taken.since_s),
     };
+    let (done, to_come) = warm_ups.split_at(usize::from(taken.count));
+    let last = done.last().copied().unwrap_or_default();
+    let mut fitting = u8::try_from(to_come.len()).unwrap_or(u8::MAX);
     let starts = loop {
-        match starts(habit, opener_in_s, to_come, soonest) {
+        match starts(habit, opener_in_s, fitting, soonest) {
             Some(starts) => break starts,
-            None => to_come -= 1,
+            None => fitting -= 1,
         }
     };
-    let left_out = count - taken.count - to_come;
+    let kept = shortest_steps(last, to_come, opener, fitting);
+    let number = |place: usize| taken.count + u8::try_from(place).unwrap_or(u8::MAX);
     let pace_s = flight.pace_s();
-    let first = taken.count + left_out;
-    let warm_ups = (first..).zip(starts).map(|(number, in_s)| TimedWarmUp {
-        number,
+    let over = |in_s: u32| u16::try_from(in_s / pace_s).unwrap_or(u16::MAX);
+    let timed = kept.iter().zip(starts).map(|(place, in_s)| TimedWarmUp {
+        number: number(*place),
         in_s,
-        after_attempts: flight.called
-            + u16::try_from(in_s / pace_s).unwrap_or(u16::MAX - flight.called),
+        after_attempts: flight.called.saturating_add(over(in_s)),
     });
+    let out = (0..to_come.len()).filter(|place| !kept.contains(place));
     Ok(Timed {
         pace_s,
         opener_in_s,
-        warm_ups: warm_ups.collect(),
-        left_out,
+        warm_ups: timed.collect(),
+        left_out: out.map(number).collect(),
     })
+}
+
+/// Which `fitting` of the warm-ups to come to keep, as places: those with which the longest step
+/// from the last load over them to the opener is the shortest; of several alike the heavier last
+/// ones. There are few, so every choice is looked at.
+fn shortest_steps(last: Mass, to_come: &[Mass], opener: Mass, fitting: u8) -> Vec<usize> {
+    let places = |choice: u32| (0..to_come.len()).filter(move |at| choice >> at & 1 == 1);
+    let longest = |choice: u32| {
+        let mut before = last;
+        let loads = places(choice).map(|at| to_come[at]).chain([opener]);
+        let steps = loads.map(|load| {
+            let step = load - before;
+            before = load;
+            step
+        });
+        steps.max().unwrap_or_default()
+    };
+    let choices = 0..1_u32 << to_come.len();
+    let fits = choices.filter(|choice| choice.count_ones() == u32::from(fitting));
+    // The greater number has the heavier ones.
+    let best = fits.min_by_key(|choice| (longest(*choice), u32::MAX - choice));
+    places(best.unwrap_or(0)).collect()
 }
 
 /// Starts of so many warm-ups between `soonest` and the opener; `None` when there is no room.

@@ -1,5 +1,6 @@
 //! Meet day: warm-ups counted back from the opener, re-timed as the flight goes on.
-use domain::meet::{Flight, Habit, Taken, Timed, time};
+use domain::meet::{Flight, Habit, Refusal, Taken, Timed};
+use domain::{Mass, MassUnit};
 use proptest::prelude::*;
 
 const FRESH: Taken = Taken {
@@ -14,6 +15,19 @@ fn flight(before: u16, called: u16, elapsed_s: u32) -> Flight {
         called,
         elapsed_s,
     }
+}
+
+const OPENER: i64 = 200;
+
+fn kg(kg: i64) -> Mass {
+    Mass::of(MassUnit::Kg, kg * 1_000)
+}
+
+/// With so many warm-ups, evenly apart up to 200 kg.
+fn time(flight: &Flight, habit: &Habit, count: u8, taken: &Taken) -> Result<Timed, Refusal> {
+    let count = i64::from(count);
+    let loads: Vec<Mass> = (1..=count).map(|n| kg(OPENER * n / (count + 1))).collect();
+    domain::meet::time(flight, habit, &loads, kg(OPENER), taken)
 }
 
 fn timed(flight: &Flight, count: u8) -> Timed {
@@ -48,9 +62,9 @@ fn pressed_for_time_the_way_to_the_opener_gives_first_then_all_gaps() {
     );
     // 9 min: all at their least.
     assert_eq!(starts(&timed(&flight(9, 0, 0), 5)), [0, 90, 180, 270, 360]);
-    // 7 min: the two lightest are left out.
+    // 7 min: of 33, 66, 100, 133 and 166 kg two are left out, so that no step is over 66 kg.
     let short = timed(&flight(7, 0, 0), 5);
-    assert_eq!((short.left_out, short.warm_ups[0].number), (2, 2));
+    assert_eq!(short.left_out, [0, 3]);
     assert_eq!(starts(&short), [0, 120, 240]);
 }
 
@@ -163,7 +177,7 @@ proptest! {
         let taken = Taken { count: done.min(count), since_s };
         let timed = time(&flight, &habit, count, &taken).expect("in range");
         let starts = starts(&timed);
-        let left = usize::from(count - taken.count - timed.left_out);
+        let left = usize::from(count - taken.count) - timed.left_out.len();
         prop_assert_eq!(starts.len(), left);
         for two in starts.windows(2) {
             let apart = two[1] - two[0];
@@ -176,14 +190,17 @@ proptest! {
             let before = timed.opener_in_s - last;
             prop_assert!((habit.last_least_s..=habit.last_s).contains(&before));
         }
-        if timed.left_out > 0 {
+        if !timed.left_out.is_empty() {
             let gaps = u32::try_from(left).unwrap();
             let needed = soonest + habit.last_least_s + gaps * habit.apart_least_s;
             prop_assert!(timed.opener_in_s < needed, "another would have fitted");
         }
-        for (at, warm_up) in timed.warm_ups.iter().enumerate() {
-            let number = usize::from(taken.count + timed.left_out) + at;
-            prop_assert_eq!(usize::from(warm_up.number), number);
+        let kept = timed.warm_ups.iter().map(|warm_up| warm_up.number);
+        let mut all: Vec<u8> = kept.clone().chain(timed.left_out.iter().copied()).collect();
+        all.sort_unstable();
+        prop_assert_eq!(all, (taken.count..count).collect::<Vec<_>>());
+        prop_assert!(kept.is_sorted());
+        for warm_up in &timed.warm_ups {
             let over = flight.called..=flight.before;
             prop_assert!(over.contains(&warm_up.after_attempts));
         }
@@ -203,11 +220,51 @@ proptest! {
             time(&flight, &habit, count, &FRESH).expect("in range"),
             time(&later, &habit, count, &FRESH).expect("in range"),
         );
-        prop_assert!(b.left_out <= a.left_out);
+        prop_assert!(b.left_out.len() <= a.left_out.len());
         // Compared from the opener back, since the lightest may come in again.
         for (x, y) in a.warm_ups.iter().rev().zip(b.warm_ups.iter().rev()) {
-            prop_assert_eq!(x.number, y.number);
             prop_assert!(x.in_s <= y.in_s, "{} {}", x.in_s, y.in_s);
         }
+    }
+
+    /// What is left out leaves the longest step as short as any choice would: against every way
+    /// to leave out as many, one after the other.
+    #[test]
+    fn the_longest_step_is_the_shortest(
+        mut grams in prop::collection::vec(20_000..180_000_i64, 0..9),
+        done in 0..9_u8,
+        before in 0..12_u16,
+    ) {
+        grams.sort_unstable();
+        let loads: Vec<Mass> = grams.iter().map(|g| Mass::of(MassUnit::Kg, *g)).collect();
+        let count = done.min(u8::try_from(loads.len()).expect("few"));
+        let taken = Taken { count, since_s: 600 };
+        let flight = flight(before, 0, 0);
+        let timed = domain::meet::time(&flight, &Habit::USUAL, &loads, kg(OPENER), &taken);
+        let timed = timed.expect("in range");
+        let longest = |kept: &[Mass]| {
+            let from = usize::from(count).checked_sub(1).map_or(Mass::ZERO, |at| loads[at]);
+            let mut way = vec![from];
+            way.extend(kept);
+            way.push(kg(OPENER));
+            way.windows(2).map(|two| two[1] - two[0]).max().expect("two")
+        };
+        let chosen: Vec<Mass> =
+            timed.warm_ups.iter().map(|warm_up| loads[usize::from(warm_up.number)]).collect();
+        let mut ways = vec![loads[usize::from(count)..].to_vec()];
+        for _ in 0..timed.left_out.len() {
+            ways = ways
+                .iter()
+                .flat_map(|way| (0..way.len()).map(|out| {
+                    let mut way = way.clone();
+                    way.remove(out);
+                    way
+                }))
+                .collect();
+            ways.sort();
+            ways.dedup();
+        }
+        let best = ways.iter().map(|way| longest(way)).min().expect("a way");
+        prop_assert_eq!(longest(&chosen), best);
     }
 }

@@ -2,9 +2,9 @@
 //!
 //! Refuses: to know a federation's rules.
 use crate::words;
+use domain::MassUnit;
 use domain::ladder::BuiltLadder;
 use domain::meet::Timed;
-use domain::{MassUnit, Rung};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -61,10 +61,6 @@ pub fn meet_doc(
     (before, called): (u16, u16),
 ) -> MeetDoc {
     let rung = |number: u8| built.rungs.get(usize::from(number));
-    let first = timed.warm_ups.first().map(|warm_up| warm_up.number);
-    let warm_ups = built.rungs.len().saturating_sub(1);
-    let end = first.map_or(warm_ups, usize::from);
-    let out = end.saturating_sub(usize::from(timed.left_out))..end;
     MeetDoc {
         lift: lift.into(),
         opener: built
@@ -90,12 +86,11 @@ pub fn meet_doc(
                 })
             })
             .collect(),
-        left_out: built
-            .rungs
-            .get(out)
-            .unwrap_or_default()
+        left_out: timed
+            .left_out
             .iter()
-            .map(|rung: &Rung| words::set(rung.load, unit, rung.reps))
+            .filter_map(|number| rung(*number))
+            .map(|rung| words::set(rung.load, unit, rung.reps))
             .collect(),
         caution: CAUTION.into(),
     }

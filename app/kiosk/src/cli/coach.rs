@@ -124,8 +124,9 @@ pub(super) fn meet(
         count: args.taken,
         since_s: args.since,
     };
-    let count = u8::try_from(built.rungs.len().saturating_sub(1)).unwrap_or(u8::MAX);
-    let timed = time(&flight, &Habit::USUAL, count, &taken)
+    let loads: Vec<Mass> = built.rungs.iter().map(|rung| rung.load).collect();
+    let (opener, warm_ups) = loads.split_last().unwrap_or((&opener, &[]));
+    let timed = time(&flight, &Habit::USUAL, warm_ups, *opener, &taken)
         .map_err(|refusal| KioskError::Usage(refusal.to_string()))?;
     let place = (args.before, args.called);
     let doc = view::meet::meet_doc(&lift.name, lifter.unit, &built, &timed, place);
