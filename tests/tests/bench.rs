@@ -3,6 +3,8 @@
 //! Refuses: looking inside; a test sees what a finger and an eye would.
 #[path = "../bench/mod.rs"]
 mod bench;
+#[path = "../scenarios/cautions.rs"]
+mod cautions;
 #[path = "../scenarios/ladder.rs"]
 mod ladder;
 #[path = "../scenarios/mistake.rs"]

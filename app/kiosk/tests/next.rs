@@ -1,6 +1,9 @@
 //! `pinladder next`: what is due, and the coach's ruling.
+use domain::{Command, Hold};
+use journal::Journal;
 use kiosk::cli::{Streams, main};
-use kiosk::clock::SystemClock;
+use kiosk::clock::{Clock as _, SystemClock};
+use kiosk::owner::Owner;
 use kiosk::{Folder, Kiosk};
 use std::ffi::OsString;
 use std::path::Path;
@@ -88,6 +91,34 @@ fn what_is_due_is_said_with_its_reason_and_the_coach_can_rule_otherwise() {
     assert_eq!(doc["lifts"][0]["by_rules"]["load"], "510 lb");
     let (well, ..) = pinladder(data.path(), &["journal", "verify"]);
     assert!(well);
+}
+
+/// A power cut between the last set and its decision: the decision is made at the next tick.
+#[test]
+fn a_decision_that_a_power_cut_ate_is_made_afterwards() {
+    let data = lifted();
+    let folder = Folder::open(Some(data.path())).expect("opens");
+    let mut owner = Owner::open(Journal::open(&folder.journal()).expect("opens")).expect("reads");
+    let no = *owner.state().lifts.keys().next_back().expect("a lift");
+    let now = SystemClock.now();
+    owner.command(&Command::Undo(no), now).expect("undone");
+    let rung = owner.state().lifts[&no].next_rung().expect("under way");
+    let set = Command::EnterSet {
+        no,
+        rung,
+        reps: 4,
+        hold: Hold::Kept,
+    };
+    owner.command(&set, now).expect("entered");
+    assert_eq!(owner.state().lifts[&no].next, None);
+    drop(owner);
+    let mut kiosk = Kiosk::open(&folder, Box::new(SystemClock)).expect("opens");
+    kiosk.tick();
+    let next = kiosk.state().lifts[&no].next.clone().expect("decided");
+    assert_eq!(next.decided.reason, "500 lb again: 4 of 5 reps, try 1 of 2");
+    let seq = kiosk.seq();
+    kiosk.tick();
+    assert_eq!(kiosk.seq(), seq, "and once only");
 }
 
 #[test]
