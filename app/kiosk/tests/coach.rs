@@ -72,6 +72,22 @@ fn the_single_by_the_equations_side_by_side() {
 }
 
 #[test]
+fn the_opener_stays_as_it_was_told() {
+    let folder = tempfile::tempdir().expect("a folder");
+    // 200 kg are 440.92 lb: no lifter's pounds change what the platform loads.
+    let text = said(
+        folder.path(),
+        &[
+            "meet", "--lifter", "Tevita", "--opener", "200 kg", "--before", "24",
+        ],
+    );
+    assert!(
+        text.starts_with("deadlift, opener 200 kg in 24:00"),
+        "{text}"
+    );
+}
+
+#[test]
 fn warm_ups_are_timed_back_from_the_opener() {
     let data = tempfile::tempdir().expect("a folder");
     let ask = |more: &[&str]| {

@@ -2,9 +2,9 @@
 //!
 //! Refuses: to know a federation's rules.
 use crate::words;
-use domain::MassUnit;
 use domain::ladder::BuiltLadder;
 use domain::meet::Timed;
+use domain::{Mass, MassUnit};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -17,7 +17,7 @@ const CAUTION: &str = "a guide: watch the platform, and ask the referee what may
 pub struct MeetDoc {
     /// The lift.
     pub lift: String,
-    /// The opener as it can be loaded, exact, with unit.
+    /// The opener as it was told, exact, with unit; the platform's plates make it, not the gym's.
     pub opener: String,
     /// Until then, seconds.
     pub opener_in_s: u32,
@@ -56,6 +56,7 @@ pub struct WarmUpDoc {
 pub fn meet_doc(
     lift: &str,
     unit: MassUnit,
+    opener: (Mass, MassUnit),
     built: &BuiltLadder,
     timed: &Timed,
     (before, called): (u16, u16),
@@ -63,11 +64,7 @@ pub fn meet_doc(
     let rung = |number: u8| built.rungs.get(usize::from(number));
     MeetDoc {
         lift: lift.into(),
-        opener: built
-            .rungs
-            .last()
-            .map(|rung| rung.load.exact(unit))
-            .unwrap_or_default(),
+        opener: opener.0.exact(opener.1),
         opener_in_s: timed.opener_in_s,
         pace_s: timed.pace_s,
         before,

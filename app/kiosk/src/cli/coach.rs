@@ -91,7 +91,7 @@ pub(super) fn meet(
     let gym = kiosk.gym();
     let lifter = lifter(gym, &args.lifter)?;
     let lift = find_lift(gym, &args.lift)?;
-    let (opener, _) = load(&args.opener)?;
+    let told = load(&args.opener)?;
     let missing = |what: &str| KioskError::Usage(format!("{} has no {what}", lifter.name));
     let wanted = args.ladder.as_ref().unwrap_or(&lifter.ladder);
     let pattern = gym.patterns.iter().find(|p| p.name == *wanted);
@@ -106,7 +106,7 @@ pub(super) fn meet(
         missing("rack, bar or plate set in the gym's files; check them with pinladder check")
     })?;
     let work = WorkSet {
-        load: opener,
+        load: told.0,
         sets: 1,
         reps: 1,
     };
@@ -125,11 +125,11 @@ pub(super) fn meet(
         since_s: args.since,
     };
     let loads: Vec<Mass> = built.rungs.iter().map(|rung| rung.load).collect();
-    let (opener, warm_ups) = loads.split_last().unwrap_or((&opener, &[]));
-    let timed = time(&flight, &Habit::USUAL, warm_ups, *opener, &taken)
+    let warm_ups = loads.split_last().map_or(&[][..], |(_, warm_ups)| warm_ups);
+    let timed = time(&flight, &Habit::USUAL, warm_ups, told.0, &taken)
         .map_err(|refusal| KioskError::Usage(refusal.to_string()))?;
     let place = (args.before, args.called);
-    let doc = view::meet::meet_doc(&lift.name, lifter.unit, &built, &timed, place);
+    let doc = view::meet::meet_doc(&lift.name, lifter.unit, told, &built, &timed, place);
     let text = if args.json {
         json(&doc)
     } else {
