@@ -29,7 +29,8 @@ pub struct Lan {
     name: String,
     folder: PathBuf,
     places: Places,
-    desk: Desk,
+    /// What the kiosk and its page share.
+    pub desk: Desk,
     card: Arc<Mutex<LanCard>>,
 }
 
@@ -157,6 +158,9 @@ async fn serve_once(lan: &Lan, at: SocketAddr) -> Result<(), String> {
         .as_ref()
         .map(|identity| identity.fingerprint.clone());
     tracing::info!(%at, tls = lan.tls, fingerprint = print.as_deref(), "the LAN page is on");
+    let fingerprint = print.clone().unwrap_or_default();
+    lan.desk
+        .lay_out(|counter| counter.fingerprint = fingerprint);
     lan.tell(|card| {
         *card = LanCard {
             address: format!("{scheme}://{at}/"),

@@ -4,6 +4,7 @@
 //! window that waits for the disk.
 use crate::cli::say;
 use crate::clock::{SystemClock, milliseconds};
+use crate::coach_desk::{CoachDesk, Seen};
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::kiosk::Kiosk;
@@ -11,6 +12,7 @@ use crate::lan::{self, Lan};
 use crate::nightly::{self, Nightly};
 use crate::shared::{self, Shared};
 use crate::watch::spawn_once;
+use share::{Desk, Order};
 use std::io::Write;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
 use std::time::Duration;
@@ -21,6 +23,12 @@ use view::{Frame, Tap};
 pub enum Input {
     /// A finger.
     Tap(Tap),
+    /// The coach's desk orders something.
+    Order(Order),
+    /// Something has changed where sticks appear; under which id it is known from now on.
+    StickChanged(String),
+    /// A stick was read.
+    Stick(Seen),
     /// The window was closed, or the system asks us to end.
     Quit,
 }
@@ -35,11 +43,12 @@ const TICK: Duration = Duration::from_millis(500);
 pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let mut kiosk = Kiosk::open(folder, Box::new(SystemClock))?;
     let (inputs, inbox) = channel();
-    let desk = share::Desk::new(folder.path(), milliseconds());
+    let desk = Desk::new(folder.path(), milliseconds());
     let lan = Lan::of(&kiosk, folder, desk.clone());
     if let Some(at) = lan.at {
         kiosk.share(Shared::new(desk, lan.base(at)));
     }
+    let mut coach_desk = CoachDesk::open(&kiosk, folder, lan.desk.clone(), inputs.clone());
     lan::start(lan, inputs.clone());
     if let Some(place) = &kiosk.config().backup {
         nightly::start(Nightly {
@@ -49,7 +58,7 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
         });
     }
     match ui::open_backend() {
-        Ok(()) => windowed(kiosk, &inputs, inbox),
+        Ok(()) => windowed(kiosk, coach_desk, &inputs, inbox),
         Err(why) => {
             let page = match kiosk.lan() {
                 Some(at) => {
@@ -65,25 +74,36 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
             let (name, date) = (kiosk.gym().name.clone(), kiosk.date());
             let sheet = view::sheet_text(&name, date, kiosk.day(), None);
             say(out, &sheet);
-            without_window(&mut kiosk, &inbox);
+            without_window(&mut kiosk, &mut coach_desk, &inbox);
             Ok(())
         }
     }
 }
 
-fn without_window(kiosk: &mut Kiosk, inbox: &Receiver<Input>) {
-    loop {
-        match inbox.recv_timeout(TICK) {
-            Ok(Input::Tap(_)) | Err(RecvTimeoutError::Timeout) => {
-                kiosk.tick();
-            }
-            Ok(Input::Quit) | Err(RecvTimeoutError::Disconnected) => return,
-        }
+fn without_window(kiosk: &mut Kiosk, desk: &mut CoachDesk, inbox: &Receiver<Input>) {
+    while take(kiosk, desk, inbox.recv_timeout(TICK)).is_some() {}
+}
+
+/// Takes one input, or a tick without one, and gives the face that follows; `None` at the end.
+fn take(
+    kiosk: &mut Kiosk,
+    desk: &mut CoachDesk,
+    input: Result<Input, RecvTimeoutError>,
+) -> Option<Frame> {
+    match input {
+        Ok(Input::Tap(tap)) => return Some(kiosk.tap(&tap)),
+        Ok(Input::Order(order)) => desk.obey(kiosk, order),
+        Ok(Input::StickChanged(id)) => desk.look(kiosk, id),
+        Ok(Input::Stick(seen)) => desk.lay_out(kiosk, seen),
+        Err(RecvTimeoutError::Timeout) => return Some(kiosk.tick()),
+        Ok(Input::Quit) | Err(RecvTimeoutError::Disconnected) => return None,
     }
+    Some(kiosk.frame())
 }
 
 fn windowed(
     mut kiosk: Kiosk,
+    mut desk: CoachDesk,
     inputs: &Sender<Input>,
     inbox: Receiver<Input>,
 ) -> Result<(), KioskError> {
@@ -100,7 +120,7 @@ fn windowed(
     let handle = face.handle();
     let owner = spawn_once(
         "owner",
-        move || own(&mut kiosk, &inbox, &handle),
+        move || own(&mut kiosk, &mut desk, &inbox, &handle),
         |_| drop(ui::quit_event_loop()),
     );
     let owner = owner.map_err(KioskError::file("owner thread"))?;
@@ -112,14 +132,9 @@ fn windowed(
 }
 
 /// The owner's loop: a tap or a tick, then the frame that follows.
-fn own(kiosk: &mut Kiosk, inbox: &Receiver<Input>, face: &ui::FaceHandle) {
+fn own(kiosk: &mut Kiosk, desk: &mut CoachDesk, inbox: &Receiver<Input>, face: &ui::FaceHandle) {
     let mut shown: Option<Frame> = None;
-    loop {
-        let frame = match inbox.recv_timeout(TICK) {
-            Ok(Input::Tap(tap)) => kiosk.tap(&tap),
-            Err(RecvTimeoutError::Timeout) => kiosk.tick(),
-            Ok(Input::Quit) | Err(RecvTimeoutError::Disconnected) => return,
-        };
+    while let Some(frame) = take(kiosk, desk, inbox.recv_timeout(TICK)) {
         if shown.as_ref() != Some(&frame) {
             let next = frame.clone();
             // It fails only when the event loop has ended, and then the window is gone too.

@@ -4,13 +4,16 @@
 use crate::attempts::Attempts;
 use crate::board::Board;
 use crate::code::{self, CodeError};
+use crate::counter::{Counter, Order, Wish};
 use crate::sessions::{COACH_MS, LINK_MS, Sessions, Who};
 use crate::token;
 use std::fmt;
 use std::net::IpAddr;
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
-use tokio::sync::{Semaphore, watch};
+use std::time::Duration;
+use tokio::sync::{Semaphore, oneshot, watch};
+use tokio::time::timeout;
 
 /// Shared by the owner's thread and the page's; clones are the same desk.
 #[derive(Clone)]
@@ -22,6 +25,9 @@ struct Inner {
     attempts: Mutex<Attempts>,
     sessions: Mutex<Sessions>,
     board: watch::Sender<Arc<str>>,
+    counter: Mutex<Counter>,
+    orders: Mutex<Option<Orders>>,
+    blanks: Mutex<[Arc<[u8]>; 2]>,
     /// One code is judged at a time: each takes memory and time on purpose.
     judging: Semaphore,
 }
@@ -31,6 +37,12 @@ impl fmt::Debug for Desk {
         f.write_str("Desk")
     }
 }
+
+/// Takes orders on to the kiosk.
+type Orders = Box<dyn Fn(Order) + Send>;
+
+/// How long the answer to an order is waited for.
+const ORDER: Duration = Duration::from_secs(120);
 
 /// Why somebody was not signed in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -54,8 +66,57 @@ impl Desk {
             attempts: Mutex::default(),
             sessions: Mutex::default(),
             board: watch::Sender::new(Board::default().to_json()),
+            counter: Mutex::default(),
+            orders: Mutex::default(),
+            blanks: Mutex::default(),
             judging: Semaphore::new(1),
         }))
+    }
+
+    /// From now on orders of the coach's desk go to `take`, which must not wait.
+    pub fn on_order(&self, take: impl Fn(Order) + Send + 'static) {
+        *lock(&self.0.orders) = Some(Box::new(take));
+    }
+
+    /// Changes what the coach's desk shows.
+    pub fn lay_out(&self, change: impl FnOnce(&mut Counter)) {
+        change(&mut lock(&self.0.counter));
+    }
+
+    /// What the coach's desk shows.
+    #[must_use]
+    pub fn counter(&self) -> Counter {
+        lock(&self.0.counter).clone()
+    }
+
+    /// Blank plans to be had at the desk: XLSX and CSV.
+    pub fn offer_blanks(&self, xlsx: Vec<u8>, csv: Vec<u8>) {
+        *lock(&self.0.blanks) = [xlsx.into(), csv.into()];
+    }
+
+    /// The blank plan as XLSX and as CSV; empty where none is offered.
+    pub(crate) fn blanks(&self) -> [Arc<[u8]>; 2] {
+        lock(&self.0.blanks).clone()
+    }
+
+    /// Hands an order on, once its code is right, and waits for its answer, a sentence.
+    pub(crate) async fn order(
+        &self,
+        wish: Wish,
+        code: String,
+        from: IpAddr,
+    ) -> Result<String, NotIn> {
+        let kept = self.kept()?;
+        self.judge_slowly(kept, code, from).await?;
+        tracing::info!(%from, ?wish, "an order at the desk");
+        let (answer, answered) = oneshot::channel();
+        match &*lock(&self.0.orders) {
+            Some(take) => take(Order { wish, answer }),
+            None => return Ok("this kiosk takes no orders".into()),
+        }
+        let unheard = "the kiosk has not answered yet; look again in a moment";
+        let answered = timeout(ORDER, answered).await;
+        Ok(answered.ok().and_then(Result::ok).unwrap_or(unheard.into()))
     }
 
     /// Shows a board on every floor screen that follows; the same one again costs nothing.
@@ -95,20 +156,25 @@ impl Desk {
     /// that the hash takes.
     pub(crate) async fn sign_in(&self, code: String, from: IpAddr) -> Result<(String, u64), NotIn> {
         let kept = self.kept()?;
+        self.judge_slowly(kept.clone(), code, from).await?;
+        let who = Who::Coach(token::hash(&kept));
+        let now = self.now();
+        let token = self.sessions().begin(now, now + COACH_MS, who);
+        token.map(|t| (t, COACH_MS / 1_000)).ok_or(NotIn::Failed)
+    }
+
+    /// Judges a code on a thread of its own, within the limit on guesses.
+    async fn judge_slowly(&self, kept: String, code: String, from: IpAddr) -> Result<(), NotIn> {
         let begun = self.attempts().begin(self.now(), from);
         begun.map_err(|wait_ms| NotIn::Wait(wait_ms.div_ceil(1_000)))?;
         let judge = self.0.judging.acquire().await;
-        let text = kept.clone();
-        let judged = tokio::task::spawn_blocking(move || code::is_code(&text, &code)).await;
+        let judged = tokio::task::spawn_blocking(move || code::is_code(&kept, &code)).await;
         drop(judge);
         if !judged.map_err(|_| NotIn::Failed)? {
             return Err(NotIn::Wrong);
         }
         self.attempts().well(from);
-        let who = Who::Coach(token::hash(&kept));
-        let now = self.now();
-        let token = self.sessions().begin(now, now + COACH_MS, who);
-        token.map(|t| (t, COACH_MS / 1_000)).ok_or(NotIn::Failed)
+        Ok(())
     }
 
     /// Judges a code that was given at the kiosk itself, with the same limit on guesses; `from`
@@ -183,14 +249,17 @@ impl Desk {
     }
 
     fn attempts(&self) -> MutexGuard<'_, Attempts> {
-        let lock = self.0.attempts.lock();
-        lock.unwrap_or_else(PoisonError::into_inner)
+        lock(&self.0.attempts)
     }
 
     fn sessions(&self) -> MutexGuard<'_, Sessions> {
-        let lock = self.0.sessions.lock();
-        lock.unwrap_or_else(PoisonError::into_inner)
+        lock(&self.0.sessions)
     }
+}
+
+/// A lock whose holder panicked still guards whole values: each change is one assignment.
+fn lock<T>(of: &Mutex<T>) -> MutexGuard<'_, T> {
+    of.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
 impl NotIn {

@@ -2,6 +2,7 @@
 //!
 //! Refuses: guesses beyond a few, codes in addresses, sessions that a script or another site can
 //! use.
+use crate::counter::{self, Wish};
 use crate::desk::NotIn;
 use crate::guard::Peer;
 use crate::html::Nav;
@@ -42,8 +43,8 @@ pub(crate) async fn sign_in(
     peer: Option<Extension<Peer>>,
     request: Request,
 ) -> Result<Response, Problem> {
-    let code = read_code(request).await?;
-    let from = peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |Extension(peer)| peer.0);
+    let code = field(&read_form(request).await?, "code")?;
+    let from = address(peer);
     match app.desk.sign_in(code, from).await {
         Ok((token, lasts_s)) => {
             tracing::info!(%from, "a coach signed in");
@@ -65,6 +66,39 @@ pub(crate) async fn sign_in(
             Ok((status, page).into_response())
         }
     }
+}
+
+fn address(peer: Option<Extension<Peer>>) -> IpAddr {
+    peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |Extension(peer)| peer.0)
+}
+
+/// An order at the coach's desk: a session, and the code again.
+pub(crate) async fn order(
+    State(app): State<App>,
+    headers: HeaderMap,
+    peer: Option<Extension<Peer>>,
+    request: Request,
+) -> Result<Response, Problem> {
+    if !is_coach(&app, &headers) {
+        return Err(Problem::new(
+            StatusCode::UNAUTHORIZED,
+            "sign in at /sign-in with the coach's code first",
+        ));
+    }
+    let form = read_form(request).await?;
+    let (code, about) = (field(&form, "code")?, field(&form, "about")?);
+    let wish = Wish::read(&field(&form, "order")?, &about);
+    let wish = wish.ok_or(Problem::new(
+        StatusCode::BAD_REQUEST,
+        "order must be take, write, copy or restore",
+    ))?;
+    let (status, told) = match app.desk.order(wish, code, address(peer)).await {
+        Ok(told) => (StatusCode::OK, told),
+        Err(NotIn::Wait(seconds)) => return Err(Problem::wait(seconds)),
+        Err(why) => (StatusCode::FORBIDDEN, why.words()),
+    };
+    let page = counter::page(&app.desk.counter(), Some(&told));
+    Ok((status, page_of(page)).into_response())
 }
 
 pub(crate) async fn sign_out(State(app): State<App>, headers: HeaderMap) -> Response {
@@ -121,8 +155,8 @@ pub(crate) async fn mine(
     Ok(response)
 }
 
-/// The code of a form, `code=...`, percent-encoded (URL Standard, 5.1).
-async fn read_code(request: Request) -> Result<String, Problem> {
+/// The fields of a form, percent-encoded (URL Standard, 5.1).
+async fn read_form(request: Request) -> Result<Vec<(String, String)>, Problem> {
     let kind = request.headers().get(header::CONTENT_TYPE);
     let kind = kind.and_then(|kind| kind.to_str().ok()).unwrap_or_default();
     let form = kind.split(';').next().unwrap_or_default().trim();
@@ -132,16 +166,20 @@ async fn read_code(request: Request) -> Result<String, Problem> {
             "send the code as application/x-www-form-urlencoded",
         ));
     }
+    let too_long = Problem::new(
+        StatusCode::PAYLOAD_TOO_LARGE,
+        "the form is longer than 1024 bytes, or broke off",
+    );
+    let length = request.headers().get(header::CONTENT_LENGTH);
+    let length = length.and_then(|length| length.to_str().ok()?.parse::<u64>().ok());
+    if length.is_some_and(|length| length > FORM_MAX as u64) {
+        return Err(too_long);
+    }
     let body = request.into_body();
     let read = timeout(FORM, to_bytes(body, FORM_MAX)).await;
     let bytes = match read {
         Ok(Ok(bytes)) => bytes,
-        Ok(Err(_)) => {
-            return Err(Problem::new(
-                StatusCode::PAYLOAD_TOO_LARGE,
-                "the form is longer than 1024 bytes, or broke off",
-            ));
-        }
+        Ok(Err(_)) => return Err(too_long),
         Err(_) => {
             return Err(Problem::new(
                 StatusCode::REQUEST_TIMEOUT,
@@ -149,14 +187,27 @@ async fn read_code(request: Request) -> Result<String, Problem> {
             ));
         }
     };
-    let no_code = Problem::new(StatusCode::BAD_REQUEST, "the form must hold one code=");
-    let text = std::str::from_utf8(&bytes).map_err(|_| no_code)?;
-    let mut codes = text
-        .split('&')
-        .filter_map(|part| part.strip_prefix("code="));
-    match (codes.next().and_then(decoded), codes.next()) {
-        (Some(code), None) => Ok(code),
-        _ => Err(no_code),
+    let broken = Problem::new(StatusCode::BAD_REQUEST, "the form is no form");
+    let text = std::str::from_utf8(&bytes).map_err(|_| broken)?;
+    text.split('&')
+        .filter(|part| !part.is_empty())
+        .map(|part| {
+            let (key, value) = part.split_once('=')?;
+            Some((decoded(key)?, decoded(value)?))
+        })
+        .collect::<Option<_>>()
+        .ok_or(broken)
+}
+
+/// The one field of a name.
+fn field(form: &[(String, String)], name: &'static str) -> Result<String, Problem> {
+    let mut found = form.iter().filter(|(key, _)| key == name);
+    match (found.next(), found.next()) {
+        (Some((_, value)), None) => Ok(value.clone()),
+        _ => Err(Problem::new(
+            StatusCode::BAD_REQUEST,
+            "a field of the form is missing, or there twice",
+        )),
     }
 }
 

@@ -57,7 +57,7 @@ pub(crate) async fn guard(request: Request, next: Next) -> Response {
 /// The methods of an address.
 fn methods(path: &str) -> &'static str {
     match path {
-        "/sign-in" => "GET, HEAD, POST",
+        "/sign-in" | "/coach/desk" => "GET, HEAD, POST",
         "/sign-out" => "POST",
         _ => "GET, HEAD",
     }

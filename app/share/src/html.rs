@@ -41,6 +41,7 @@ pub(crate) fn head(title: &str, nav: Nav) -> Markup {
             Nav::Coach => nav aria-label="Pages" {
                 a href="/coach" { "Sessions" }
                 a href="/coach/plan" { "Plan" }
+                a href="/coach/desk" { "Desk" }
                 a href="/board" { "Floor" }
                 form method="post" action="/sign-out" { button { "Sign out" } }
             }

@@ -10,6 +10,7 @@ mod attempts;
 mod board;
 mod chart;
 mod code;
+mod counter;
 mod csv_file;
 mod database_file;
 mod desk;
@@ -35,6 +36,7 @@ mod token;
 
 pub use board::{Board, BoardRack, BoardTurn};
 pub use code::{CODE_FILE, CodeError, is_code, kept_code, remove_code, set_code};
+pub use counter::{Counter, Order, StickShown, Wish};
 pub use desk::Desk;
 pub use export::{ExportError, write_csv, write_json};
 pub use found::{Announced, announce};

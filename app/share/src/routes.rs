@@ -9,7 +9,7 @@ use crate::guard::guard;
 use crate::html::Nav;
 use crate::problem::Problem;
 use crate::stream::Source;
-use crate::{csv_file, database_file, doors, front, json_file, lifter_page, page};
+use crate::{counter, csv_file, database_file, doors, front, json_file, lifter_page, page};
 use axum::body::Body;
 use axum::extract::{Path, RawQuery, State};
 use axum::http::{HeaderMap, StatusCode, header};
@@ -39,11 +39,11 @@ pub(crate) struct App {
 }
 
 /// Everything that is shown. Each answer opens the record anew, reads one moment of it, and
-/// writes nothing. `secure` says that the router is served under TLS.
+/// writes nothing; orders of the coach's desk are handed on. `secure` says that the router is served under TLS.
 ///
 /// - `/`, `/sign-in`, `/board`, `/board/live`, `/openapi.json`: for anybody.
-/// - `/coach`, `/coach/plan`, `/coach/lifter/NAME`, `/record.csv`, `/record.json`,
-///   `/journal.sqlite`: for a coach who has signed in.
+/// - `/coach`, `/coach/plan`, `/coach/desk`, `/coach/lifter/NAME`, `/coach/blank.xlsx` and `.csv`,
+///   `/record.csv`, `/record.json`, `/journal.sqlite`: for a coach who has signed in.
 /// - `/mine/TOKEN`: for the lifter whose link it is, once.
 pub fn router(places: Places, desk: Desk, secure: bool) -> Router {
     let app = App {
@@ -71,6 +71,9 @@ pub fn router(places: Places, desk: Desk, secure: bool) -> Router {
         .route("/coach", get(sessions))
         .route("/coach/plan", get(plan))
         .route("/coach/lifter/{name}", get(lifter))
+        .route("/coach/desk", get(counter_page).post(doors::order))
+        .route("/coach/blank.xlsx", get(blank_xlsx))
+        .route("/coach/blank.csv", get(blank_csv))
         .route("/record.csv", get(csv))
         .route("/record.json", get(json))
         .route("/journal.sqlite", get(database))
@@ -87,6 +90,7 @@ const JS: &str = "text/javascript; charset=utf-8";
 // Both parameters are RFC 4180's.
 const CSV: &str = "text/csv; charset=utf-8; header=present";
 const JSON: &str = "application/json";
+const XLSX: &str = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const SQLITE: &str = "application/vnd.sqlite3";
 const EVENTS: &str = "text/event-stream";
 
@@ -175,6 +179,41 @@ pub(crate) async fn stream_page(
         Ok(body) => Ok(answer(HTML, body).into_response()),
         Err(problem) => Err(problem.into_response()),
     }
+}
+
+async fn counter_page(State(app): State<App>, headers: HeaderMap) -> Response {
+    form_instead(&app, &headers).unwrap_or_else(|| {
+        let counter = app.desk.counter();
+        page_of(counter::page(&counter, None)).into_response()
+    })
+}
+
+async fn blank_xlsx(
+    State(app): State<App>,
+    headers: HeaderMap,
+) -> Result<impl IntoResponse, Problem> {
+    let [xlsx, _] = blanks(&app, &headers)?;
+    Ok(download("blank-plan.xlsx", XLSX, xlsx))
+}
+
+async fn blank_csv(
+    State(app): State<App>,
+    headers: HeaderMap,
+) -> Result<impl IntoResponse, Problem> {
+    let [_, csv] = blanks(&app, &headers)?;
+    Ok(download("blank-plan.csv", CSV, csv))
+}
+
+fn blanks(app: &App, headers: &HeaderMap) -> Result<[Body; 2], Problem> {
+    coach_or_refusal(app, headers)?;
+    let blanks = app.desk.blanks();
+    if blanks.iter().any(|blank| blank.is_empty()) {
+        return Err(Problem::new(
+            StatusCode::NOT_FOUND,
+            "this kiosk offers no blank plan; pinladder plan blank writes one",
+        ));
+    }
+    Ok(blanks.map(|blank| Body::from(blank.to_vec())))
 }
 
 async fn csv(State(app): State<App>, headers: HeaderMap) -> Result<impl IntoResponse, Problem> {

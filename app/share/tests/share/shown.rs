@@ -174,6 +174,7 @@ async fn the_page_needs_its_style_alone() {
             "/style.css",
             "/coach",
             "/coach/plan",
+            "/coach/desk",
             "/board",
             "/record.csv",
             "/record.json",

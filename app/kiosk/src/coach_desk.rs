@@ -1,0 +1,310 @@
+//! The coach's desk from the kiosk's side: lays out the stick and the copies, carries orders out.
+//!
+//! Refuses: keeping the owner's thread from a tap for longer than a plan takes to be appended;
+//! what takes time runs on threads of its own. Only putting a copy back stops the kiosk.
+use crate::clock::{Clock as _, SystemClock};
+use crate::folder::Folder;
+use crate::kiosk::Kiosk;
+use crate::run::Input;
+use crate::stick::{Stick, write_back};
+use share::{Desk, Order, StickShown, Wish};
+use std::path::PathBuf;
+use std::sync::mpsc::Sender;
+use std::time::{Duration, UNIX_EPOCH};
+
+/// Between two looks at the place for sticks.
+const LOOK: Duration = Duration::from_secs(2);
+/// Entries of a place that count for telling one stick from another.
+const ENTRIES_MAX: usize = 500;
+/// Copies that are shown.
+const COPIES_SHOWN: usize = 10;
+
+/// The desk and what lies on it.
+#[derive(Debug)]
+pub struct CoachDesk {
+    folder: Folder,
+    desk: Desk,
+    inputs: Sender<Input>,
+    /// Where sticks appear.
+    sticks: Option<PathBuf>,
+    /// The second place, and how many copies are kept there.
+    copies: Option<(PathBuf, usize)>,
+    /// The stick that is laid out.
+    stick: Option<(String, Stick)>,
+}
+
+/// A stick that was read, or its absence, under the id that it was seen with.
+#[derive(Debug)]
+pub struct Seen {
+    id: String,
+    stick: Option<Stick>,
+}
+
+impl CoachDesk {
+    /// Opens the desk, and starts to look for sticks where the settings name a place.
+    #[must_use]
+    pub fn open(kiosk: &Kiosk, folder: &Folder, desk: Desk, inputs: Sender<Input>) -> Self {
+        let config = kiosk.config();
+        let coach_desk = Self {
+            folder: folder.clone(),
+            desk,
+            inputs,
+            sticks: config.stick.as_ref().map(PathBuf::from),
+            copies: config
+                .backup
+                .as_ref()
+                .map(|place| (PathBuf::from(place), usize::from(config.backups))),
+            stick: None,
+        };
+        let orders = coach_desk.inputs.clone();
+        coach_desk
+            .desk
+            .on_order(move |order| drop(orders.send(Input::Order(order))));
+        let today = kiosk.date();
+        match plan::blank_xlsx(kiosk.gym(), today) {
+            Ok(xlsx) => {
+                let csv = plan::blank_csv(kiosk.gym(), today).into_bytes();
+                coach_desk.desk.offer_blanks(xlsx, csv);
+            }
+            Err(error) => tracing::warn!(error, "no blank plan is offered"),
+        }
+        coach_desk.lay_out_copies(None);
+        if let Some(place) = coach_desk.sticks.clone() {
+            watch(place, coach_desk.inputs.clone());
+        }
+        coach_desk
+    }
+
+    /// Something has changed where sticks appear: reads it on a thread of its own.
+    pub fn look(&self, kiosk: &Kiosk, id: String) {
+        let Some(place) = self.sticks.clone() else {
+            return;
+        };
+        let (gym, inputs) = (kiosk.gym().clone(), self.inputs.clone());
+        self.aside("stick", move || {
+            let stick = Stick::read(&place, &gym).ok();
+            // Nobody hears it when the kiosk has ended.
+            drop(inputs.send(Input::Stick(Seen { id, stick })));
+        });
+    }
+
+    /// Lays out a stick that was read.
+    pub fn lay_out(&mut self, kiosk: &Kiosk, seen: Seen) {
+        let is_empty = |stick: &Stick| stick.plans.is_empty() && stick.passed.is_empty();
+        self.stick = match seen.stick {
+            // A place without anything on it is no stick, or one to write the record to.
+            Some(stick) if is_empty(&stick) && seen.id.is_empty() => None,
+            stick => stick.map(|stick| (seen.id, stick)),
+        };
+        let shown = self
+            .stick
+            .as_ref()
+            .map(|(id, stick)| show(kiosk, id, stick));
+        self.desk.lay_out(|counter| counter.stick = shown);
+    }
+
+    /// Carries an order out, and answers it.
+    pub fn obey(&mut self, kiosk: &mut Kiosk, order: Order) {
+        let Order { wish, answer } = order;
+        match wish {
+            Wish::TakeStick(id) => {
+                let told = self.take(kiosk, &id);
+                drop(answer.send(told));
+            }
+            Wish::Restore(name) => {
+                let told = self.restore(kiosk, &name);
+                drop(answer.send(told));
+            }
+            Wish::WriteStick(_) => {
+                let (data, place) = (self.folder.clone(), self.sticks.clone());
+                self.aside("write to stick", move || {
+                    let told = place.map_or_else(
+                        || "no place for sticks is set".into(),
+                        |place| written(&data, &place),
+                    );
+                    drop(answer.send(told));
+                });
+            }
+            Wish::BackUp => {
+                let (data, copies, desk) =
+                    (self.folder.clone(), self.copies.clone(), self.desk.clone());
+                self.aside("copy", move || {
+                    let told = copied(&data, copies.as_ref());
+                    let words = told.clone();
+                    lay_out_copies(&desk, copies.as_ref(), Some(words));
+                    drop(answer.send(told));
+                });
+            }
+        }
+    }
+
+    fn take(&mut self, kiosk: &mut Kiosk, id: &str) -> String {
+        let Some((_, stick)) = self.stick.as_ref().filter(|(now, _)| now == id) else {
+            return "another stick is in by now, or none; look again".into();
+        };
+        if !stick.is_sound() {
+            return "refused: the stick has faults; nothing was taken".into();
+        }
+        let (name, rows) = stick.together();
+        let count = rows.len();
+        match kiosk.take_plan(name, rows) {
+            Ok(()) => {
+                let shown = self
+                    .stick
+                    .as_ref()
+                    .map(|(id, stick)| show(kiosk, id, stick));
+                self.desk.lay_out(|counter| counter.stick = shown);
+                format!("took {count} rows; the stick may be pulled")
+            }
+            Err(error) => format!("nothing was taken: {error}"),
+        }
+    }
+
+    fn restore(&self, kiosk: &mut Kiosk, name: &str) -> String {
+        let Some((place, _)) = &self.copies else {
+            return "no second place is set".into();
+        };
+        let known = journal::copies(place).unwrap_or_default();
+        let is_named = |path: &&PathBuf| path.file_name().is_some_and(|n| n == name);
+        let Some(copy) = known.iter().find(is_named) else {
+            return "that copy is gone; look again".into();
+        };
+        match kiosk.restore(&self.folder, copy) {
+            Ok(events) => format!("restored {events} events; the journal before is kept beside it"),
+            Err(error) => format!("nothing was restored: {error}"),
+        }
+    }
+
+    fn lay_out_copies(&self, words: Option<String>) {
+        lay_out_copies(&self.desk, self.copies.as_ref(), words);
+    }
+
+    /// Runs what takes time on a thread of its own.
+    fn aside(&self, name: &'static str, work: impl FnOnce() + Send + 'static) {
+        if let Err(error) = crate::watch::spawn_once(name, work, |_| {}) {
+            tracing::error!(%error, name, "the system gives no thread");
+        }
+    }
+}
+
+/// A stick as the desk shows it.
+fn show(kiosk: &Kiosk, id: &str, stick: &Stick) -> StickShown {
+    let plan = |plan: &crate::stick::StickPlan| {
+        let word = match plan.faults.len() {
+            0 => format!("{} rows", plan.rows.len()),
+            1 => "1 fault".into(),
+            n => format!("{n} faults"),
+        };
+        let faults = plan.faults.iter().map(ToString::to_string).collect();
+        (plan.name.clone(), word, faults)
+    };
+    let sound = stick.is_sound();
+    let changes = if sound {
+        stick.changes(kiosk.state())
+    } else {
+        Vec::new()
+    };
+    StickShown {
+        id: id.to_owned(),
+        plans: stick.plans.iter().map(plan).collect(),
+        passed: stick.passed.clone(),
+        changes: changes.iter().map(crate::stick::Change::words).collect(),
+        can_take: sound,
+    }
+}
+
+fn written(data: &Folder, place: &std::path::Path) -> String {
+    let stamp = SystemClock.local().format("%Y-%m-%d-%H%M%S").to_string();
+    match write_back(data.path(), place, &stamp) {
+        Ok(_) => "the record is on the stick; it may be pulled".into(),
+        Err(error) => format!("the record is not on the stick: {error}"),
+    }
+}
+
+fn copied(data: &Folder, copies: Option<&(PathBuf, usize)>) -> String {
+    let Some((place, keep)) = copies else {
+        return "no second place is set; write backup = \"...\" into kiosk.toml".into();
+    };
+    let stamp = SystemClock.local().format("%Y-%m-%dT%H%M%S").to_string();
+    match journal::backup(data.path(), place, &stamp, *keep) {
+        Ok(copied) => format!("copied and proven: {} events", copied.report.events),
+        Err(error) => format!("no copy: {error}"),
+    }
+}
+
+fn lay_out_copies(desk: &Desk, copies: Option<&(PathBuf, usize)>, words: Option<String>) {
+    let names = copies.map(|(place, _)| journal::copies(place).unwrap_or_default());
+    let mut names: Vec<String> = names
+        .unwrap_or_default()
+        .iter()
+        .rev()
+        .filter_map(|path| Some(path.file_name()?.to_string_lossy().into_owned()))
+        .collect();
+    let count = names.len();
+    names.truncate(COPIES_SHOWN);
+    let none = copies.is_none();
+    desk.lay_out(|counter| {
+        counter.copies = names;
+        counter.copied = words.unwrap_or_else(|| match (none, count) {
+            (true, _) => "no second place is set; write backup = \"...\" into kiosk.toml".into(),
+            (_, 1) => "1 copy".into(),
+            (_, n) => format!("{n} copies"),
+        });
+    });
+}
+
+/// Looks at the place again and again; what has changed and then stood still is told.
+fn watch(place: PathBuf, inputs: Sender<Input>) {
+    let thread = crate::watch::spawn_again("sticks", move || {
+        let (mut told, mut last) = (None, String::new());
+        loop {
+            let id = identity(&place);
+            if id == last && told.as_ref() != Some(&id) {
+                told = Some(id.clone());
+                if inputs.send(Input::StickChanged(id.clone())).is_err() {
+                    return;
+                }
+            }
+            last = id;
+            std::thread::sleep(LOOK);
+        }
+    });
+    if let Err(error) = thread {
+        tracing::error!(%error, "sticks are not looked at: the system gives no thread");
+    }
+}
+
+/// What tells one stick from another: names, sizes and times, nothing opened; empty for nothing.
+fn identity(place: &std::path::Path) -> String {
+    let mut all = Vec::new();
+    for folder in [place.to_owned(), place.join("plans")] {
+        let Ok(entries) = std::fs::read_dir(&folder) else {
+            continue;
+        };
+        for entry in entries.flatten().take(ENTRIES_MAX) {
+            let Ok(about) = entry.path().symlink_metadata() else {
+                continue;
+            };
+            let at = about
+                .modified()
+                .ok()
+                .and_then(|at| at.duration_since(UNIX_EPOCH).ok());
+            let name = entry.path().display().to_string();
+            all.push(format!(
+                "{name} {} {:?}",
+                about.len(),
+                at.unwrap_or_default()
+            ));
+        }
+    }
+    all.sort();
+    if all.is_empty() {
+        return String::new();
+    }
+    // Of account is only whether it is the same.
+    let mut sum = 0xcbf2_9ce4_8422_2325_u64;
+    for byte in all.join("\n").bytes() {
+        sum = (sum ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3);
+    }
+    format!("{sum:016x}")
+}
