@@ -72,6 +72,9 @@ enum Command {
         /// Whose.
         #[arg(long, value_name = "NAME")]
         lifter: String,
+        /// The same as a drawing to print, into this file.
+        #[arg(long, value_name = "FILE.svg")]
+        svg: Option<PathBuf>,
     },
     /// Time the warm-ups of a meet or a test day back from the opener.
     Meet(MeetArgs),
@@ -301,7 +304,9 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Next(args)) => next::next(&open()?, &args, streams.out),
         Some(Command::Split(args)) => coach::split(&open()?, &args, streams.out),
         Some(Command::Single(args)) => coach::single(&open()?, &args, streams.out),
-        Some(Command::Measure { lifter }) => coach::measure(&open()?, &lifter, streams.out),
+        Some(Command::Measure { lifter, svg }) => {
+            coach::measure(&open()?, &lifter, svg.as_deref(), streams.out)
+        }
         Some(Command::Meet(args)) => coach::meet(&open()?, &args, streams.out),
         Some(Command::Solve(args)) => solve::solve(&args, streams),
         Some(Command::Journal {

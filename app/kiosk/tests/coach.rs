@@ -149,6 +149,22 @@ fn landmarks_are_asked_for_with_how_to_measure_them() {
     ] {
         assert!(text.contains(part), "{part} is not in:\n{text}");
     }
+    let file = data.path().join("olumide.svg").display().to_string();
+    let drawn = said(
+        data.path(),
+        &["measure", "--lifter", "Olumide", "--svg", &file],
+    );
+    assert_eq!(drawn, format!("{file} is drawn\n"));
+    let svg = std::fs::read_to_string(&file).expect("the drawing is there");
+    assert!(svg.contains("465 mm above the floor"), "{svg}");
+    let nowhere = [
+        "measure",
+        "--lifter",
+        "Olumide",
+        "--svg",
+        "/no/such/folder/x.svg",
+    ];
+    assert!(refused(data.path(), &nowhere).contains("/no/such/folder"));
 }
 
 #[test]

@@ -14,6 +14,7 @@ pub mod entry;
 pub mod floor;
 pub mod frame;
 pub mod measure;
+pub mod measure_svg;
 pub mod meet;
 pub mod next;
 pub mod next_doc;

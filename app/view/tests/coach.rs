@@ -11,6 +11,7 @@ use domain::split::{Advice, BackDay, Evidence, Split, SplitRule};
 use domain::steel::Figures;
 use domain::{Length, Lifter, Mass, MassUnit, Stress};
 use view::measure::{measure, measure_text};
+use view::measure_svg::measure_svg;
 use view::split::{sentence, split_face, split_text};
 use view::words;
 
@@ -141,6 +142,45 @@ fn landmarks_are_told_with_how_to_find_them() {
     let measured = vec![(Landmark::TibialTuberosity, Length::mm(452))];
     let found = measure(&lifter(measured, Some(Length::mm(1_630))));
     insta::assert_snapshot!(measure_text(&found));
+}
+
+/// The drawing is XML without a stray bracket, and names that would break it do not.
+#[test]
+fn the_drawing_to_print_is_whole() {
+    let mut ines = lifter(vec![], Some(Length::mm(1_630)));
+    ines.name = "Ines <b>&\u{1}\"".into();
+    let svg = measure_svg(&measure(&ines));
+    assert!(svg.contains(">Ines &lt;b&gt;&amp;\"</text>"), "{svg}");
+    assert!(svg.starts_with("<svg ") && svg.ends_with("</svg>\n"));
+    let tags = svg.matches('<').count();
+    assert_eq!(tags, svg.matches('>').count());
+    assert_eq!(svg.matches("<text").count(), svg.matches("</text>").count());
+    // Five parts, the floor, a mark and its leader for each of four landmarks.
+    assert_eq!(svg.matches("<line").count(), 5 + 1 + 2 * 4);
+    for word in [
+        "tibial tuberosity",
+        "top of the patella",
+        "mid-thigh",
+        "lockout",
+    ] {
+        assert!(svg.contains(word), "{word}");
+    }
+    // Words stay within the drawing, each mark's above the one below it.
+    let ys: Vec<f32> = svg
+        .lines()
+        .filter(|row| row.starts_with("<text x=\"640\"") && row.contains("font-size=\"44\""))
+        .map(|row| {
+            let y = row.split("y=\"").nth(1).expect("y");
+            y.split('"')
+                .next()
+                .expect("a number")
+                .parse()
+                .expect("a number")
+        })
+        .collect();
+    assert_eq!(ys.len(), 4);
+    assert!(ys.windows(2).all(|two| two[0] - two[1] >= 300.0), "{ys:?}");
+    assert!(ys.iter().all(|y| (260.0..2_000.0).contains(y)), "{ys:?}");
 }
 
 /// Whatever is known, the body stands on the floor, its parts join, and the marks rise with it.

@@ -11,6 +11,7 @@ use domain::split::advice;
 use domain::{Gym, Lift, Lifter, Mass, MassUnit};
 use serde::Serialize;
 use std::io::Write;
+use std::path::Path;
 
 pub(super) fn split(
     folder: &Folder,
@@ -74,11 +75,19 @@ pub(super) fn single(
 pub(super) fn measure(
     folder: &Folder,
     name: &str,
+    svg: Option<&Path>,
     out: &mut dyn Write,
 ) -> Result<bool, KioskError> {
     let kiosk = Kiosk::open(folder, Box::new(SystemClock))?;
     let measure = view::measure::measure(lifter(kiosk.gym(), name)?);
-    say(out, &view::measure::measure_text(&measure));
+    match svg {
+        None => say(out, &view::measure::measure_text(&measure)),
+        Some(path) => {
+            let drawing = view::measure_svg::measure_svg(&measure);
+            std::fs::write(path, drawing).map_err(KioskError::file(path))?;
+            say(out, &format!("{} is drawn\n", path.display()));
+        }
+    }
     Ok(true)
 }
 
