@@ -88,6 +88,9 @@ impl Bench {
             Screen::Settle(_) => "settle",
             Screen::Stop(_) => "stop",
             Screen::End(_) => "end",
+            Screen::History(_) => "history",
+            Screen::List(_) => "list",
+            Screen::Page(_) => "page",
         }
     }
 

@@ -41,8 +41,8 @@ fn main() {
         ms: Rc::clone(&ms),
     };
     slint::platform::set_platform(Box::new(panel)).expect("the first platform");
-    let rest = frame_of("rest", None, None, None).expect("the rest screen");
-    let bar = frame_of("bar", None, None, None).expect("the bar screen");
+    let rest = frame_of("rest", None, None).expect("the rest screen");
+    let bar = frame_of("bar", None, None).expect("the bar screen");
 
     let mut clock = stopwatch();
     let face = ui::Face::new().expect("a window");

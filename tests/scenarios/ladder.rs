@@ -11,7 +11,12 @@ pub(crate) fn main_label(frame: &Frame) -> String {
         Screen::Settle(s) => s.main.clone(),
         Screen::Stop(s) => s.main.clone(),
         Screen::End(s) => s.main.clone(),
-        Screen::Choose(_) | Screen::Floor(_) | Screen::Entry(_) => panic!("no main button here"),
+        Screen::Choose(_)
+        | Screen::Floor(_)
+        | Screen::Entry(_)
+        | Screen::History(_)
+        | Screen::List(_)
+        | Screen::Page(_) => panic!("no main button here"),
     }
 }
 
@@ -65,6 +70,9 @@ fn one_lifter_through_a_full_ladder() {
             | Screen::Floor(_)
             | Screen::SetUp(_)
             | Screen::Entry(_)
+            | Screen::History(_)
+            | Screen::List(_)
+            | Screen::Page(_)
             | Screen::Stop(_)) => panic!("not expected on the way up: {other:?}"),
         }
     }

@@ -40,7 +40,13 @@ fn everybody_comes_to_the_end_in_the_order_called() {
             }
             Screen::End(_) => bench.tap(&main_label(&frame)),
             Screen::Choose(_) => break,
-            other @ (Screen::Floor(_) | Screen::SetUp(_) | Screen::Entry(_) | Screen::Stop(_)) => {
+            other @ (Screen::Floor(_)
+            | Screen::SetUp(_)
+            | Screen::Entry(_)
+            | Screen::History(_)
+            | Screen::List(_)
+            | Screen::Page(_)
+            | Screen::Stop(_)) => {
                 panic!("not expected in a rotation: {other:?}")
             }
         }

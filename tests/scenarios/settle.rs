@@ -119,7 +119,13 @@ fn a_shared_bar_follows_every_choice() {
             }
             Screen::End(_) => bench.tap(&main_label(&frame)),
             Screen::Choose(_) => break,
-            other @ (Screen::Floor(_) | Screen::SetUp(_) | Screen::Entry(_) | Screen::Stop(_)) => {
+            other @ (Screen::Floor(_)
+            | Screen::SetUp(_)
+            | Screen::Entry(_)
+            | Screen::History(_)
+            | Screen::List(_)
+            | Screen::Page(_)
+            | Screen::Stop(_)) => {
                 panic!("not expected in a rotation: {other:?}")
             }
         }

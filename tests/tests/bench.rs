@@ -9,6 +9,8 @@ mod cautions;
 mod ladder;
 #[path = "../scenarios/mistake.rs"]
 mod mistake;
+#[path = "../scenarios/panel.rs"]
+mod panel;
 #[path = "../scenarios/power.rs"]
 mod power;
 #[path = "../scenarios/rotation.rs"]

@@ -58,6 +58,9 @@ fn next_tap(frame: &Frame, at: usize) -> Tap {
         | Screen::Settle(_)
         | Screen::Stop(_)
         | Screen::Entry(_)
+        | Screen::History(_)
+        | Screen::List(_)
+        | Screen::Page(_)
         | Screen::Floor(_) => {
             if at.is_multiple_of(11) {
                 Tap::All

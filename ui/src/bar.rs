@@ -40,7 +40,7 @@ impl AtTheBarFace {
         self.ladder.settle(at.ladder.iter().map(rung));
         to.set_rack(self.rack.draw(&at.rack));
         to.set_hole(at.hole.as_str().into());
-        to.set_mats(at.mats.as_str().into());
+        to.set_mats(at.mats.replacen(", ", "\n", 1).into());
         self.gear.settle(at.gear.iter().map(SharedString::from));
         to.set_grip(at.grip.as_str().into());
         to.set_caution(at.caution.as_str().into());

@@ -30,6 +30,8 @@ impl ChooseFace {
         let to = window.global::<Choose<'_>>();
         to.set_gym(choose.gym.as_str().into());
         to.set_date(choose.date.as_str().into());
+        to.set_panel(choose.panel.as_str().into());
+        to.set_languages(choose.languages.as_str().into());
         to.set_floor(choose.floor.as_str().into());
         to.set_empty(choose.empty.as_str().into());
         *self.all.borrow_mut() = choose.tiles.iter().map(tile).collect();

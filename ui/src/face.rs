@@ -9,6 +9,8 @@ use crate::finger::Taps;
 use crate::floor::FloorFace;
 use crate::frame::FrameFace;
 use crate::generated::{Finger, KioskWindow};
+use crate::history::HistoryFace;
+use crate::list::{ListFace, PageFace};
 use crate::prompt;
 use crate::rest::RestFace;
 use crate::settle::SettleFace;
@@ -43,6 +45,9 @@ struct Parts {
     stop: StopFace,
     end: EndFace,
     floor: FloorFace,
+    history: HistoryFace,
+    list: ListFace,
+    page: PageFace,
 }
 
 impl Face {
@@ -65,12 +70,23 @@ impl Face {
             stop: StopFace::new(&window),
             end: EndFace::new(&window),
             floor: FloorFace::new(),
+            history: HistoryFace::new(&window),
+            list: ListFace::new(&window),
+            page: PageFace::new(&window),
             window,
         });
         let turn = Rc::downgrade(&parts);
         parts.window.global::<Finger<'_>>().on_more(move || {
             if let Some(parts) = turn.upgrade() {
-                parts.choose.turn(&parts.window);
+                let last = parts.last.borrow();
+                let listing = last
+                    .as_ref()
+                    .is_some_and(|f| matches!(f.screen, Screen::List(_)));
+                if listing {
+                    parts.list.turn(&parts.window);
+                } else {
+                    parts.choose.turn(&parts.window);
+                }
             }
         });
         prompt::on_touch(parts.window.window());
@@ -98,6 +114,9 @@ impl Face {
             Screen::Stop(stop) => parts.stop.show(window, stop),
             Screen::End(end) => parts.end.show(window, end),
             Screen::Floor(floor) => parts.floor.show(window, floor),
+            Screen::History(history) => parts.history.show(window, history),
+            Screen::List(list) => parts.list.show(window, list),
+            Screen::Page(page) => parts.page.show(window, page),
         }
         // Last, so that a screen is never seen with what it showed before.
         parts.frame.show(window, frame);

@@ -1,5 +1,5 @@
 //! What every screen shares: who, which screen, who else is under way, what undo would do.
-use crate::generated::{Chip, Frame, KioskWindow, Pace, Stage};
+use crate::generated::{Chip, Frame, KioskWindow, Pace, Stage, Theme};
 use crate::rows::Rows;
 use slint::ComponentHandle as _;
 
@@ -16,6 +16,10 @@ impl FrameFace {
     }
 
     pub(crate) fn show(&self, window: &KioskWindow, frame: &view::Frame) {
+        // A word that is not bundled stays English; no screen is lost for it.
+        drop(slint::select_bundled_translation(frame.language.code()));
+        let daylight = frame.look == view::Look::Daylight;
+        window.global::<Theme<'_>>().set_daylight(daylight);
         let to = window.global::<Frame<'_>>();
         to.set_lifter(frame.lifter.as_str().into());
         to.set_lift(frame.lift.as_str().into());
@@ -56,6 +60,9 @@ fn stage(screen: &view::Screen) -> Stage {
         view::Screen::Stop(_) => Stage::Stop,
         view::Screen::End(_) => Stage::End,
         view::Screen::Floor(_) => Stage::Floor,
+        view::Screen::History(_) => Stage::History,
+        view::Screen::List(_) => Stage::List,
+        view::Screen::Page(_) => Stage::Page,
     }
 }
 

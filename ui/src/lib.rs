@@ -26,6 +26,10 @@
 //! | the screen's `go_on`: `go on, coach agrees` | the back moved | `GoOn` |
 //! | the screen's `floor`: `floor` | screen of all lifters | `Floor` |
 //! | the lifter's name | a turn on the floor | `Lifter(name)` |
+//! | `history` | set-up, end | `History` |
+//! | the screen's `panel`: `kiosk` | screen of all lifters | `Panel` |
+//! | a row's title, then `, ` and its value | a list | `Row(n)` |
+//! | `more` | a list of many rows; the window turns the page itself | none |
 //! | `more lifters` | more lifters than tiles; the window turns the page itself | none |
 //!
 //! A second press within a quarter of a second of an accepted one is swallowed, wherever it
@@ -41,6 +45,8 @@ mod face;
 mod finger;
 mod floor;
 mod frame;
+mod history;
+mod list;
 mod picture;
 mod prompt;
 mod rest;

@@ -26,20 +26,28 @@ impl SetUpFace {
         to.set_work(setup.work.as_str().into());
         to.set_rack(self.rack.draw(&setup.rack));
         to.set_hole(setup.hole.as_str().into());
-        to.set_mats(setup.mats.as_str().into());
-        to.set_height(setup.height.as_str().into());
-        to.set_overlap(setup.overlap.as_str().into());
+        to.set_mats(setup.mats.replacen(", ", "\n", 1).into());
+        to.set_height(tied(&setup.height).into());
+        to.set_overlap(tied(&setup.overlap).into());
         to.set_overlap_small(setup.overlap_small);
         to.set_bar(setup.bar.as_str().into());
-        to.set_gear(setup.gear.join(", ").into());
-        to.set_cues(setup.cues.join(", ").into());
+        to.set_gear(tied(&setup.gear.join(", ")).into());
         to.set_cautions(points(&setup.cautions).into());
-        to.set_warnings(points(&setup.warnings).into());
+        to.set_warnings(tied(&points(&setup.warnings)).into());
         self.ladder.settle(setup.ladder.iter().map(rung));
         to.set_note(setup.note.as_str().into());
         to.set_main(setup.main.as_str().into());
         to.set_type(type_size(setup));
     }
+}
+
+/// A number and its unit stay on one line.
+fn tied(text: &str) -> String {
+    [" kg", " lb", " mm"]
+        .iter()
+        .fold(text.to_owned(), |text, unit| {
+            text.replace(unit, &format!("\u{a0}{}", unit.trim_start()))
+        })
 }
 
 /// Several things to mind, each on a line of its own with a point before it.
@@ -56,7 +64,7 @@ fn points(list: &[String]) -> String {
 /// The type sizes of the sheet, in units, largest first.
 const TYPE: [f32; 6] = [28.0, 26.0, 24.0, 22.0, 21.0, 20.0];
 /// Room for the sheet's lines, in units: its whole width, and its height under the title.
-const SHEET: (f32, f32) = (574.0, 430.0);
+const SHEET: (f32, f32) = (574.0, 412.0);
 /// What the words at the left take of the width: so many em, and the space after them.
 const WORDS: (f32, f32) = (3.3, 14.0);
 /// A line's height, in em.
@@ -68,7 +76,7 @@ const BETWEEN: f32 = 0.3;
 /// on the safe side over whole sentences.
 fn advance(letter: char) -> f32 {
     match letter {
-        ' ' | '.' | ',' | ';' | ':' | '\'' | 'i' | 'j' | 'l' | '\u{b7}' => 0.25,
+        ' ' | '\u{a0}' | '.' | ',' | ';' | ':' | '\'' | 'i' | 'j' | 'l' | '\u{b7}' => 0.25,
         'f' | 'r' | 't' | '(' | ')' | '-' | '/' => 0.31,
         'm' | 'w' | 'M' | 'W' => 0.78,
         _ if letter.is_uppercase() => 0.58,
@@ -81,7 +89,6 @@ fn advance(letter: char) -> f32 {
 fn type_size(setup: &view::setup::SetUp) -> f32 {
     let joined = [
         setup.gear.join(", "),
-        setup.cues.join(", "),
         points(&setup.cautions),
         points(&setup.warnings),
     ];

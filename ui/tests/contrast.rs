@@ -56,6 +56,14 @@ fn the_formula_gives_the_values_of_the_standard() {
 fn every_text_keeps_seven_to_one() {
     let (face, _) = bench::open();
     let theme = face.component().global::<Theme<'_>>();
+    for daylight in [false, true] {
+        theme.set_daylight(daylight);
+        keeps_seven_to_one(&theme);
+    }
+}
+
+/// Every ink on every ground that it stands on.
+fn keeps_seven_to_one(theme: &Theme<'_>) {
     let (ground, raised, pressed) = (theme.get_ground(), theme.get_raised(), theme.get_pressed());
     let pairs = [
         ("chalk on ground", theme.get_chalk(), ground),
@@ -69,11 +77,11 @@ fn every_text_keeps_seven_to_one() {
         ("rest on raised", theme.get_rest(), raised),
         ("moved on ground", theme.get_moved(), ground),
         ("moved on raised", theme.get_moved(), raised),
-        ("ink on now", theme.get_ink(), theme.get_now()),
+        ("ink on what is lit", theme.get_ink(), theme.get_lit()),
         (
             "ink on a pressed main",
             theme.get_ink(),
-            theme.get_now_pressed(),
+            theme.get_lit_pressed(),
         ),
     ];
     for (words, ink, on) in pairs {

@@ -86,7 +86,7 @@ fn the_minute_paints_the_clock_alone() {
     let painted = panel.show(|frame| frame.clock = "18:43".into(), &frame);
     let (left, top, right, bottom) = painted.expect("the clock is painted");
     assert!(
-        left > 700 && right < 920 && top >= 16 && bottom <= 136,
+        left > 700 && right < 920 && top >= 16 && bottom <= 144,
         "{painted:?}"
     );
 }
@@ -113,7 +113,7 @@ fn a_tick_of_another_lifter_paints_their_chip_alone() {
     let painted = panel.show(|frame| frame.chips[0].word = "1:39".into(), &frame);
     let (left, top, right, bottom) = painted.expect("the chip is painted");
     assert!(
-        left >= 880 && right <= 1092 && top >= 16 && bottom <= 136,
+        left >= 880 && right <= 1092 && top >= 16 && bottom <= 144,
         "{painted:?}"
     );
 }

@@ -54,7 +54,6 @@ fn expected() -> Vec<(&'static str, &'static str, Tap)> {
         ("entry-reps", "8", Tap::Number(8)),
         ("entry-reps", "back", Tap::Undo),
         ("entry-reps", "skip this rung", Tap::Skip),
-        ("entry-reps", "end the lift", Tap::Stop),
         ("entry-moved", "3", Tap::Number(3)),
         ("entry-moved", "stopped there", Tap::WentThrough),
         ("rest", "go now", Tap::Main),
@@ -66,6 +65,12 @@ fn expected() -> Vec<(&'static str, &'static str, Tap)> {
         ),
         ("stop", "end the lift", Tap::Main),
         ("stop", "go on, coach agrees", Tap::GoOn),
+        ("setup", "history", Tap::History),
+        ("choose", "kiosk", Tap::Panel),
+        ("list", "language, Deutsch", Tap::Row(1)),
+        ("list", "all lifters", Tap::All),
+        ("page", "back", Tap::Undo),
+        ("history", "deadlift", Tap::Main),
         ("end", "next lifter", Tap::Main),
         ("end", "undo", Tap::Undo),
     ]
@@ -89,7 +94,7 @@ fn a_second_press_within_a_quarter_of_a_second_is_swallowed() {
     wait_ms(60);
     press(&face, "3");
     wait_ms(60);
-    press(&face, "end the lift");
+    press(&face, "skip this rung");
     assert_eq!(taps.take(), [Tap::Number(3)], "anywhere on the panel");
     wait_ms(250);
     press(&face, "4");
@@ -165,7 +170,7 @@ fn more_lifters_turns_the_page_and_comes_round() {
     let names = |face: &ui::Face| -> Vec<String> {
         let labels = bench::buttons(face).into_iter().map(|button| button.0);
         labels
-            .filter(|label| label != "more lifters" && label != "floor")
+            .filter(|label| !["more lifters", "floor", "kiosk"].contains(&label.as_str()))
             .collect()
     };
     let first = names(&face);
@@ -191,4 +196,27 @@ fn an_assistive_tool_can_tap_and_is_held_to_the_same_wait() {
     wait_ms(251);
     other.invoke_accessible_default_action();
     assert_eq!(taps.take(), [Tap::OtherReps]);
+}
+
+/// What ends a lift early is held, not tapped.
+#[test]
+fn the_end_is_held_not_tapped() {
+    let (face, taps) = open();
+    face.show_frame(&scene("entry-reps"));
+    press(&face, "end the lift");
+    wait_ms(1_000);
+    assert_eq!(taps.take(), [], "a tap is not enough");
+    let place = bench::buttons(&face)
+        .into_iter()
+        .find(|b| b.0 == "end the lift");
+    let (_, (left, top, right, bottom)) = place.expect("it is there");
+    let (x, y) = (f32::midpoint(left, right), f32::midpoint(top, bottom));
+    down(&face, x, y);
+    wait_ms(700);
+    assert_eq!(taps.take(), [], "not yet");
+    wait_ms(200);
+    assert_eq!(taps.take(), [Tap::Stop]);
+    wait_ms(1_000);
+    up(&face, x, y);
+    assert_eq!(taps.take(), [], "and once only");
 }

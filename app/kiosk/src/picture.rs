@@ -17,7 +17,7 @@ use journal::Journal;
 use plan::Source;
 use std::io::Write;
 use std::path::{Path, PathBuf};
-use view::Frame;
+use view::{Chosen, Frame, Language, Light};
 
 /// Options of `picture`.
 #[derive(Debug, Args)]
@@ -40,6 +40,18 @@ pub struct PictureArgs {
     /// Width and height in pixels.
     #[arg(long, value_name = "WxH", default_value = "1280x800", value_parser = size)]
     size: (u32, u32),
+    /// The language of the screen: en or de.
+    #[arg(long, value_name = "CODE", default_value = "en", value_parser = language)]
+    language: Language,
+    /// Dark on light, as in a bright room.
+    #[arg(long)]
+    daylight: bool,
+}
+
+fn language(code: &str) -> Result<Language, String> {
+    let codes = Language::ALL.map(Language::code).join(", ");
+    Language::of_code(code)
+        .ok_or_else(|| format!("no language is called {code}; there are {codes}"))
 }
 
 /// Pixels on a side at most.
@@ -64,7 +76,7 @@ pub struct Shown {
 }
 
 /// The screens that can be drawn.
-pub const SCREENS: [Shown; 11] = [
+pub const SCREENS: [Shown; 14] = [
     Shown {
         name: "choose",
         about: "all lifters of the day",
@@ -120,6 +132,21 @@ pub const SCREENS: [Shown; 11] = [
         about: "the lift is over",
         walk: Walk::End,
     },
+    Shown {
+        name: "history",
+        about: "what a lifter did, session by session",
+        walk: Walk::History,
+    },
+    Shown {
+        name: "panel",
+        about: "this kiosk: language, light, what it is",
+        walk: Walk::Panel,
+    },
+    Shown {
+        name: "about",
+        about: "what it is, and its licences",
+        walk: Walk::About,
+    },
 ];
 
 /// Runs the command.
@@ -138,14 +165,62 @@ pub fn picture(
         return Ok(true);
     }
     let name = args.screen.as_deref().unwrap_or_default();
-    let frame = frame_of(name, args.lifter.as_deref(), args.date, data)?;
+    let light = if args.daylight {
+        Light::Daylight
+    } else {
+        Light::Dim
+    };
+    let chosen = Chosen {
+        language: args.language,
+        light,
+    };
+    shown_named(name)?;
+    let setting = match data {
+        Some(data) => kept(data)?,
+        None => demo()?,
+    };
+    let frames = frames_in(setting, name, args.lifter.as_deref(), args.date, &[chosen])?;
+    let [frame] = &frames[..] else {
+        return Err(KioskError::Picture("one look gave no frame".into()));
+    };
+    let frame = frame.clone();
     let png = png_of(&frame, args.size)?;
     let file = args.out.clone().unwrap_or_default();
     std::fs::write(&file, png).map_err(KioskError::file(&file))?;
     Ok(true)
 }
 
-/// The frame of a screen, from the demo gym or from a data folder.
+/// A gym with its plan on a day: where pictures are taken.
+#[derive(Debug, Clone)]
+pub struct Setting {
+    state: State,
+    gym: domain::Gym,
+    day: NaiveDate,
+}
+
+impl Setting {
+    /// A gym and the text of a plan.
+    ///
+    /// # Errors
+    /// [`KioskError::Faults`] when the plan has any.
+    pub fn of(gym: domain::Gym, plan: &str, day: NaiveDate) -> Result<Self, KioskError> {
+        let name = "four-weeks.csv";
+        let text = plan.as_bytes();
+        let source = Source { name, text };
+        let rows = plan::coach_plan(source, &gym).map_err(KioskError::Faults)?;
+        let taken = Fact::PlanTaken {
+            name: name.into(),
+            rows,
+        };
+        let state = State::replay(&[Event {
+            at: Moment(0),
+            fact: taken,
+        }]);
+        Ok(Self { state, gym, day })
+    }
+}
+
+/// The frame of a screen of the demo gym, in English and dim.
 ///
 /// # Errors
 /// [`KioskError`] when the screen is unknown or cannot be reached.
@@ -153,9 +228,40 @@ pub fn frame_of(
     name: &str,
     lifter: Option<&str>,
     date: Option<NaiveDate>,
-    data: Option<&Path>,
 ) -> Result<Frame, KioskError> {
-    let shown = SCREENS
+    let mut frames = frames_in(demo()?, name, lifter, date, &[Chosen::default()])?;
+    frames
+        .pop()
+        .ok_or_else(|| KioskError::Picture("one look gave no frame".into()))
+}
+
+/// The same face of a screen once for each choice of language and light.
+///
+/// # Errors
+/// [`KioskError`] when the screen is unknown or cannot be reached.
+pub fn frames_in(
+    setting: Setting,
+    name: &str,
+    lifter: Option<&str>,
+    date: Option<NaiveDate>,
+    chosen: &[Chosen],
+) -> Result<Vec<Frame>, KioskError> {
+    let shown = shown_named(name)?;
+    let date = date.unwrap_or(setting.day);
+    let time = NaiveTime::from_hms_opt(18, 42, 0).unwrap_or_default();
+    let clock = BenchClock::at(date.and_time(time));
+    let mut kiosk = Kiosk::in_memory(setting.state, setting.gym, Box::new(clock.clone()));
+    walk(&mut kiosk, &clock, shown.walk, lifter)?;
+    let frame = |chosen: &Chosen| {
+        kiosk.choose_look(*chosen)?;
+        Ok(kiosk.frame())
+    };
+    chosen.iter().map(frame).collect()
+}
+
+/// The screen of that name.
+fn shown_named(name: &str) -> Result<&'static Shown, KioskError> {
+    SCREENS
         .iter()
         .find(|shown| shown.name == name)
         .ok_or_else(|| {
@@ -164,16 +270,7 @@ pub fn frame_of(
                 "no screen is called {name}; there are {}",
                 names.join(", ")
             ))
-        })?;
-    let (state, gym, day) = match data {
-        Some(data) => kept(data)?,
-        None => demo()?,
-    };
-    let date = date.unwrap_or(day);
-    let time = NaiveTime::from_hms_opt(18, 42, 0).unwrap_or_default();
-    let clock = BenchClock::at(date.and_time(time));
-    let mut kiosk = Kiosk::in_memory(state, gym, Box::new(clock.clone()));
-    walk(&mut kiosk, &clock, shown.walk, lifter)
+        })
 }
 
 /// PNG bytes of a frame; the same on every machine.
@@ -193,29 +290,17 @@ pub fn png_of(frame: &Frame, (width, height): (u32, u32)) -> Result<Vec<u8>, Kio
     Ok(bytes)
 }
 
-/// The demo gym on a Wednesday of its plan.
-fn demo() -> Result<(State, domain::Gym, NaiveDate), KioskError> {
-    let gym = gym_files::demo()?;
-    // As it stands in the file: a Wednesday with a pull from the pins.
+/// The demo gym on a Wednesday of its plan, with a pull from the pins; the dates as in the file.
+///
+/// # Errors
+/// [`KioskError::Faults`] when the demo gym itself has any.
+pub fn demo() -> Result<Setting, KioskError> {
     let day = NaiveDate::from_ymd_opt(2026, 11, 25).unwrap_or_default();
-    let source = Source {
-        name: "four-weeks.csv",
-        text: DEMO_PLAN.as_bytes(),
-    };
-    let rows = plan::coach_plan(source, &gym).map_err(KioskError::Faults)?;
-    let taken = Fact::PlanTaken {
-        name: "four-weeks.csv".into(),
-        rows,
-    };
-    let state = State::replay(&[Event {
-        at: Moment(0),
-        fact: taken,
-    }]);
-    Ok((state, gym, day))
+    Setting::of(gym_files::demo()?, DEMO_PLAN, day)
 }
 
 /// What a data folder holds, today.
-fn kept(data: &Path) -> Result<(State, domain::Gym, NaiveDate), KioskError> {
+fn kept(data: &Path) -> Result<Setting, KioskError> {
     let folder = Folder::open(Some(data))?;
     if !folder.journal().exists() {
         let empty = format!(
@@ -226,6 +311,7 @@ fn kept(data: &Path) -> Result<(State, domain::Gym, NaiveDate), KioskError> {
     }
     let owner = Owner::open(Journal::open(&folder.journal())?)?;
     let gym = gym_files::in_force(&owner)?;
-    let today = chrono::Local::now().date_naive();
-    Ok((owner.state().clone(), gym, today))
+    let day = chrono::Local::now().date_naive();
+    let state = owner.state().clone();
+    Ok(Setting { state, gym, day })
 }

@@ -7,7 +7,7 @@ use share::{Board, BoardRack, BoardTurn, Desk};
 use std::net::SocketAddr;
 use view::end::Link;
 use view::floor::{Floor, FloorRack, FloorTurn};
-use view::{Frame, Scene, Screen};
+use view::{Frame, Language, Scene, Screen};
 
 /// The desk, and what of it is on the screen.
 #[derive(Debug)]
@@ -49,7 +49,7 @@ impl Shared {
         if self.drawn.as_ref().is_none_or(|(drawn, _)| *drawn != path) {
             let qr = share::qr(&format!("{base}{path}"))?;
             let link = Link {
-                words: "your record on your phone: opens once, for ten minutes".into(),
+                words: scene.language().own_record(),
                 size: qr.size,
                 dark: qr.dark,
             };
@@ -76,23 +76,26 @@ fn board(scene: &Scene<'_>) -> Board {
     Board {
         clock: scene.clock.into(),
         empty,
-        racks: racks.into_iter().map(rack).collect(),
+        racks: racks
+            .into_iter()
+            .map(|of| rack(scene.language(), of))
+            .collect(),
     }
 }
 
-fn rack(rack: FloorRack) -> BoardRack {
+fn rack(say: Language, rack: FloorRack) -> BoardRack {
     BoardRack {
         name: rack.name,
-        up: rack.up.map(turn),
-        next: rack.next.map(turn),
-        then: rack.then.into_iter().map(turn).collect(),
+        up: rack.up.map(|of| turn(say, of)),
+        next: rack.next.map(|of| turn(say, of)),
+        then: rack.then.into_iter().map(|of| turn(say, of)).collect(),
     }
 }
 
-fn turn(turn: FloorTurn) -> BoardTurn {
+fn turn(say: Language, turn: FloorTurn) -> BoardTurn {
     let hole = match turn.hole.as_str() {
         "" => String::new(),
-        hole => format!("hole {hole}"),
+        hole => say.hole(hole),
     };
     BoardTurn {
         lifter: turn.lifter,

@@ -8,6 +8,8 @@ use domain::rotation::{Station, stations};
 use view::draw::RowState;
 use view::{Frame, Screen, Tap};
 
+mod aside;
+
 /// Which screen is wanted.
 #[derive(Debug, Clone, Copy)]
 pub(crate) enum Walk {
@@ -22,6 +24,9 @@ pub(crate) enum Walk {
     Settle,
     Stop,
     End,
+    History,
+    Panel,
+    About,
 }
 
 /// Rungs done before the middle of a ladder is shown.
@@ -59,13 +64,13 @@ pub(crate) fn walk(
     if matches!(walk, Walk::Floor) {
         return Ok(walk_to_floor(kiosk, clock, &with_sheet));
     }
-    // Others are under way too, as on any evening.
-    for other in with_sheet.iter().filter(|l| **l != shown).take(2) {
-        kiosk.tap(&Tap::Lifter(other.clone()));
-        kiosk.tap(&Tap::Main);
-        kiosk.tap(&Tap::Main);
-        clock.advance_ms(70_000);
+    let named = lifter.is_some();
+    // Whoever comes last lifts most often.
+    let often = with_sheet.last().filter(|_| !named).unwrap_or(&shown);
+    if let Some(frame) = aside::walk(kiosk, clock, walk, often) {
+        return Ok(frame);
     }
+    others_begin(kiosk, clock, with_sheet.iter().filter(|l| **l != shown));
     kiosk.tap(&Tap::All);
     if matches!(walk, Walk::Choose) {
         return Ok(kiosk.frame());
@@ -74,6 +79,12 @@ pub(crate) fn walk(
     if matches!(walk, Walk::SetUp) {
         return Ok(kiosk.frame());
     }
+    climb(kiosk, clock, walk, &shown);
+    Ok(arrive(kiosk, clock, walk, shown))
+}
+
+/// Half-way up the ladder, or to its first rung.
+fn climb(kiosk: &mut Kiosk, clock: &BenchClock, walk: Walk, shown: &str) {
     let at_bar = |frame: &Frame| matches!(frame.screen, Screen::Bar(_));
     let rungs = if matches!(walk, Walk::First) {
         0
@@ -81,15 +92,26 @@ pub(crate) fn walk(
         HALF_WAY
     };
     for _ in 0..=rungs {
-        let frame = go_on_until(kiosk, clock, &shown, at_bar);
+        let frame = go_on_until(kiosk, clock, shown, at_bar);
         if rung_shown(&frame).is_none_or(|rung| rung >= rungs) {
             break;
         }
         kiosk.tap(&Tap::Main);
         clock.advance_ms(400_000);
     }
-    Ok(match walk {
-        Walk::Choose | Walk::Floor | Walk::SetUp | Walk::Bar | Walk::First => kiosk.frame(),
+}
+
+/// From the rung of now to the screen that is wanted.
+fn arrive(kiosk: &mut Kiosk, clock: &BenchClock, walk: Walk, shown: String) -> Frame {
+    match walk {
+        Walk::Choose
+        | Walk::Floor
+        | Walk::SetUp
+        | Walk::Bar
+        | Walk::First
+        | Walk::History
+        | Walk::Panel
+        | Walk::About => kiosk.frame(),
         Walk::Reps => kiosk.tap(&Tap::OtherReps),
         Walk::Moved => kiosk.tap(&Tap::BackMoved),
         Walk::Rest => {
@@ -107,7 +129,21 @@ pub(crate) fn walk(
         Walk::End => go_on_until(kiosk, clock, &shown, |frame| {
             matches!(frame.screen, Screen::End(_))
         }),
-    })
+    }
+}
+
+/// Others are under way too, as on any evening.
+fn others_begin<'a>(
+    kiosk: &mut Kiosk,
+    clock: &BenchClock,
+    others: impl Iterator<Item = &'a String>,
+) {
+    for other in others.take(2) {
+        kiosk.tap(&Tap::Lifter(other.clone()));
+        kiosk.tap(&Tap::Main);
+        kiosk.tap(&Tap::Main);
+        clock.advance_ms(70_000);
+    }
 }
 
 /// Which rung is on the screen, if the bar is.

@@ -1,8 +1,9 @@
 //! At the bar: the rung of now.
 use crate::draw::{BarDrawing, Change, LadderRow, RackDrawing};
 use crate::drawings;
+use crate::language::{Language, p};
 use crate::scene::Scene;
-use crate::words;
+use crate::settle::offered;
 use domain::sheet::LiftSheet;
 use domain::state::LiftRun;
 
@@ -33,7 +34,7 @@ pub struct AtTheBar {
     pub gear: Vec<String>,
     /// "double overhand".
     pub grip: String,
-    /// One short caution that matters now, or empty.
+    /// One short cue or caution that matters now, or empty.
     pub caution: String,
     /// The button to the work loads that may be chosen: "other load"; empty when there are none.
     pub settle: String,
@@ -44,50 +45,53 @@ pub struct AtTheBar {
 }
 
 pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBar {
+    let say = scene.language();
     let sheet = &run.sheet;
     let rung = &sheet.rungs[at];
     let (on, to) = scene.stacks(run, at);
     let weighed = scene.weighed(run, at);
     let pins = sheet.pins.as_ref();
     AtTheBar {
-        load: rung.load.number(sheet.unit),
+        load: say.mass_number(rung.load, sheet.unit),
         unit: sheet.unit.word().into(),
-        reps: words::reps(rung.reps),
+        reps: say.reps(rung.reps),
         rung: match &weighed {
             Some(sides) => {
-                format!(
-                    "{}, truly {}",
-                    words::rung(sheet, at),
-                    sides.load.words(sheet.unit)
-                )
+                let truly = say.mass(sides.load, sheet.unit);
+                say.fill(p::TRULY, &[&say.rung(sheet, at), &truly])
             }
-            None => words::rung(sheet, at),
+            None => say.rung(sheet, at),
         },
-        bar: drawings::bar(sheet, on, to),
-        change: drawings::marked_change(on, to, sheet.unit, weighed.as_ref()),
-        ladder: drawings::ladder(sheet, Some(run)),
-        rack: drawings::rack(sheet),
+        bar: drawings::bar(say, sheet, on, to),
+        change: drawings::marked_change(say, on, to, sheet.unit, weighed.as_ref()),
+        ladder: drawings::ladder(say, sheet, Some(run)),
+        rack: drawings::rack(say, sheet),
         hole: pins.map(|p| p.hole.to_string()).unwrap_or_default(),
         mats: pins
             .filter(|p| !p.mats.is_empty())
-            .map(|p| words::mats(&p.mats))
+            .map(|p| say.mats(&p.mats))
             .unwrap_or_default(),
-        gear: words::worn(rung),
+        gear: say.worn(rung),
         grip: match sheet.hooks {
             Some(_) => String::new(),
-            None => words::grip(sheet.grip).into(),
+            None => say.grip(sheet.grip),
         },
-        caution: caution(sheet, at),
-        settle: words::settle(scene.choices(run).as_ref()),
-        main: format!("{} done", rung.reps),
-        main_detail: "back kept".into(),
+        caution: caution(say, sheet, at),
+        settle: offered(say, scene.choices(run).as_ref()),
+        main: say.fill(p::REPS_DONE, &[&rung.reps.to_string()]),
+        main_detail: say.say(p::BACK_KEPT),
     }
 }
 
-/// The cautions take turns, one a rung, so that each is seen and none is a wall of text.
-fn caution(sheet: &LiftSheet, at: usize) -> String {
-    if sheet.cautions.is_empty() {
-        return String::new();
-    }
-    sheet.cautions[at % sheet.cautions.len()].clone()
+/// Cautions and cues take turns, one a rung, so that each is seen and none is a wall of text.
+fn caution(say: Language, sheet: &LiftSheet, at: usize) -> String {
+    let (cautions, cues) = (&sheet.cautions, &sheet.cues);
+    let lists = if at.is_multiple_of(2) {
+        [cautions, cues]
+    } else {
+        [cues, cautions]
+    };
+    let list = lists.into_iter().find(|list| !list.is_empty());
+    list.map(|list| say.shipped(&list[at / 2 % list.len()]))
+        .unwrap_or_default()
 }

@@ -2,8 +2,8 @@
 use crate::drawings;
 use crate::frame::Pace;
 use crate::frame::pace;
+use crate::language::{Language, p};
 use crate::scene::Scene;
-use crate::words;
 use domain::rotation::stations;
 use domain::sheet::LiftSheet;
 
@@ -20,6 +20,10 @@ pub struct Choose {
     pub empty: String,
     /// The button to the turns of all lifters: "floor"; empty when there are none to show.
     pub floor: String,
+    /// The button to this kiosk's own page: "kiosk".
+    pub panel: String,
+    /// Under it, the languages in themselves, so that whoever needs another finds it.
+    pub languages: String,
 }
 
 /// One lifter.
@@ -42,6 +46,7 @@ pub struct Tile {
 }
 
 pub(crate) fn choose(scene: &Scene<'_>) -> Choose {
+    let say = scene.language();
     let mut names: Vec<&str> = Vec::new();
     let with_work = scene.day.iter().filter(|e| !e.lift.is_empty());
     let without = scene.day.iter().filter(|e| e.lift.is_empty());
@@ -52,25 +57,27 @@ pub(crate) fn choose(scene: &Scene<'_>) -> Choose {
     }
     let tiles: Vec<Tile> = names.into_iter().map(|name| tile(scene, name)).collect();
     let empty = if tiles.is_empty() {
-        "no lifters yet: write them into lifters.toml in the data folder".into()
+        say.say(p::NO_LIFTERS)
     } else {
         String::new()
     };
     Choose {
         gym: scene.gym.name.clone(),
-        date: scene.date.format("%A %-d %B").to_string(),
+        date: say.date(scene.date),
         tiles,
         empty,
         floor: if stations(scene.state, scene.date).is_empty() {
-            ""
+            String::new()
         } else {
-            "floor"
-        }
-        .into(),
+            say.say(p::FLOOR)
+        },
+        panel: say.say(p::PANEL),
+        languages: Language::ALL.map(Language::name).join(" · "),
     }
 }
 
 fn tile(scene: &Scene<'_>, name: &str) -> Tile {
+    let say = scene.language();
     let fresh = scene.fresh(name);
     let run = scene
         .run(name)
@@ -79,33 +86,35 @@ fn tile(scene: &Scene<'_>, name: &str) -> Tile {
         let (pace, word) = pace(scene, run);
         let (done, all) = (run.passed().count(), run.sheet.rungs.len());
         let word = match pace {
-            Pace::Resting => format!("rest {word}"),
-            Pace::Done => "done".into(),
+            Pace::Resting => say.fill(p::REST_LEFT, &[&word]),
+            Pace::Done => say.say(p::DONE),
             Pace::Stopped => word,
-            Pace::Fresh | Pace::Ready | Pace::Blocked => format!("{done} of {all} done"),
+            Pace::Fresh | Pace::Ready | Pace::Blocked => {
+                say.fill(p::DONE_OF, &[&done.to_string(), &all.to_string()])
+            }
         };
         let share = drawings::share(count(done), count(all));
         return Tile {
             word,
             pace,
             share,
-            ..sheet_tile(&run.sheet)
+            ..sheet_tile(say, &run.sheet)
         };
     }
     match fresh.map(|entry| (&entry.outcome, entry)) {
-        Some((Ok(sheet), _)) => sheet_tile(sheet),
+        Some((Ok(sheet), _)) => sheet_tile(say, sheet),
         Some((Err(why), entry)) => Tile {
             lifter: name.into(),
-            lift: entry.lift.clone(),
+            lift: say.shipped(&entry.lift),
             work: String::new(),
             place: String::new(),
-            word: why.to_string(),
+            word: say.no_sheet(why),
             pace: Pace::Blocked,
             share: 0.0,
         },
         None => Tile {
             lifter: name.into(),
-            lift: "nothing today".into(),
+            lift: say.say(p::NOTHING_TODAY),
             work: String::new(),
             place: String::new(),
             word: String::new(),
@@ -115,26 +124,26 @@ fn tile(scene: &Scene<'_>, name: &str) -> Tile {
     }
 }
 
-fn sheet_tile(sheet: &LiftSheet) -> Tile {
+fn sheet_tile(say: Language, sheet: &LiftSheet) -> Tile {
     Tile {
         lifter: sheet.lifter.clone(),
-        lift: sheet.lift.clone(),
-        work: words::work(sheet),
-        place: place(sheet),
+        lift: say.shipped(&sheet.lift),
+        work: say.work(sheet),
+        place: place(say, sheet),
         word: sheet.rack.clone(),
         pace: Pace::Fresh,
         share: 0.0,
     }
 }
 
-fn place(sheet: &LiftSheet) -> String {
+fn place(say: Language, sheet: &LiftSheet) -> String {
     match (&sheet.pins, sheet.is_from_pins()) {
-        (Some(pins), _) => format!("hole {}", pins.hole),
-        (None, true) => "measure first".into(),
-        (None, false) => match sheet.hooks {
-            Some(_) => "from the hooks".into(),
-            None => "from the floor".into(),
-        },
+        (Some(pins), _) => say.fill(p::HOLE, &[&pins.hole.to_string()]),
+        (None, true) => say.say(p::MEASURE_FIRST),
+        (None, false) => say.say(match sheet.hooks {
+            Some(_) => p::FROM_THE_HOOKS,
+            None => p::FROM_THE_FLOOR,
+        }),
     }
 }
 

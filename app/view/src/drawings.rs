@@ -3,8 +3,9 @@ use crate::draw::{
     BarDrawing, Change, Fate, HeightMark, HoleDrawing, LadderRow, PlateDrawing, RackDrawing,
     RowState, Shade,
 };
-use crate::words;
+use crate::language::{Language, p};
 use domain::event::Hold;
+use domain::lift::Landmark;
 use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
 use domain::state::{Entered, LiftRun};
 use domain::weighed::Sides;
@@ -19,7 +20,7 @@ pub fn mm(length: Length) -> f32 {
 
 /// The bar of `sheet` as it goes from the stack `on` to the stack `to`.
 #[must_use]
-pub fn bar(sheet: &LiftSheet, on: &[PlateFace], to: &[PlateFace]) -> BarDrawing {
+pub fn bar(say: Language, sheet: &LiftSheet, on: &[PlateFace], to: &[PlateFace]) -> BarDrawing {
     let stays = on.iter().zip(to).take_while(|(a, b)| a == b).count();
     let beyond = if to.len() == stays { &on[stays..] } else { &[] };
     let fate = |at: usize| {
@@ -39,7 +40,7 @@ pub fn bar(sheet: &LiftSheet, on: &[PlateFace], to: &[PlateFace]) -> BarDrawing 
             x_mm: mm(x),
             thickness_mm: mm(face.thickness),
             diameter_mm: mm(face.diameter),
-            label: face.label(),
+            label: say.label(face),
             shade: shade(face),
             fate,
         });
@@ -76,15 +77,16 @@ fn shade(face: &PlateFace) -> Shade {
 /// As [`change`], with the marks of the plates that go on, left|right, where they were weighed.
 #[must_use]
 pub fn marked_change(
+    say: Language,
     on: &[PlateFace],
     to: &[PlateFace],
     unit: MassUnit,
     sides: Option<&Sides>,
 ) -> Change {
-    let plain = change(on, to, unit);
+    let plain = change(say, on, to, unit);
     let stays = to.len() - domain::solve::change(on, to).put_on.len();
     let marks = sides
-        .map(|sides| words::marks(sides, stays))
+        .map(|sides| say.marks(sides, stays))
         .unwrap_or_default();
     if marks.is_empty() {
         plain
@@ -98,16 +100,16 @@ pub fn marked_change(
 
 /// What the hands have to do to go from `on` to `to`.
 #[must_use]
-pub fn change(on: &[PlateFace], to: &[PlateFace], unit: MassUnit) -> Change {
+pub fn change(say: Language, on: &[PlateFace], to: &[PlateFace], unit: MassUnit) -> Change {
     let hands = domain::solve::change(on, to);
-    let take_off = words::plates(&hands.take_off, unit);
-    let put_on = words::plates(&hands.put_on, unit);
+    let take_off = say.plates(&hands.take_off, unit);
+    let put_on = say.plates(&hands.put_on, unit);
     let sentence = match (take_off.as_str(), put_on.as_str()) {
-        ("", "") if to.is_empty() => "empty bar".into(),
-        ("", "") => "leave the bar as it is".into(),
-        ("", on) => format!("each side: put on {on}"),
-        (off, "") => format!("each side: take off {off}"),
-        (off, on) => format!("each side: take off {off}, then put on {on}"),
+        ("", "") if to.is_empty() => say.say(p::EMPTY_BAR),
+        ("", "") => say.say(p::LEAVE_BAR),
+        ("", on) => say.fill(p::PUT_ON, &[on]),
+        (off, "") => say.fill(p::TAKE_OFF, &[off]),
+        (off, on) => say.fill(p::TAKE_OFF_PUT_ON, &[off, on]),
     };
     Change {
         take_off,
@@ -118,7 +120,7 @@ pub fn change(on: &[PlateFace], to: &[PlateFace], unit: MassUnit) -> Change {
 
 /// The upright with its pin, mats and landmarks; empty from the floor.
 #[must_use]
-pub fn rack(sheet: &LiftSheet) -> RackDrawing {
+pub fn rack(say: Language, sheet: &LiftSheet) -> RackDrawing {
     let Some(pins) = &sheet.pins else {
         return RackDrawing::default();
     };
@@ -130,7 +132,7 @@ pub fn rack(sheet: &LiftSheet) -> RackDrawing {
         bar_mm: mm(pins.bar_height + stood),
         shaft_mm: mm(sheet.bar.shaft_diameter),
         mats_mm: pins.mats.iter().copied().map(mm).collect(),
-        marks: marks(pins, stood),
+        marks: marks(say, pins, stood),
     }
 }
 
@@ -144,22 +146,22 @@ fn hole(pins: &PinSheet, number: u16) -> HoleDrawing {
     }
 }
 
-fn marks(pins: &PinSheet, stood: Length) -> Vec<HeightMark> {
-    let mark = |word: &str, height: Length| HeightMark {
-        word: word.into(),
+fn marks(say: Language, pins: &PinSheet, stood: Length) -> Vec<HeightMark> {
+    let mark = |of: Landmark, height: Length| HeightMark {
+        word: say.landmark(of),
         height_mm: mm(height + stood),
     };
-    let own = mark(pins.landmark.word(), pins.landmark_height);
+    let own = mark(pins.landmark, pins.landmark_height);
     let patella = pins
         .patella_top
-        .filter(|_| pins.landmark != domain::lift::Landmark::PatellaTop);
-    let patella = patella.map(|height| mark(domain::lift::Landmark::PatellaTop.word(), height));
+        .filter(|_| pins.landmark != Landmark::PatellaTop);
+    let patella = patella.map(|height| mark(Landmark::PatellaTop, height));
     [Some(own), patella].into_iter().flatten().collect()
 }
 
 /// The ladder, lowest rung first; `run` is `None` before the lift has begun.
 #[must_use]
-pub fn ladder(sheet: &LiftSheet, run: Option<&LiftRun>) -> Vec<LadderRow> {
+pub fn ladder(say: Language, sheet: &LiftSheet, run: Option<&LiftRun>) -> Vec<LadderRow> {
     let heaviest = sheet
         .rungs
         .iter()
@@ -174,9 +176,9 @@ pub fn ladder(sheet: &LiftSheet, run: Option<&LiftRun>) -> Vec<LadderRow> {
         .map(|e| e.what)
         .collect();
     let row = |(at, rung): (usize, &Rung)| {
-        let (state, word) = row_state(rung, passed.get(at), now == Some(at));
+        let (state, word) = row_state(say, rung, passed.get(at), now == Some(at));
         LadderRow {
-            load: rung.load.number(sheet.unit),
+            load: say.mass_number(rung.load, sheet.unit),
             reps: format!("×{}", rung.reps),
             share: share(rung.load.ng(), heaviest),
             word,
@@ -187,28 +189,39 @@ pub fn ladder(sheet: &LiftSheet, run: Option<&LiftRun>) -> Vec<LadderRow> {
 }
 
 /// How a rung stands, and the word beside it.
-pub(crate) fn row_state(rung: &Rung, entered: Option<&Entered>, now: bool) -> (RowState, String) {
+pub(crate) fn row_state(
+    say: Language,
+    rung: &Rung,
+    entered: Option<&Entered>,
+    now: bool,
+) -> (RowState, String) {
     let kind = if rung.kind == RungKind::Work {
-        "work"
+        say.say(p::WORK)
     } else {
-        ""
+        String::new()
     };
     match entered {
         Some(Entered::Set {
             hold: Hold::MovedAt(rep),
             ..
-        }) => (RowState::Moved, format!("back moved at {rep}")),
+        }) => (
+            RowState::Moved,
+            say.fill(p::BACK_MOVED_AT, &[&rep.to_string()]),
+        ),
         Some(Entered::Set {
             reps,
             hold: Hold::Kept,
-        }) if *reps == rung.reps => (RowState::Done, kind.into()),
+        }) if *reps == rung.reps => (RowState::Done, kind),
         Some(Entered::Set {
             reps,
             hold: Hold::Kept,
-        }) => (RowState::Other, format!("{reps} of {}", rung.reps)),
-        Some(_) => (RowState::Skipped, "skipped".into()),
-        None if now => (RowState::Now, kind.into()),
-        None => (RowState::Ahead, kind.into()),
+        }) => (
+            RowState::Other,
+            say.fill(p::OF, &[&reps.to_string(), &rung.reps.to_string()]),
+        ),
+        Some(_) => (RowState::Skipped, say.say(p::SKIPPED)),
+        None if now => (RowState::Now, kind),
+        None => (RowState::Ahead, kind),
     }
 }
 

@@ -1,13 +1,13 @@
 //! End of the lift: what was done.
 use crate::draw::RowState;
 use crate::drawings;
+use crate::language::{Language, p};
 use crate::next::{Next, next};
 use crate::rest::last_words;
 use crate::scene::Scene;
 use crate::single::{SingleFace, single_face};
 use crate::split::{SplitFace, split_face};
 use crate::stage::last_touched;
-use crate::words;
 use domain::event::Hold;
 use domain::sheet::{LiftSheet, RungKind};
 use domain::state::{Entered, LiftRun};
@@ -62,13 +62,14 @@ pub struct DoneRow {
 }
 
 pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
+    let say = scene.language();
     let sheet = &run.sheet;
     let passed: Vec<Entered> = run.passed().map(|e| e.what).collect();
     let rows: Vec<DoneRow> = sheet
         .rungs
         .iter()
         .enumerate()
-        .map(|(at, rung)| done_row(sheet, rung, passed.get(at)))
+        .map(|(at, rung)| done_row(say, sheet, rung, passed.get(at)))
         .collect();
     let short = run.is_stopped()
         || passed
@@ -81,56 +82,63 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
     let later = scene.fresh(&sheet.lifter);
     End {
         headline: if passed.is_empty() {
-            "nothing done".into()
+            say.say(p::NOTHING_DONE)
         } else {
-            last_words(run)
+            last_words(say, run)
         },
         short,
         rows,
-        sum: sum(run, &passed),
+        sum: sum(say, run, &passed),
         next: next(scene, run),
         single: single_face(scene.lift(&sheet.lift), run),
-        split: scene.split(run).map(|split| split_face(&split, sheet.unit)),
+        split: scene
+            .split(run)
+            .map(|split| split_face(say, &split, sheet.unit)),
         main: match (scene.first_before(run), later) {
-            (Some(next), _) => format!("next: {}", next.sheet.lifter),
-            (None, Some(entry)) => format!("next: {}", entry.lift),
-            (None, None) => "next lifter".into(),
+            (Some(next), _) => say.fill(p::NEXT, &[&next.sheet.lifter]),
+            (None, Some(entry)) => say.fill(p::NEXT, &[&say.shipped(&entry.lift)]),
+            (None, None) => say.say(p::NEXT_LIFTER),
         },
         // Whoever shares the page puts it there; nothing of the state says that it is on.
         link: None,
     }
 }
 
-fn done_row(sheet: &LiftSheet, rung: &domain::Rung, entered: Option<&Entered>) -> DoneRow {
-    let (state, _) = drawings::row_state(rung, entered, false);
+fn done_row(
+    say: Language,
+    sheet: &LiftSheet,
+    rung: &domain::Rung,
+    entered: Option<&Entered>,
+) -> DoneRow {
+    let (state, _) = drawings::row_state(say, rung, entered, false);
     let (reps, hold) = match entered {
         Some(Entered::Set { reps, hold }) if *reps == rung.reps => {
-            (words::reps(*reps), words::hold(*hold))
+            (say.reps(*reps), say.hold(*hold))
         }
         Some(Entered::Set { reps, hold }) => (
-            format!("{reps} of {}", words::reps(rung.reps)),
-            words::hold(*hold),
+            say.fill(p::OF, &[&reps.to_string(), &say.reps(rung.reps)]),
+            say.hold(*hold),
         ),
         Some(Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled) => {
-            ("skipped".into(), String::new())
+            (say.say(p::SKIPPED), String::new())
         }
-        None => ("not done".into(), String::new()),
+        None => (say.say(p::NOT_DONE), String::new()),
     };
     let kind = if rung.kind == RungKind::Work {
-        "work"
+        p::WORK
     } else {
-        "warm-up"
+        p::WARM_UP
     };
     DoneRow {
-        load: rung.load.words(sheet.unit),
+        load: say.mass(rung.load, sheet.unit),
         reps,
         hold,
         state,
-        kind: kind.into(),
+        kind: say.say(kind),
     }
 }
 
-fn sum(run: &LiftRun, passed: &[Entered]) -> String {
+fn sum(say: Language, run: &LiftRun, passed: &[Entered]) -> String {
     let sets: Vec<u32> = passed
         .iter()
         .filter_map(|entered| match entered {
@@ -139,17 +147,15 @@ fn sum(run: &LiftRun, passed: &[Entered]) -> String {
         })
         .collect();
     let minutes = run.begun_at.seconds_until(last_touched(run).0).div_ceil(60);
-    let plural = |n: usize, one: &str, many: &str| {
-        if n == 1 {
-            format!("1 {one}")
-        } else {
-            format!("{n} {many}")
-        }
+    let plural = |n: usize, one, many| match n {
+        1 => say.say(one),
+        n => say.fill(many, &[&n.to_string()]),
     };
-    format!(
-        "{}, {} reps in all, {}",
-        plural(sets.len(), "set", "sets"),
-        sets.iter().sum::<u32>(),
-        plural(minutes as usize, "minute", "minutes"),
-    )
+    let reps = sets.iter().sum::<u32>().to_string();
+    [
+        plural(sets.len(), p::ONE_SET, p::SETS),
+        say.fill(p::REPS_IN_ALL, &[&reps]),
+        plural(minutes as usize, p::ONE_MINUTE, p::MINUTES),
+    ]
+    .join(", ")
 }

@@ -1,4 +1,5 @@
 //! A pad of numbers: other reps, or the rep at which the back moved.
+use crate::language::{Language, p};
 use crate::stage::PadOpen;
 use domain::state::LiftRun;
 
@@ -35,30 +36,30 @@ pub enum Pad {
 /// The most numbers on a pad.
 const NUMBERS_MAX: u8 = 12;
 
-pub(crate) fn pad_of(run: &LiftRun, at: usize, pad: PadOpen) -> Entry {
+pub(crate) fn pad_of(say: Language, run: &LiftRun, at: usize, pad: PadOpen) -> Entry {
     let rung = &run.sheet.rungs[at];
-    let load = rung.load.words(run.sheet.unit);
+    let load = say.mass(rung.load, run.sheet.unit);
     match pad {
         PadOpen::Reps => {
             let most = rung.reps.saturating_add(3).max(7);
             let least = most.saturating_sub(NUMBERS_MAX - 1);
             Entry {
                 pad: Pad::Reps,
-                question: format!("how many reps at {load}?"),
+                question: say.fill(p::HOW_MANY_REPS, &[&load]),
                 numbers: (least..=most).collect(),
                 planned: rung.reps,
                 through: String::new(),
                 through_on: false,
-                skip: "skip this rung".into(),
-                stop: "end the lift".into(),
+                skip: say.say(p::SKIP_RUNG),
+                stop: say.say(p::END_LIFT),
             }
         }
         PadOpen::Moved { through } => Entry {
             pad: Pad::Moved,
-            question: "at which rep did the back move?".into(),
+            question: say.say(p::WHICH_REP),
             numbers: (1..=rung.reps.clamp(1, NUMBERS_MAX)).collect(),
             planned: 0,
-            through: format!("did all {} all the same", rung.reps),
+            through: say.fill(p::DID_ALL, &[&rung.reps.to_string()]),
             through_on: through,
             skip: String::new(),
             stop: String::new(),

@@ -4,8 +4,9 @@
 use crate::draw::{BarDrawing, Change};
 use crate::drawings;
 use crate::frame::{Pace, pace};
+use crate::language::p;
 use crate::scene::Scene;
-use crate::words;
+use crate::words::minutes;
 use domain::rotation::{Station, station_of, stations};
 use domain::state::LiftRun;
 
@@ -81,9 +82,9 @@ pub fn floor(scene: &Scene<'_>) -> Floor {
     shown.truncate(RACKS_MAX);
     shown.sort();
     let empty = if shown.is_empty() {
-        "nobody is lifting yet"
+        scene.language().say(p::NOBODY_YET)
     } else {
-        ""
+        String::new()
     };
     let alike = |at: &Station| shown.iter().filter(|other| other.rack == at.rack).count() > 1;
     let name = |at: &Station| {
@@ -99,7 +100,7 @@ pub fn floor(scene: &Scene<'_>) -> Floor {
     });
     Floor {
         racks: racks.collect(),
-        empty: empty.into(),
+        empty,
     }
 }
 
@@ -132,6 +133,7 @@ fn rack(scene: &Scene<'_>, station: &Station) -> FloorRack {
 }
 
 fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> FloorTurn {
+    let say = scene.language();
     let sheet = &run.sheet;
     let (on, to) = scene.stacks(run, rung);
     let (load, reps) = sheet
@@ -140,23 +142,23 @@ fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> Fl
         .map_or((domain::Mass::ZERO, 0), |r| (r.load, r.reps));
     let is_now = run.next_rung() == Some(rung);
     let (pace, word) = match (place, is_now, pace(scene, run)) {
-        (_, true, (Pace::Resting, left)) => (Pace::Resting, format!("rest {left}")),
+        (_, true, (Pace::Resting, left)) => (Pace::Resting, say.fill(p::REST_LEFT, &[&left])),
         (_, true, (Pace::Stopped, word)) => (Pace::Stopped, word),
-        (0, ..) => (Pace::Ready, "up".into()),
-        (1, ..) => (Pace::Ready, "next".into()),
+        (0, ..) => (Pace::Ready, say.say(p::UP)),
+        (1, ..) => (Pace::Ready, say.say(p::NEXT_UP)),
         (_, true, (pace, word)) => (pace, word),
         // A later set of somebody who lifts before: its rest has not begun.
         (_, false, _) => {
             let rest = sheet.rungs.get(rung).map_or(0, |r| r.rest_s);
-            (Pace::Resting, format!("rest {}", words::minutes(rest)))
+            (Pace::Resting, say.fill(p::REST_LEFT, &[&minutes(rest)]))
         }
     };
     FloorTurn {
         lifter: sheet.lifter.clone(),
-        lift: format!("{}, {}", sheet.lift, words::rung(sheet, rung)),
-        load: load.number(sheet.unit),
+        lift: format!("{}, {}", say.shipped(&sheet.lift), say.rung(sheet, rung)),
+        load: say.mass_number(load, sheet.unit),
         unit: sheet.unit.word().into(),
-        reps: words::reps(reps),
+        reps: say.reps(reps),
         hole: sheet
             .pins
             .as_ref()
@@ -164,7 +166,7 @@ fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> Fl
             .unwrap_or_default(),
         word,
         pace,
-        bar: drawings::bar(sheet, on, to),
-        change: drawings::change(on, to, sheet.unit),
+        bar: drawings::bar(say, sheet, on, to),
+        change: drawings::change(say, on, to, sheet.unit),
     }
 }

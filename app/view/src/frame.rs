@@ -1,4 +1,5 @@
 //! One whole face of the kiosk: who, which screen, who else is under way, what undo would do.
+use crate::aside::Aside;
 use crate::bar::AtTheBar;
 use crate::bar::at_the_bar;
 use crate::choose::Choose;
@@ -8,6 +9,10 @@ use crate::end::end;
 use crate::entry::Entry;
 use crate::entry::pad_of;
 use crate::floor::{Floor, floor};
+use crate::history::History;
+use crate::language::{Language, p};
+use crate::list::{List, Page};
+use crate::look::Look;
 use crate::rest::Rest;
 use crate::rest::rest;
 use crate::scene::Scene;
@@ -24,6 +29,10 @@ use domain::state::{Entered, LiftRun};
 /// All that the window shows.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Frame {
+    /// The language of all words.
+    pub language: Language,
+    /// The look of now.
+    pub look: Look,
     /// The lifter shown; empty on the screen of all lifters.
     pub lifter: String,
     /// The lift shown.
@@ -91,6 +100,12 @@ pub enum Screen {
     End(End),
     /// The turns of all lifters at one glance.
     Floor(Floor),
+    /// A lifter's history of one lift.
+    History(History),
+    /// Things to choose from.
+    List(List),
+    /// A page to read.
+    Page(Page),
 }
 
 /// The most chips of other lifters.
@@ -102,27 +117,31 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
     let due = stage.due(scene);
     let lifter = stage.lifter.clone().unwrap_or_default();
     let (undo, undo_detail) = undo(stage, scene, &due);
+    let say = scene.language();
+    let aside = stage.aside.as_ref().unwrap_or(&Aside::Panel);
     let lift = match due {
         Due::All | Due::Floor => String::new(),
-        Due::Fresh(entry) => entry.map(|e| e.lift.clone()).unwrap_or_default(),
+        Due::Aside => aside.lift(say),
+        Due::Fresh(entry) => entry.map(|e| say.shipped(&e.lift)).unwrap_or_default(),
         Due::SetUp(run)
         | Due::Pad(run, ..)
         | Due::Stop(run)
         | Due::Settle(run, _)
         | Due::Rest(run, ..)
         | Due::Bar(run, _)
-        | Due::End(run) => run.sheet.lift.clone(),
+        | Due::End(run) => say.shipped(&run.sheet.lift),
     };
     let screen = match due {
         Due::All => Screen::Choose(choose(scene)),
         Due::Floor => Screen::Floor(floor(scene)),
+        Due::Aside => aside.screen(scene, &lifter),
         Due::Fresh(entry) => Screen::SetUp(fresh(scene, entry, &lifter)),
         Due::SetUp(run) => Screen::SetUp(SetUp {
-            main: "back to the bar".into(),
-            ..set_up(&run.sheet, Some(run))
+            main: say.say(p::BACK_TO_BAR),
+            ..set_up(say, &run.sheet, Some(run))
         }),
-        Due::Pad(run, rung, pad) => Screen::Entry(pad_of(run, rung, pad)),
-        Due::Stop(run) => Screen::Stop(stop(run)),
+        Due::Pad(run, rung, pad) => Screen::Entry(pad_of(say, run, rung, pad)),
+        Due::Stop(run) => Screen::Stop(stop(say, run)),
         Due::Settle(run, rung) => match scene.choices(run) {
             Some(choices) => Screen::Settle(settle(scene, run, &choices)),
             None => Screen::Rest(rest(scene, run, rung, 0)),
@@ -132,6 +151,8 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
         Due::End(run) => Screen::End(end(scene, run)),
     };
     Frame {
+        language: say,
+        look: scene.chosen().look(scene.clock),
         chips: chips(scene, &lifter),
         lifter,
         lift,
@@ -144,25 +165,26 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
 }
 
 fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
+    let say = scene.language();
     let opened = matches!(stage.settle, Some((_, true)));
-    if matches!(due, Due::Pad(..) | Due::SetUp(_)) || opened {
-        return ("back".into(), String::new());
+    if matches!(due, Due::Pad(..) | Due::SetUp(_) | Due::Aside) || opened {
+        return (say.say(p::BACK), String::new());
     }
     let Some(run) = stage.undoes(scene) else {
         return Default::default();
     };
     let what = match run.entries.last().map(|e| e.what) {
-        None => "the start".into(),
-        Some(Entered::Stopped) => "the end".into(),
-        Some(Entered::WentOn) => "going on".into(),
-        Some(Entered::Skipped) => "the skip".into(),
-        Some(Entered::Settled) => "the choice".into(),
+        None => say.say(p::THE_START),
+        Some(Entered::Stopped) => say.say(p::THE_END),
+        Some(Entered::WentOn) => say.say(p::GOING_ON),
+        Some(Entered::Skipped) => say.say(p::THE_SKIP),
+        Some(Entered::Settled) => say.say(p::THE_CHOICE),
         Some(Entered::Set { reps, .. }) => {
             let at = run.passed().count().saturating_sub(1);
             run.sheet
                 .rungs
                 .get(at)
-                .map(|r| words::set(r.load, run.sheet.unit, reps))
+                .map(|r| say.set(r.load, run.sheet.unit, reps))
                 .unwrap_or_default()
         }
     };
@@ -171,7 +193,7 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
     } else {
         String::new()
     };
-    ("undo".into(), format!("{who}{what}"))
+    (say.say(p::UNDO), format!("{who}{what}"))
 }
 
 fn chips(scene: &Scene<'_>, lifter: &str) -> Vec<Chip> {
@@ -196,14 +218,15 @@ fn chips(scene: &Scene<'_>, lifter: &str) -> Vec<Chip> {
 }
 
 pub(crate) fn pace(scene: &Scene<'_>, run: &LiftRun) -> (Pace, String) {
+    let say = scene.language();
     if run.is_over() {
-        return (Pace::Done, "done".into());
+        return (Pace::Done, say.say(p::DONE));
     }
     if run.awaits_decision() {
-        return (Pace::Stopped, "back moved".into());
+        return (Pace::Stopped, say.say(p::BACK_MOVED));
     }
     match scene.rest_left(run) {
         Some(left) => (Pace::Resting, words::minutes(left)),
-        None => (Pace::Ready, "ready".into()),
+        None => (Pace::Ready, say.say(p::READY)),
     }
 }

@@ -4,6 +4,7 @@
 //! knows nothing else.
 #![forbid(unsafe_code)]
 
+pub mod aside;
 pub mod bar;
 pub mod choose;
 pub mod desk;
@@ -13,11 +14,16 @@ pub mod end;
 pub mod entry;
 pub mod floor;
 pub mod frame;
+pub mod history;
+pub mod language;
+pub mod list;
+pub mod look;
 pub mod measure;
 pub mod measure_svg;
 pub mod meet;
 pub mod next;
 pub mod next_doc;
+mod panel;
 pub mod rest;
 pub mod scene;
 pub mod settle;
@@ -29,10 +35,11 @@ pub mod split;
 pub mod stage;
 pub mod stop;
 pub mod tap;
-mod warning;
 pub mod words;
 
 pub use frame::{Chip, Frame, Pace, Screen, frame};
+pub use language::Language;
+pub use look::{Chosen, Light, Look};
 pub use next_doc::{next_doc, next_json, next_text};
 pub use scene::Scene;
 pub use sheet::{schema_of, sheet_doc, sheet_json, sheet_schema};

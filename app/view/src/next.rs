@@ -3,8 +3,8 @@
 //! Refuses: deciding. The rules of the core do, or the coach.
 use crate::draw::RowState;
 use crate::drawings;
+use crate::language::{Language, p};
 use crate::scene::Scene;
-use crate::words;
 use domain::next::Why;
 use domain::next::outing::{Outing, Went, outings};
 use domain::state::LiftRun;
@@ -44,6 +44,7 @@ const PAST_MAX: usize = 6;
 
 /// What is due after `run`; `None` as long as nothing was decided.
 pub(crate) fn next(scene: &Scene<'_>, run: &LiftRun) -> Option<Next> {
+    let say = scene.language();
     let due = run.next.as_ref()?.due();
     let sheet = &run.sheet;
     let decision = &due.decision;
@@ -55,35 +56,40 @@ pub(crate) fn next(scene: &Scene<'_>, run: &LiftRun) -> Option<Next> {
     let height = |load: domain::Mass| drawings::share(load.ng(), heaviest.map_or(1, |m| m.ng()));
     let mut rows: Vec<PastRow> = past
         .iter()
-        .map(|outing| past_row(outing, sheet.unit, height(outing.load)))
+        .map(|outing| past_row(say, outing, sheet.unit, height(outing.load)))
         .collect();
     rows.push(PastRow {
-        date: "next".into(),
-        load: decision.load.number(sheet.unit),
+        date: say.say(p::NEXT_SESSION),
+        load: say.mass_number(decision.load, sheet.unit),
         height: height(decision.load),
         word: String::new(),
         state: RowState::Ahead,
     });
-    let one = words::set(decision.load, sheet.unit, decision.reps);
+    let one = say.set(decision.load, sheet.unit, decision.reps);
     Some(Next {
         work: match decision.sets {
             1 => one,
-            sets => format!("{sets} sets of {one}"),
+            sets => say.fill(p::SETS_OF, &[&sets.to_string(), &one]),
         },
-        verdict: words::verdict(decision.verdict).into(),
-        reason: due.sentence(sheet.unit),
+        verdict: say.verdict(decision.verdict),
+        reason: say.due(&due, sheet.unit),
         by_coach: decision.why == Why::Coach,
         past: rows,
     })
 }
 
 /// One outing, drawn so high.
-pub(crate) fn past_row(outing: &Outing, unit: domain::MassUnit, height: f32) -> PastRow {
+pub(crate) fn past_row(
+    say: Language,
+    outing: &Outing,
+    unit: domain::MassUnit,
+    height: f32,
+) -> PastRow {
     PastRow {
-        date: outing.date.format("%-d %b").to_string(),
-        load: outing.load.number(unit),
+        date: say.short_date(outing.date),
+        load: say.mass_number(outing.load, unit),
         height,
-        word: words::went(outing),
+        word: say.outing(outing),
         state: state(outing.went),
     }
 }

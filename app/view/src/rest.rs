@@ -1,8 +1,10 @@
 //! Between two rungs: the rest, and the next rung's loading.
 use crate::draw::{BarDrawing, Change, LadderRow};
 use crate::drawings;
+use crate::language::{Language, p};
 use crate::scene::Scene;
-use crate::words;
+use crate::settle::offered;
+use crate::words::minutes;
 use domain::rotation::station_of;
 use domain::state::Entered;
 use domain::state::LiftRun;
@@ -41,6 +43,7 @@ pub struct Rest {
 }
 
 pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Rest {
+    let say = scene.language();
     let sheet = &run.sheet;
     let rung = &sheet.rungs[at];
     let (on, to) = scene.stacks(run, at);
@@ -49,24 +52,25 @@ pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Re
         left: left_words,
         share: drawings::share(i64::from(left), i64::from(rung.rest_s)),
         word,
-        last: last_words(run),
-        load: rung.load.number(sheet.unit),
+        last: last_words(say, run),
+        load: say.mass_number(rung.load, sheet.unit),
         unit: sheet.unit.word().into(),
-        reps: words::reps(rung.reps),
-        rung: words::rung(sheet, at),
-        bar: drawings::bar(sheet, on, to),
-        change: drawings::marked_change(on, to, sheet.unit, scene.weighed(run, at).as_ref()),
-        ladder: drawings::ladder(sheet, Some(run)),
-        gear: words::worn(rung),
-        settle: words::settle(scene.choices(run).as_ref()),
-        main: "go now".into(),
+        reps: say.reps(rung.reps),
+        rung: say.rung(sheet, at),
+        bar: drawings::bar(say, sheet, on, to),
+        change: drawings::marked_change(say, on, to, sheet.unit, scene.weighed(run, at).as_ref()),
+        ladder: drawings::ladder(say, sheet, Some(run)),
+        gear: say.worn(rung),
+        settle: offered(say, scene.choices(run).as_ref()),
+        main: say.say(p::GO_NOW),
     }
 }
 
 /// What the lifter waits for: the rest, or those who come first.
 fn waiting(scene: &Scene<'_>, run: &LiftRun, left: u32) -> (String, String) {
+    let say = scene.language();
     if left > 0 {
-        return (words::minutes(left), "rest".into());
+        return (minutes(left), say.say(p::REST));
     }
     let order = scene.state.rotation(&station_of(run));
     let place = order.iter().position(|turn| turn.no == run.no).unwrap_or(0);
@@ -74,11 +78,11 @@ fn waiting(scene: &Scene<'_>, run: &LiftRun, left: u32) -> (String, String) {
         .last()
         .and_then(|turn| scene.state.lifts.get(&turn.no));
     let before = before.map_or("", |run| run.sheet.lifter.as_str());
-    (words::place(place + 1), format!("after {before}"))
+    (say.place(place + 1), say.fill(p::AFTER, &[before]))
 }
 
 /// "130 kg × 2, back kept": the last set that stands.
-pub(crate) fn last_words(run: &LiftRun) -> String {
+pub(crate) fn last_words(say: Language, run: &LiftRun) -> String {
     let sets = run.passed().zip(&run.sheet.rungs);
     let last = sets.filter_map(|(entry, rung)| match entry.what {
         Entered::Set { reps, hold } => Some((rung, reps, hold)),
@@ -88,8 +92,8 @@ pub(crate) fn last_words(run: &LiftRun) -> String {
         .map(|(rung, reps, hold)| {
             format!(
                 "{}, {}",
-                words::set(rung.load, run.sheet.unit, reps),
-                words::hold(hold)
+                say.set(rung.load, run.sheet.unit, reps),
+                say.hold(hold)
             )
         })
         .unwrap_or_default()

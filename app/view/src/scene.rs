@@ -1,4 +1,6 @@
 //! All that a face is made from. Refuses: keeping anything; it borrows.
+use crate::language::Language;
+use crate::look::{Chosen, SCREEN_FILE};
 use crate::split::is_told;
 use chrono::NaiveDate;
 use domain::day::DayEntry;
@@ -29,6 +31,19 @@ pub struct Scene<'a> {
 }
 
 impl<'a> Scene<'a> {
+    /// What somebody chose for this screen.
+    #[must_use]
+    pub fn chosen(&self) -> Chosen {
+        let kept = self.state.files.get(SCREEN_FILE);
+        kept.map(|text| Chosen::read(text)).unwrap_or_default()
+    }
+
+    /// The language of this screen.
+    #[must_use]
+    pub fn language(&self) -> Language {
+        self.chosen().language
+    }
+
     /// The lifter's lift of now: one under way, else the last of today.
     #[must_use]
     pub fn run(&self, lifter: &str) -> Option<&'a LiftRun> {

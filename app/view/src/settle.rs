@@ -4,8 +4,9 @@
 //! Refuses: choosing. Nothing tapped leaves the plan.
 use crate::draw::{BarDrawing, Change, LadderRow};
 use crate::drawings;
+use crate::language::{Language, p};
 use crate::scene::Scene;
-use crate::words;
+use crate::words::minutes;
 use domain::MassUnit;
 use domain::next::outing::Outing;
 use domain::settle::{Choices, Settled};
@@ -55,71 +56,70 @@ pub struct Choice {
 }
 
 pub(crate) fn settle(scene: &Scene<'_>, run: &LiftRun, choices: &Choices) -> Settle {
+    let say = scene.language();
     let sheet = &run.sheet;
     let now = &sheet.rungs[choices.rung];
     let left = scene.rest_left(run).unwrap_or(0);
     let (on, _) = scene.stacks(run, choices.rung);
     let heaviest = choices.loads.iter().map(|s| s.load.ng()).max();
     let choice = |settled: &Settled| Choice {
-        load: settled.load.number(sheet.unit),
+        load: say.mass_number(settled.load, sheet.unit),
         unit: sheet.unit.word().into(),
         plan: if settled.load == choices.planned {
-            "the plan"
+            say.say(p::THE_PLAN)
         } else {
-            ""
-        }
-        .into(),
-        against: against(settled, choices.last.as_ref(), sheet.unit),
-        bar: drawings::bar(sheet, on, &settled.per_side),
-        change: drawings::change(on, &settled.per_side, sheet.unit),
+            String::new()
+        },
+        against: against(say, settled, choices.last.as_ref(), sheet.unit),
+        bar: drawings::bar(say, sheet, on, &settled.per_side),
+        change: drawings::change(say, on, &settled.per_side, sheet.unit),
         height: drawings::share(settled.load.ng(), heaviest.unwrap_or(1)),
     };
     let sets = sheet.rungs.len() - choices.rung;
-    let reps = words::reps(now.reps);
+    let reps = say.reps(now.reps);
     Settle {
         work: match sets {
-            1 => format!("work set, {reps}"),
-            more => format!("{more} work sets of {reps}"),
+            1 => say.fill(p::WORK_SET_REPS, &[&reps]),
+            more => say.fill(p::WORK_SETS_OF, &[&more.to_string(), &reps]),
         },
-        last: last_time(choices.last.as_ref(), sheet.unit),
-        done: crate::rest::last_words(run),
+        last: last_time(say, choices.last.as_ref(), sheet.unit),
+        done: crate::rest::last_words(say, run),
         left: if left > 0 {
-            words::minutes(left)
+            minutes(left)
         } else {
             String::new()
         },
         share: drawings::share(i64::from(left), i64::from(now.rest_s)),
         loads: choices.loads.iter().map(choice).collect(),
-        ladder: drawings::ladder(sheet, Some(run)),
-        caution: CAUTION.into(),
-        main: format!("keep {}", choices.planned.words(sheet.unit)),
+        ladder: drawings::ladder(say, sheet, Some(run)),
+        caution: say.say(p::SETTLE_CAUTION),
+        main: say.fill(p::KEEP_LOAD, &[&say.mass(choices.planned, sheet.unit)]),
     }
 }
 
-/// Common practice, no source.
-const CAUTION: &str = "more only if the back kept its place in every warm-up; the coach decides";
-
 /// "last time 177.5 kg × 5, all reps with the back kept, on 18 November".
-fn last_time(last: Option<&Outing>, unit: MassUnit) -> String {
+fn last_time(say: Language, last: Option<&Outing>, unit: MassUnit) -> String {
     let Some(last) = last else {
-        return "the first time".into();
+        return say.say(p::FIRST_TIME);
     };
-    format!(
-        "last time {}, {}, on {}",
-        words::set(last.load, unit, last.reps),
-        words::went(last),
-        last.date.format("%-d %B")
-    )
+    let set = say.set(last.load, unit, last.reps);
+    let on = say.short_date(last.date);
+    say.fill(p::LAST_TIME, &[&set, &say.outing(last), &on])
 }
 
-fn against(settled: &Settled, last: Option<&Outing>, unit: MassUnit) -> String {
+fn against(say: Language, settled: &Settled, last: Option<&Outing>, unit: MassUnit) -> String {
     let Some(last) = last else {
         return String::new();
     };
-    let apart = settled.load.apart(last.load).words(unit);
+    let apart = say.mass(settled.load.apart(last.load), unit);
     match settled.load.cmp(&last.load) {
-        std::cmp::Ordering::Equal => "as last time".into(),
-        std::cmp::Ordering::Greater => format!("{apart} more than last time"),
-        std::cmp::Ordering::Less => format!("{apart} less than last time"),
+        std::cmp::Ordering::Equal => say.say(p::AS_LAST_TIME),
+        std::cmp::Ordering::Greater => say.fill(p::MORE_THAN_LAST, &[&apart]),
+        std::cmp::Ordering::Less => say.fill(p::LESS_THAN_LAST, &[&apart]),
     }
+}
+
+/// "other load" where another may be chosen, else nothing.
+pub(crate) fn offered(say: Language, choices: Option<&Choices>) -> String {
+    choices.map(|_| say.say(p::OTHER_LOAD)).unwrap_or_default()
 }

@@ -1,9 +1,11 @@
 //! The lift's set-up: the rack drawn with its hole and mats, gear, overlap, cautions.
 use crate::draw::{LadderRow, RackDrawing};
 use crate::drawings;
+use crate::language::{Language, p};
 use crate::scene::Scene;
 use crate::words;
 use domain::day::DayEntry;
+use domain::lift::Grip;
 use domain::sheet::LiftSheet;
 use domain::state::LiftRun;
 
@@ -28,8 +30,6 @@ pub struct SetUp {
     pub bar: String,
     /// "double overhand grip", "belt from 130 kg", "straps from 165 kg".
     pub gear: Vec<String>,
-    /// Short reminders.
-    pub cues: Vec<String>,
     /// What can hurt.
     pub cautions: Vec<String>,
     /// What the coach should know.
@@ -43,16 +43,17 @@ pub struct SetUp {
 }
 
 pub(crate) fn fresh(scene: &Scene<'_>, entry: Option<&DayEntry>, lifter: &str) -> SetUp {
+    let say = scene.language();
     match entry.map(|e| &e.outcome) {
         Some(Ok(sheet)) => SetUp {
-            main: "start".into(),
-            ..set_up(sheet, None)
+            main: say.say(p::START),
+            ..set_up(say, sheet, None)
         },
-        Some(Err(why)) => nothing(why.to_string()),
+        Some(Err(why)) => nothing(say.no_sheet(why)),
         None if scene.gym.lifters.iter().any(|l| l.name == lifter) => {
-            nothing("nothing is planned for today; ask the coach".into())
+            nothing(say.say(p::NOT_PLANNED))
         }
-        None => nothing(format!("{lifter} is not in lifters.toml; ask the coach")),
+        None => nothing(say.fill(p::NOT_A_LIFTER, &[lifter])),
     }
 }
 
@@ -67,7 +68,6 @@ fn nothing(warning: String) -> SetUp {
         overlap_small: false,
         bar: String::new(),
         gear: Vec::new(),
-        cues: Vec::new(),
         cautions: Vec::new(),
         warnings: vec![warning],
         ladder: Vec::new(),
@@ -76,40 +76,45 @@ fn nothing(warning: String) -> SetUp {
     }
 }
 
-pub(crate) fn set_up(sheet: &LiftSheet, run: Option<&LiftRun>) -> SetUp {
+pub(crate) fn set_up(say: Language, sheet: &LiftSheet, run: Option<&LiftRun>) -> SetUp {
     let pins = sheet.pins.as_ref();
     let mut gear = Vec::new();
     if sheet.hooks.is_none() {
-        let grip = words::grip(sheet.grip).trim_end_matches(" grip");
-        gear.push(format!("{grip} grip"));
+        gear.push(say.say(match sheet.grip {
+            Grip::DoubleOverhand => p::DOUBLE_OVERHAND_GRIP,
+            Grip::Hook => p::HOOK_GRIP,
+        }));
     }
-    gear.extend(words::gear(sheet));
+    gear.extend(say.gear(sheet));
     SetUp {
-        work: words::work(sheet),
-        rack: drawings::rack(sheet),
+        work: say.work(sheet),
+        rack: drawings::rack(say, sheet),
         hole: pins.map(|p| p.hole.to_string()).unwrap_or_default(),
-        mats: pins.map(|p| words::mats(&p.mats)).unwrap_or_default(),
+        mats: pins.map(|p| say.mats(&p.mats)).unwrap_or_default(),
         height: match pins {
             Some(pins) if words::is_estimated(sheet) => {
-                format!("{}; estimated, measure", words::bar_height(pins))
+                say.fill(p::ESTIMATED_MEASURE, &[&say.bar_height(pins)])
             }
-            Some(pins) => words::bar_height(pins),
-            None => words::start(sheet),
+            Some(pins) => say.bar_height(pins),
+            None => say.start(sheet),
         },
-        overlap: words::overlap(sheet),
+        overlap: say.overlap(sheet),
         overlap_small: sheet
             .warnings
             .contains(&domain::sheet::Warning::OverlapSmall),
-        bar: words::bar(sheet),
+        bar: say.bar(sheet),
         gear,
-        cues: sheet.cues.clone(),
-        cautions: sheet.cautions.clone(),
+        cautions: sheet
+            .cautions
+            .iter()
+            .map(|line| say.shipped(line))
+            .collect(),
         warnings: sheet
             .warnings
             .iter()
-            .map(|w| words::warning(sheet, w))
+            .map(|w| say.warning(sheet, w))
             .collect(),
-        ladder: drawings::ladder(sheet, run),
+        ladder: drawings::ladder(say, sheet, run),
         note: sheet.note.clone(),
         main: String::new(),
     }

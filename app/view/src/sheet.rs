@@ -300,7 +300,7 @@ fn lift_doc(sheet: &LiftSheet) -> LiftDoc {
             length: o.length.exact(LengthUnit::Mm),
             least: o.least.exact(LengthUnit::Mm),
         }),
-        grip: words::grip(sheet.grip).into(),
+        grip: words::grip(sheet.grip),
         asked: sheet.asked.exact(unit),
         ladder: sheet
             .rungs

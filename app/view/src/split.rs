@@ -3,6 +3,7 @@
 //!
 //! Refuses: to change anybody's programme; the coach decides.
 use crate::drawings;
+use crate::language::Language;
 use crate::next::{PastRow, past_row};
 use crate::words;
 use chrono::NaiveDate;
@@ -184,7 +185,7 @@ fn day(date: NaiveDate) -> String {
 
 /// For a screen.
 #[must_use]
-pub fn split_face(split: &Split, unit: MassUnit) -> SplitFace {
+pub fn split_face(say: Language, split: &Split, unit: MassUnit) -> SplitFace {
     let evidence = split.evidence.as_ref();
     let outings = evidence.map_or(&[][..], |e| &e.outings);
     let line = evidence.map_or((Mass::ZERO, Mass::ZERO), |e| e.line);
@@ -198,7 +199,7 @@ pub fn split_face(split: &Split, unit: MassUnit) -> SplitFace {
         sentence: sentence(split, unit),
         past: outings
             .iter()
-            .map(|o| past_row(o, unit, height(o.load)))
+            .map(|o| past_row(say, o, unit, height(o.load)))
             .collect(),
         line: (height(line.0), height(line.1)),
         threshold: height(split.rule.from),

@@ -2,6 +2,7 @@
 //!
 //! What is kept here is only where the eye is (the lifter chosen, a pad that is open); all that
 //! counts is in the state. Refuses: changing the state; a tap gives at most one command.
+use crate::aside::Aside;
 use crate::scene::Scene;
 use crate::tap::Tap;
 use domain::Command;
@@ -15,6 +16,8 @@ pub struct Stage {
     pub lifter: Option<String>,
     /// Whether the turns of all lifters are shown.
     pub floor: bool,
+    /// What is looked at beside the ladder.
+    pub aside: Option<Aside>,
     /// The pad that is open.
     pub pad: Option<PadOpen>,
     /// The rung that is begun before its rest is over.
@@ -48,6 +51,8 @@ pub(crate) enum Due<'a> {
     All,
     /// The turns of all lifters.
     Floor,
+    /// Something beside the ladder.
+    Aside,
     /// The set-up before a lift; `None` when there is nothing to lift.
     Fresh(Option<&'a domain::day::DayEntry>),
     /// The set-up in mid-lift.
@@ -80,24 +85,18 @@ impl Stage {
 
     /// What a tap means: the eye moves, and at most one command follows.
     pub fn tap(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
+        if let Some(there) = Self::straight_to(tap) {
+            *self = there;
+            return None;
+        }
+        if self.aside.is_some() {
+            return self.tap_aside(scene, tap);
+        }
         let due = self.due(scene);
         match tap {
-            Tap::Lifter(name) => {
-                *self = Self {
-                    lifter: Some(name.clone()),
-                    ..Self::default()
-                };
-                None
-            }
-            Tap::Floor => {
-                *self = Self {
-                    floor: true,
-                    ..Self::default()
-                };
-                None
-            }
-            Tap::All => {
-                *self = Self::default();
+            Tap::Lifter(_) | Tap::Floor | Tap::All | Tap::Panel | Tap::Row(_) => None,
+            Tap::History => {
+                self.open_history(scene, &due);
                 None
             }
             Tap::Undo => self.undo(scene),
@@ -145,8 +144,37 @@ impl Stage {
         }
     }
 
+    /// Where a tap leads from anywhere, whatever is on the screen.
+    fn straight_to(tap: &Tap) -> Option<Self> {
+        let mut there = Self::default();
+        match tap {
+            Tap::Lifter(name) => there.lifter = Some(name.clone()),
+            Tap::Floor => there.floor = true,
+            Tap::All => {}
+            Tap::Panel => there.aside = Some(Aside::Panel),
+            Tap::Undo
+            | Tap::Main
+            | Tap::OtherReps
+            | Tap::BackMoved
+            | Tap::Number(_)
+            | Tap::WentThrough
+            | Tap::Skip
+            | Tap::Stop
+            | Tap::GoOn
+            | Tap::SetUp
+            | Tap::Settle
+            | Tap::Choose(_)
+            | Tap::History
+            | Tap::Row(_) => return None,
+        }
+        Some(there)
+    }
+
     /// The screen that is due.
     pub(crate) fn due<'a>(&self, scene: &Scene<'a>) -> Due<'a> {
+        if self.aside.is_some() {
+            return Due::Aside;
+        }
         let Some(lifter) = &self.lifter else {
             return if self.floor { Due::Floor } else { Due::All };
         };
@@ -252,7 +280,7 @@ impl Stage {
 
     fn main(&mut self, scene: &Scene<'_>, due: Due<'_>) -> Option<Command> {
         match due {
-            Due::All | Due::Floor | Due::Pad(..) => None,
+            Due::All | Due::Floor | Due::Aside | Due::Pad(..) => None,
             Due::Fresh(entry) => {
                 let sheet = entry?.outcome.as_ref().ok()?;
                 Some(Command::BeginLift(Box::new(sheet.clone())))

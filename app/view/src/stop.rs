@@ -1,7 +1,7 @@
 //! The back moved: end the lift here, or go on upon the coach's word.
 use crate::draw::LadderRow;
 use crate::drawings;
-use crate::words;
+use crate::language::{Language, p};
 use domain::event::Hold;
 use domain::state::Entered;
 use domain::state::LiftRun;
@@ -23,7 +23,7 @@ pub struct Stop {
     pub go_on: String,
 }
 
-pub(crate) fn stop(run: &LiftRun) -> Stop {
+pub(crate) fn stop(say: Language, run: &LiftRun) -> Stop {
     let at = run.passed().count().saturating_sub(1);
     let rung = &run.sheet.rungs[at];
     let (reps, hold) = match run.last_set().map(|e| e.what) {
@@ -33,17 +33,20 @@ pub(crate) fn stop(run: &LiftRun) -> Stop {
         }
     };
     Stop {
-        headline: words::hold(hold),
-        set: format!(
-            "{}, {reps} of {}",
-            rung.load.words(run.sheet.unit),
-            words::reps(rung.reps)
+        headline: say.hold(hold),
+        set: say.fill(
+            p::SET_OF,
+            &[
+                &say.mass(rung.load, run.sheet.unit),
+                &reps.to_string(),
+                &say.reps(rung.reps),
+            ],
         ),
-        advice: "A moved back ends the climb. Pain means stop: see a clinician.".into(),
-        ladder: drawings::ladder(&run.sheet, Some(run)),
-        main: "end the lift".into(),
+        advice: say.say(p::MOVED_ADVICE),
+        ladder: drawings::ladder(say, &run.sheet, Some(run)),
+        main: say.say(p::END_LIFT),
         go_on: if run.next_rung().is_some() {
-            "go on, coach agrees".into()
+            say.say(p::GO_ON)
         } else {
             String::new()
         },

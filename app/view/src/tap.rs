@@ -33,4 +33,10 @@ pub enum Tap {
     Settle,
     /// One of them, from 0.
     Choose(usize),
+    /// This kiosk's own page.
+    Panel,
+    /// The lifter's history.
+    History,
+    /// A row of a list, from 0.
+    Row(usize),
 }

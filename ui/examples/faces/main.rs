@@ -5,6 +5,7 @@
 mod bars;
 mod draw;
 mod floors;
+mod histories;
 mod ladders;
 mod scenes;
 mod settles;

@@ -1,5 +1,5 @@
 //! Invented lifters on every screen and in every state, for looking and for tests.
-use super::{bars, floors, settles, words};
+use super::{bars, floors, histories, settles, words};
 use view::choose::{Choose, Tile};
 use view::{Chip, Frame, Pace, Screen};
 
@@ -33,6 +33,17 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
         ("end", frame(Screen::End(words::end()))),
         ("end-short", frame(Screen::End(words::end_short()))),
     ];
+    faces.push(("history", frame(Screen::History(histories::history()))));
+    faces.push((
+        "history-long",
+        long(Screen::History(histories::history_long())),
+    ));
+    faces.push((
+        "history-empty",
+        frame(Screen::History(histories::history_empty())),
+    ));
+    faces.push(("list", of_nobody(Screen::List(histories::list()))));
+    faces.push(("page", of_nobody(Screen::Page(histories::page()))));
     faces.push(("floor-two", on_floor(floors::two())));
     faces.push(("floor-four", on_floor(floors::four())));
     faces.push(("floor-six", on_floor(floors::six())));
@@ -60,6 +71,8 @@ pub(crate) fn frame(screen: Screen) -> Frame {
         ]
     };
     Frame {
+        language: view::Language::English,
+        look: view::Look::Dim,
         lifter: if choosing {
             String::new()
         } else {
@@ -108,10 +121,21 @@ pub(crate) fn long(screen: Screen) -> Frame {
 /// The floor belongs to no lifter.
 fn on_floor(floor: view::floor::Floor) -> Frame {
     Frame {
+        undo: "undo".into(),
+        undo_detail: "90 kg × 3".into(),
+        ..of_nobody(Screen::Floor(floor))
+    }
+}
+
+/// A screen that belongs to no lifter.
+fn of_nobody(screen: Screen) -> Frame {
+    Frame {
         lifter: String::new(),
         lift: String::new(),
         chips: vec![],
-        ..frame(Screen::Floor(floor))
+        undo: "back".into(),
+        undo_detail: String::new(),
+        ..frame(screen)
     }
 }
 
@@ -138,6 +162,8 @@ fn choose(tiles: &[Tile]) -> Screen {
         } else {
             "floor".into()
         },
+        panel: "kiosk".into(),
+        languages: "English · Deutsch".into(),
     })
 }
 

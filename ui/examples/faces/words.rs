@@ -3,7 +3,7 @@ use super::draw::{ladder, rack};
 use super::ladders::{eight_rungs, five_rungs};
 use RowState::{Ahead, Done, Moved, Now, Other, Skipped};
 use view::draw::RowState;
-use view::end::{DoneRow, End};
+use view::end::{DoneRow, End, Link};
 use view::entry::{Entry, Pad};
 use view::setup::SetUp;
 use view::stop::Stop;
@@ -23,7 +23,6 @@ pub(crate) fn setup() -> SetUp {
             "belt from 130 kg".into(),
             "straps from 165 kg".into(),
         ],
-        cues: vec!["shins near vertical".into(), "bar against the leg".into()],
         cautions: vec!["check that both pins sit in hole 9 before you load".into()],
         warnings: vec![],
         ladder: five_rungs([Ahead, Ahead, Ahead, Ahead, Ahead]),
@@ -141,6 +140,7 @@ pub(crate) fn end() -> End {
         single: None,
         split: None,
         main: "next lifter".into(),
+        link: Some(link()),
     }
 }
 
@@ -170,5 +170,17 @@ pub(crate) fn end_short() -> End {
         single: None,
         split: None,
         main: "next lifter".into(),
+        link: None,
+    }
+}
+
+/// A pattern of the size of a link's code; nothing is to be read in it.
+fn link() -> Link {
+    let size = 33;
+    let dark = |at: usize| (at * at / 7 + at / size).is_multiple_of(3);
+    Link {
+        words: "your record on your phone: opens once, for ten minutes".into(),
+        size,
+        dark: (0..size * size).map(dark).collect(),
     }
 }

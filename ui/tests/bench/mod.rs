@@ -10,6 +10,8 @@ pub(crate) mod bars;
 pub(crate) mod draw;
 #[path = "../../examples/faces/floors.rs"]
 pub(crate) mod floors;
+#[path = "../../examples/faces/histories.rs"]
+pub(crate) mod histories;
 #[path = "../../examples/faces/ladders.rs"]
 pub(crate) mod ladders;
 #[path = "../../examples/faces/scenes.rs"]

@@ -1,0 +1,116 @@
+//! The way to the screens beside the ladder: a history, the kiosk's own page, the coach's desk.
+//!
+//! Refuses: private doors; a picture shows what a finger would reach.
+use super::{TAPS_MAX, Walk, rung_shown};
+use crate::clock::BenchClock;
+use crate::kiosk::Kiosk;
+use view::{Frame, Screen, Tap};
+
+/// Days gone through before the history is shown.
+const HISTORY_DAYS: usize = 28;
+/// Milliseconds of a day.
+const DAY_MS: i64 = 86_400_000;
+/// The title of the row that says what the kiosk is.
+const ABOUT_ROW: &str = "about";
+
+/// The screen, if it is one of those.
+pub(super) fn walk(
+    kiosk: &mut Kiosk,
+    clock: &BenchClock,
+    walk: Walk,
+    lifter: &str,
+) -> Option<Frame> {
+    match walk {
+        Walk::History => Some(walk_to_history(kiosk, clock, lifter)),
+        Walk::Panel => Some(kiosk.tap(&Tap::Panel)),
+        Walk::About => {
+            kiosk.tap(&Tap::Panel);
+            Some(tap_row(kiosk, ABOUT_ROW))
+        }
+        Walk::Choose
+        | Walk::Floor
+        | Walk::SetUp
+        | Walk::Bar
+        | Walk::First
+        | Walk::Reps
+        | Walk::Moved
+        | Walk::Rest
+        | Walk::Settle
+        | Walk::Stop
+        | Walk::End => None,
+    }
+}
+
+/// Taps the row of the list on the screen that has this title.
+fn tap_row(kiosk: &mut Kiosk, title: &str) -> Frame {
+    let frame = kiosk.frame();
+    let Screen::List(list) = &frame.screen else {
+        return frame;
+    };
+    match list.rows.iter().position(|row| row.title == title) {
+        Some(at) => kiosk.tap(&Tap::Row(at)),
+        None => frame,
+    }
+}
+
+/// Some weeks of one lifter's lifts, not all of which go well, and then their history.
+fn walk_to_history(kiosk: &mut Kiosk, clock: &BenchClock, lifter: &str) -> Frame {
+    let mut at = 0;
+    for _ in 0..HISTORY_DAYS {
+        let due = |e: &&domain::day::DayEntry| e.lifter == lifter && e.outcome.is_ok();
+        let lifts = kiosk.day().iter().filter(due).count();
+        let mut spent = 0;
+        for _ in 0..lifts {
+            at += 1;
+            kiosk.tap(&Tap::Lifter(lifter.to_owned()));
+            spent += do_lift(kiosk, clock, at);
+        }
+        clock.advance_ms(DAY_MS - spent);
+    }
+    clock.advance_ms(-DAY_MS);
+    kiosk.tap(&Tap::Lifter(lifter.to_owned()));
+    kiosk.tap(&Tap::History)
+}
+
+/// One lift to its end, and how long it took; of the third the last set falls short, of the
+/// fourth the back moves.
+fn do_lift(kiosk: &mut Kiosk, clock: &BenchClock, nth: usize) -> i64 {
+    const SET_MS: i64 = 400_000;
+    let mut spent = 0;
+    for _ in 0..TAPS_MAX {
+        let frame = kiosk.frame();
+        let last = match &frame.screen {
+            Screen::Bar(bar) => rung_shown(&frame).is_some_and(|at| at + 1 == bar.ladder.len()),
+            Screen::End(_) => {
+                kiosk.tap(&Tap::Main);
+                break;
+            }
+            Screen::Choose(_)
+            | Screen::SetUp(_)
+            | Screen::Entry(_)
+            | Screen::Rest(_)
+            | Screen::Settle(_)
+            | Screen::Stop(_)
+            | Screen::Floor(_)
+            | Screen::History(_)
+            | Screen::List(_)
+            | Screen::Page(_) => false,
+        };
+        match nth % 5 {
+            3 if last => {
+                kiosk.tap(&Tap::OtherReps);
+                kiosk.tap(&Tap::Number(4));
+            }
+            4 if last => {
+                kiosk.tap(&Tap::BackMoved);
+                kiosk.tap(&Tap::Number(3));
+            }
+            _ => {
+                kiosk.tap(&Tap::Main);
+            }
+        }
+        clock.advance_ms(SET_MS);
+        spent += SET_MS;
+    }
+    spent
+}

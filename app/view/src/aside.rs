@@ -1,0 +1,91 @@
+//! What is looked at beside the ladder: this kiosk's own page, what it is, a lifter's history.
+//!
+//! Refuses: entering a set; whatever is under way waits, and nothing of it is lost.
+use crate::frame::Screen;
+use crate::history::{history, lift_after, lifts_of};
+use crate::language::Language;
+use crate::look::SCREEN_FILE;
+use crate::panel::{self, about, panel};
+use crate::scene::Scene;
+use crate::stage::{Due, Stage};
+use crate::tap::Tap;
+use domain::Command;
+
+/// Where the eye is, beside the ladder.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Aside {
+    /// This kiosk's own page.
+    Panel,
+    /// What it is, and its licences.
+    About,
+    /// The shown lifter's history of this lift.
+    History(String),
+}
+
+impl Aside {
+    /// The screen, and the words under the lifter's name.
+    pub(crate) fn screen(&self, scene: &Scene<'_>, lifter: &str) -> Screen {
+        match self {
+            Self::Panel => Screen::List(panel(scene)),
+            Self::About => Screen::Page(about(scene)),
+            Self::History(lift) => Screen::History(history(scene, lifter, lift)),
+        }
+    }
+
+    /// The lift that the header names, or nothing.
+    pub(crate) fn lift(&self, say: Language) -> String {
+        match self {
+            Self::Panel | Self::About => String::new(),
+            Self::History(lift) => say.shipped(lift),
+        }
+    }
+}
+
+impl Stage {
+    /// Opens the history of the lift that is shown, or of the lifter's first one.
+    pub(crate) fn open_history(&mut self, scene: &Scene<'_>, due: &Due<'_>) {
+        let Some(lifter) = &self.lifter else { return };
+        let shown = match due {
+            Due::Fresh(entry) => entry.map(|entry| entry.lift.clone()),
+            Due::SetUp(run)
+            | Due::Pad(run, ..)
+            | Due::Stop(run)
+            | Due::Settle(run, _)
+            | Due::Rest(run, ..)
+            | Due::Bar(run, _)
+            | Due::End(run) => Some(run.sheet.lift.clone()),
+            Due::All | Due::Floor | Due::Aside => None,
+        };
+        let lift = shown.or_else(|| lifts_of(scene, lifter).into_iter().next());
+        self.aside = Some(Aside::History(lift.unwrap_or_default()));
+    }
+
+    /// What a tap means while something is looked at beside the ladder.
+    pub(crate) fn tap_aside(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
+        match (self.aside.clone()?, tap) {
+            (Aside::About, Tap::Undo) => self.aside = Some(Aside::Panel),
+            (_, Tap::Undo) => self.aside = None,
+            (Aside::Panel, Tap::Row(at)) => return self.tap_panel(scene, *at),
+            (Aside::History(lift), Tap::Main) => {
+                let lifter = self.lifter.as_deref().unwrap_or_default();
+                if let Some(other) = lift_after(scene, lifter, &lift) {
+                    self.aside = Some(Aside::History(other));
+                }
+            }
+            _ => {}
+        }
+        None
+    }
+
+    fn tap_panel(&mut self, scene: &Scene<'_>, at: usize) -> Option<Command> {
+        let row = *panel::ROWS.get(at)?;
+        if row == panel::PanelRow::About {
+            self.aside = Some(Aside::About);
+        }
+        let chosen = panel::choose(scene.chosen(), row)?;
+        Some(Command::TakeFile {
+            name: SCREEN_FILE.into(),
+            text: chosen.write(),
+        })
+    }
+}

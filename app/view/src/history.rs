@@ -1,0 +1,135 @@
+//! A lifter's history of one lift: the work load of each session, reps made, back kept or moved.
+//!
+//! Refuses: judging; the next load is reckoned elsewhere and only told here.
+use crate::draw::RowState;
+use crate::drawings::share;
+use crate::language::{Language, p};
+use crate::scene::Scene;
+use domain::MassUnit;
+use domain::next::outing::{Outing, Went};
+use domain::state::LiftRun;
+
+/// What it shows.
+#[derive(Debug, Clone, PartialEq)]
+pub struct History {
+    /// "rack pull".
+    pub lift: String,
+    /// "kg".
+    pub unit: String,
+    /// Sessions, oldest first; the latest that fit.
+    pub sessions: Vec<Session>,
+    /// What is due next time, in one sentence; empty when nothing follows.
+    pub next: String,
+    /// A sentence when there is nothing to show, or empty.
+    pub empty: String,
+    /// The main button: another lift of theirs, or empty.
+    pub main: String,
+}
+
+/// One session's work sets.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Session {
+    /// "25 Nov".
+    pub date: String,
+    /// "180".
+    pub load: String,
+    /// "5", "3 × 5", "3 of 5".
+    pub reps: String,
+    /// "back moved at 3", or empty.
+    pub word: String,
+    /// Load as a share of the heaviest shown, 0 to 1.
+    pub share: f32,
+    /// For the look.
+    pub state: RowState,
+}
+
+/// The most sessions that are shown.
+const SESSIONS_MAX: usize = 10;
+
+/// The lifts of which a lifter has sessions, in the order of the first one.
+pub(crate) fn lifts_of(scene: &Scene<'_>, lifter: &str) -> Vec<String> {
+    let mut lifts: Vec<String> = Vec::new();
+    let of = scene.state.lifts.values();
+    for run in of.filter(|run| run.sheet.lifter == lifter) {
+        if Outing::of(run).is_some() && !lifts.contains(&run.sheet.lift) {
+            lifts.push(run.sheet.lift.clone());
+        }
+    }
+    lifts
+}
+
+/// The lift after `lift`, round and round; `None` when there is no other.
+pub(crate) fn lift_after(scene: &Scene<'_>, lifter: &str, lift: &str) -> Option<String> {
+    let lifts = lifts_of(scene, lifter);
+    let at = lifts.iter().position(|name| name == lift);
+    let next = at.map_or(0, |at| (at + 1) % lifts.len());
+    lifts.get(next).filter(|name| *name != lift).cloned()
+}
+
+pub(crate) fn history(scene: &Scene<'_>, lifter: &str, lift: &str) -> History {
+    let say = scene.language();
+    let own = |run: &&LiftRun| run.sheet.lifter == lifter && run.sheet.lift == lift;
+    let mut runs: Vec<&LiftRun> = scene.state.lifts.values().filter(own).collect();
+    runs.sort_by_key(|run| (run.sheet.date, run.no));
+    let unit = runs.last().map_or(MassUnit::Kg, |run| run.sheet.unit);
+    let due = runs.iter().rev().find_map(|run| run.next.as_ref());
+    let next = due
+        .map(|next| say.fill(p::NEXT_TIME, &[&say.due(&next.due(), unit)]))
+        .unwrap_or_default();
+    let outings: Vec<Outing> = runs.into_iter().filter_map(Outing::of).collect();
+    let shown = &outings[outings.len().saturating_sub(SESSIONS_MAX)..];
+    let heaviest = shown.iter().map(|o| o.load.ng()).max().unwrap_or(1);
+    let session = |outing: &Outing| {
+        let (state, reps, word) = went(say, outing);
+        Session {
+            date: say.short_date(outing.date),
+            load: say.mass_number(outing.load, unit),
+            reps,
+            word,
+            share: share(outing.load.ng(), heaviest),
+            state,
+        }
+    };
+    History {
+        lift: say.shipped(lift),
+        unit: unit.word().into(),
+        sessions: shown.iter().map(session).collect(),
+        next,
+        empty: if shown.is_empty() {
+            say.say(p::NO_SESSIONS)
+        } else {
+            String::new()
+        },
+        main: lift_after(scene, lifter, lift)
+            .map(|other| say.shipped(&other))
+            .unwrap_or_default(),
+    }
+}
+
+/// The look, the reps made and the word of a session.
+fn went(say: Language, outing: &Outing) -> (RowState, String, String) {
+    let (sets, reps) = (outing.sets.to_string(), outing.reps.to_string());
+    let all = match outing.sets {
+        1 => reps.clone(),
+        _ => format!("{sets} × {reps}"),
+    };
+    match outing.went {
+        Went::Well => (RowState::Done, all, String::new()),
+        Went::Short { reps: made, .. } => (
+            RowState::Other,
+            say.fill(p::OF, &[&made.to_string(), &reps]),
+            String::new(),
+        ),
+        Went::Moved { rep, .. } => (
+            RowState::Moved,
+            all,
+            say.fill(p::BACK_MOVED_AT, &[&rep.to_string()]),
+        ),
+        Went::MovedWarm => (RowState::Moved, String::new(), say.say(p::MOVED_WARM)),
+        Went::Cut { done } => (
+            RowState::Other,
+            say.fill(p::SETS_DONE_OF, &[&done.to_string(), &sets]),
+            String::new(),
+        ),
+    }
+}

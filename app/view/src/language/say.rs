@@ -1,0 +1,324 @@
+//! Words and numbers as a lifter reads them, in a language. Refuses: deciding anything.
+use super::{Language, p};
+use chrono::{Datelike as _, NaiveDate};
+use domain::day::NoSheet;
+use domain::event::Hold;
+use domain::lift::{Grip, Landmark};
+use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
+use domain::weighed::Sides;
+use domain::{Length, LengthUnit, Mass, MassUnit, PlateFace};
+
+/// Names of the days, Monday first, and of the months.
+const DAYS: [[&str; 7]; 2] = [
+    [
+        "Monday",
+        "Tuesday",
+        "Wednesday",
+        "Thursday",
+        "Friday",
+        "Saturday",
+        "Sunday",
+    ],
+    [
+        "Montag",
+        "Dienstag",
+        "Mittwoch",
+        "Donnerstag",
+        "Freitag",
+        "Samstag",
+        "Sonntag",
+    ],
+];
+const MONTHS: [[&str; 12]; 2] = [
+    [
+        "January",
+        "February",
+        "March",
+        "April",
+        "May",
+        "June",
+        "July",
+        "August",
+        "September",
+        "October",
+        "November",
+        "December",
+    ],
+    [
+        "Januar",
+        "Februar",
+        "März",
+        "April",
+        "Mai",
+        "Juni",
+        "Juli",
+        "August",
+        "September",
+        "Oktober",
+        "November",
+        "Dezember",
+    ],
+];
+
+impl Language {
+    /// "1 rep", "5 reps".
+    #[must_use]
+    pub fn reps(self, n: u8) -> String {
+        match n {
+            1 => self.say(p::REP),
+            n => self.fill(p::REPS, &[&n.to_string()]),
+        }
+    }
+
+    /// "130 kg × 2".
+    #[must_use]
+    pub fn set(self, load: Mass, unit: MassUnit, n: u8) -> String {
+        format!("{} × {n}", self.mass(load, unit))
+    }
+
+    /// "180 kg × 5", "3 sets of 180 kg × 5".
+    #[must_use]
+    pub fn work(self, sheet: &LiftSheet) -> String {
+        let mut sets = sheet.rungs.iter().filter(|r| r.kind == RungKind::Work);
+        let Some(first) = sets.next() else {
+            return String::new();
+        };
+        let one = self.set(first.load, sheet.unit, first.reps);
+        match sets.count() {
+            0 => one,
+            more => self.fill(p::SETS_OF, &[&(more + 1).to_string(), &one]),
+        }
+    }
+
+    /// "1.25": what stands on a plate.
+    #[must_use]
+    pub fn label(self, plate: &PlateFace) -> String {
+        self.number(&plate.label())
+    }
+
+    /// "20, 10": labels in the order given; the unit is said where it is not the lifter's.
+    #[must_use]
+    pub fn plates(self, list: &[PlateFace], unit: MassUnit) -> String {
+        let label = |p: &PlateFace| {
+            if p.unit == unit {
+                self.label(p)
+            } else {
+                format!("{} {}", self.label(p), p.unit.word())
+            }
+        };
+        list.iter()
+            .map(label)
+            .collect::<Vec<_>>()
+            .join(self.between())
+    }
+
+    /// "A1|B2, C1|C2": the marks of plates from the `from`th on, left|right, inside to outside.
+    #[must_use]
+    pub fn marks(self, sides: &Sides, from: usize) -> String {
+        let pairs = sides.left.iter().zip(&sides.right).skip(from);
+        pairs
+            .map(|(left, right)| format!("{left}|{right}"))
+            .collect::<Vec<_>>()
+            .join(self.between())
+    }
+
+    /// "back kept", "back moved at rep 3".
+    #[must_use]
+    pub fn hold(self, hold: Hold) -> String {
+        match hold {
+            Hold::Kept => self.say(p::BACK_KEPT),
+            Hold::MovedAt(rep) => self.fill(p::BACK_MOVED_AT_REP, &[&rep.to_string()]),
+        }
+    }
+
+    /// "double overhand".
+    #[must_use]
+    pub fn grip(self, grip: Grip) -> String {
+        self.say(match grip {
+            Grip::DoubleOverhand => p::DOUBLE_OVERHAND,
+            Grip::Hook => p::HOOK_GRIP,
+        })
+    }
+
+    /// "tibial tuberosity".
+    #[must_use]
+    pub fn landmark(self, landmark: Landmark) -> String {
+        self.say(match landmark {
+            Landmark::TibialTuberosity => p::TIBIAL_TUBEROSITY,
+            Landmark::PatellaTop => p::PATELLA_TOP,
+            Landmark::MidThigh => p::MID_THIGH,
+            Landmark::Lockout => p::LOCKOUT,
+        })
+    }
+
+    /// "no mat", "1 mat, 20 mm", "2 mats, 10 + 20 mm".
+    #[must_use]
+    pub fn mats(self, mats: &[Length]) -> String {
+        let thick: Vec<String> = mats
+            .iter()
+            .map(|m| self.number(&m.number(LengthUnit::Mm)))
+            .collect();
+        match thick.as_slice() {
+            [] => self.say(p::NO_MAT),
+            [one] => self.fill(p::ONE_MAT, &[one]),
+            more => self.fill(p::MATS, &[&more.len().to_string(), &more.join(" + ")]),
+        }
+    }
+
+    /// "bar 431 mm above your feet, 4 mm under the mark".
+    #[must_use]
+    pub fn bar_height(self, pins: &PinSheet) -> String {
+        let bar = whole_mm(pins.bar_height);
+        let off = pins.off_target.nm();
+        let by = whole_mm(Length::from_nm(off.abs()));
+        let how = match off {
+            _ if by == "0" => self.say(p::ON_THE_MARK),
+            ..0 => self.fill(p::UNDER_THE_MARK, &[&by]),
+            _ => self.fill(p::OVER_THE_MARK, &[&by]),
+        };
+        self.fill(p::BAR_HEIGHT, &[&bar, &how])
+    }
+
+    /// Where the bar starts, when not on pins that are placed: "from the floor", "from the hooks
+    /// in hole 14".
+    #[must_use]
+    pub fn start(self, sheet: &LiftSheet) -> String {
+        match sheet.hooks {
+            Some(hooks) => match hooks.hole {
+                Some(hole) => self.fill(p::FROM_HOOKS_HOLE, &[&hole.to_string()]),
+                None => self.say(p::FROM_HOOKS_ANY),
+            },
+            None if sheet.is_from_pins() => self.say(p::HEIGHT_UNKNOWN),
+            None => self.say(p::FROM_THE_FLOOR),
+        }
+    }
+
+    /// "shares 96 mm (3.8 in) with the halting deadlift".
+    #[must_use]
+    pub fn overlap(self, sheet: &LiftSheet) -> String {
+        let Some(shared) = &sheet.overlap else {
+            return String::new();
+        };
+        let both = |l: Length| {
+            let inches = domain::decimal::write_rounded(l.nm(), LengthUnit::In.scale(), 1);
+            self.fill(p::MM_IN, &[&whole_mm(l), &self.number(&inches)])
+        };
+        let partner = self.shipped(&shared.partner);
+        if shared.length.nm() < 0 {
+            return self.fill(p::LEAVES_GAP, &[&both(-shared.length), &partner]);
+        }
+        self.fill(p::SHARES, &[&both(shared.length), &partner])
+    }
+
+    /// "retired bar, 20 kg", with the collars where there are any.
+    #[must_use]
+    pub fn bar(self, sheet: &LiftSheet) -> String {
+        let bar = &sheet.bar;
+        let mut words = format!("{}, {}", bar.name, self.mass(bar.mass, sheet.unit));
+        if bar.collars != Mass::ZERO {
+            let collars = self.fill(p::COLLARS, &[&self.mass(bar.collars, sheet.unit)]);
+            words.push_str(&format!(", {collars}"));
+        }
+        words
+    }
+
+    /// "belt from 130 kg", "straps from 165 kg"; nothing for what is never worn.
+    #[must_use]
+    pub fn gear(self, sheet: &LiftSheet) -> Vec<String> {
+        let from = |word, worn: fn(&Rung) -> bool| {
+            let first = sheet.rungs.iter().find(|r| worn(r))?;
+            let load = self.mass(first.load, sheet.unit);
+            Some(self.fill(p::FROM_LOAD, &[&self.say(word), &load]))
+        };
+        let list = [from(p::BELT, |r| r.belt), from(p::STRAPS, |r| r.straps)];
+        list.into_iter().flatten().collect()
+    }
+
+    /// What is worn on this rung.
+    #[must_use]
+    pub fn worn(self, rung: &Rung) -> Vec<String> {
+        let list = [(rung.belt, p::BELT), (rung.straps, p::STRAPS)];
+        list.into_iter()
+            .filter(|(on, _)| *on)
+            .map(|(_, word)| self.say(word))
+            .collect()
+    }
+
+    /// "warm-up 3 of 4", "work set", "work set 2 of 3".
+    #[must_use]
+    pub fn rung(self, sheet: &LiftSheet, at: usize) -> String {
+        let Some(now) = sheet.rungs.get(at) else {
+            return String::new();
+        };
+        let same = |r: &&Rung| r.kind == now.kind;
+        let all = sheet.rungs.iter().filter(same).count();
+        let nth = sheet.rungs.iter().take(at + 1).filter(same).count();
+        let (nth, of) = (nth.to_string(), all.to_string());
+        match now.kind {
+            RungKind::WarmUp => self.fill(p::WARM_UP_OF, &[&nth, &of]),
+            RungKind::Work if all == 1 => self.say(p::WORK_SET),
+            RungKind::Work => self.fill(p::WORK_SET_OF, &[&nth, &of]),
+        }
+    }
+
+    /// "hole 9".
+    #[must_use]
+    pub fn hole(self, hole: &str) -> String {
+        self.fill(p::HOLE, &[hole])
+    }
+
+    /// The words beside the link to a lifter's own record.
+    #[must_use]
+    pub fn own_record(self) -> String {
+        self.say(p::OWN_RECORD)
+    }
+
+    /// "1st", "2nd", "3rd", "4th".
+    #[must_use]
+    pub fn place(self, n: usize) -> String {
+        let ending = match (self, n % 10, n % 100) {
+            (Self::German, ..) => ".",
+            (Self::English, _, 11..=13) => "th",
+            (Self::English, 1, _) => "st",
+            (Self::English, 2, _) => "nd",
+            (Self::English, 3, _) => "rd",
+            (Self::English, ..) => "th",
+        };
+        format!("{n}{ending}")
+    }
+
+    /// "Wednesday 25 November".
+    #[must_use]
+    pub fn date(self, date: NaiveDate) -> String {
+        let day = DAYS[self as usize][date.weekday().num_days_from_monday() as usize];
+        let month = MONTHS[self as usize][date.month0() as usize];
+        self.fill(p::DATE, &[day, &date.day().to_string(), month])
+    }
+
+    /// "25 Nov".
+    #[must_use]
+    pub fn short_date(self, date: NaiveDate) -> String {
+        let month = MONTHS[self as usize][date.month0() as usize];
+        let month: String = month.chars().take(3).collect();
+        self.fill(p::SHORT_DATE, &[&date.day().to_string(), &month])
+    }
+
+    /// Why there is no sheet, then what to do.
+    #[must_use]
+    pub fn no_sheet(self, why: &NoSheet) -> String {
+        match why {
+            NoSheet::NothingToday => self.say(p::NOTHING_TODAY),
+            NoSheet::Rest { programme, from } => {
+                self.fill(p::GOES_ON_FROM, &[programme, &self.date(*from)])
+            }
+            NoSheet::Missing { what, name } => self.fill(p::MISSING, &[&self.shipped(what), name]),
+            NoSheet::NoBest => self.say(p::NO_BEST),
+            NoSheet::NoLadder(why) => self.fill(p::NO_LADDER, &[why]),
+        }
+    }
+}
+
+/// Whole millimetres: nobody sets a pin finer.
+pub(crate) fn whole_mm(length: Length) -> String {
+    domain::decimal::write_rounded(length.nm(), LengthUnit::Mm.scale(), 0)
+}

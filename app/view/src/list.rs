@@ -1,0 +1,78 @@
+//! A list of things to choose from, a page to read: the plain screens of the kiosk's own affairs.
+//!
+//! Refuses: knowing what its rows mean; whoever makes the list does.
+
+/// Rows to tap.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct List {
+    /// "This kiosk".
+    pub title: String,
+    /// A sentence under it, or empty.
+    pub hint: String,
+    /// Rows, in order; the window turns pages where there are many.
+    pub rows: Vec<ListRow>,
+    /// The main button, or empty.
+    pub main: String,
+    /// What must be held, not tapped ("delete"), or empty.
+    pub held: String,
+}
+
+/// One row.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct ListRow {
+    /// What it is: "language".
+    pub title: String,
+    /// What it is now: "Deutsch".
+    pub value: String,
+    /// More, quieter.
+    pub detail: String,
+    /// For the look.
+    pub state: ListState,
+}
+
+/// How it stands with a row.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum ListState {
+    /// A tap does something.
+    #[default]
+    Plain,
+    /// It is the one chosen.
+    Chosen,
+    /// Somebody should look at it.
+    Amiss,
+    /// Only told; a tap does nothing.
+    Told,
+}
+
+/// A page to read.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Page {
+    /// "About and licences".
+    pub title: String,
+    /// Paragraphs.
+    pub lines: Vec<String>,
+}
+
+impl ListRow {
+    /// A row with a title and a value.
+    pub(crate) fn new(title: String, value: impl Into<String>) -> Self {
+        Self {
+            title,
+            value: value.into(),
+            ..Self::default()
+        }
+    }
+
+    /// With something quieter under it.
+    pub(crate) fn detail(self, detail: impl Into<String>) -> Self {
+        Self {
+            detail: detail.into(),
+            ..self
+        }
+    }
+
+    /// With another state.
+    pub(crate) fn state(self, state: ListState) -> Self {
+        Self { state, ..self }
+    }
+}

@@ -1,0 +1,91 @@
+//! This kiosk's own page: its language, its light, the door to the coach's desk, what it is.
+//!
+//! Refuses: anything about a lifter.
+use crate::language::{Language, p};
+use crate::list::{List, ListRow, ListState, Page};
+use crate::look::{Chosen, DAYLIGHT_HOURS, Light};
+use crate::scene::Scene;
+
+/// What a row of the page does.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum PanelRow {
+    Speak(Language),
+    Shine(Light),
+    About,
+}
+
+/// The rows, in their order.
+pub(crate) const ROWS: [PanelRow; 6] = [
+    PanelRow::Speak(Language::English),
+    PanelRow::Speak(Language::German),
+    PanelRow::Shine(Light::ByHour),
+    PanelRow::Shine(Light::Daylight),
+    PanelRow::Shine(Light::Dim),
+    PanelRow::About,
+];
+
+pub(crate) fn panel(scene: &Scene<'_>) -> List {
+    let say = scene.language();
+    let chosen = scene.chosen();
+    let row = |row: &PanelRow| match row {
+        PanelRow::Speak(language) => ListRow::new(say.say(p::LANGUAGE), language.name())
+            .state(is(*language == chosen.language)),
+        PanelRow::Shine(light) => {
+            let (value, detail) = light_words(say, *light);
+            ListRow::new(say.say(p::LIGHT), value)
+                .detail(detail)
+                .state(is(*light == chosen.light))
+        }
+        PanelRow::About => ListRow::new(say.say(p::ABOUT), say.say(p::ABOUT_VALUE)),
+    };
+    List {
+        title: say.say(p::PANEL_TITLE),
+        hint: scene.gym.name.clone(),
+        rows: ROWS.iter().map(row).collect(),
+        ..List::default()
+    }
+}
+
+/// What stands when a row was tapped; `None` for rows that choose nothing.
+pub(crate) fn choose(chosen: Chosen, row: PanelRow) -> Option<Chosen> {
+    match row {
+        PanelRow::Speak(language) => Some(Chosen { language, ..chosen }),
+        PanelRow::Shine(light) => Some(Chosen { light, ..chosen }),
+        PanelRow::About => None,
+    }
+}
+
+fn is(chosen: bool) -> ListState {
+    if chosen {
+        ListState::Chosen
+    } else {
+        ListState::Plain
+    }
+}
+
+fn light_words(say: Language, light: Light) -> (String, String) {
+    let (from, to) = DAYLIGHT_HOURS;
+    let hours = [from.to_string(), to.to_string()];
+    match light {
+        Light::ByHour => (
+            say.say(p::BY_HOUR),
+            say.fill(p::BY_HOUR_DETAIL, &[&hours[0], &hours[1]]),
+        ),
+        Light::Daylight => (say.say(p::DAYLIGHT), String::new()),
+        Light::Dim => (say.say(p::DIM), String::new()),
+    }
+}
+
+/// What this program is, under which terms, and what it does not promise.
+pub(crate) fn about(scene: &Scene<'_>) -> Page {
+    let say = scene.language();
+    Page {
+        title: say.say(p::ABOUT),
+        lines: vec![
+            say.fill(p::ABOUT_WHAT, &[env!("CARGO_PKG_VERSION")]),
+            say.say(p::ABOUT_TERMS),
+            say.say(p::ABOUT_PARTS),
+            say.say(p::ABOUT_CARE),
+        ],
+    }
+}

@@ -1,0 +1,103 @@
+//! Contrast of every text on its ground, taken from the pixels that were drawn.
+//!
+//! Refuses: theme colours; what is on the panel counts.
+use super::{Area, Panel, area};
+use i_slint_backend_testing::ElementQuery;
+use slint::{Rgba8Pixel, SharedPixelBuffer};
+use std::collections::BTreeMap;
+use ui::Face;
+use view::Frame;
+
+/// Least contrast of a text.
+const CONTRAST: f64 = 7.0;
+
+type Rgb = (u8, u8, u8);
+
+/// Relative luminance, WCAG 2.2.
+fn luminance((red, green, blue): Rgb) -> f64 {
+    let linear = |channel: u8| {
+        let share = f64::from(channel) / 255.0;
+        if share <= 0.040_45 {
+            share / 12.92
+        } else {
+            ((share + 0.055) / 1.055).powf(2.4)
+        }
+    };
+    0.2126 * linear(red) + 0.7152 * linear(green) + 0.0722 * linear(blue)
+}
+
+/// Contrast ratio, WCAG 2.2.
+fn contrast(one: Rgb, other: Rgb) -> f64 {
+    let (a, b) = (luminance(one), luminance(other));
+    (a.max(b) + 0.05) / (a.min(b) + 0.05)
+}
+
+/// The pixels of an area by colour, each with its count.
+fn colours(picture: &SharedPixelBuffer<Rgba8Pixel>, area: Area) -> BTreeMap<Rgb, usize> {
+    #[allow(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "pixels of a panel"
+    )]
+    let whole = |edge: f32| edge.max(0.0).round() as usize;
+    let (width, height) = (picture.width() as usize, picture.height() as usize);
+    let pixels = picture.as_slice();
+    let mut found = BTreeMap::new();
+    for y in whole(area.1)..whole(area.3).min(height) {
+        for x in whole(area.0)..whole(area.2).min(width) {
+            let pixel = pixels[y * width + x];
+            *found.entry((pixel.r, pixel.g, pixel.b)).or_default() += 1;
+        }
+    }
+    found
+}
+
+/// Texts whose strongest pixel stands out too little from the commonest one around it.
+///
+/// Looked at on the smallest panel alone, where letters are thinnest: a picture takes long.
+pub(crate) fn faint_texts(face: &Face, _: &Frame, panel: Panel) -> Vec<String> {
+    if panel.height > 600 {
+        return Vec::new();
+    }
+    let picture = face.window().take_snapshot().expect("it draws");
+    let query = ElementQuery::from_root(face.component());
+    let mut found = Vec::new();
+    for text in query.match_inherits("Text").find_all() {
+        if text.size().width < 2.0 || text.size().height < 2.0 {
+            continue;
+        }
+        let colours = colours(&picture, area(&text));
+        let ground = colours.iter().max_by_key(|(_, count)| **count);
+        let Some((&ground, _)) = ground.filter(|_| colours.len() > 1) else {
+            continue; // Nothing is written there now.
+        };
+        let best = colours
+            .keys()
+            .map(|&ink| contrast(ink, ground))
+            .fold(0.0, f64::max);
+        if best < CONTRAST {
+            let label = text.accessible_label().unwrap_or_default();
+            let at = area(&text);
+            found.push(format!("{label:?} at {at:?} stands out by {best:.2} only"));
+        }
+    }
+    found
+}
+
+/// The formula against rows of the project's table of WCAG contrasts (black on white 21:1).
+#[test]
+fn the_formula_gives_the_values_of_the_standard() {
+    let rows = [
+        ((0, 0, 0), (255, 255, 255), 21.0),
+        ((0x77, 0x77, 0x77), (255, 255, 255), 4.4781),
+        ((0x59, 0x59, 0x59), (255, 255, 255), 7.0047),
+        ((0xC8, 0x10, 0x2E), (255, 255, 255), 5.8833),
+    ];
+    for (one, other, ratio) in rows {
+        let found = contrast(one, other);
+        assert!(
+            (found - ratio).abs() < 0.001,
+            "{one:?} on {other:?}: {found}"
+        );
+    }
+}

@@ -1,0 +1,149 @@
+//! Palms and keys: several fingers at once say nothing; every button is reached without a finger.
+mod bench;
+
+use bench::{buttons, open, press, scene, wait_ms};
+use i_slint_core::input::TouchPhase;
+use i_slint_core::lengths::LogicalPoint;
+use i_slint_core::platform::InternalEvent;
+use slint::SharedString;
+use slint::platform::{Key, WindowEvent};
+use view::Tap;
+
+/// A finger of a touchscreen.
+fn touch(face: &ui::Face, id: i32, (x, y): (f32, f32), phase: TouchPhase) {
+    let position = LogicalPoint::new(x, y);
+    let event = InternalEvent::Touch {
+        id,
+        position,
+        phase,
+    };
+    face.window().dispatch_event(WindowEvent::internal(event));
+}
+
+/// The middle of a button.
+fn middle(face: &ui::Face, label: &str) -> (f32, f32) {
+    let all = buttons(face);
+    let button = all.iter().find(|button| button.0 == label);
+    let (_, (left, top, right, bottom)) = button.expect("the button is there");
+    (f32::midpoint(*left, *right), f32::midpoint(*top, *bottom))
+}
+
+#[test]
+fn one_finger_of_a_touchscreen_is_a_tap() {
+    let (face, taps) = open();
+    face.show_frame(&scene("bar"));
+    let at = middle(&face, "2 done, back kept");
+    touch(&face, 4, at, TouchPhase::Started);
+    touch(&face, 4, at, TouchPhase::Ended);
+    assert_eq!(taps.take(), [Tap::Main]);
+}
+
+#[test]
+fn a_palm_says_nothing() {
+    let (face, taps) = open();
+    face.show_frame(&scene("bar"));
+    let at = middle(&face, "2 done, back kept");
+    let beside = (at.0 - 60.0, at.1 + 20.0);
+    touch(&face, 4, at, TouchPhase::Started);
+    touch(&face, 5, beside, TouchPhase::Started);
+    wait_ms(80);
+    touch(&face, 4, at, TouchPhase::Ended);
+    wait_ms(40);
+    touch(&face, 5, beside, TouchPhase::Ended);
+    assert_eq!(taps.take(), [], "neither finger counts");
+    wait_ms(100);
+    press(&face, "other reps");
+    assert_eq!(taps.take(), [], "nor what rolls off after it");
+    wait_ms(700);
+    press(&face, "other reps");
+    assert_eq!(taps.take(), [Tap::OtherReps], "and then all is well again");
+}
+
+fn key(face: &ui::Face, key: impl Into<SharedString>) {
+    let text = key.into();
+    let window = face.window();
+    window.dispatch_event(WindowEvent::KeyPressed { text: text.clone() });
+    window.dispatch_event(WindowEvent::KeyReleased { text });
+    // An arrow hands over to the Tab key once it is done with.
+    wait_ms(1);
+}
+
+/// What Enter says on every button in turn, by going on with `onward`.
+fn all_by(onward: Key, name: &str, count: usize) -> Vec<Tap> {
+    let (face, taps) = open();
+    face.show_frame(&scene(name));
+    for _ in 0..count {
+        key(&face, onward);
+        key(&face, " ");
+        wait_ms(300);
+    }
+    taps.take()
+}
+
+#[test]
+fn tab_and_arrows_reach_every_button() {
+    // Each on a thread, and so on a window, of its own.
+    let all_by = |onward| {
+        let run = std::thread::spawn(move || all_by(onward, "bar", 8));
+        run.join().expect("the keys are heard")
+    };
+    let by_tab = all_by(Key::Tab);
+    assert_eq!(by_tab.len(), 8, "{by_tab:?}");
+    for tap in [
+        Tap::All,
+        Tap::Undo,
+        Tap::SetUp,
+        Tap::OtherReps,
+        Tap::BackMoved,
+        Tap::Main,
+    ] {
+        assert!(by_tab.contains(&tap), "{tap:?} among {by_tab:?}");
+    }
+    assert_eq!(all_by(Key::RightArrow), by_tab);
+    let mut back = all_by(Key::LeftArrow);
+    back.reverse();
+    assert_eq!(back, by_tab, "and the other way round");
+}
+
+#[test]
+fn where_the_keys_are_is_seen() {
+    let (face, _) = open();
+    face.show_frame(&scene("bar"));
+    let shot = |face: &ui::Face| {
+        face.window()
+            .take_snapshot()
+            .expect("it draws")
+            .as_bytes()
+            .to_vec()
+    };
+    let before = shot(&face);
+    key(&face, Key::Tab);
+    assert!(shot(&face) != before, "a ring stands around the button");
+}
+
+#[test]
+fn enter_goes_on_escape_takes_back_and_digits_enter() {
+    let (face, taps) = open();
+    face.show_frame(&scene("bar"));
+    for (pressed, tap) in [
+        (SharedString::from(Key::Return), Tap::Main),
+        (Key::Escape.into(), Tap::Undo),
+        (Key::Backspace.into(), Tap::Undo),
+        ("3".into(), Tap::Number(3)),
+    ] {
+        key(&face, pressed);
+        assert_eq!(taps.take(), [tap]);
+        wait_ms(300);
+    }
+    key(&face, "x");
+    assert_eq!(taps.take(), []);
+}
+
+#[test]
+fn a_key_that_bounces_is_one_tap() {
+    let (face, taps) = open();
+    face.show_frame(&scene("bar"));
+    key(&face, Key::Return);
+    key(&face, Key::Return);
+    assert_eq!(taps.take(), [Tap::Main]);
+}
