@@ -64,7 +64,7 @@ phrases! {
     REPS_DONE: "{0} done", "{0} geschafft";
     // All lifters.
     NO_LIFTERS: "no lifters yet: write them into lifters.toml in the data folder", "noch niemand da: trag die Leute in lifters.toml im Datenordner ein";
-    FLOOR: "floor", "Reihenfolge";
+    FLOOR: "floor", "Übersicht";
     REST_LEFT: "rest {0}", "Pause {0}";
     DONE_OF: "{0} of {1} done", "{0} von {1} fertig";
     NOTHING_TODAY: "nothing today", "heute nichts";
