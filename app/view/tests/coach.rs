@@ -82,7 +82,7 @@ fn every_advice_is_one_sentence() {
 
 #[test]
 fn the_evidence_is_drawn_on_one_scale() {
-    let face = split_face(&split(Advice::Split), MassUnit::Kg);
+    let face = split_face(view::Language::English, &split(Advice::Split), MassUnit::Kg);
     assert_eq!(face.past.len(), 4);
     // The heaviest is the end of the line, 196.5 kg.
     assert!((face.line.1 - 1.0).abs() < 1e-6);
