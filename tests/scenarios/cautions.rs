@@ -50,6 +50,9 @@ fn at_every_place_where_they_matter() {
             | Screen::SetUp(_)
             | Screen::Entry(_)
             | Screen::Stop(_)
+            | Screen::History(_)
+            | Screen::List(_)
+            | Screen::Page(_)
             | Screen::End(_) => {}
         }
         bench.tap(&main_label(&frame));
@@ -75,6 +78,9 @@ fn at_every_place_where_they_matter() {
         | Screen::Choose(_)
         | Screen::Floor(_)
         | Screen::SetUp(_)
+        | Screen::History(_)
+        | Screen::List(_)
+        | Screen::Page(_)
         | Screen::Entry(_)) => panic!("after a moved back: {other:?}"),
     };
     assert!(advice.contains("moved"), "{advice}");

@@ -44,6 +44,7 @@ impl RestFace {
         self.ladder.settle(rest.ladder.iter().map(rung));
         self.gear.settle(rest.gear.iter().map(SharedString::from));
         to.set_settle(rest.settle.as_str().into());
+        to.set_cue(rest.cue.as_str().into());
         to.set_main(rest.main.as_str().into());
     }
 }

@@ -34,7 +34,7 @@ pub struct AtTheBar {
     pub gear: Vec<String>,
     /// "double overhand".
     pub grip: String,
-    /// One short cue or caution that matters now, or empty.
+    /// One short caution that matters now, or empty.
     pub caution: String,
     /// The button to the work loads that may be chosen: "other load"; empty when there are none.
     pub settle: String,
@@ -83,15 +83,9 @@ pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBa
     }
 }
 
-/// Cautions and cues take turns, one a rung, so that each is seen and none is a wall of text.
+/// The cautions take turns, one a rung, so that each is seen and none is a wall of text.
 fn caution(say: Language, sheet: &LiftSheet, at: usize) -> String {
-    let (cautions, cues) = (&sheet.cautions, &sheet.cues);
-    let lists = if at.is_multiple_of(2) {
-        [cautions, cues]
-    } else {
-        [cues, cautions]
-    };
-    let list = lists.into_iter().find(|list| !list.is_empty());
-    list.map(|list| say.shipped(&list[at / 2 % list.len()]))
-        .unwrap_or_default()
+    let cautions = &sheet.cautions;
+    let now = cautions.get(at % cautions.len().max(1));
+    now.map(|caution| say.shipped(caution)).unwrap_or_default()
 }

@@ -6,6 +6,7 @@ use crate::scene::Scene;
 use crate::settle::offered;
 use crate::words::minutes;
 use domain::rotation::station_of;
+use domain::sheet::LiftSheet;
 use domain::state::Entered;
 use domain::state::LiftRun;
 
@@ -38,6 +39,8 @@ pub struct Rest {
     pub gear: Vec<String>,
     /// The button to the work loads that may be chosen: "other load"; empty when there are none.
     pub settle: String,
+    /// One short cue for the set to come, or empty; they take turns.
+    pub cue: String,
     /// The main button: "go now".
     pub main: String,
 }
@@ -61,9 +64,16 @@ pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Re
         change: drawings::marked_change(say, on, to, sheet.unit, scene.weighed(run, at).as_ref()),
         ladder: drawings::ladder(say, sheet, Some(run)),
         gear: say.worn(rung),
+        cue: cue(say, sheet, at),
         settle: offered(say, scene.choices(run).as_ref()),
         main: say.say(p::GO_NOW),
     }
+}
+
+/// One cue a rung, in turn.
+fn cue(say: Language, sheet: &LiftSheet, at: usize) -> String {
+    let now = sheet.cues.get(at % sheet.cues.len().max(1));
+    now.map(|cue| say.shipped(cue)).unwrap_or_default()
 }
 
 /// What the lifter waits for: the rest, or those who come first.

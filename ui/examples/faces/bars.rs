@@ -130,6 +130,7 @@ pub(crate) fn rest() -> Rest {
         change: change("10, 20", "25, 20, 2.5", ""),
         ladder: five_rungs([Done, Done, Done, Now, Ahead]),
         gear: vec!["straps".into()],
+        cue: "shoulders in front of the bar".into(),
         settle: String::new(),
         main: "go now".into(),
     }
