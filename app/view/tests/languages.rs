@@ -84,7 +84,8 @@ fn screens() -> Vec<PathBuf> {
     let files = entries.map(|entry| entry.expect("an entry").path());
     // Documents are in English; a language names itself.
     let documents = [
-        "measure.rs", "measure_svg.rs",
+        "measure.rs",
+        "measure_svg.rs",
         "meet.rs",
         "single.rs",
         "split.rs",
