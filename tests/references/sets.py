@@ -43,7 +43,7 @@ def events(sets):
         if number % SETS_OF_A_LIFT == 0:
             lift += 1
             yield "lift_begun", begun(lift)
-        yield "set_done", f'{{"no":{lift},"rung":{number % 3},"reps":{number % 6},"back":"kept"}}'
+        yield "set_done", f'{{"no":{lift},"rung":{number % 2},"reps":{number % 6},"back":"kept"}}'
 
 
 def fill(path, sets):

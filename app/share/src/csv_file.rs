@@ -1,11 +1,12 @@
 //! The record as CSV (RFC 4180): one row a set, in the order of entry.
 //!
 //! Refuses: cells that a spreadsheet would run as a formula.
-use crate::moment::written;
+use crate::moment::Clock;
 use crate::stream::Stop;
-use csv::{QuoteStyle, Terminator, Writer, WriterBuilder};
+use csv::{Terminator, Writer, WriterBuilder};
 use journal::{RecordReader, SetRow};
 use std::borrow::Cow;
+use std::fmt::{Display, Write as _};
 use std::io;
 use std::ops::ControlFlow;
 
@@ -32,13 +33,13 @@ const COLUMNS: [&str; 16] = [
 pub(crate) fn write(record: Option<&RecordReader>, sink: &mut impl io::Write) -> Result<(), Stop> {
     let mut csv = WriterBuilder::new()
         .terminator(Terminator::CRLF)
-        .quote_style(QuoteStyle::NonNumeric)
         .from_writer(sink);
     csv.write_record(COLUMNS).map_err(gone)?;
     if let Some(record) = record {
         let mut outcome = Ok(());
+        let mut hand = Hand::default();
         record.each_set(|set| {
-            outcome = write_set(&mut csv, &set);
+            outcome = hand.write_set(&mut csv, &set);
             if outcome.is_ok() {
                 ControlFlow::Continue(())
             } else {
@@ -55,27 +56,59 @@ fn gone(error: csv::Error) -> Stop {
     Stop::Gone(error.into())
 }
 
-fn write_set(csv: &mut Writer<impl io::Write>, set: &SetRow) -> csv::Result<()> {
-    let moved_at = set.back_moved_at.map(|rep| rep.to_string());
-    let cells: [Cow<'_, str>; COLUMNS.len()] = [
-        set.seq.to_string().into(),
-        set.lift_no.to_string().into(),
-        harmless(&set.date),
-        harmless(&set.lifter),
-        harmless(&set.lift),
-        harmless(&set.rack),
-        set.rung.to_string().into(),
-        harmless(&set.kind),
-        set.load.number(set.unit).into(),
-        set.unit.word().into(),
-        set.load_kg().into(),
-        set.planned_reps.to_string().into(),
-        set.reps.to_string().into(),
-        if moved_at.is_some() { "moved" } else { "kept" }.into(),
-        moved_at.unwrap_or_default().into(),
-        written(set.at.0).unwrap_or_default().into(),
-    ];
-    csv.write_record(cells.iter().map(|cell| cell.as_bytes()))
+/// What is written again and again: a place for the digits of a number, and the last load.
+#[derive(Default)]
+struct Hand {
+    digits: String,
+    load: Option<(i64, &'static str, String, String)>,
+    at: Clock,
+}
+
+impl Hand {
+    fn write_set(&mut self, csv: &mut Writer<impl io::Write>, set: &SetRow) -> csv::Result<()> {
+        self.number(csv, set.seq)?;
+        self.number(csv, set.lift_no)?;
+        for text in [&set.date, &set.lifter, &set.lift, &set.rack] {
+            csv.write_field(harmless(text).as_bytes())?;
+        }
+        self.number(csv, set.rung)?;
+        csv.write_field(harmless(&set.kind).as_bytes())?;
+        let (ng, unit) = (set.load.ng(), set.unit.word());
+        let same = |(of, word, ..): &(i64, &str, String, String)| *of == ng && *word == unit;
+        if !self.load.as_ref().is_some_and(same) {
+            self.load = Some((ng, unit, set.load.number(set.unit), set.load_kg()));
+        }
+        if let Some((_, _, load, load_kg)) = &self.load {
+            csv.write_field(load)?;
+            csv.write_field(unit)?;
+            csv.write_field(load_kg)?;
+        }
+        self.number(csv, set.planned_reps)?;
+        self.number(csv, set.reps)?;
+        match set.back_moved_at {
+            None => {
+                csv.write_field("kept")?;
+                csv.write_field("")?;
+            }
+            Some(rep) => {
+                csv.write_field("moved")?;
+                self.number(csv, rep)?;
+            }
+        }
+        csv.write_field(self.at.written(set.at.0))?;
+        csv.write_record(None::<&[u8]>)
+    }
+
+    fn number(
+        &mut self,
+        csv: &mut Writer<impl io::Write>,
+        number: impl Display,
+    ) -> csv::Result<()> {
+        self.digits.clear();
+        // Text always grows.
+        write!(self.digits, "{number}").unwrap_or_default();
+        csv.write_field(&self.digits)
+    }
 }
 
 /// A text with an apostrophe before it if a spreadsheet might take it for a formula: OWASP, "CSV
