@@ -29,7 +29,7 @@ TRIES = 3
 
 def begun(number):
     """A lift as the journal of a released version has it, with another number and day."""
-    with sqlite3.connect(f"file:{HERE.parent / 'journals' / 'v0.1.0.sqlite'}?mode=ro", uri=True) as old:
+    with sqlite3.connect(f"file:{HERE.parent / 'journals' / 'v0.1.0.sqlite'}?immutable=1", uri=True) as old:
         body = old.execute("SELECT body FROM events WHERE kind = 'lift_begun' LIMIT 1").fetchone()[0]
     body = json.loads(body)
     body["no"] = number
