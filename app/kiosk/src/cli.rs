@@ -139,6 +139,9 @@ pub struct SplitArgs {
     /// As JSON.
     #[arg(long)]
     json: bool,
+    /// The evidence as a drawing to print, into this file.
+    #[arg(long, value_name = "FILE.svg", conflicts_with = "json")]
+    svg: Option<PathBuf>,
 }
 
 /// Options of `single`.

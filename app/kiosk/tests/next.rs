@@ -121,6 +121,24 @@ fn a_decision_that_a_power_cut_ate_is_made_afterwards() {
     assert_eq!(kiosk.seq(), seq, "and once only");
 }
 
+/// Somebody on the partials stays there; the drawing is written beside the words.
+#[test]
+fn the_advice_on_the_split_can_be_printed() {
+    let data = lifted();
+    let file = data.path().join("split.svg").display().to_string();
+    let (well, text, err) = pinladder(
+        data.path(),
+        &["split", "--lifter", "Tevita", "--svg", &file],
+    );
+    assert!(well, "{err}");
+    assert!(
+        text.starts_with("Tevita: on the halting deadlift and the rack pull"),
+        "{text}"
+    );
+    let svg = std::fs::read_to_string(&file).expect("the drawing is there");
+    assert!(svg.contains(">Tevita</text>"), "{svg}");
+}
+
 #[test]
 fn wrong_usage_says_what_to_do() {
     let data = lifted();

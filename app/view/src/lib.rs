@@ -32,8 +32,10 @@ pub mod sheet;
 pub mod sheet_text;
 pub mod single;
 pub mod split;
+pub mod split_svg;
 pub mod stage;
 pub mod stop;
+mod svg;
 pub mod tap;
 pub mod words;
 

@@ -13,6 +13,7 @@ use domain::{Length, Lifter, Mass, MassUnit, Stress};
 use view::measure::{measure, measure_text};
 use view::measure_svg::measure_svg;
 use view::split::{sentence, split_face, split_text};
+use view::split_svg::split_svg;
 use view::words;
 
 fn kg(tenths: i64) -> Mass {
@@ -89,6 +90,36 @@ fn the_evidence_is_drawn_on_one_scale() {
     assert!((face.past[3].height - 1_950.0 / 1_965.0).abs() < 0.002);
     assert!((face.threshold - 1_850.0 / 1_965.0).abs() < 0.002);
     assert_eq!(face.back, ["14 March: deadlift 155 kg × 5"]);
+}
+
+/// Every outing is drawn by how it went, higher loads higher, the line from end to end.
+#[test]
+fn the_evidence_to_print_is_whole() {
+    let svg = split_svg("Ines", MassUnit::Kg, &split(Advice::Split));
+    let tags = svg.matches('<').count();
+    assert_eq!(tags, svg.matches('>').count());
+    // Two well, one short; one moved as a cross of two lines, the threshold, least squares.
+    assert_eq!(svg.matches("<circle").count(), 3);
+    assert_eq!(svg.matches("fill=\"white\" stroke").count(), 1);
+    assert_eq!(svg.matches("<line").count(), 4);
+    let cy = |row: &str| -> f32 {
+        let y = row.split("cy=\"").nth(1).expect("cy");
+        y.split('"')
+            .next()
+            .expect("a number")
+            .parse()
+            .expect("a number")
+    };
+    let ys: Vec<f32> = svg
+        .lines()
+        .filter(|row| row.starts_with("<circle"))
+        .map(cy)
+        .collect();
+    assert!(ys[0] > ys[1] && ys[1] > ys[2], "185, 190, 195 kg: {ys:?}");
+    assert!(
+        svg.contains("heavy from 185 kg") && svg.contains(">25 Jan<"),
+        "{svg}"
+    );
 }
 
 /// The worked value of the standard beam tables: d = 28.5 mm, 1 m between the pins, 0.25 m beyond,

@@ -89,6 +89,8 @@ fn screens() -> Vec<PathBuf> {
         "meet.rs",
         "single.rs",
         "split.rs",
+        "split_svg.rs",
+        "svg.rs",
         "language.rs",
         "next_doc.rs",
         "sheet.rs",

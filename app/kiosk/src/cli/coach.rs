@@ -24,6 +24,10 @@ pub(super) fn split(
     let tomorrow = kiosk.date().succ_opt().unwrap_or_else(|| kiosk.date());
     let date = args.date.unwrap_or(tomorrow);
     let split = advice(gym, kiosk.state(), lifter, date);
+    if let (Some(split), Some(path)) = (&split, &args.svg) {
+        let drawing = view::split_svg::split_svg(&lifter.name, lifter.unit, split);
+        std::fs::write(path, drawing).map_err(KioskError::file(path))?;
+    }
     let text = match (&split, args.json) {
         (Some(split), true) => json(&view::split::split_doc(&lifter.name, lifter.unit, split)),
         (Some(split), false) => view::split::split_text(&lifter.name, lifter.unit, split),
