@@ -76,6 +76,11 @@ impl Bench {
         self.kiosk.borrow_mut().frame()
     }
 
+    /// The gym in force.
+    pub(crate) fn gym(&self) -> domain::Gym {
+        self.kiosk.borrow().gym().clone()
+    }
+
     /// The name of the screen.
     pub(crate) fn screen(&self) -> &'static str {
         match self.frame().screen {
@@ -91,6 +96,7 @@ impl Bench {
             Screen::History(_) => "history",
             Screen::List(_) => "list",
             Screen::Page(_) => "page",
+            Screen::Typing(_) => "typing",
         }
     }
 

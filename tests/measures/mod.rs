@@ -148,7 +148,8 @@ fn numbers_of_now(frame: &Frame) -> Vec<String> {
         | Screen::End(_)
         | Screen::History(_)
         | Screen::List(_)
-        | Screen::Page(_) => vec![],
+        | Screen::Page(_)
+        | Screen::Typing(_) => vec![],
     };
     numbers
         .into_iter()

@@ -53,6 +53,7 @@ fn at_every_place_where_they_matter() {
             | Screen::History(_)
             | Screen::List(_)
             | Screen::Page(_)
+            | Screen::Typing(_)
             | Screen::End(_) => {}
         }
         bench.tap(&main_label(&frame));
@@ -81,6 +82,7 @@ fn at_every_place_where_they_matter() {
         | Screen::History(_)
         | Screen::List(_)
         | Screen::Page(_)
+        | Screen::Typing(_)
         | Screen::Entry(_)) => panic!("after a moved back: {other:?}"),
     };
     assert!(advice.contains("moved"), "{advice}");

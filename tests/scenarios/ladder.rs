@@ -16,7 +16,8 @@ pub(crate) fn main_label(frame: &Frame) -> String {
         | Screen::Entry(_)
         | Screen::History(_)
         | Screen::List(_)
-        | Screen::Page(_) => panic!("no main button here"),
+        | Screen::Page(_)
+        | Screen::Typing(_) => panic!("no main button here"),
     }
 }
 
@@ -73,6 +74,7 @@ fn one_lifter_through_a_full_ladder() {
             | Screen::History(_)
             | Screen::List(_)
             | Screen::Page(_)
+            | Screen::Typing(_)
             | Screen::Stop(_)) => panic!("not expected on the way up: {other:?}"),
         }
     }

@@ -46,6 +46,7 @@ fn everybody_comes_to_the_end_in_the_order_called() {
             | Screen::History(_)
             | Screen::List(_)
             | Screen::Page(_)
+            | Screen::Typing(_)
             | Screen::Stop(_)) => {
                 panic!("not expected in a rotation: {other:?}")
             }

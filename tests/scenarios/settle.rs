@@ -125,6 +125,7 @@ fn a_shared_bar_follows_every_choice() {
             | Screen::History(_)
             | Screen::List(_)
             | Screen::Page(_)
+            | Screen::Typing(_)
             | Screen::Stop(_)) => {
                 panic!("not expected in a rotation: {other:?}")
             }

@@ -5,6 +5,8 @@
 mod bench;
 #[path = "../scenarios/cautions.rs"]
 mod cautions;
+#[path = "../scenarios/desk.rs"]
+mod desk;
 #[path = "../scenarios/ladder.rs"]
 mod ladder;
 #[path = "../scenarios/mistake.rs"]

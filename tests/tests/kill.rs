@@ -61,6 +61,7 @@ fn next_tap(frame: &Frame, at: usize) -> Tap {
         | Screen::History(_)
         | Screen::List(_)
         | Screen::Page(_)
+        | Screen::Typing(_)
         | Screen::Floor(_) => {
             if at.is_multiple_of(11) {
                 Tap::All

@@ -16,6 +16,7 @@ use crate::rest::RestFace;
 use crate::settle::SettleFace;
 use crate::setup::SetUpFace;
 use crate::stop::StopFace;
+use crate::typing::TypingFace;
 use slint::ComponentHandle as _;
 use std::cell::RefCell;
 use std::fmt;
@@ -48,6 +49,7 @@ struct Parts {
     history: HistoryFace,
     list: ListFace,
     page: PageFace,
+    typing: TypingFace,
 }
 
 impl Face {
@@ -73,6 +75,7 @@ impl Face {
             history: HistoryFace::new(&window),
             list: ListFace::new(&window),
             page: PageFace::new(&window),
+            typing: TypingFace::new(&window),
             window,
         });
         let turn = Rc::downgrade(&parts);
@@ -117,6 +120,7 @@ impl Face {
             Screen::History(history) => parts.history.show(window, history),
             Screen::List(list) => parts.list.show(window, list),
             Screen::Page(page) => parts.page.show(window, page),
+            Screen::Typing(typing) => parts.typing.show(window, typing),
         }
         // Last, so that a screen is never seen with what it showed before.
         parts.frame.show(window, frame);

@@ -63,6 +63,7 @@ fn stage(screen: &view::Screen) -> Stage {
         view::Screen::History(_) => Stage::History,
         view::Screen::List(_) => Stage::List,
         view::Screen::Page(_) => Stage::Page,
+        view::Screen::Typing(_) => Stage::Typing,
     }
 }
 

@@ -54,6 +54,7 @@ mod rows;
 mod settle;
 mod setup;
 mod stop;
+mod typing;
 
 #[allow(
     clippy::all,

@@ -1,29 +1,36 @@
 //! Fills the screens of things to choose from and to read; turns the pages of a long list.
-use crate::generated::{KioskWindow, List, ListRow, ListState, Page};
+use crate::generated::{KioskWindow, List, ListRow, ListState, Mark, Page};
 use crate::rows::Rows;
 use slint::{ComponentHandle as _, SharedString};
 use std::cell::{Cell, RefCell};
 
-/// Rows on one page.
-const PAGE: usize = 6;
+/// Rows on one page, and beside a drawing.
+const PAGES: [usize; 2] = [9, 6];
 
 /// Keeps the rows, and which page of them is shown.
 pub(crate) struct ListFace {
     all: RefCell<Vec<ListRow>>,
     title: RefCell<String>,
     page: Cell<usize>,
+    page_rows: Cell<usize>,
     rows: Rows<ListRow>,
+    body: Rows<Mark>,
 }
 
 impl ListFace {
     pub(crate) fn new(window: &KioskWindow) -> Self {
         let rows = Rows::new();
-        window.global::<List<'_>>().set_rows(rows.model());
+        let body = Rows::new();
+        let to = window.global::<List<'_>>();
+        to.set_rows(rows.model());
+        to.set_body(body.model());
         Self {
             all: RefCell::default(),
             title: RefCell::default(),
             page: Cell::new(0),
+            page_rows: Cell::new(PAGES[0]),
             rows,
+            body,
         }
     }
 
@@ -37,7 +44,15 @@ impl ListFace {
         to.set_title(list.title.as_str().into());
         to.set_hint(list.hint.as_str().into());
         to.set_main(list.main.as_str().into());
-        to.set_held(list.held.as_str().into());
+        self.page_rows
+            .set(PAGES[usize::from(!list.body.is_empty())]);
+        let tallest = list
+            .body
+            .iter()
+            .map(|mark| mark.height_mm)
+            .fold(0.0, f32::max);
+        to.set_body_top(tallest * 1.15);
+        self.body.settle(marks(&list.body, tallest * 0.06));
         *self.all.borrow_mut() = list.rows.iter().zip(0..).map(row).collect();
         self.settle(window);
     }
@@ -50,12 +65,30 @@ impl ListFace {
 
     fn settle(&self, window: &KioskWindow) {
         let all = self.all.borrow();
-        let pages = all.len().div_ceil(PAGE).max(1);
+        let page_rows = self.page_rows.get();
+        let pages = all.len().div_ceil(page_rows).max(1);
         self.page.set(self.page.get() % pages);
-        let shown = all.chunks(PAGE).nth(self.page.get()).unwrap_or_default();
+        let shown = all
+            .chunks(page_rows)
+            .nth(self.page.get())
+            .unwrap_or_default();
         self.rows.settle(shown.iter().cloned());
         window.global::<List<'_>>().set_more(pages > 1);
     }
+}
+
+/// Landmarks; the word of one that stands close under another hangs below its line.
+fn marks(marks: &[view::draw::HeightMark], close_mm: f32) -> Vec<Mark> {
+    let under = |mark: &view::draw::HeightMark| {
+        let mut apart = marks.iter().map(|other| other.height_mm - mark.height_mm);
+        apart.any(|apart| apart > 0.0 && apart < close_mm)
+    };
+    let mark = |mark: &view::draw::HeightMark| Mark {
+        word: mark.word.as_str().into(),
+        height_mm: mark.height_mm,
+        under: under(mark),
+    };
+    marks.iter().map(mark).collect()
 }
 
 fn row((row, at): (&view::list::ListRow, i32)) -> ListRow {

@@ -83,6 +83,40 @@ impl Folder {
         }
     }
 
+    /// Where plans lie.
+    #[must_use]
+    pub fn plans(&self) -> PathBuf {
+        self.0.join("plans")
+    }
+
+    /// Replaces one of the gym's files, whole: a cut at any instant leaves the old or the new.
+    ///
+    /// # Errors
+    /// [`KioskError::File`] when it cannot be written.
+    pub fn replace(&self, name: &str, text: &str) -> Result<(), KioskError> {
+        use std::io::Write as _;
+        let (path, new) = (self.0.join(name), self.0.join(format!("{name}.new")));
+        let write = || {
+            let mut file = std::fs::File::create(&new)?;
+            file.write_all(text.as_bytes())?;
+            file.sync_all()?;
+            std::fs::rename(&new, &path)?;
+            std::fs::File::open(&self.0)?.sync_all()
+        };
+        write().map_err(KioskError::file(&path))
+    }
+
+    /// Keeps a copy of one of the gym's files beside it, before it becomes another.
+    ///
+    /// # Errors
+    /// [`KioskError::File`] when it cannot be written.
+    pub fn keep_before(&self, name: &str) -> Result<(), KioskError> {
+        match self.text(name)? {
+            Some(text) => self.replace(&format!("{name}.before"), &text),
+            None => Ok(()),
+        }
+    }
+
     /// Writes the demo gym's files, those that are not there.
     ///
     /// # Errors

@@ -4,6 +4,7 @@
 mod handed;
 
 use crate::clock::Clock;
+use crate::desk;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
@@ -17,6 +18,8 @@ use domain::rotation::{station_of, stations};
 use domain::{Command, LiftNo, State};
 use journal::{Journal, Record};
 use std::net::SocketAddr;
+use view::aside::Aside;
+use view::desk::DeskNews;
 use view::{Frame, Scene, Stage, Tap};
 
 /// The kiosk.
@@ -32,6 +35,9 @@ pub struct Kiosk {
     notice: String,
     today: Today,
     shared: Option<Shared>,
+    /// The data folder; `None` for a kiosk in memory.
+    folder: Option<Folder>,
+    news: DeskNews,
 }
 
 /// The day's sheets, and what they were made from.
@@ -60,7 +66,11 @@ impl Kiosk {
                 None
             }
         };
-        Ok(Self::with(owner, gym, record, clock))
+        let kiosk = Self::with(owner, gym, record, clock);
+        Ok(Self {
+            folder: Some(folder.clone()),
+            ..kiosk
+        })
     }
 
     /// A kiosk that keeps nothing, for pictures.
@@ -94,6 +104,8 @@ impl Kiosk {
             clock,
             today: Today::default(),
             shared: None,
+            folder: None,
+            news: DeskNews::default(),
         };
         kiosk.after_change();
         let clock = kiosk.time_of_day();
@@ -108,9 +120,14 @@ impl Kiosk {
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
         let command = stage.tap(&self.scene(&time), tap);
-        let done = match &command {
-            Some(command) => self.owner.command(command, self.clock.now()),
-            None => Ok(()),
+        let now = self.clock.now();
+        let done = match (stage.wish.take(), &command) {
+            (Some(wish), _) => {
+                let (folder, owner) = (self.folder.as_ref(), &mut self.owner);
+                desk::grant(&wish, folder, owner, &self.gym.gym, now)
+            }
+            (None, Some(command)) => self.owner.command(command, now),
+            (None, None) => Ok(()),
         };
         match done {
             Ok(()) => {
@@ -125,6 +142,9 @@ impl Kiosk {
             }
         }
         self.after_change();
+        if matches!(self.stage.aside, Some(Aside::Desk(_))) {
+            self.news = desk::news(self.folder.as_ref(), &self.gym);
+        }
         self.frame()
     }
 
@@ -351,6 +371,7 @@ impl Kiosk {
             now: self.clock.now(),
             clock: time,
             notice: &self.notice,
+            news: &self.news,
         }
     }
 

@@ -6,6 +6,7 @@
 pub mod cli;
 pub mod clock;
 pub mod coach_desk;
+pub mod desk;
 pub mod error;
 pub mod folder;
 pub mod gym_files;

@@ -76,7 +76,7 @@ pub struct Shown {
 }
 
 /// The screens that can be drawn.
-pub const SCREENS: [Shown; 14] = [
+pub const SCREENS: [Shown; 18] = [
     Shown {
         name: "choose",
         about: "all lifters of the day",
@@ -141,6 +141,26 @@ pub const SCREENS: [Shown; 14] = [
         name: "panel",
         about: "this kiosk: language, light, what it is",
         walk: Walk::Panel,
+    },
+    Shown {
+        name: "desk",
+        about: "the coach's desk",
+        walk: Walk::Desk,
+    },
+    Shown {
+        name: "desk-door",
+        about: "the code before it",
+        walk: Walk::Door,
+    },
+    Shown {
+        name: "desk-lifter",
+        about: "a lifter's landmarks",
+        walk: Walk::Landmarks,
+    },
+    Shown {
+        name: "desk-typing",
+        about: "a height on the pad",
+        walk: Walk::Typing,
     },
     Shown {
         name: "about",

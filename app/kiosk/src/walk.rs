@@ -27,6 +27,10 @@ pub(crate) enum Walk {
     History,
     Panel,
     About,
+    Door,
+    Desk,
+    Landmarks,
+    Typing,
 }
 
 /// Rungs done before the middle of a ladder is shown.
@@ -111,7 +115,11 @@ fn arrive(kiosk: &mut Kiosk, clock: &BenchClock, walk: Walk, shown: String) -> F
         | Walk::First
         | Walk::History
         | Walk::Panel
-        | Walk::About => kiosk.frame(),
+        | Walk::About
+        | Walk::Door
+        | Walk::Desk
+        | Walk::Landmarks
+        | Walk::Typing => kiosk.frame(),
         Walk::Reps => kiosk.tap(&Tap::OtherReps),
         Walk::Moved => kiosk.tap(&Tap::BackMoved),
         Walk::Rest => {

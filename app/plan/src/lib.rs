@@ -38,6 +38,7 @@ mod weighed_file;
 mod wording;
 mod workbook;
 
+pub mod edit;
 pub mod fields;
 
 pub use blank::{blank_csv, blank_xlsx};

@@ -1,11 +1,12 @@
 //! What is looked at beside the ladder: this kiosk's own page, what it is, a lifter's history.
 //!
 //! Refuses: entering a set; whatever is under way waits, and nothing of it is lost.
+use crate::desk::Place;
 use crate::frame::Screen;
 use crate::history::{history, lift_after, lifts_of};
 use crate::language::Language;
 use crate::look::SCREEN_FILE;
-use crate::panel::{self, about, panel};
+use crate::panel::{self, PanelRow, about, panel};
 use crate::scene::Scene;
 use crate::stage::{Due, Stage};
 use crate::tap::Tap;
@@ -20,6 +21,8 @@ pub enum Aside {
     About,
     /// The shown lifter's history of this lift.
     History(String),
+    /// The coach's desk.
+    Desk(Place),
 }
 
 impl Aside {
@@ -29,13 +32,14 @@ impl Aside {
             Self::Panel => Screen::List(panel(scene)),
             Self::About => Screen::Page(about(scene)),
             Self::History(lift) => Screen::History(history(scene, lifter, lift)),
+            Self::Desk(place) => place.screen(scene),
         }
     }
 
     /// The lift that the header names, or nothing.
     pub(crate) fn lift(&self, say: Language) -> String {
         match self {
-            Self::Panel | Self::About => String::new(),
+            Self::Panel | Self::About | Self::Desk(_) => String::new(),
             Self::History(lift) => say.shipped(lift),
         }
     }
@@ -63,6 +67,7 @@ impl Stage {
     /// What a tap means while something is looked at beside the ladder.
     pub(crate) fn tap_aside(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
         match (self.aside.clone()?, tap) {
+            (Aside::Desk(place), tap) => return self.tap_desk(scene, &place, tap),
             (Aside::About, Tap::Undo) => self.aside = Some(Aside::Panel),
             (_, Tap::Undo) => self.aside = None,
             (Aside::Panel, Tap::Row(at)) => return self.tap_panel(scene, *at),
@@ -79,8 +84,12 @@ impl Stage {
 
     fn tap_panel(&mut self, scene: &Scene<'_>, at: usize) -> Option<Command> {
         let row = *panel::ROWS.get(at)?;
-        if row == panel::PanelRow::About {
-            self.aside = Some(Aside::About);
+        match row {
+            PanelRow::About => self.aside = Some(Aside::About),
+            PanelRow::Desk => {
+                self.aside = Some(Aside::Desk(Place::Door(String::new(), false)));
+            }
+            PanelRow::Speak(_) | PanelRow::Shine(_) => {}
         }
         let chosen = panel::choose(scene.chosen(), row)?;
         Some(Command::TakeFile {

@@ -4,6 +4,7 @@ use crate::bar::AtTheBar;
 use crate::bar::at_the_bar;
 use crate::choose::Choose;
 use crate::choose::choose;
+use crate::desk::Typing;
 use crate::end::End;
 use crate::end::end;
 use crate::entry::Entry;
@@ -106,6 +107,8 @@ pub enum Screen {
     List(List),
     /// A page to read.
     Page(Page),
+    /// Something is typed.
+    Typing(Typing),
 }
 
 /// The most chips of other lifters.

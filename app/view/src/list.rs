@@ -2,8 +2,10 @@
 //!
 //! Refuses: knowing what its rows mean; whoever makes the list does.
 
+use crate::draw::HeightMark;
+
 /// Rows to tap.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct List {
     /// "This kiosk".
     pub title: String,
@@ -13,8 +15,8 @@ pub struct List {
     pub rows: Vec<ListRow>,
     /// The main button, or empty.
     pub main: String,
-    /// What must be held, not tapped ("delete"), or empty.
-    pub held: String,
+    /// Heights to be drawn on a body beside the rows; none for no drawing.
+    pub body: Vec<HeightMark>,
 }
 
 /// One row.

@@ -11,16 +11,18 @@ use crate::scene::Scene;
 pub(crate) enum PanelRow {
     Speak(Language),
     Shine(Light),
+    Desk,
     About,
 }
 
 /// The rows, in their order.
-pub(crate) const ROWS: [PanelRow; 6] = [
+pub(crate) const ROWS: [PanelRow; 7] = [
     PanelRow::Speak(Language::English),
     PanelRow::Speak(Language::German),
     PanelRow::Shine(Light::ByHour),
     PanelRow::Shine(Light::Daylight),
     PanelRow::Shine(Light::Dim),
+    PanelRow::Desk,
     PanelRow::About,
 ];
 
@@ -36,6 +38,7 @@ pub(crate) fn panel(scene: &Scene<'_>) -> List {
                 .detail(detail)
                 .state(is(*light == chosen.light))
         }
+        PanelRow::Desk => ListRow::new(say.say(p::DESK), say.say(p::BEHIND_CODE)),
         PanelRow::About => ListRow::new(say.say(p::ABOUT), say.say(p::ABOUT_VALUE)),
     };
     List {
@@ -51,7 +54,7 @@ pub(crate) fn choose(chosen: Chosen, row: PanelRow) -> Option<Chosen> {
     match row {
         PanelRow::Speak(language) => Some(Chosen { language, ..chosen }),
         PanelRow::Shine(light) => Some(Chosen { light, ..chosen }),
-        PanelRow::About => None,
+        PanelRow::Desk | PanelRow::About => None,
     }
 }
 

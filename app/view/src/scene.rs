@@ -1,4 +1,5 @@
 //! All that a face is made from. Refuses: keeping anything; it borrows.
+use crate::desk::DeskNews;
 use crate::language::Language;
 use crate::look::{Chosen, SCREEN_FILE};
 use crate::split::is_told;
@@ -28,6 +29,8 @@ pub struct Scene<'a> {
     pub clock: &'a str,
     /// A sentence that the lifter must see, or empty.
     pub notice: &'a str,
+    /// What is new for the coach.
+    pub news: &'a DeskNews,
 }
 
 impl<'a> Scene<'a> {

@@ -3,6 +3,7 @@
 //! What is kept here is only where the eye is (the lifter chosen, a pad that is open); all that
 //! counts is in the state. Refuses: changing the state; a tap gives at most one command.
 use crate::aside::Aside;
+use crate::desk::Wish;
 use crate::scene::Scene;
 use crate::tap::Tap;
 use domain::Command;
@@ -18,6 +19,8 @@ pub struct Stage {
     pub floor: bool,
     /// What is looked at beside the ladder.
     pub aside: Option<Aside>,
+    /// What somebody at the desk wants of the gym's files; whoever keeps them takes it.
+    pub wish: Option<Wish>,
     /// The pad that is open.
     pub pad: Option<PadOpen>,
     /// The rung that is begun before its rest is over.

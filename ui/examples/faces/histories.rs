@@ -1,6 +1,7 @@
 //! History, list and page of an invented lifter and kiosk.
 use RowState::{Done, Moved, Other};
-use view::draw::RowState;
+use view::desk::Typing;
+use view::draw::{HeightMark, RowState};
 use view::history::{History, Session};
 use view::list::{List, ListRow, ListState, Page};
 
@@ -92,7 +93,7 @@ pub(crate) fn list() -> List {
             row("sharing", "on", "", ListState::Plain),
         ],
         main: String::new(),
-        held: String::new(),
+        body: vec![],
     }
 }
 
@@ -101,5 +102,53 @@ pub(crate) fn page() -> Page {
     Page {
         title: "about".into(),
         lines: vec![line.into(); 4],
+    }
+}
+
+/// A lifter's landmarks, one still to be measured.
+pub(crate) fn list_body() -> List {
+    let mark = |word: &str, height_mm: f32| HeightMark {
+        word: word.into(),
+        height_mm,
+    };
+    let mut list = list();
+    list.rows.truncate(6);
+    List {
+        title: "Konstantina Žižková".into(),
+        body: vec![
+            mark("tibial tuberosity", 449.0),
+            mark("top of the patella", 529.0),
+            mark("lockout", 746.0),
+        ],
+        ..list
+    }
+}
+
+/// A height half typed.
+pub(crate) fn typing() -> Typing {
+    Typing {
+        title: "Konstantina Žižková, tibial tuberosity".into(),
+        hint: "type the number, then keep it".into(),
+        wrong: false,
+        typed: "1448.5".into(),
+        unit: "mm".into(),
+        keys: "1234567890.".chars().map(String::from).collect(),
+        other: "in".into(),
+        delete: "delete".into(),
+        main: "keep".into(),
+    }
+}
+
+/// A long name, with a fault.
+pub(crate) fn typing_name() -> Typing {
+    Typing {
+        title: "new lifter".into(),
+        hint: "that cannot be read; type it anew".into(),
+        wrong: true,
+        typed: "WILHELMINA ØVERGÅRD-ŁĘC".into(),
+        unit: String::new(),
+        keys: "ABCDEFGHIJKLMNOP".chars().map(String::from).collect(),
+        other: "Q–Z".into(),
+        ..typing()
     }
 }

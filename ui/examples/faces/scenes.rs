@@ -43,6 +43,12 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
         frame(Screen::History(histories::history_empty())),
     ));
     faces.push(("list", of_nobody(Screen::List(histories::list()))));
+    faces.push(("list-body", of_nobody(Screen::List(histories::list_body()))));
+    faces.push(("typing", of_nobody(Screen::Typing(histories::typing()))));
+    faces.push((
+        "typing-name",
+        of_nobody(Screen::Typing(histories::typing_name())),
+    ));
     faces.push(("page", of_nobody(Screen::Page(histories::page()))));
     faces.push(("floor-two", on_floor(floors::two())));
     faces.push(("floor-four", on_floor(floors::four())));

@@ -27,6 +27,7 @@ pub(super) fn walk(
             kiosk.tap(&Tap::Panel);
             Some(tap_row(kiosk, ABOUT_ROW))
         }
+        Walk::Door | Walk::Desk | Walk::Landmarks | Walk::Typing => Some(walk_to_desk(kiosk, walk)),
         Walk::Choose
         | Walk::Floor
         | Walk::SetUp
@@ -39,6 +40,31 @@ pub(super) fn walk(
         | Walk::Stop
         | Walk::End => None,
     }
+}
+
+/// Through the door to one of the desk's pages.
+fn walk_to_desk(kiosk: &mut Kiosk, walk: Walk) -> Frame {
+    kiosk.tap(&Tap::Panel);
+    let mut frame = tap_row(kiosk, "coach's desk");
+    if matches!(walk, Walk::Door) {
+        return kiosk.tap(&Tap::Number(4));
+    }
+    for _ in 0..4 {
+        frame = kiosk.tap(&Tap::Number(4));
+    }
+    if matches!(walk, Walk::Desk) {
+        return frame;
+    }
+    tap_row(kiosk, "lifters");
+    frame = kiosk.tap(&Tap::Row(0));
+    if matches!(walk, Walk::Landmarks) {
+        return frame;
+    }
+    tap_row(kiosk, "lockout");
+    for digit in [7, 9, 6] {
+        frame = kiosk.tap(&Tap::Number(digit));
+    }
+    frame
 }
 
 /// Taps the row of the list on the screen that has this title.
@@ -94,7 +120,8 @@ fn do_lift(kiosk: &mut Kiosk, clock: &BenchClock, nth: usize) -> i64 {
             | Screen::Floor(_)
             | Screen::History(_)
             | Screen::List(_)
-            | Screen::Page(_) => false,
+            | Screen::Page(_)
+            | Screen::Typing(_) => false,
         };
         match nth % 5 {
             3 if last => {

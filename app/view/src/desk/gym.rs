@@ -1,0 +1,192 @@
+//! The desk's front page, plans, programmes, and a gym built from nothing.
+//!
+//! Refuses: taking a plan with a fault; it is shown with the first of them.
+use super::typing::{New, What};
+use super::{Act, Edit, Key, Place, PlanNews, Rows, Wish, people};
+use crate::language::p;
+use crate::list::{ListRow, ListState};
+use crate::scene::Scene;
+use domain::MassUnit;
+
+/// All there is at the desk.
+pub(crate) fn home(scene: &Scene<'_>) -> Rows {
+    let say = scene.language();
+    let gym = scene.gym;
+    let count = |n: usize| n.to_string();
+    let go = |title, n: usize, place| {
+        let row = ListRow::new(say.say(title), count(n));
+        (row, Act::Go(place))
+    };
+    let amiss = |title, faults: &[String], place| {
+        let (value, state) = match faults.len() {
+            0 => (say.say(p::ALL_WELL), ListState::Plain),
+            n => (say.fill(p::FAULTS, &[&count(n)]), ListState::Amiss),
+        };
+        (
+            ListRow::new(say.say(title), value).state(state),
+            Act::Go(place),
+        )
+    };
+    let begin = ListRow::new(say.say(p::BEGIN), say.say(p::NEW_GYM)).detail(say.say(p::BEGIN_HINT));
+    vec![
+        go(p::PLANS, scene.news.plans.len(), Place::Plans),
+        go(p::LIFTERS, gym.lifters.len(), Place::Lifters),
+        go(p::RACKS, gym.racks.len(), Place::Racks),
+        go(p::BARS, gym.bars.len(), Place::Bars),
+        go(p::PLATES, gym.plate_sets.len(), Place::Sets),
+        go(
+            p::PROGRAMMES,
+            gym.coaching.programmes.len(),
+            Place::Programmes,
+        ),
+        sharing(scene),
+        amiss(p::CHECKS, &scene.news.faults, Place::Checks),
+        amiss(p::HARDWARE, &scene.news.hardware, Place::Hardware),
+        (
+            ListRow::new(say.say(p::CODE), say.say(p::NEW_CODE)),
+            Act::Type(What::Code),
+        ),
+        (begin, Act::Type(What::Name(New::Gym(None)))),
+    ]
+}
+
+/// Whether the page on the network is served; a tap turns it.
+fn sharing(scene: &Scene<'_>) -> (ListRow, Act) {
+    let say = scene.language();
+    let text = scene.state.files.get("kiosk.toml");
+    let on = |line: &str| {
+        let line = line.split('#').next().unwrap_or_default();
+        line.split_once('=')
+            .is_some_and(|(key, value)| key.trim() == "share" && value.trim() == "true")
+    };
+    let shares = text.is_some_and(|text| text.lines().any(on));
+    let value = say.say(if shares { p::ON } else { p::OFF });
+    let row = ListRow::new(say.say(p::SHARING), value).detail(say.say(p::SHARING_HINT));
+    let turn = Wish::Set(Edit {
+        file: "kiosk.toml",
+        entry: None,
+        path: vec![Key::Name("share")],
+        value: (!shares).to_string(),
+    });
+    (row, Act::Want(turn))
+}
+
+/// The plans in the folder; a tap takes one.
+pub(crate) fn plans(scene: &Scene<'_>) -> Rows {
+    let say = scene.language();
+    let row = |plan: &PlanNews| match &plan.read {
+        Ok(rows) => {
+            let value = say.fill(p::TAKE_PLAN, &[&plan.name]);
+            let row = ListRow::new(say.fill(p::PLAN_ROWS, &[&rows.to_string()]), value);
+            (row, Act::Want(Wish::TakePlan(plan.name.clone())))
+        }
+        Err((first, all)) => {
+            let faults = say.fill(p::FAULTS, &[&all.to_string()]);
+            let row = ListRow::new(faults, plan.name.clone()).detail(first);
+            (row.state(ListState::Amiss), Act::Nothing)
+        }
+    };
+    let mut rows: Rows = scene.news.plans.iter().map(row).collect();
+    if rows.is_empty() {
+        let row = ListRow::new(say.say(p::NO_PLANS), String::new()).state(ListState::Told);
+        rows.push((row, Act::Nothing));
+    }
+    rows
+}
+
+/// The programmes, and who follows each.
+pub(crate) fn programmes(scene: &Scene<'_>) -> Rows {
+    let say = scene.language();
+    let all = &scene.gym.coaching.programmes;
+    let row = |programme: &domain::programme::Programme| {
+        let days = say.fill(p::DAYS, &[&programme.days.len().to_string()]);
+        let row = ListRow::new(days, programme.name.clone()).detail(programme.lifters.join(", "));
+        (row.state(ListState::Told), Act::Nothing)
+    };
+    let mut rows: Rows = all.iter().map(row).collect();
+    if rows.is_empty() {
+        let row = ListRow::new(say.say(p::NO_PROGRAMMES), String::new()).state(ListState::Told);
+        rows.push((row, Act::Nothing));
+    }
+    rows
+}
+
+/// What somebody wants who typed the name of something new.
+pub(crate) fn wish_for(scene: &Scene<'_>, new: &New, name: &str) -> Wish {
+    let first_rack = scene.gym.racks.first();
+    match new {
+        New::Lifter => Wish::Add {
+            file: "lifters.toml",
+            entry: people::entry(
+                name,
+                first_rack.map_or("", |rack| rack.name.as_str()),
+                scene.gym.lifters.first().map_or(MassUnit::Kg, |l| l.unit),
+            ),
+        },
+        New::Rack => Wish::Add {
+            file: "gym.toml",
+            entry: rack_entry(name, first_rack.map_or("", |rack| rack.plates.as_str()))
+                + &bar_entry(&format!("{name} bar"), "straight", Some(name)),
+        },
+        New::Bar => Wish::Add {
+            file: "gym.toml",
+            entry: bar_entry(name, "straight", None),
+        },
+        New::Gym(gym) => Wish::Begin {
+            gym: gym_text(gym.as_deref().unwrap_or(name)),
+            lifters: people::entry(name, RACK, MassUnit::Kg)
+                .trim_start()
+                .to_owned(),
+        },
+    }
+}
+
+/// Names in a gym from nothing; whoever owns it can change them in the file.
+const RACK: &str = "rack 1";
+const PLATES: &str = "kilo plates";
+
+/// A rack with figures that are common, no source; each has to be measured.
+fn rack_entry(name: &str, plates: &str) -> String {
+    format!(
+        "\n[[rack]]\nname = \"{name}\"\nfirst_hole = \"200 mm\"\nspacing = \"50 mm\"\nholes = 30\n\
+         pin_diameter = \"25 mm\"\nplate_set = \"{plates}\"\n"
+    )
+}
+
+/// A bar by the rules of the sport (IWF: 20 kg, 28 mm), its sleeve short of the 415 mm by a
+/// collar; each figure has to be measured.
+fn bar_entry(name: &str, condition: &str, rack: Option<&str>) -> String {
+    let rack = rack
+        .map(|rack| format!("rack = \"{rack}\"\n"))
+        .unwrap_or_default();
+    format!(
+        "\n[[bar]]\nname = \"{name}\"\nmass = \"20 kg\"\nshaft_diameter = \"28 mm\"\n\
+         sleeve = \"370 mm\"\ncondition = \"{condition}\"\n{rack}"
+    )
+}
+
+/// A gym from nothing: a rack, two bars, kilo plates of common thickness (no source).
+fn gym_text(name: &str) -> String {
+    let plates = [
+        ("25 kg", "58 mm", "450 mm"),
+        ("20 kg", "48 mm", "450 mm"),
+        ("15 kg", "38 mm", "450 mm"),
+        ("10 kg", "28 mm", "450 mm"),
+        ("5 kg", "22 mm", "230 mm"),
+        ("2.5 kg", "18 mm", "190 mm"),
+        ("1.25 kg", "13 mm", "160 mm"),
+    ];
+    let plate = |(mass, thickness, diameter): (&str, &str, &str)| {
+        format!(
+            "    {{ mass = \"{mass}\", pairs = 2, thickness = \"{thickness}\", \
+             diameter = \"{diameter}\" }},\n"
+        )
+    };
+    let plates: String = plates.into_iter().map(plate).collect();
+    let set = format!("\n[[plate_set]]\nname = \"{PLATES}\"\nplates = [\n{plates}]\n");
+    format!("name = \"{name}\"\n")
+        + &rack_entry(RACK, PLATES)
+        + &bar_entry("bar 1", "straight", None)
+        + &bar_entry("old bar", "retired", None)
+        + &set
+}

@@ -1,0 +1,117 @@
+//! Lifters at the desk: unit, rack, landmarks with a drawing of the body.
+//!
+//! Refuses: guessing a height; what nobody measured is said to be missing.
+use super::typing::{Kind, New, What, value};
+use super::{Act, Edit, Key, Place, Rows, Wish};
+use crate::draw::HeightMark;
+use crate::drawings::mm;
+use crate::language::{Language, p};
+use crate::list::{ListRow, ListState};
+use crate::scene::Scene;
+use domain::lift::Landmark;
+use domain::{LengthUnit, Lifter, MassUnit};
+
+const FILE: &str = "lifters.toml";
+const TABLE: &str = "lifter";
+
+/// The landmarks with their keys, from the floor up.
+const LANDMARKS: [(Landmark, &str); 4] = [
+    (Landmark::TibialTuberosity, "tibial_tuberosity"),
+    (Landmark::PatellaTop, "patella_top"),
+    (Landmark::MidThigh, "mid_thigh"),
+    (Landmark::Lockout, "lockout"),
+];
+
+/// All lifters, and one more.
+pub(crate) fn lifters(scene: &Scene<'_>) -> Rows {
+    let say = scene.language();
+    let row = |lifter: &Lifter| {
+        let measured = lifter.landmarks.len().to_string();
+        let of = LANDMARKS.len().to_string();
+        let detail = say.fill(p::MEASURED_OF, &[&measured, &of]);
+        let state = if lifter.landmarks.len() < LANDMARKS.len() {
+            ListState::Amiss
+        } else {
+            ListState::Plain
+        };
+        let row = ListRow::new(lifter.rack.clone(), lifter.name.clone());
+        (
+            row.detail(detail).state(state),
+            Act::Go(Place::Lifter(lifter.name.clone())),
+        )
+    };
+    let mut rows: Rows = scene.gym.lifters.iter().map(row).collect();
+    let add = ListRow::new(say.say(p::ADD), say.say(p::NEW_LIFTER));
+    rows.push((add, Act::Type(What::Name(New::Lifter))));
+    rows
+}
+
+/// One lifter: landmarks, unit, rack.
+pub(crate) fn lifter(scene: &Scene<'_>, name: &str) -> Rows {
+    let say = scene.language();
+    let Some(lifter) = scene.gym.lifters.iter().find(|l| l.name == name) else {
+        return Vec::new();
+    };
+    let mut rows: Rows = LANDMARKS
+        .iter()
+        .map(|(landmark, key)| height(say, lifter, *landmark, key))
+        .collect();
+    let unit = match lifter.unit {
+        MassUnit::Kg => MassUnit::Lb,
+        MassUnit::Lb => MassUnit::Kg,
+    };
+    let row = ListRow::new(say.say(p::UNIT), lifter.unit.word());
+    rows.push((row, set(name, "unit", unit.word())));
+    let racks = &scene.gym.racks;
+    let at = racks.iter().position(|rack| rack.name == lifter.rack);
+    let next = racks.get(at.map_or(0, |at| (at + 1) % racks.len()));
+    let act = next.map_or(Act::Nothing, |rack| set(name, "rack", &rack.name));
+    rows.push((ListRow::new(say.say(p::RACK), lifter.rack.clone()), act));
+    rows
+}
+
+/// A text of the lifter's entry, to be written.
+fn set(name: &str, key: &'static str, value: &str) -> Act {
+    Act::Want(Wish::Set(Edit {
+        file: FILE,
+        entry: Some((TABLE, name.to_owned())),
+        path: vec![Key::Name(key)],
+        value: format!("\"{value}\""),
+    }))
+}
+
+fn height(say: Language, lifter: &Lifter, landmark: Landmark, key: &'static str) -> (ListRow, Act) {
+    let measured = lifter.landmark(landmark);
+    let words = measured.map(|height| say.length(height, LengthUnit::Mm));
+    let state = if measured.is_some() {
+        ListState::Plain
+    } else {
+        ListState::Amiss
+    };
+    let shown = words.unwrap_or_else(|| say.say(p::NOT_YET_MEASURED));
+    let title = say.landmark(landmark);
+    let path = [Key::Name("landmarks"), Key::Name(key)];
+    let asked = format!("{}, {title}", lifter.name);
+    let what = value(asked, Kind::Length, FILE, (TABLE, &lifter.name), &path);
+    (ListRow::new(title, shown).state(state), Act::Type(what))
+}
+
+/// The measured heights of a lifter, to be drawn on a body.
+pub(crate) fn body(scene: &Scene<'_>, name: &str) -> Vec<HeightMark> {
+    let say = scene.language();
+    let lifter = scene.gym.lifters.iter().find(|l| l.name == name);
+    let heights = lifter.map(|l| l.landmarks.as_slice()).unwrap_or_default();
+    let mark = |(landmark, height): &(Landmark, domain::Length)| HeightMark {
+        word: say.landmark(*landmark),
+        height_mm: mm(*height),
+    };
+    let mut marks: Vec<HeightMark> = heights.iter().map(mark).collect();
+    marks.sort_by(|a, b| a.height_mm.total_cmp(&b.height_mm));
+    marks
+}
+
+/// A new lifter's entry.
+pub(crate) fn entry(name: &str, rack: &str, unit: MassUnit) -> String {
+    let unit = unit.word();
+    format!("\n[[lifter]]\nname = \"{name}\"\nunit = \"{unit}\"\nrack = \"{rack}\"\n")
+}

@@ -1,0 +1,350 @@
+//! What is typed at the desk: the code, a number with its unit, a name. A pad of our own.
+//!
+//! Refuses: values that cannot be read; it says so and keeps what was typed.
+use super::{Edit, Key, Place, Wish};
+use crate::aside::Aside;
+use crate::desk::{DESK_FILE, gym};
+use crate::language::{Language, Phrase, p};
+use crate::scene::Scene;
+use crate::stage::Stage;
+use crate::tap::Tap;
+use domain::{Command, Length, Mass};
+
+/// Digits of the code.
+pub(crate) const CODE_DIGITS: usize = 4;
+/// The keys of numbers and of names, in the order of the pads.
+pub(crate) const DIGITS: &str = "1234567890";
+const NUMBERS: &str = "1234567890.";
+const LETTERS: [&str; 3] = ["ABCDEFGHIJKLMNOP", "QRSTUVWXYZÄÖÜß -", "1234567890.'ÉŠŽÇ"];
+/// Letters of a name, and figures of a number, at most.
+const NAME_MAX: usize = 24;
+const NUMBER_MAX: usize = 8;
+
+/// The screen on which something is typed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Typing {
+    /// "Tevita, lockout".
+    pub title: String,
+    /// What is asked, or what was wrong.
+    pub hint: String,
+    /// Whether the hint is a fault.
+    pub wrong: bool,
+    /// As typed so far, in the language's signs.
+    pub typed: String,
+    /// "mm"; empty for names.
+    pub unit: String,
+    /// The keys, in order; a tap is a row of that number.
+    pub keys: Vec<String>,
+    /// The button after the keys: another unit, other letters; empty for none.
+    pub other: String,
+    /// The button after that: "delete".
+    pub delete: String,
+    /// The main button: "keep"; empty where the last figure is enough.
+    pub main: String,
+}
+
+/// What is typed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) enum What {
+    /// A new code.
+    Code,
+    /// A value of an entry.
+    Value {
+        title: String,
+        edit: Edit,
+        kind: Kind,
+    },
+    /// A name of something new.
+    Name(New),
+}
+
+/// Of what kind a value is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Kind {
+    Length,
+    Mass,
+    Count,
+}
+
+/// What is new.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) enum New {
+    Lifter,
+    Rack,
+    Bar,
+    /// A gym from nothing; then, with its name, its first lifter.
+    Gym(Option<String>),
+}
+
+/// Something under way on the pad.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Typed {
+    what: What,
+    text: String,
+    /// Which unit, or which page of letters.
+    page: usize,
+    wrong: bool,
+    pub(crate) from: Place,
+}
+
+impl Typed {
+    pub(crate) fn new(what: What, from: Place) -> Self {
+        Self {
+            what,
+            text: String::new(),
+            page: 0,
+            wrong: false,
+            from,
+        }
+    }
+
+    fn keys(&self) -> &'static str {
+        match &self.what {
+            What::Code => DIGITS,
+            What::Value {
+                kind: Kind::Count, ..
+            } => DIGITS,
+            What::Value { .. } => NUMBERS,
+            What::Name(_) => LETTERS[self.page % LETTERS.len()],
+        }
+    }
+
+    fn units(&self) -> &'static [&'static str] {
+        match &self.what {
+            What::Value {
+                kind: Kind::Length, ..
+            } => &["mm", "in"],
+            What::Value {
+                kind: Kind::Mass, ..
+            } => &["kg", "lb"],
+            What::Code | What::Value { .. } | What::Name(_) => &[],
+        }
+    }
+
+    fn unit(&self) -> &'static str {
+        let units = self.units();
+        units.get(self.page % units.len().max(1)).unwrap_or(&"")
+    }
+
+    fn other(&self) -> String {
+        match &self.what {
+            What::Name(_) => {
+                let next = LETTERS[(self.page + 1) % LETTERS.len()];
+                let ends = [next.chars().next(), next.chars().nth(9)];
+                ends.into_iter()
+                    .flatten()
+                    .map(String::from)
+                    .collect::<Vec<_>>()
+                    .join("–")
+            }
+            What::Code | What::Value { .. } => {
+                let units = self.units();
+                let next = units.get((self.page + 1) % units.len().max(1));
+                next.map(|unit| (*unit).to_owned()).unwrap_or_default()
+            }
+        }
+    }
+
+    pub(crate) fn screen(&self, say: Language) -> Typing {
+        let (title, asked): (String, Phrase) = match &self.what {
+            What::Code => (say.say(p::NEW_CODE), p::FOUR_DIGITS),
+            What::Value { title, .. } => (title.clone(), p::TYPE_VALUE),
+            What::Name(new) => (
+                say.say(match new {
+                    New::Lifter => p::NEW_LIFTER,
+                    New::Rack => p::NEW_RACK,
+                    New::Bar => p::NEW_BAR,
+                    New::Gym(None) => p::NEW_GYM,
+                    New::Gym(Some(_)) => p::FIRST_LIFTER,
+                }),
+                p::TYPE_NAME,
+            ),
+        };
+        Typing {
+            title,
+            hint: say.say(if self.wrong { p::NOT_READ } else { asked }),
+            wrong: self.wrong,
+            typed: say.number(&self.text),
+            unit: self.unit().into(),
+            keys: keys(say, self.keys()),
+            other: self.other(),
+            delete: say.say(p::DELETE_LAST),
+            main: say.say(p::KEEP),
+        }
+    }
+
+    /// The value as TOML writes it; `None` when it cannot be read.
+    fn value(&self, kind: Kind) -> Option<String> {
+        let text = format!("{} {}", self.text, self.unit());
+        match kind {
+            Kind::Length => Length::read(&text).ok().map(|_| format!("\"{text}\"")),
+            Kind::Mass => Mass::read(&text).ok().map(|_| format!("\"{text}\"")),
+            Kind::Count => self.text.parse::<u16>().ok().map(|n| n.to_string()),
+        }
+    }
+}
+
+/// The keys as they stand on the pad.
+fn keys(say: Language, keys: &str) -> Vec<String> {
+    let key = |c: char| match c {
+        ' ' => "␣".to_owned(),
+        c => say.number(&c.to_string()),
+    };
+    keys.chars().map(key).collect()
+}
+
+/// The text after a key of the pad or of a keyboard; `None` for a key that is none.
+pub(crate) fn after_key(text: &str, keys: &str, tap: &Tap) -> Option<String> {
+    let count = keys.chars().count();
+    let mut text = text.to_owned();
+    if let Tap::Number(n) = tap {
+        text.push(char::from_digit(u32::from(*n), 10)?);
+        return Some(text);
+    }
+    let Tap::Row(at) = tap else { return None };
+    if *at == count + 1 {
+        text.pop();
+    } else {
+        text.push(keys.chars().nth(*at)?);
+    }
+    Some(text)
+}
+
+/// The door: four digits, shown as points.
+pub(crate) fn door(scene: &Scene<'_>, typed: &str, wrong: bool) -> Typing {
+    let say = scene.language();
+    let asked = match (wrong, code(scene)) {
+        (true, _) => p::WRONG_CODE,
+        (false, None) => p::CHOOSE_CODE,
+        (false, Some(_)) => p::FOUR_DIGITS,
+    };
+    Typing {
+        title: say.say(p::DESK),
+        hint: say.say(asked),
+        wrong,
+        typed: "•".repeat(typed.chars().count()),
+        unit: String::new(),
+        keys: keys(say, DIGITS),
+        other: String::new(),
+        delete: say.say(p::DELETE_LAST),
+        main: String::new(),
+    }
+}
+
+/// The desk's code, once there is one.
+pub(crate) fn code(scene: &Scene<'_>) -> Option<String> {
+    let text = scene.state.files.get(DESK_FILE)?;
+    let value = text.trim().strip_prefix("code")?.trim().strip_prefix('=')?;
+    Some(value.trim().trim_matches('"').to_owned())
+}
+
+/// Keeps a code. It keeps fingers out, not thieves: whoever has the disk can read it.
+pub(crate) fn new_code(code: &str) -> Command {
+    Command::TakeFile {
+        name: DESK_FILE.into(),
+        text: format!("code = \"{code}\"\n"),
+    }
+}
+
+impl Stage {
+    /// What a tap means on the pad.
+    pub(crate) fn tap_typing(
+        &mut self,
+        scene: &Scene<'_>,
+        typed: &Typed,
+        tap: &Tap,
+    ) -> Option<Command> {
+        let mut typed = typed.clone();
+        typed.wrong = false;
+        let count = typed.keys().chars().count();
+        if *tap == Tap::Main {
+            return self.keep(scene, typed);
+        }
+        if *tap == Tap::Row(count) {
+            typed.page += 1;
+        } else {
+            let most = match typed.what {
+                What::Name(_) => NAME_MAX,
+                What::Value { .. } => NUMBER_MAX,
+                What::Code => CODE_DIGITS,
+            };
+            let text = after_key(&typed.text, typed.keys(), tap)?;
+            if text.chars().count() <= most {
+                typed.text = text;
+            }
+        }
+        self.aside = Some(Aside::Desk(Place::Typing(Box::new(typed))));
+        None
+    }
+
+    /// Keeps what was typed, or says that it cannot be read.
+    fn keep(&mut self, scene: &Scene<'_>, mut typed: Typed) -> Option<Command> {
+        let from = typed.from.clone();
+        let name = title_case(typed.text.trim());
+        let done = match &typed.what {
+            What::Code if typed.text.chars().count() == CODE_DIGITS => {
+                self.aside = Some(Aside::Desk(from));
+                return Some(new_code(&typed.text));
+            }
+            What::Value { edit, kind, .. } => typed.value(*kind).map(|value| {
+                Wish::Set(Edit {
+                    value,
+                    ..edit.clone()
+                })
+            }),
+            What::Name(New::Gym(None)) if !name.is_empty() => {
+                typed.what = What::Name(New::Gym(Some(name)));
+                typed.text.clear();
+                typed.page = 0;
+                self.aside = Some(Aside::Desk(Place::Typing(Box::new(typed))));
+                return None;
+            }
+            What::Name(new) if !name.is_empty() => Some(gym::wish_for(scene, new, &name)),
+            What::Code | What::Name(_) => None,
+        };
+        match done {
+            Some(wish) => {
+                self.wish = Some(wish);
+                self.aside = Some(Aside::Desk(from));
+            }
+            None => {
+                typed.wrong = true;
+                self.aside = Some(Aside::Desk(Place::Typing(Box::new(typed))));
+            }
+        }
+        None
+    }
+}
+
+/// "ANNA MARIA" as it is written: "Anna Maria".
+fn title_case(name: &str) -> String {
+    let word = |word: &str| {
+        let mut letters = word.chars();
+        let first = letters.next().map(String::from).unwrap_or_default();
+        first + &letters.as_str().to_lowercase()
+    };
+    name.split_whitespace()
+        .map(word)
+        .collect::<Vec<_>>()
+        .join(" ")
+}
+
+/// A value of an entry of a file, to be typed.
+pub(crate) fn value(
+    title: String,
+    kind: Kind,
+    file: &'static str,
+    entry: (&'static str, &str),
+    path: &[Key],
+) -> What {
+    What::Value {
+        title,
+        kind,
+        edit: Edit {
+            file,
+            entry: Some((entry.0, entry.1.to_owned())),
+            path: path.to_vec(),
+            value: String::new(),
+        },
+    }
+}
