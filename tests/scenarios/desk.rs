@@ -122,7 +122,7 @@ fn a_value_that_breaks_the_gym_is_refused_and_what_was_typed_stays() {
     type_in(&bench, "3");
     bench.tap("keep");
     assert!(
-        bench.frame().notice.contains("spacing"),
+        bench.frame().notice.contains("less than the least"),
         "{:?}",
         bench.frame().notice
     );
@@ -180,10 +180,10 @@ fn a_gym_is_built_from_nothing_on_the_screen_and_somebody_lifts_in_it() {
     // A second rack with its bar, and a second lifter.
     tap_row(&bench, "racks, 1");
     bench.tap("add, new rack");
-    type_in(&bench, "DOOR");
+    type_in(&bench, "DECK");
     bench.tap("keep");
     assert_eq!(bench.gym().racks.len(), 2);
-    tap_row(&bench, "30 holes, Door");
+    tap_row(&bench, "30 holes, Deck");
     tap_row(&bench, "floor to hole 1, 200 mm");
     type_in(&bench, "9");
     bench.tap("in");

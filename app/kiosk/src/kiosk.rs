@@ -148,18 +148,6 @@ impl Kiosk {
         self.frame()
     }
 
-    /// Chooses language and light, as a finger does on the kiosk's own page.
-    ///
-    /// # Errors
-    /// [`KioskError`] when the journal cannot keep it.
-    pub fn choose_look(&mut self, chosen: view::Chosen) -> Result<(), KioskError> {
-        let take = Command::TakeFile {
-            name: view::look::SCREEN_FILE.into(),
-            text: chosen.write(),
-        };
-        self.owner.command(&take, self.clock.now())
-    }
-
     /// The face of now.
     pub fn frame(&mut self) -> Frame {
         self.renew_day();

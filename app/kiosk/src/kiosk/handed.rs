@@ -1,4 +1,5 @@
-//! What the coach's desk hands to the kiosk: a plan that was checked, a copy of the journal.
+//! What is handed to the kiosk past its screens: a plan that was checked, a copy of the journal,
+//! a look for a picture.
 //!
 //! Refuses: a part of a plan; going on without a journal that keeps what is entered.
 use super::Kiosk;
@@ -10,6 +11,18 @@ use journal::Journal;
 use view::Stage;
 
 impl Kiosk {
+    /// Chooses language and light, as a finger does on the kiosk's own page.
+    ///
+    /// # Errors
+    /// [`KioskError`] when the journal cannot keep it.
+    pub fn choose_look(&mut self, chosen: view::Chosen) -> Result<(), KioskError> {
+        let take = Command::TakeFile {
+            name: view::look::SCREEN_FILE.into(),
+            text: chosen.write(),
+        };
+        self.owner.command(&take, self.clock.now())
+    }
+
     /// Takes a plan that was checked against the gym in force, whole.
     ///
     /// # Errors
