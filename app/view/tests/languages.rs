@@ -120,8 +120,9 @@ fn words(line: &str) -> Vec<String> {
 }
 
 /// Keys of files and of the build, which no screen shows.
-const KEYS: [&str; 10] = [
+const KEYS: [&str; 11] = [
     "screen.toml",
+    "desk.toml",
     "by-hour",
     "daylight",
     "dim",
