@@ -13,7 +13,7 @@ use view::{Frame, Language, Scene, Screen};
 #[derive(Debug)]
 pub struct Shared {
     desk: Desk,
-    /// "http://192.168.1.20:8470"; `None` where only this machine can reach the page.
+    /// `http://192.168.1.20:8470`; `None` where only this machine can reach the page.
     base: Option<String>,
     /// The last link that was drawn, and its drawing.
     drawn: Option<(String, Link)>,

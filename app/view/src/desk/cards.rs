@@ -6,9 +6,9 @@
 /// The page on the LAN.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct LanCard {
-    /// "http://192.168.1.20:8470/", or empty when the page is off.
+    /// `http://192.168.1.20:8470/`, or empty when the page is off.
     pub address: String,
-    /// "http://pinladder.local:8470/", or empty where it is not announced.
+    /// `http://pinladder.local:8470/`, or empty where it is not announced.
     pub name: String,
     /// SHA-256 of the certificate, pairs of hexadecimal digits; empty without TLS.
     pub fingerprint: String,
