@@ -63,6 +63,12 @@ impl Bench {
         self.wait_ms(400);
     }
 
+    /// A button or foot switch.
+    pub(crate) fn press(&self, press: hardware::Press) {
+        let frame = self.kiosk.borrow_mut().press(press);
+        self.face.show_frame(&frame);
+    }
+
     /// Time passes, for the clock and for the window alike.
     pub(crate) fn wait_ms(&self, ms: u64) {
         self.clock

@@ -7,6 +7,8 @@ mod bench;
 mod cautions;
 #[path = "../scenarios/desk.rs"]
 mod desk;
+#[path = "../scenarios/hardware.rs"]
+mod hardware;
 #[path = "../scenarios/ladder.rs"]
 mod ladder;
 #[path = "../scenarios/mistake.rs"]

@@ -7,7 +7,7 @@ use slint::ComponentHandle as _;
 use view::floor::{FloorRack, FloorTurn};
 
 /// Later turns shown at a rack alone, and at each of two.
-const THEN: [usize; 2] = [5, 2];
+const THEN: [usize; 2] = [4, 1];
 
 /// Keeps the lists of both racks.
 pub(crate) struct FloorFace {

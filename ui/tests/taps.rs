@@ -38,7 +38,7 @@ fn expected() -> Vec<(&'static str, &'static str, Tap)> {
             lifter("Bartholomäus Łęcki"),
         ),
         ("floor-racks", "Oskar", lifter("Oskar")),
-        ("floor-racks", "Anouk", lifter("Anouk")),
+        ("floor-racks", "Ibrahim", lifter("Ibrahim")),
         ("setup", "start", Tap::Main),
         ("setup", "all lifters", Tap::All),
         ("setup", "switch to Tomasz", lifter("Tomasz")),

@@ -1,8 +1,8 @@
 //! Today at the rack: one entry a lifter and lift, with its sheet or why there is none.
 //!
 //! Refuses: guessing. What is not measured, not written or not loadable is said.
+use crate::disc_height;
 use crate::equipment::{Bar, BarCondition, PlateSet, Rack};
-use crate::floor;
 use crate::gym::{Gym, Pattern};
 use crate::ladder::{BuiltLadder, WorkSet, build};
 use crate::lift::{Lift, Start};
@@ -178,7 +178,7 @@ pub fn sheet(
     if built.off != Mass::ZERO {
         warnings.push(Warning::NotLoadable);
     }
-    floor::warn(lift, &built.rungs, &mut warnings);
+    disc_height::warn(lift, &built.rungs, &mut warnings);
     steel::warn(rack, bar, lift, &built.rungs, &mut warnings);
     Ok(LiftSheet {
         lifter: lifter.name.clone(),

@@ -1,6 +1,7 @@
 //! A whole kiosk without a window: taps in, frames out, time from the clock it is given.
 //!
 //! Refuses: threads and drawing. The window's thread and the bench drive it alike.
+mod beside;
 mod handed;
 
 use crate::clock::Clock;

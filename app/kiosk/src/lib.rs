@@ -7,6 +7,7 @@ pub mod cli;
 pub mod clock;
 pub mod coach_desk;
 pub mod desk;
+pub mod devices;
 pub mod error;
 pub mod folder;
 pub mod gym_files;
@@ -24,6 +25,7 @@ mod walk;
 pub mod watch;
 
 pub use clock::{Clock, SystemClock};
+pub use devices::Devices;
 pub use error::KioskError;
 pub use folder::Folder;
 pub use kiosk::Kiosk;

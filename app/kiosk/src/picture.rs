@@ -5,14 +5,14 @@
 use crate::cli::say;
 use crate::clock::BenchClock;
 use crate::error::KioskError;
-use crate::folder::{DEMO_PLAN, Folder};
+use crate::folder::{DEMO, DEMO_PLAN, Folder};
 use crate::gym_files;
 use crate::kiosk::Kiosk;
 use crate::owner::Owner;
 use crate::walk::{Walk, walk};
 use chrono::{NaiveDate, NaiveTime};
 use clap::Args;
-use domain::{Event, Fact, Moment, State};
+use domain::{Event, Fact, MassUnit, Moment, State};
 use journal::Journal;
 use plan::Source;
 use std::io::Write;
@@ -76,7 +76,7 @@ pub struct Shown {
 }
 
 /// The screens that can be drawn.
-pub const SCREENS: [Shown; 18] = [
+pub const SCREENS: [Shown; 24] = [
     Shown {
         name: "choose",
         about: "all lifters of the day",
@@ -86,6 +86,36 @@ pub const SCREENS: [Shown; 18] = [
         name: "floor",
         about: "whose turn it is, who is next, at each rack",
         walk: Walk::Floor,
+    },
+    Shown {
+        name: "floor-2-kilo",
+        about: "two lifters at one rack, in kilos",
+        walk: Walk::Crowd(MassUnit::Kg, 2),
+    },
+    Shown {
+        name: "floor-4-kilo",
+        about: "four lifters at one rack, in kilos",
+        walk: Walk::Crowd(MassUnit::Kg, 4),
+    },
+    Shown {
+        name: "floor-6-kilo",
+        about: "six lifters at one rack, in kilos",
+        walk: Walk::Crowd(MassUnit::Kg, 6),
+    },
+    Shown {
+        name: "floor-2-pound",
+        about: "two lifters at one rack, in pounds",
+        walk: Walk::Crowd(MassUnit::Lb, 2),
+    },
+    Shown {
+        name: "floor-4-pound",
+        about: "four lifters at one rack, in pounds",
+        walk: Walk::Crowd(MassUnit::Lb, 4),
+    },
+    Shown {
+        name: "floor-6-pound",
+        about: "six lifters at one rack, in pounds",
+        walk: Walk::Crowd(MassUnit::Lb, 6),
     },
     Shown {
         name: "setup",
@@ -267,6 +297,11 @@ pub fn frames_in(
     chosen: &[Chosen],
 ) -> Result<Vec<Frame>, KioskError> {
     let shown = shown_named(name)?;
+    let setting = if matches!(shown.walk, Walk::Crowd(..)) {
+        crowd()?
+    } else {
+        setting
+    };
     let date = date.unwrap_or(setting.day);
     let time = NaiveTime::from_hms_opt(18, 42, 0).unwrap_or_default();
     let clock = BenchClock::at(date.and_time(time));
@@ -317,6 +352,18 @@ pub fn png_of(frame: &Frame, (width, height): (u32, u32)) -> Result<Vec<u8>, Kio
 pub fn demo() -> Result<Setting, KioskError> {
     let day = NaiveDate::from_ymd_opt(2026, 11, 25).unwrap_or_default();
     Setting::of(gym_files::demo()?, DEMO_PLAN, day)
+}
+
+/// The demo gym's racks on that Wednesday with other lifters: enough to fill a floor.
+fn crowd() -> Result<Setting, KioskError> {
+    let source = |name, text: &'static str| Source {
+        name,
+        text: text.as_bytes(),
+    };
+    let lifters = source("crowd.toml", include_str!("picture/crowd.toml"));
+    let gym = plan::gym(source(DEMO[0].0, DEMO[0].1), lifters).map_err(KioskError::Faults)?;
+    let day = NaiveDate::from_ymd_opt(2026, 11, 25).unwrap_or_default();
+    Setting::of(gym, include_str!("picture/crowd.csv"), day)
 }
 
 /// What a data folder holds, today.

@@ -23,6 +23,8 @@ pub enum Patience {
     AtTheRack,
     /// A picture: only the number of states counts.
     Untimed,
+    /// On the way to a picture: the order that was called stays.
+    Never,
 }
 
 /// The turns to call at `station`, `first` before all others; `None` when what is called still serves, or nothing can be
@@ -39,7 +41,8 @@ pub fn replan(
 ) -> Option<Vec<CalledTurn>> {
     let lifters = open_at(state, station, date).count();
     let called = state.rotation(station);
-    if lifters == 0 || (lifters == 1 && !called.is_empty()) {
+    let never = patience == Patience::Never;
+    if never || lifters == 0 || (lifters == 1 && !called.is_empty()) {
         return None;
     }
     let asked: Asked = ask(gym, state, station, date, now, first)?;

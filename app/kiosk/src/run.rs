@@ -5,6 +5,7 @@
 use crate::cli::say;
 use crate::clock::{SystemClock, milliseconds};
 use crate::coach_desk::{CoachDesk, Seen};
+use crate::devices::Devices;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::kiosk::Kiosk;
@@ -12,6 +13,7 @@ use crate::lan::{self, Lan};
 use crate::nightly::{self, Nightly};
 use crate::shared::{self, Shared};
 use crate::watch::spawn_once;
+use hardware::Press;
 use share::{Desk, Order};
 use std::io::Write;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
@@ -29,6 +31,8 @@ pub enum Input {
     StickChanged(String),
     /// A stick was read.
     Stick(Seen),
+    /// A button or foot switch.
+    Pressed(Press),
     /// The window was closed, or the system asks us to end.
     Quit,
 }
@@ -58,7 +62,10 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
         });
     }
     match ui::open_backend() {
-        Ok(()) => windowed(kiosk, coach_desk, &inputs, inbox),
+        Ok(()) => {
+            let devices = Devices::start(folder, &inputs);
+            windowed(kiosk, (coach_desk, devices), &inputs, inbox)
+        }
         Err(why) => {
             let page = match kiosk.lan() {
                 Some(at) => {
@@ -92,6 +99,7 @@ fn take(
 ) -> Option<Frame> {
     match input {
         Ok(Input::Tap(tap)) => return Some(kiosk.tap(&tap)),
+        Ok(Input::Pressed(press)) => return Some(kiosk.press(press)),
         Ok(Input::Order(order)) => desk.obey(kiosk, order),
         Ok(Input::StickChanged(id)) => desk.look(kiosk, id),
         Ok(Input::Stick(seen)) => desk.lay_out(kiosk, seen),
@@ -103,7 +111,7 @@ fn take(
 
 fn windowed(
     mut kiosk: Kiosk,
-    mut desk: CoachDesk,
+    (mut desk, mut devices): (CoachDesk, Devices),
     inputs: &Sender<Input>,
     inbox: Receiver<Input>,
 ) -> Result<(), KioskError> {
@@ -120,7 +128,7 @@ fn windowed(
     let handle = face.handle();
     let owner = spawn_once(
         "owner",
-        move || own(&mut kiosk, &mut desk, &inbox, &handle),
+        move || own(&mut kiosk, (&mut desk, &mut devices), &inbox, &handle),
         |_| drop(ui::quit_event_loop()),
     );
     let owner = owner.map_err(KioskError::file("owner thread"))?;
@@ -131,15 +139,34 @@ fn windowed(
     ran
 }
 
-/// The owner's loop: a tap or a tick, then the frame that follows.
-fn own(kiosk: &mut Kiosk, desk: &mut CoachDesk, inbox: &Receiver<Input>, face: &ui::FaceHandle) {
+/// The owner's loop: an input or a tick, then the frame that follows.
+fn own(
+    kiosk: &mut Kiosk,
+    (desk, devices): (&mut CoachDesk, &mut Devices),
+    inbox: &Receiver<Input>,
+    face: &ui::FaceHandle,
+) {
     let mut shown: Option<Frame> = None;
-    while let Some(frame) = take(kiosk, desk, inbox.recv_timeout(TICK)) {
+    loop {
+        let input = inbox.recv_timeout(TICK);
+        let pressed = matches!(input, Ok(Input::Pressed(_)));
+        let by_hand = pressed || matches!(input, Ok(Input::Tap(_)));
+        if pressed {
+            devices.taken();
+        }
+        let Some(frame) = take(kiosk, desk, input) else {
+            return;
+        };
         if shown.as_ref() != Some(&frame) {
             let next = frame.clone();
             // It fails only when the event loop has ended, and then the window is gone too.
             drop(face.post(move |face| face.show_frame(&next)));
             shown = Some(frame);
         }
+        // The screen first, then what stands beside it.
+        if by_hand {
+            devices.touched(kiosk.now());
+        }
+        devices.follow(&kiosk.signs(), kiosk.now(), by_hand);
     }
 }

@@ -4,6 +4,8 @@
 use crate::clock::BenchClock;
 use crate::error::KioskError;
 use crate::kiosk::Kiosk;
+use crate::replan::Patience;
+use domain::MassUnit;
 use domain::rotation::{Station, stations};
 use view::draw::RowState;
 use view::{Frame, Screen, Tap};
@@ -15,6 +17,8 @@ mod aside;
 pub(crate) enum Walk {
     Choose,
     Floor,
+    /// So many lifters of the crowd who use this unit, on the floor.
+    Crowd(MassUnit, usize),
     SetUp,
     Bar,
     First,
@@ -65,8 +69,8 @@ pub(crate) fn walk(
             "{who} has no lift to show on {date}; choose another with --date or --lifter"
         )));
     };
-    if matches!(walk, Walk::Floor) {
-        return Ok(walk_to_floor(kiosk, clock, &with_sheet));
+    if let Some(frame) = floor_of(kiosk, clock, walk, &with_sheet) {
+        return Ok(frame);
     }
     let named = lifter.is_some();
     // Whoever comes last lifts most often.
@@ -110,6 +114,7 @@ fn arrive(kiosk: &mut Kiosk, clock: &BenchClock, walk: Walk, shown: String) -> F
     match walk {
         Walk::Choose
         | Walk::Floor
+        | Walk::Crowd(..)
         | Walk::SetUp
         | Walk::Bar
         | Walk::First
@@ -182,6 +187,47 @@ fn go_on_until(
         clock.advance_ms(1_000);
     }
     frame
+}
+
+/// The floor, if that is what is wanted.
+fn floor_of(
+    kiosk: &mut Kiosk,
+    clock: &BenchClock,
+    walk: Walk,
+    lifters: &[String],
+) -> Option<Frame> {
+    if let Walk::Crowd(unit, count) = walk {
+        return Some(walk_to_crowd(kiosk, clock, unit, count));
+    }
+    matches!(walk, Walk::Floor).then(|| walk_to_floor(kiosk, clock, lifters))
+}
+
+/// The first so many lifters of the day who use this unit begin and lift twice, one after the
+/// other, and the first of them a third time; then the rest of their turns is called.
+fn walk_to_crowd(kiosk: &mut Kiosk, clock: &BenchClock, unit: MassUnit, count: usize) -> Frame {
+    let sheets = kiosk.day().iter().filter_map(|e| e.outcome.as_ref().ok());
+    let of_unit = sheets.filter(|sheet| sheet.unit == unit);
+    let crowd: Vec<String> = of_unit.map(|s| s.lifter.clone()).take(count).collect();
+    kiosk.be_patient(Patience::Never);
+    for lifter in &crowd {
+        kiosk.tap(&Tap::Lifter(lifter.clone()));
+        kiosk.tap(&Tap::Main);
+    }
+    let sets = 2 * crowd.len() + 1;
+    for (at, lifter) in crowd.iter().cycle().take(sets).enumerate() {
+        if at + 1 == sets {
+            kiosk.be_patient(Patience::Untimed);
+        }
+        if matches!(
+            kiosk.tap(&Tap::Lifter(lifter.clone())).screen,
+            Screen::Rest(_)
+        ) {
+            kiosk.tap(&Tap::Main);
+        }
+        kiosk.tap(&Tap::Main);
+        clock.advance_ms(35_000);
+    }
+    kiosk.tap(&Tap::Floor)
 }
 
 /// Everybody begins, some turns are done at each rack, and the floor is shown.

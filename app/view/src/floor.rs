@@ -7,7 +7,7 @@ use crate::frame::{Pace, pace};
 use crate::language::p;
 use crate::scene::Scene;
 use crate::words::minutes;
-use domain::rotation::{Station, station_of, stations};
+use domain::rotation::{CalledTurn, Station, station_of, stations};
 use domain::state::LiftRun;
 
 /// What it shows.
@@ -28,7 +28,8 @@ pub struct FloorRack {
     pub up: Option<FloorTurn>,
     /// Who is next.
     pub next: Option<FloorTurn>,
-    /// Who then, in order; the first five are shown, beside another rack the first two.
+    /// Who then, in order, every lifter before anybody comes again; the first four are shown,
+    /// beside another rack the first.
     pub then: Vec<FloorTurn>,
 }
 
@@ -60,7 +61,7 @@ pub struct FloorTurn {
 /// The most racks that are shown.
 const RACKS_MAX: usize = 2;
 /// The most turns after the next that are told.
-const THEN_MAX: usize = 5;
+const THEN_MAX: usize = 4;
 
 /// The floor of now: at each rack the bar that most lifters share comes first; a second bar of
 /// one rack is shown where no other rack needs the place.
@@ -114,14 +115,13 @@ fn lifters(scene: &Scene<'_>, station: &Station) -> usize {
 
 fn rack(scene: &Scene<'_>, station: &Station) -> FloorRack {
     let order = scene.state.rotation(station);
-    let turns: Vec<FloorTurn> = order
-        .iter()
-        .enumerate()
-        .filter_map(|(place, turn)| {
+    let turns: Vec<FloorTurn> = shown(order)
+        .into_iter()
+        .filter_map(|place| {
+            let turn = order.get(place)?;
             let run = scene.state.lifts.get(&turn.no)?;
             Some(floor_turn(scene, run, usize::from(turn.rung), place))
         })
-        .take(THEN_MAX + 2)
         .collect();
     let mut turns = turns.into_iter();
     FloorRack {
@@ -130,6 +130,18 @@ fn rack(scene: &Scene<'_>, station: &Station) -> FloorRack {
         next: turns.next(),
         then: turns.collect(),
     }
+}
+
+/// Places of the turns that are told: the first two, then each other lifter's first, then whoever
+/// comes again, as far as there is room; in the order in which they are to be taken.
+fn shown(order: &[CalledTurn]) -> Vec<usize> {
+    let again =
+        |place: &usize| *place > 1 && order[..*place].iter().any(|t| t.no == order[*place].no);
+    let (later, mut places): (Vec<usize>, Vec<usize>) = (0..order.len()).partition(again);
+    places.extend(later);
+    places.truncate(THEN_MAX + 2);
+    places.sort_unstable();
+    places
 }
 
 fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> FloorTurn {

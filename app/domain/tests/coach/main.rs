@@ -1,10 +1,10 @@
-//! What a coach's head holds: bodies, steel, floors, singles, programmes, next time.
+//! What a coach's head holds: bodies, steel, small discs, singles, programmes, next time.
 mod body;
 #[path = "../dice/mod.rs"]
 #[allow(dead_code, reason = "each test uses a part of the dice")]
 mod dice;
+mod disc_height;
 mod fill;
-mod floor;
 mod gym;
 mod next;
 mod place;

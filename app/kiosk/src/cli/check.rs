@@ -1,5 +1,6 @@
 //! `pinladder check FILE...`. Refuses: stopping at the first fault, or changing anything.
 use super::say;
+use crate::devices;
 use crate::error::KioskError;
 use crate::folder::{DEMO, Folder};
 use domain::Gym;
@@ -17,6 +18,19 @@ pub(super) fn check(
         let text = std::fs::read(path).map_err(KioskError::file(path))?;
         texts.push((path.display().to_string(), text));
     }
+    let (devices, texts): (Vec<_>, Vec<_>) = texts
+        .into_iter()
+        .partition(|(name, _)| name.rsplit('/').next() == Some(devices::FILE));
+    let mut fine = true;
+    for (name, text) in &devices {
+        let read = hardware::Config::read(&String::from_utf8_lossy(text));
+        let told = match &read {
+            Ok(_) => "no fault".to_owned(),
+            Err(fault) => fault.to_string(),
+        };
+        fine &= read.is_ok();
+        say(out, &format!("{name}: {told}\n"));
+    }
     let sources: Vec<Source<'_>> = texts
         .iter()
         .map(|(name, text)| Source { name, text })
@@ -31,7 +45,7 @@ pub(super) fn check(
     for fault in &faults {
         say(out, &format!("{fault}\n"));
     }
-    Ok(!faults.iter().any(|fault| fault.weight == Weight::Wrong))
+    Ok(fine && !faults.iter().any(|fault| fault.weight == Weight::Wrong))
 }
 
 /// The gym that plans and lifters are held against when the command line names none: the data

@@ -38,6 +38,7 @@ pub(super) fn walk(
         | Walk::Rest
         | Walk::Settle
         | Walk::Stop
+        | Walk::Crowd(..)
         | Walk::End => None,
     }
 }

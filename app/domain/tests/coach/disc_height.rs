@@ -1,6 +1,6 @@
 //! From the floor: how high to raise a bar with small plates.
 use crate::gym::{kg, lift, plate};
-use domain::floor::{raise, warn};
+use domain::disc_height::{raise, warn};
 use domain::sheet::{RungKind, Warning};
 use domain::{Length, PlateFace, Rung};
 

@@ -1,0 +1,197 @@
+//! Buttons and foot switches: a press is told once it has settled, and not again for a while.
+//!
+//! A contact that bounces never settles while it bounces; one that keeps bouncing is told as a
+//! fault and not listened to until it is quiet. Refuses: telling what a press means; the screen
+//! that is shown decides that. A switch that is held when the kiosk starts tells nothing until it
+//! was let go.
+use crate::faults::Faults;
+use crate::kept::AGAIN_AFTER_MS;
+use crate::ports::Reads;
+use serde::Deserialize;
+use std::fmt;
+
+/// More changes than this within a second are a flood: a hand or a foot makes a few.
+pub const CHANGES_MAX: u32 = 20;
+/// A line that flooded is listened to again after so long without a change, milliseconds.
+pub const QUIET_MS: u64 = 1_000;
+/// Longer than this nobody presses on purpose, milliseconds.
+pub const HELD_MS: u64 = 60_000;
+
+/// What a switch stands for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Press {
+    /// The set of now was done as planned with the back kept; at the bar only.
+    Done,
+    /// The main button of the screen, but for ending a lift early.
+    Main,
+    /// At the bar: the back moved; the screen then asks at which rep.
+    Moved,
+    /// The button at the bottom left.
+    Undo,
+}
+
+/// How a switch is wired and when a press counts.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Wiring {
+    /// What the coach's desk calls it.
+    pub name: String,
+    /// What it stands for.
+    pub does: Press,
+    /// Pressed pulls the line low.
+    pub active_low: bool,
+    /// How long the line must be steady, milliseconds.
+    pub settle_ms: u64,
+    /// After a press no other counts before this has gone by without one, milliseconds.
+    pub again_after_ms: u64,
+}
+
+/// One switch on one line.
+pub struct Switch {
+    line: Box<dyn Reads>,
+    wiring: Wiring,
+    /// The line as last read, and since when.
+    raw: Option<(bool, u64)>,
+    /// Whether it is down, once settled.
+    down: Option<bool>,
+    last_press: Option<u64>,
+    /// Changes of the second that began then.
+    changes: (u64, u32),
+    state: Health,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Health {
+    Well,
+    FailedAt(u64),
+    Floods,
+    Held,
+}
+
+impl Switch {
+    /// A switch on a line.
+    #[must_use]
+    pub fn new(line: Box<dyn Reads>, wiring: Wiring) -> Self {
+        Self {
+            line,
+            wiring,
+            raw: None,
+            down: None,
+            last_press: None,
+            changes: (0, 0),
+            state: Health::Well,
+        }
+    }
+
+    /// Reads the line once; call it every few milliseconds. `now_ms` never goes back.
+    pub fn step(&mut self, now_ms: u64, faults: &Faults) -> Option<Press> {
+        if let Health::FailedAt(at) = self.state
+            && now_ms < at.saturating_add(AGAIN_AFTER_MS)
+        {
+            return None;
+        }
+        let pressed = match self.line.high() {
+            Ok(high) => high != self.wiring.active_low,
+            Err(why) => {
+                self.state = Health::FailedAt(now_ms);
+                (self.raw, self.down) = (None, None);
+                let what = format!("cannot be read ({why}); check its wiring");
+                faults.report(&self.wiring.name, &what);
+                return None;
+            }
+        };
+        if matches!(self.state, Health::FailedAt(_)) {
+            self.well(faults);
+        }
+        let since = self.note(now_ms, pressed, faults);
+        self.judge(now_ms - since, pressed, faults);
+        if self.state == Health::Floods || now_ms - since < self.wiring.settle_ms {
+            return None;
+        }
+        let before = self.down.replace(pressed);
+        if !pressed || before != Some(false) {
+            return None;
+        }
+        let again = |last: u64| now_ms - last >= self.wiring.again_after_ms;
+        let counts = self.last_press.is_none_or(again);
+        self.last_press = Some(now_ms);
+        counts.then_some(self.wiring.does)
+    }
+
+    /// Since when the line is as it is now; a change is counted.
+    fn note(&mut self, now_ms: u64, pressed: bool, faults: &Faults) -> u64 {
+        match self.raw {
+            Some((raw, since)) if raw == pressed => return since,
+            Some(_) => {
+                if now_ms - self.changes.0 >= 1_000 {
+                    self.changes = (now_ms, 0);
+                }
+                self.changes.1 += 1;
+                if self.changes.1 > CHANGES_MAX {
+                    self.state = Health::Floods;
+                    let what = format!(
+                        "changed more than {CHANGES_MAX} times within a second and is not \
+                         listened to; look for a loose wire"
+                    );
+                    faults.report(&self.wiring.name, &what);
+                }
+            }
+            None => {}
+        }
+        self.raw = Some((pressed, now_ms));
+        now_ms
+    }
+
+    /// Whether a flood is over, or something lies on the switch.
+    fn judge(&mut self, steady_ms: u64, pressed: bool, faults: &Faults) {
+        match self.state {
+            Health::Floods if steady_ms >= QUIET_MS => {
+                // Down or not, it must be let go before it counts.
+                self.down = None;
+                self.well(faults);
+            }
+            Health::Held if !pressed => self.well(faults),
+            Health::Well if pressed && steady_ms >= HELD_MS => {
+                self.state = Health::Held;
+                let seconds = HELD_MS / 1_000;
+                let what = format!("has been down for over {seconds} s; see what lies on it");
+                faults.report(&self.wiring.name, &what);
+            }
+            Health::Well | Health::Floods | Health::Held | Health::FailedAt(_) => {}
+        }
+    }
+
+    fn well(&mut self, faults: &Faults) {
+        self.state = Health::Well;
+        faults.clear(&self.wiring.name);
+    }
+}
+
+impl fmt::Debug for Switch {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "Switch({:?}, {:?})", self.wiring, self.state)
+    }
+}
+
+/// All switches.
+#[derive(Debug, Default)]
+pub struct Switches {
+    pub(crate) all: Vec<Switch>,
+    pub(crate) faults: Faults,
+}
+
+impl Switches {
+    /// Whether there is none.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.all.is_empty()
+    }
+
+    /// Reads every line once and tells the presses that count.
+    pub fn step(&mut self, now_ms: u64) -> Vec<Press> {
+        let faults = &self.faults;
+        let each = self.all.iter_mut();
+        each.filter_map(|switch| switch.step(now_ms, faults))
+            .collect()
+    }
+}

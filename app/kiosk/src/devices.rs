@@ -1,0 +1,232 @@
+//! The devices beside the screen, run by threads of their own.
+//!
+//! A press comes in as the owner's own kind of input; what is to be shown or played is left for
+//! the devices to take. Refuses: making the owner wait. With no file, a faulty one or broken
+//! devices the kiosk goes on without them.
+use crate::clock::stopwatch;
+use crate::folder::Folder;
+use crate::run::Input;
+use crate::watch::spawn_again;
+use domain::Moment;
+use hardware::{
+    Config, DeviceFault, Faults, Opened, Orders, Outputs, Panel, Switches, Tune, Wanted,
+};
+use std::sync::Arc;
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::sync::mpsc::Sender;
+use std::time::Duration;
+use view::Signs;
+use view::signs::Standing;
+
+/// The file in the data folder.
+pub const FILE: &str = "hardware.toml";
+/// Between two readings of the switches.
+const POLL: Duration = Duration::from_millis(5);
+/// Between two steps while a tune plays.
+const BEAT: Duration = Duration::from_millis(10);
+/// Between two steps when nothing changes, so that a device that failed is tried again.
+const IDLE: Duration = Duration::from_secs(1);
+/// Presses that the owner has not taken yet, at most; more are let go.
+const WAITING_MAX: usize = 4;
+
+/// The owner's end of them.
+#[derive(Debug, Default)]
+pub struct Devices {
+    orders: Orders,
+    faults: Faults,
+    panel: Option<Panel>,
+    dim_after_ms: Option<i64>,
+    touched: Option<Moment>,
+    shown: Signs,
+    waiting: Arc<AtomicUsize>,
+}
+
+impl Devices {
+    /// Opens what the folder's file names and starts its threads; presses go to `inputs`.
+    #[must_use]
+    pub fn start(folder: &Folder, inputs: &Sender<Input>) -> Self {
+        let devices = Self::default();
+        match folder.text(FILE) {
+            Ok(None) => devices,
+            Ok(Some(text)) => match Config::read(&text) {
+                Ok(config) => devices.open(&config, inputs.clone()),
+                Err(fault) => devices.without(&fault.to_string()),
+            },
+            Err(error) => devices.without(&error.to_string()),
+        }
+    }
+
+    fn without(self, why: &str) -> Self {
+        self.faults.report(FILE, why);
+        self
+    }
+
+    fn open(mut self, config: &Config, inputs: Sender<Input>) -> Self {
+        let Opened {
+            switches,
+            outputs,
+            panel,
+        } = hardware::open(config, &self.faults);
+        let dims = config.backlight.as_ref().map(|at| at.dim_after_s);
+        self.dim_after_ms = dims.map(|seconds| i64::from(seconds) * 1_000);
+        self.panel = panel;
+        if !switches.is_empty() {
+            let waiting = Arc::clone(&self.waiting);
+            self.thread("switches", || listen(switches, inputs, waiting));
+        }
+        if !outputs.is_empty() {
+            let orders = self.orders.clone();
+            self.thread("signs", || obey(outputs, orders));
+        }
+        self
+    }
+
+    fn thread<W: FnMut() + Send + 'static>(&self, name: &'static str, work: impl FnOnce() -> W) {
+        if let Err(error) = spawn_again(name, work()) {
+            self.faults
+                .report(name, &format!("the system gives no thread ({error})"));
+        }
+    }
+
+    /// What is wrong with which device now, for the coach's desk.
+    #[must_use]
+    pub fn faults(&self) -> Vec<DeviceFault> {
+        self.faults.list()
+    }
+
+    /// The devices in memory, when they are simulated.
+    #[must_use]
+    pub fn panel(&self) -> Option<&Panel> {
+        self.panel.as_ref()
+    }
+
+    /// The owner has taken a press.
+    pub fn taken(&self) {
+        self.waiting.fetch_sub(1, Ordering::SeqCst);
+    }
+
+    /// Somebody has touched or pressed.
+    pub fn touched(&mut self, now: Moment) {
+        self.touched = Some(now);
+    }
+
+    /// Shows the signs of now; `by_hand` when a touch or press made them, since nobody needs to
+    /// be called for what they did themselves.
+    pub fn follow(&mut self, signs: &Signs, now: Moment, by_hand: bool) {
+        if let Some(tune) = tune(&self.shown, signs, by_hand) {
+            self.orders.play(tune);
+        }
+        self.shown.clone_from(signs);
+        let touched = *self.touched.get_or_insert(now);
+        let idle = |after: i64| now.0 - touched.0 >= after;
+        self.orders.show(Wanted {
+            lamp: signs.somebody_is_up(),
+            hole: signs.hole.clone(),
+            dim: self.dim_after_ms.is_some_and(idle),
+        });
+    }
+}
+
+/// What the buzzer plays between two states: somebody who waited is up, or, when no hand did it,
+/// somebody who rested is.
+fn tune(before: &Signs, after: &Signs, by_hand: bool) -> Option<Tune> {
+    let up = after.lifts.iter().filter(|(_, now)| **now == Standing::Up);
+    let was: Vec<Standing> = up
+        .filter_map(|(no, _)| before.lifts.get(no).copied())
+        .collect();
+    if was.contains(&Standing::Waiting) {
+        Some(Tune::YourTurn)
+    } else if was.contains(&Standing::Resting) && !by_hand {
+        Some(Tune::RestOver)
+    } else {
+        None
+    }
+}
+
+/// The switches' thread.
+fn listen(
+    mut switches: Switches,
+    inputs: Sender<Input>,
+    waiting: Arc<AtomicUsize>,
+) -> impl FnMut() + Send {
+    let mut clock = stopwatch();
+    move || {
+        loop {
+            std::thread::sleep(POLL);
+            for press in switches.step(clock() / 1_000_000) {
+                if waiting.load(Ordering::SeqCst) >= WAITING_MAX {
+                    tracing::warn!(?press, "a press is let go: the ones before wait still");
+                    continue;
+                }
+                waiting.fetch_add(1, Ordering::SeqCst);
+                if inputs.send(Input::Pressed(press)).is_err() {
+                    return;
+                }
+            }
+        }
+    }
+}
+
+/// The thread of all that shows or sounds.
+fn obey(mut outputs: Outputs, orders: Orders) -> impl FnMut() + Send {
+    let mut clock = stopwatch();
+    let mut plays = false;
+    move || {
+        loop {
+            let (wanted, tunes) = orders.next(if plays { BEAT } else { IDLE });
+            let now_ms = clock() / 1_000_000;
+            for tune in tunes {
+                outputs.play(now_ms, tune);
+            }
+            plays = outputs.step(now_ms, &wanted);
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::tune;
+    use domain::LiftNo;
+    use hardware::Tune;
+    use view::Signs;
+    use view::signs::Standing::{Resting, Stopped, Up, Waiting};
+
+    fn signs(standings: &[view::signs::Standing]) -> Signs {
+        let lifts = (1..).map(LiftNo).zip(standings.iter().copied());
+        Signs {
+            lifts: lifts.collect(),
+            hole: None,
+        }
+    }
+
+    #[test]
+    fn the_buzzer_calls_whoever_did_not_press() {
+        let cases = [
+            (signs(&[]), signs(&[Up]), true, None),
+            (signs(&[Resting]), signs(&[Up]), false, Some(Tune::RestOver)),
+            (signs(&[Resting]), signs(&[Up]), true, None),
+            (signs(&[Resting]), signs(&[Waiting]), false, None),
+            (
+                signs(&[Up, Waiting]),
+                signs(&[Resting, Up]),
+                true,
+                Some(Tune::YourTurn),
+            ),
+            (
+                signs(&[Up, Resting]),
+                signs(&[Resting, Up]),
+                false,
+                Some(Tune::RestOver),
+            ),
+            (signs(&[Up]), signs(&[Up]), false, None),
+            (signs(&[Stopped]), signs(&[Up]), true, None),
+        ];
+        for (before, after, by_hand, wanted) in cases {
+            assert_eq!(
+                tune(&before, &after, by_hand),
+                wanted,
+                "{before:?} {after:?}"
+            );
+        }
+    }
+}

@@ -1,0 +1,79 @@
+//! What stands beside the screen: who is up (for a lamp), which hole (for lights along the
+//! upright), who waits or rests (so that a buzzer can call when that changes).
+//!
+//! Refuses: devices, and what the screen does not say as well.
+use crate::scene::Scene;
+use crate::stage::{Due, Stage};
+use domain::LiftNo;
+use domain::state::LiftRun;
+use std::collections::BTreeMap;
+
+/// How it stands with a lift under way.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Standing {
+    /// Rested, and nobody comes before.
+    Up,
+    /// Rested; others come before.
+    Waiting,
+    /// Still has to rest.
+    Resting,
+    /// The back moved; a decision is open.
+    Stopped,
+}
+
+/// All of it.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Signs {
+    /// Lifts of today under way.
+    pub lifts: BTreeMap<LiftNo, Standing>,
+    /// Rack and hole of the lift that is shown or, where none is, of the first that is up.
+    pub hole: Option<(String, u16)>,
+}
+
+impl Signs {
+    /// Whether somebody is up.
+    #[must_use]
+    pub fn somebody_is_up(&self) -> bool {
+        self.lifts
+            .values()
+            .any(|standing| *standing == Standing::Up)
+    }
+}
+
+/// The signs of now.
+#[must_use]
+pub fn signs(stage: &Stage, scene: &Scene<'_>) -> Signs {
+    // Whoever goes before the rest is over, or out of turn, is up all the same.
+    let (shown, at_bar) = match stage.due(scene) {
+        Due::Bar(run, _) | Due::Pad(run, ..) => (Some(run), Some(run.no)),
+        Due::SetUp(run) | Due::Rest(run, ..) | Due::Settle(run, _) => (Some(run), None),
+        Due::All | Due::Aside | Due::Floor | Due::Fresh(_) | Due::Stop(_) | Due::End(_) => {
+            (None, None)
+        }
+    };
+    let standing = |run: &LiftRun| {
+        if run.awaits_decision() {
+            Standing::Stopped
+        } else if at_bar == Some(run.no) {
+            Standing::Up
+        } else if scene.rest_left(run).is_some() {
+            Standing::Resting
+        } else if scene.first_before(run).is_some() {
+            Standing::Waiting
+        } else {
+            Standing::Up
+        }
+    };
+    let open = scene.runs().filter(|run| !run.is_over());
+    let lifts: BTreeMap<LiftNo, Standing> = open.map(|run| (run.no, standing(run))).collect();
+    let first_up = || {
+        let up = lifts.iter().filter(|(_, now)| **now == Standing::Up);
+        let mut runs = up.filter_map(|(no, _)| scene.state.lifts.get(no));
+        runs.find(|run| run.sheet.pins.is_some())
+    };
+    let hole = shown.or_else(first_up).and_then(|run| {
+        let pins = run.sheet.pins.as_ref()?;
+        Some((run.sheet.rack.clone(), pins.hole))
+    });
+    Signs { lifts, hole }
+}
