@@ -31,30 +31,16 @@ fn at_every_place_where_they_matter() {
     let mut settled = false;
     for _ in 0..20 {
         let frame = bench.frame();
-        match &frame.screen {
-            Screen::Bar(bar) => {
-                assert!(set_up.cautions.contains(&bar.caution), "{:?}", bar.caution);
-                at_bar.push(bar.caution.clone());
-                if settled {
-                    break;
-                }
+        if let Screen::Bar(bar) = &frame.screen {
+            assert!(set_up.cautions.contains(&bar.caution), "{:?}", bar.caution);
+            at_bar.push(bar.caution.clone());
+            if settled {
+                break;
             }
-            Screen::Settle(settle) => {
-                settled = true;
-                assert!(settle.caution.contains("back kept"), "{:?}", settle.caution);
-                assert!(settle.caution.contains("coach"), "{:?}", settle.caution);
-            }
-            Screen::Rest(_)
-            | Screen::Choose(_)
-            | Screen::Floor(_)
-            | Screen::SetUp(_)
-            | Screen::Entry(_)
-            | Screen::Stop(_)
-            | Screen::History(_)
-            | Screen::List(_)
-            | Screen::Page(_)
-            | Screen::Typing(_)
-            | Screen::End(_) => {}
+        } else if let Screen::Settle(settle) = &frame.screen {
+            settled = true;
+            assert!(settle.caution.contains("back kept"), "{:?}", settle.caution);
+            assert!(settle.caution.contains("coach"), "{:?}", settle.caution);
         }
         bench.tap(&main_label(&frame));
     }
