@@ -65,8 +65,26 @@ impl RackTurns {
             is_next: rack.next.is_some(),
             next: rack.next.as_ref().map(turn).unwrap_or_default(),
             then: self.then.model(),
+            more: more(rack, then).into(),
         }
     }
+}
+
+/// Names of those for whom there is no box: "Ada, Bo".
+fn more(rack: &FloorRack, then: usize) -> String {
+    let boxed = rack
+        .up
+        .iter()
+        .chain(&rack.next)
+        .chain(rack.then.iter().take(then));
+    let mut told: Vec<&str> = boxed.map(|turn| turn.lifter.as_str()).collect();
+    let from = told.len();
+    for turn in rack.then.iter().skip(then) {
+        if !told.contains(&turn.lifter.as_str()) {
+            told.push(&turn.lifter);
+        }
+    }
+    told[from..].join(", ")
 }
 
 fn turn(turn: &FloorTurn) -> Turn {
