@@ -69,6 +69,12 @@ impl Bench {
         self.face.show_frame(&frame);
     }
 
+    /// What the devices report.
+    pub(crate) fn tell_devices(&self, faults: &hardware::Faults) {
+        let faults = faults.list().iter().map(ToString::to_string).collect();
+        self.kiosk.borrow_mut().tell_devices(faults);
+    }
+
     /// Time passes, for the clock and for the window alike.
     pub(crate) fn wait_ms(&self, ms: u64) {
         self.clock

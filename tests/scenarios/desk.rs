@@ -68,6 +68,34 @@ fn the_desk_opens_to_its_code_alone() {
 }
 
 #[test]
+fn a_device_that_fails_is_told_once_and_gone_when_it_works() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    let faults = hardware::Faults::default();
+    for _ in 0..1_000 {
+        faults.report("buzzer", "/dev/gpiochip7 is not there; check the cable");
+    }
+    bench.tell_devices(&faults);
+    enter(&bench, "4711");
+    let devices = |bench: &Bench| {
+        let labels = bench.labels();
+        let row = labels.iter().find(|label| label.starts_with("devices, "));
+        row.expect("a row of the desk").clone()
+    };
+    assert_eq!(devices(&bench), "devices, faults: 1");
+    tap_row(&bench, "devices, faults: 1");
+    let Screen::List(list) = bench.frame().screen else {
+        panic!("the devices")
+    };
+    let words = format!("{list:?}");
+    assert_eq!(words.matches("/dev/gpiochip7 is not there").count(), 1);
+    faults.clear("buzzer");
+    bench.tell_devices(&faults);
+    bench.tap("back");
+    assert_eq!(devices(&bench), "devices, no fault");
+}
+
+#[test]
 fn a_height_is_typed_and_kept_over_a_restart() {
     let folder = tempfile::tempdir().expect("a folder");
     let measured = |bench: &Bench| {

@@ -16,9 +16,9 @@ const PLANS_MAX: usize = 60;
 /// Bytes of a plan that are read.
 const PLAN_BYTES_MAX: u64 = 4 << 20;
 
-/// What is new for the coach.
+/// What is new for the coach; `hardware` is what is wrong with the devices.
 #[must_use]
-pub fn news(folder: Option<&Folder>, gym: &GymInForce) -> DeskNews {
+pub fn news(folder: Option<&Folder>, gym: &GymInForce, hardware: Vec<String>) -> DeskNews {
     let mut plans: Vec<PlanNews> = folder
         .map(|folder| plan_names(folder).into_iter())
         .into_iter()
@@ -29,7 +29,7 @@ pub fn news(folder: Option<&Folder>, gym: &GymInForce) -> DeskNews {
     DeskNews {
         plans,
         faults: gym.faults.iter().map(ToString::to_string).collect(),
-        hardware: Vec::new(),
+        hardware,
     }
 }
 

@@ -144,7 +144,8 @@ impl Kiosk {
         }
         self.after_change();
         if matches!(self.stage.aside, Some(Aside::Desk(_))) {
-            self.news = desk::news(self.folder.as_ref(), &self.gym);
+            let hardware = std::mem::take(&mut self.news.hardware);
+            self.news = desk::news(self.folder.as_ref(), &self.gym, hardware);
         }
         self.frame()
     }
@@ -161,6 +162,11 @@ impl Kiosk {
         }
         self.shared = shared;
         frame
+    }
+
+    /// What is wrong with buttons, lights and the rest, for the coach's desk.
+    pub fn tell_devices(&mut self, faults: Vec<String>) {
+        self.news.hardware = faults;
     }
 
     /// From now on the floor is shown on the page's boards too, and the end of a lift shows the

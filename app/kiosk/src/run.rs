@@ -154,6 +154,7 @@ fn own(
         if pressed {
             devices.taken();
         }
+        kiosk.tell_devices(devices.faults().iter().map(ToString::to_string).collect());
         let Some(frame) = take(kiosk, desk, input) else {
             return;
         };
