@@ -1,25 +1,8 @@
 //! A coach's questions from the command line: split, single, meet; lifts from hooks on the sheet.
-use kiosk::cli::{Streams, main};
-use std::ffi::OsString;
-use std::path::Path;
+mod command_line;
 
-/// Runs one command line on a data folder: whether it went well, what it said, what went wrong.
-fn pinladder(data: &Path, words: &[&str]) -> (bool, String, String) {
-    let (mut out, mut err) = (Vec::new(), Vec::new());
-    let mut args: Vec<OsString> = vec!["pinladder".into(), "--data".into(), data.into()];
-    args.extend(words.iter().map(OsString::from));
-    let code = main(
-        args,
-        &mut Streams {
-            input: &mut std::io::empty(),
-            out: &mut out,
-            err: &mut err,
-        },
-    );
-    let text = |bytes| String::from_utf8(bytes).expect("words are UTF-8");
-    let well = format!("{code:?}") == format!("{:?}", std::process::ExitCode::SUCCESS);
-    (well, text(out), text(err))
-}
+use command_line::pinladder;
+use std::path::Path;
 
 fn said(data: &Path, words: &[&str]) -> String {
     let (well, out, err) = pinladder(data, words);

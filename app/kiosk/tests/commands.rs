@@ -1,6 +1,6 @@
 //! The command line as an owner and a coach use it, without a window.
-use kiosk::cli::{Streams, main};
-use std::ffi::OsString;
+mod command_line;
+
 use std::path::Path;
 
 struct Said {
@@ -11,25 +11,8 @@ struct Said {
 
 /// Runs one command line on a data folder.
 fn pinladder(data: &Path, words: &[&str]) -> Said {
-    let mut out = Vec::new();
-    let mut err = Vec::new();
-    let mut args: Vec<OsString> = vec!["pinladder".into(), "--data".into(), data.into()];
-    args.extend(words.iter().map(OsString::from));
-    let code = main(
-        args,
-        &mut Streams {
-            input: &mut std::io::empty(),
-            out: &mut out,
-            err: &mut err,
-        },
-    );
-    let text = |bytes| String::from_utf8(bytes).expect("words are UTF-8");
-    let well = format!("{code:?}") == format!("{:?}", std::process::ExitCode::SUCCESS);
-    Said {
-        well,
-        out: text(out),
-        err: text(err),
-    }
+    let (well, out, err) = command_line::pinladder(data, words);
+    Said { well, out, err }
 }
 
 fn write(folder: &Path, name: &str, text: &str) -> String {

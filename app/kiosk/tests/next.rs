@@ -1,31 +1,13 @@
 //! `pinladder next`: what is due, and the coach's ruling.
+mod command_line;
+
+use command_line::pinladder;
 use domain::{Command, Hold};
 use journal::Journal;
-use kiosk::cli::{Streams, main};
 use kiosk::clock::{Clock as _, SystemClock};
 use kiosk::owner::Owner;
 use kiosk::{Folder, Kiosk};
-use std::ffi::OsString;
-use std::path::Path;
 use view::{Screen, Tap};
-
-/// Runs one command line on a data folder: whether it went well, what it said, what went wrong.
-fn pinladder(data: &Path, words: &[&str]) -> (bool, String, String) {
-    let (mut out, mut err) = (Vec::new(), Vec::new());
-    let mut args: Vec<OsString> = vec!["pinladder".into(), "--data".into(), data.into()];
-    args.extend(words.iter().map(OsString::from));
-    let code = main(
-        args,
-        &mut Streams {
-            input: &mut std::io::empty(),
-            out: &mut out,
-            err: &mut err,
-        },
-    );
-    let text = |bytes| String::from_utf8(bytes).expect("words are UTF-8");
-    let well = format!("{code:?}") == format!("{:?}", std::process::ExitCode::SUCCESS);
-    (well, text(out), text(err))
-}
 
 /// A folder in which Tevita did a rack pull as planned today.
 fn lifted() -> tempfile::TempDir {
