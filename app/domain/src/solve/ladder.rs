@@ -11,9 +11,11 @@
 //! plus `f(i, j, beneath + pair)`; or a cut after some rung `k`, `f(i, k, beneath) +
 //! f(k + 1, j, beneath)`; or, for a single rung, what its load costs. Order beneath does not
 //! matter, but what is left in the store, the sleeve and (with big inside) the outermost plate do.
-//! A bound solves the same recursion with the set beneath replaced by its mass, which
-//! never costs more; the search solves it in full, visiting only what the bound cannot rule
-//! out. Costs are whole numbers throughout.
+//! A bound solves the same recursion with the set beneath replaced by its mass (with big inside,
+//! also by the outermost kind and how many there are of it), which never costs more. If the plan
+//! that the bound itself comes to can be carried out, it is the plan; mostly it can. Else the
+//! search solves the recursion in full, visiting only what the bound cannot rule out. Costs are
+//! whole numbers throughout.
 //!
 //! # Ties
 //! Of several plans of least cost: the fewest pair moves. Of those, read from the first rung
@@ -29,9 +31,12 @@ mod bound;
 mod check;
 mod effort;
 mod grid;
+mod layers;
 mod prepare;
 mod price;
+mod prices;
 pub(super) mod refuse;
+mod relaxed;
 mod search;
 mod table;
 mod trace;
@@ -104,8 +109,8 @@ impl Problem {
 /// [`Refusal`] when a figure is out of range, when `on_bar` cannot be, when a rung cannot be
 /// loaded, or when the problem is too hard.
 pub fn plan(problem: &Problem) -> Result<Plan, Refusal> {
-    let mut ready = prepare::prepare(problem)?;
-    let stacks = effort::stacks(problem, &mut ready, Effort::MEASURED)?;
+    let ready = prepare::prepare(problem)?;
+    let stacks = effort::narrowed(problem, &ready, Effort::MEASURED)?;
     Ok(spell_out(problem, stacks))
 }
 

@@ -6,10 +6,14 @@
 //! what the last one ignored. What the search has found stays found. Refuses: rungs that cannot
 //! be loaded, and problems so hard that an exact answer would take minutes.
 use super::Problem;
-use super::bound::Use;
+use super::bound::stretches;
 use super::grid::{Detail, Grid};
+use super::layers;
 use super::prepare::Ready;
+use super::price::{Price, Wide};
+use super::prices::Prices as _;
 use super::refuse;
+use super::relaxed::Use;
 use super::search::Search;
 use super::trace;
 use crate::solve::equipment::refusal;
@@ -50,21 +54,44 @@ impl Effort {
     };
 }
 
+/// The plates of every rung, inside to outside, reckoned in the narrowest numbers that do.
+///
+/// # Errors
+/// As [`stacks`].
+pub(super) fn narrowed(
+    problem: &Problem,
+    ready: &Ready<Wide>,
+    effort: Effort,
+) -> Result<Vec<Vec<usize>>, Refusal> {
+    if ready.fit::<i32>() {
+        stacks(problem, &mut ready.narrow::<i32>(), effort)
+    } else if ready.fit::<i64>() {
+        stacks(problem, &mut ready.narrow::<i64>(), effort)
+    } else {
+        stacks(problem, &mut ready.narrow::<Wide>(), effort)
+    }
+}
+
 /// The plates of every rung, inside to outside.
 ///
 /// # Errors
 /// [`Refusal`] for the first rung that cannot be loaded, or when the problem is too hard.
-pub(super) fn stacks(
+pub(super) fn stacks<P: Price>(
     problem: &Problem,
-    ready: &mut Ready,
+    ready: &mut Ready<P>,
     effort: Effort,
 ) -> Result<Vec<Vec<usize>>, Refusal> {
     let rungs = ready.windows.len();
-    let stretches = rungs * (rungs + 1) / 2;
+    let stretches = stretches(rungs);
     let limit = (effort.first_bound / stretches).min(FIRST_SPOTS);
     let (detail, grid) = first_grid(ready, limit);
     refuse::loadable(problem, ready, &grid)?;
     let mut search = Search::new(ready, grid);
+    // Of what the bound allows this is the first of the best; nothing comes before it, then.
+    let first = search.relaxed().plan();
+    if let Some(stacks) = first.filter(|stacks| can_be(problem, stacks)) {
+        return Ok(stacks);
+    }
     let mut sharpener = Sharpener {
         detail,
         limit,
@@ -87,6 +114,14 @@ pub(super) fn stacks(
     Err(refusal(Constraint::Range, "rungs", text))
 }
 
+/// Whether the store and the sleeve allow these stacks.
+fn can_be(problem: &Problem, stacks: &[Vec<usize>]) -> bool {
+    let equipment = &problem.equipment;
+    stacks
+        .iter()
+        .all(|stack| equipment.broken_by(stack).is_none())
+}
+
 /// Which bound comes next.
 struct Sharpener {
     /// What the present one tells.
@@ -102,8 +137,8 @@ struct Sharpener {
 impl Sharpener {
     /// Counts what the present bound's plan has too much of; at the cost of coarser masses if it
     /// must be. False when that cannot be afforded or does not help.
-    fn sharpen(&mut self, search: &mut Search<'_>) -> bool {
-        let used = search.plan_use();
+    fn sharpen<P: Price>(&mut self, search: &mut Search<'_, P>) -> bool {
+        let used = search.relaxed().plan_use();
         loop {
             let details = sharper(search.ready, &self.detail, &used);
             for detail in details {
@@ -122,12 +157,12 @@ impl Sharpener {
     }
 
     /// Tells masses more finely.
-    fn refine(&mut self, search: &mut Search<'_>) -> bool {
+    fn refine<P: Price>(&mut self, search: &mut Search<'_, P>) -> bool {
         let mass_step = self.detail.mass_step / 8 + 1;
         self.detail.mass_step > 1 && self.attempt(search, with_mass(&self.detail, mass_step))
     }
 
-    fn attempt(&mut self, search: &mut Search<'_>, detail: Detail) -> bool {
+    fn attempt<P: Price>(&mut self, search: &mut Search<'_, P>, detail: Detail) -> bool {
         if self.tried.contains(&detail) {
             return false;
         }
@@ -144,8 +179,11 @@ impl Sharpener {
 }
 
 /// Masses to the nanogram if there are few enough, else as fine as may be.
-fn first_grid(ready: &Ready, spots: usize) -> (Detail, Grid) {
+fn first_grid<P: Price>(ready: &Ready<P>, spots: usize) -> (Detail, Grid) {
     let mut detail = Detail::plain(ready);
+    if let Some(grid) = layers::grid(ready, spots) {
+        return (detail, grid);
+    }
     let most = ready.most();
     let mut floors = i64::try_from(spots.max(1)).expect("a small constant");
     loop {
@@ -158,7 +196,7 @@ fn first_grid(ready: &Ready, spots: usize) -> (Detail, Grid) {
 }
 
 /// Details that tell more about what the bound's plan `used` too much of: the most telling first.
-fn sharper(ready: &Ready, detail: &Detail, used: &Use) -> Vec<Detail> {
+fn sharper<P: Price>(ready: &Ready<P>, detail: &Detail, used: &Use) -> Vec<Detail> {
     let [all, one] = counting(ready, detail, used);
     let with_length = |detail: &Detail, steps: i64| Detail {
         length_step: ready.sleeve / steps + 1,
@@ -177,7 +215,7 @@ fn sharper(ready: &Ready, detail: &Detail, used: &Use) -> Vec<Detail> {
 }
 
 /// Details that count more, but tell masses less finely.
-fn coarser(ready: &Ready, detail: &Detail, used: &Use) -> Vec<Detail> {
+fn coarser<P: Price>(ready: &Ready<P>, detail: &Detail, used: &Use) -> Vec<Detail> {
     let [all, one] = counting(ready, detail, used);
     let mut coarser = Vec::new();
     for floors in [4_000, 1_000, 250] {
@@ -190,7 +228,7 @@ fn coarser(ready: &Ready, detail: &Detail, used: &Use) -> Vec<Detail> {
 }
 
 /// With all kinds counted that `used` has too many of, and with the worst alone.
-fn counting(ready: &Ready, detail: &Detail, used: &Use) -> [Detail; 2] {
+fn counting<P: Price>(ready: &Ready<P>, detail: &Detail, used: &Use) -> [Detail; 2] {
     let too_many = used.too_many(ready);
     let fresh = too_many.iter().copied().filter(|&k| !detail.counted[k]);
     let worst = fresh.max_by_key(|&k| used.pairs[k] - ready.kinds[k].pairs);

@@ -1,5 +1,5 @@
 //! How hard the planner looks must not show in what it finds.
-use super::{Effort, stacks};
+use super::{Effort, narrowed};
 use crate::length::Length;
 use crate::mass::{Mass, MassUnit};
 use crate::solve::ladder::prepare::prepare;
@@ -63,13 +63,13 @@ proptest! {
     fn hasty_fussy_and_measured_efforts_agree(problem in problems()) {
         let ready = prepare(&problem);
         prop_assume!(ready.is_ok());
-        let mut ready = ready.expect("assumed");
-        let measured = stacks(&problem, &mut ready, Effort::MEASURED);
+        let ready = ready.expect("assumed");
+        let measured = narrowed(&problem, &ready, Effort::MEASURED);
         prop_assume!(measured.is_ok());
-        prop_assert_eq!(&stacks(&problem, &mut ready, HASTY), &measured);
-        prop_assert_eq!(&stacks(&problem, &mut ready, FUSSY), &measured);
+        prop_assert_eq!(&narrowed(&problem, &ready, HASTY), &measured);
+        prop_assert_eq!(&narrowed(&problem, &ready, FUSSY), &measured);
         // Given up too early it is refused, never answered otherwise.
-        let given_up = stacks(&problem, &mut ready, Effort { looks: 20, ..FUSSY });
+        let given_up = narrowed(&problem, &ready, Effort { looks: 20, ..FUSSY });
         let honest = match &given_up {
             Ok(_) => given_up == measured,
             Err(refusal) => refusal.field == "rungs",

@@ -3,13 +3,19 @@
 //! A spot of the grid is a mass; where the bound needs more, also how many pairs of some scarce
 //! kinds make it, or how long it is. With big inside there is one level for each mass of plate:
 //! what may go on top depends on the outermost plate. In any order one level serves. Where there
-//! are too many sums, masses are rounded down, and the grid says by how much at most.
+//! are too many sums, masses are rounded down, and the grid says by how much at most. No way leads
+//! from a spot to an earlier one.
 use super::prepare::{Kind, Ready};
+use super::price::Price;
 use alloc::vec;
 use alloc::vec::Vec;
+use core::ops::Range;
 
 /// A place on the grid.
 pub(super) type Spot = u32;
+
+/// No spot.
+pub(super) const NOWHERE: Spot = Spot::MAX;
 
 /// How much of a set its spot tells.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -24,7 +30,7 @@ pub(super) struct Detail {
 
 impl Detail {
     /// Masses alone.
-    pub(super) fn plain(ready: &Ready) -> Self {
+    pub(super) fn plain<P>(ready: &Ready<P>) -> Self {
         Self {
             counted: vec![false; ready.kinds.len()],
             length_step: 0,
@@ -33,28 +39,105 @@ impl Detail {
     }
 }
 
-/// Sets whose outermost plate is of one mass, or all sets.
-#[derive(Debug)]
-pub(super) struct Level {
-    /// First spot; the masses rise from there.
-    pub from: usize,
-    /// One past the last spot.
-    pub to: usize,
-    /// First kind that may go on top; all lighter ones may.
-    pub first: usize,
+/// Where one more pair leads from a spot.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Ways {
+    /// First kind that leads on.
+    pub first: u8,
+    /// One past the last kind that does.
+    pub end: u8,
+    /// Where these kinds' spots are listed.
+    from: u32,
+    /// The spot from which the later kinds lead on; [`NOWHERE`] when there are none.
+    pub pass: Spot,
 }
 
 /// See the file's head.
 #[derive(Debug)]
 pub(super) struct Grid {
-    /// Heaviest outermost plate first.
-    pub levels: Vec<Level>,
     /// Mass by spot, nanograms. A set on the spot has at least this mass.
     pub mass: Vec<i64>,
     /// And at most so much more.
     pub slack: i64,
-    /// By kind, then by spot: where one more pair leads. [`Grid::nowhere`] is no spot.
-    pub next: Vec<Vec<Spot>>,
+    /// By spot.
+    pub ways: Vec<Ways>,
+    /// For each of the ways' kinds, where one more pair leads, or [`NOWHERE`].
+    next: Vec<Spot>,
+    /// From here on the spots are those of all sets, and their masses rise.
+    listed: usize,
+}
+
+impl Grid {
+    /// Without spots.
+    pub(super) fn empty() -> Self {
+        Self {
+            mass: Vec::new(),
+            slack: 0,
+            ways: Vec::new(),
+            next: Vec::new(),
+            listed: 0,
+        }
+    }
+
+    /// Adds spots of these masses, from which the kinds from `first` to before `end` will lead on
+    /// once [`Grid::lead`] says where; returns the first spot.
+    pub(super) fn open(
+        &mut self,
+        masses: impl ExactSizeIterator<Item = i64>,
+        (first, end): (usize, usize),
+    ) -> usize {
+        self.listed = self.mass.len();
+        let kind = |kind: usize| u8::try_from(kind).expect("at most 32 kinds");
+        let from = (0..masses.len()).map(|at| self.next.len() + at * (end - first));
+        self.ways.extend(from.map(|from| Ways {
+            first: kind(first),
+            end: kind(end),
+            from: spot(from),
+            pass: NOWHERE,
+        }));
+        let more = masses.len() * (end - first);
+        self.next.resize(self.next.len() + more, NOWHERE);
+        self.mass.extend(masses);
+        self.listed
+    }
+
+    /// Notes that the later kinds lead on from spot `to` as if it were `from`.
+    pub(super) fn pass(&mut self, from: usize, to: usize) {
+        self.ways[from].pass = spot(to);
+    }
+
+    /// Notes that one more pair of `kind`, which leads on from spot `from`, leads to spot `to`.
+    pub(super) fn lead(&mut self, from: usize, kind: usize, to: usize) {
+        let ways = self.ways[from];
+        self.next[ways.from as usize + kind - usize::from(ways.first)] = spot(to);
+    }
+
+    /// Where one more pair leads, or [`NOWHERE`].
+    pub(super) fn next(&self, kind: usize, spot: Spot) -> Spot {
+        let mut at = spot;
+        while let Some(ways) = self.ways.get(at as usize) {
+            if kind < usize::from(ways.first) {
+                return NOWHERE;
+            }
+            if kind < usize::from(ways.end) {
+                return self.next[ways.from as usize + kind - usize::from(ways.first)];
+            }
+            at = ways.pass;
+        }
+        NOWHERE
+    }
+
+    /// Where one more pair of each of the spot's own kinds leads.
+    pub(super) fn leads(&self, spot: usize) -> impl Iterator<Item = (usize, Spot)> {
+        let ways = self.ways[spot];
+        let kinds = usize::from(ways.first)..usize::from(ways.end);
+        kinds.zip(self.next[ways.from as usize..].iter().copied())
+    }
+
+    /// All masses that sets come to, rising.
+    pub(super) fn masses(&self) -> &[i64] {
+        &self.mass[self.listed..]
+    }
 }
 
 /// What tells one spot from another.
@@ -86,7 +169,7 @@ impl Sum {
 
 impl Grid {
     /// The grid with at most `limit` spots, if that is enough.
-    pub(super) fn new(ready: &Ready, detail: &Detail, limit: usize) -> Option<Self> {
+    pub(super) fn new<P: Price>(ready: &Ready<P>, detail: &Detail, limit: usize) -> Option<Self> {
         let most = ready.most();
         let starts = starts(ready);
         let plates = plates(ready, detail)?;
@@ -96,74 +179,51 @@ impl Grid {
             length: 0,
             shortest: 0,
         }];
-        let mut lists = Vec::with_capacity(starts.len());
-        let mut total = 0;
-        for (level, _) in starts.iter().enumerate() {
+        let mut grid = Self::empty();
+        let mut levels = Vec::with_capacity(starts.len());
+        let mut all: Vec<Sum> = Vec::new();
+        for (level, &first) in starts.iter().enumerate() {
             for (kind, &plate) in ready.kinds.iter().zip(&plates) {
                 if level_of(&starts, kind) == level {
                     sums = with_kind(&sums, plate, kind.pairs, most, ready.sleeve);
-                    if total + sums.len() > limit {
+                    if all.len() + sums.len() > limit {
                         return None;
                     }
                 }
             }
-            total += sums.len();
-            lists.push(sums.clone());
+            let from = grid.open(sums.iter().map(|sum| sum.mass), (first, ready.kinds.len()));
+            all.extend(&sums);
+            levels.push(from..all.len());
         }
-        let mut grid = Self::bare(&starts, &lists);
         grid.slack = slack(ready, most, detail.mass_step);
-        let all: Vec<Sum> = lists.into_iter().flatten().collect();
-        let nowhere = grid.nowhere();
-        for (kind, &plate) in ready.kinds.iter().zip(&plates) {
-            let to = &grid.levels[level_of(&starts, kind)];
-            let mut next = vec![nowhere; all.len()];
-            for level in grid.levels.iter().filter(|l| l.first <= kind.group) {
-                link(&all, level, to, plate, &mut next);
+        for (&first, level) in starts.iter().zip(&levels) {
+            for (kind, &plate) in plates.iter().enumerate().skip(first) {
+                let to = levels[level_of(&starts, &ready.kinds[kind])].clone();
+                link(&all, level.clone(), to, plate, |here, there| {
+                    grid.lead(here, kind, there);
+                });
             }
-            grid.next.push(next);
         }
         Some(grid)
-    }
-
-    /// The spot that is none.
-    pub(super) fn nowhere(&self) -> Spot {
-        spot(self.mass.len())
-    }
-
-    /// One past the last spot of `level` whose mass is at most `most`.
-    pub(super) fn up_to(&self, level: &Level, most: i64) -> usize {
-        level.from + self.mass[level.from..level.to].partition_point(|&m| m <= most)
-    }
-
-    fn bare(starts: &[usize], lists: &[Vec<Sum>]) -> Self {
-        let mut from = 0;
-        let levels = starts.iter().zip(lists).map(|(&first, list)| {
-            from += list.len();
-            Level {
-                from: from - list.len(),
-                to: from,
-                first,
-            }
-        });
-        Self {
-            levels: levels.collect(),
-            mass: lists.iter().flatten().map(|sum| sum.mass).collect(),
-            slack: 0,
-            next: Vec::new(),
-        }
     }
 }
 
 /// Adding a plate keeps the order of sums, so that both lists are walked once.
-fn link(all: &[Sum], from: &Level, to: &Level, plate: Sum, next: &mut [Spot]) {
-    let mut at = to.from;
-    for here in from.from..from.to {
+fn link(
+    all: &[Sum],
+    from: Range<usize>,
+    to: Range<usize>,
+    plate: Sum,
+    mut note: impl FnMut(usize, usize),
+) {
+    let mut at = to.start;
+    for here in from {
         let sum = all[here].and(plate, 1).spot();
-        while at < to.to && all[at].spot() < sum {
+        while at < to.end && all[at].spot() < sum {
             at += 1;
         }
-        if at < to.to && all[at].spot() == sum {
-            next[here] = spot(at);
+        if at < to.end && all[at].spot() == sum {
+            note(here, at);
         }
     }
 }
@@ -173,7 +233,7 @@ fn spot(at: usize) -> Spot {
 }
 
 /// First kind of each level.
-fn starts(ready: &Ready) -> Vec<usize> {
+fn starts<P>(ready: &Ready<P>) -> Vec<usize> {
     let mut starts: Vec<usize> = ready.kinds.iter().map(|k| k.group).collect();
     starts.dedup();
     if !ready.big_inside || starts.is_empty() {
@@ -182,12 +242,12 @@ fn starts(ready: &Ready) -> Vec<usize> {
     starts
 }
 
-fn level_of(starts: &[usize], kind: &Kind) -> usize {
+fn level_of<P>(starts: &[usize], kind: &Kind<P>) -> usize {
     starts.partition_point(|&s| s <= kind.group) - 1
 }
 
 /// Each kind's plate as a sum, or `None` when the counts do not fit.
-fn plates(ready: &Ready, detail: &Detail) -> Option<Vec<Sum>> {
+fn plates<P>(ready: &Ready<P>, detail: &Detail) -> Option<Vec<Sum>> {
     let mut shift = 0;
     let mut plates = Vec::with_capacity(ready.kinds.len());
     for (kind, &counted) in ready.kinds.iter().zip(&detail.counted) {
@@ -228,7 +288,7 @@ fn with_kind(sums: &[Sum], plate: Sum, pairs: u16, most: i64, sleeve: i64) -> Ve
 
 /// How far the rounded masses of a set's plates can fall short of its mass: the fractional
 /// knapsack of what each plate loses.
-fn slack(ready: &Ready, most: i64, step: i64) -> i64 {
+fn slack<P>(ready: &Ready<P>, most: i64, step: i64) -> i64 {
     let losses = ready.kinds.iter().map(|k| (k.mass % step, k.mass, k.pairs));
     let mut losses: Vec<_> = losses.filter(|(loss, ..)| *loss > 0).collect();
     losses.sort_by_key(|&(loss, mass, _)| -(i128::from(loss) << 40) / i128::from(mass));

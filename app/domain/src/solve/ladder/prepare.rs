@@ -4,7 +4,7 @@
 //! Refuses: figures out of range, plates on the bar that cannot be there.
 use super::Problem;
 use super::check::check;
-use super::price::price;
+use super::price::{Price, Wide, price};
 use super::window::{Window, window};
 use crate::solve::equipment::refusal;
 use crate::solve::{Constraint, Refusal};
@@ -13,17 +13,9 @@ use alloc::vec::Vec;
 
 /// Handling is read in nanoseconds, a penalty in nanoseconds for a kilogram of 10^12 ng.
 pub(super) const ZS_PER_NS: i128 = 1_000_000_000_000;
-/// Low bits of a [`Price`] that count pair moves.
-pub(super) const MOVE_BITS: u32 = 20;
-/// Cost in whole units, times 2^[`MOVE_BITS`], plus pair moves: so that less is less cost, then
-/// fewer moves.
-pub(super) type Price = i128;
-/// What cannot be had. Two of them still add up.
-pub(super) const NEVER: Price = i128::MAX / 4;
-
 /// A kind of plate.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Kind {
+pub(super) struct Kind<P> {
     /// One plate, nanograms.
     pub mass: i64,
     /// One plate, nanometres.
@@ -31,7 +23,7 @@ pub(super) struct Kind {
     /// As many pairs as can be of use.
     pub pairs: u16,
     /// One move of a pair.
-    pub price: Price,
+    pub price: P,
     /// Place in the problem's list.
     pub place: usize,
     /// First kind of the same mass.
@@ -42,11 +34,11 @@ pub(super) struct Kind {
 
 /// A problem, ready to be searched.
 #[derive(Debug)]
-pub(super) struct Ready {
+pub(super) struct Ready<P> {
     /// Heaviest first.
-    pub kinds: Vec<Kind>,
+    pub kinds: Vec<Kind<P>>,
     /// By rung.
-    pub windows: Vec<Window>,
+    pub windows: Vec<Window<P>>,
     /// On the bar before the first rung, as places in `kinds`, inside to outside.
     pub on_bar: Vec<usize>,
     /// Usable length, nanometres.
@@ -55,13 +47,13 @@ pub(super) struct Ready {
     pub big_inside: bool,
     /// Whether clearing the sleeve counts.
     pub strip_after: bool,
-    /// No price that is not [`NEVER`] exceeds it.
-    pub dearest: Price,
+    /// No price that can be had exceeds it.
+    pub dearest: P,
 }
 
-impl Ready {
+impl<P: Price> Ready<P> {
     /// Price of a stay of `kind` up to rung `last`, the putting on included.
-    pub(super) fn stay(&self, kind: usize, last: usize) -> Price {
+    pub(super) fn stay(&self, kind: usize, last: usize) -> P {
         self.kinds[kind].price + self.removal(kind, last)
     }
 
@@ -71,17 +63,46 @@ impl Ready {
     }
 
     /// Price of taking off `kind` after rung `last`.
-    pub(super) fn removal(&self, kind: usize, last: usize) -> Price {
+    pub(super) fn removal(&self, kind: usize, last: usize) -> P {
         if last + 1 < self.windows.len() || self.strip_after {
             self.kinds[kind].price
         } else {
-            0
+            P::default()
+        }
+    }
+}
+
+impl Ready<Wide> {
+    /// Whether all prices fit into `P`, with room to add them up.
+    pub(super) fn fit<P: Price + Into<Wide>>(&self) -> bool {
+        self.dearest < P::NEVER.into()
+    }
+
+    /// The same with all prices in `P`, where they fit.
+    pub(super) fn narrow<P: Price>(&self) -> Ready<P> {
+        let kinds = self.kinds.iter().map(|kind| Kind {
+            mass: kind.mass,
+            thickness: kind.thickness,
+            pairs: kind.pairs,
+            price: P::narrow(kind.price),
+            place: kind.place,
+            group: kind.group,
+            shift: kind.shift,
+        });
+        Ready {
+            kinds: kinds.collect(),
+            windows: self.windows.iter().map(Window::narrow).collect(),
+            on_bar: self.on_bar.clone(),
+            sleeve: self.sleeve,
+            big_inside: self.big_inside,
+            strip_after: self.strip_after,
+            dearest: P::narrow(self.dearest),
         }
     }
 }
 
 /// Checks the problem and brings it into lean form.
-pub(super) fn prepare(problem: &Problem) -> Result<Ready, Refusal> {
+pub(super) fn prepare(problem: &Problem) -> Result<Ready<Wide>, Refusal> {
     check(problem)?;
     let equipment = &problem.equipment;
     let bar = equipment.bar_and_collars.ng();
@@ -91,7 +112,7 @@ pub(super) fn prepare(problem: &Problem) -> Result<Ready, Refusal> {
         windows.push(window(at, wish, equipment.bar_and_collars)?);
     }
     let most = windows.iter().map(|w| w.high).max().unwrap_or(0);
-    let mut kinds: Vec<Kind> = equipment
+    let mut kinds: Vec<Kind<Wide>> = equipment
         .plates
         .iter()
         .enumerate()
@@ -103,7 +124,7 @@ pub(super) fn prepare(problem: &Problem) -> Result<Ready, Refusal> {
                 sleeve,
                 plate.thickness.nm(),
             )),
-            price: Price::from(plate.handling_ns) * ZS_PER_NS,
+            price: Wide::from(plate.handling_ns) * ZS_PER_NS,
             place,
             group: 0,
             shift: 0,
@@ -136,7 +157,7 @@ fn useful(pairs: u16, room: i64, each: i64) -> u16 {
 /// Bits of a set's key that are left for counts; the rest names the rungs.
 pub(super) const COUNT_BITS: u32 = 116;
 
-fn lay_out_bits(kinds: &mut [Kind]) -> Result<(), Refusal> {
+fn lay_out_bits(kinds: &mut [Kind<Wide>]) -> Result<(), Refusal> {
     let mut shift = 0;
     for at in 0..kinds.len() {
         kinds[at].shift = shift;

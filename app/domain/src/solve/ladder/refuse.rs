@@ -1,6 +1,7 @@
 //! Why a rung cannot be loaded. Refuses: blaming one constraint for what another does.
 use super::grid::Grid;
 use super::prepare::Ready;
+use super::price::Price;
 use super::{Problem, Wish};
 use crate::solve::equipment::{length_text, mass_text, refusal};
 use crate::solve::loads::Loads;
@@ -13,9 +14,12 @@ use alloc::string::String;
 ///
 /// # Errors
 /// [`Refusal`] for the first rung that cannot, with what bites.
-pub(super) fn loadable(problem: &Problem, ready: &mut Ready, grid: &Grid) -> Result<(), Refusal> {
-    let listed = grid.levels.last().filter(|_| grid.slack == 0);
-    let listed = listed.map(|level| &grid.mass[level.from..level.to]);
+pub(super) fn loadable<P: Price>(
+    problem: &Problem,
+    ready: &mut Ready<P>,
+    grid: &Grid,
+) -> Result<(), Refusal> {
+    let listed = (grid.slack == 0).then(|| grid.masses());
     let in_list = |at: usize| {
         let window = &ready.windows[at];
         listed.is_some_and(|masses| {
@@ -38,7 +42,10 @@ pub(super) fn loadable(problem: &Problem, ready: &mut Ready, grid: &Grid) -> Res
         let near = [loads.at_most(wish.target), loads.at_least(wish.target)];
         let sides = near.into_iter().flatten().map(|load| loads.side(load));
         let prices = sides.filter(|side| (window.low..=window.high).contains(side));
-        window.least = prices.map(|side| window.price(side)).min().unwrap_or(0);
+        window.least = prices
+            .map(|side| window.price(side))
+            .min()
+            .unwrap_or_default();
     }
     Ok(())
 }

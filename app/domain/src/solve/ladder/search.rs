@@ -1,9 +1,12 @@
 //! The true least price of a stretch of rungs over a set of pairs: branch and bound with memory.
 //!
 //! Refuses: guesses. What it returns within the budget is exact, above it a lower bound.
-use super::bound::{Bound, Use};
-use super::grid::{Grid, Spot};
-use super::prepare::{COUNT_BITS, NEVER, Price, Ready};
+use super::bound::{Bound, stretches};
+use super::grid::{Grid, NOWHERE, Spot};
+use super::prepare::{COUNT_BITS, Ready};
+use super::price::Price;
+use super::prices::Prices;
+use super::relaxed::Relaxed;
 use super::table::{Known, Table};
 use alloc::vec::Vec;
 
@@ -32,21 +35,21 @@ enum Way {
 
 /// The search and what it remembers.
 #[derive(Debug)]
-pub(super) struct Search<'a> {
+pub(super) struct Search<'a, P> {
     /// The problem.
-    pub ready: &'a Ready,
+    pub ready: &'a Ready<P>,
     grid: Grid,
-    bound: Bound,
-    table: Table,
+    bound: Bound<P>,
+    table: Table<P>,
     /// Ways of the stretches under way, each with its bound: one stack for all depths.
-    ways: Vec<(Price, Way)>,
+    ways: Vec<(P, Way)>,
     /// Stretches that may still be looked into.
     effort: usize,
 }
 
-impl<'a> Search<'a> {
+impl<'a, P: Price> Search<'a, P> {
     /// Remembers nothing yet.
-    pub(super) fn new(ready: &'a Ready, grid: Grid) -> Self {
+    pub(super) fn new(ready: &'a Ready<P>, grid: Grid) -> Self {
         Self {
             bound: Bound::new(ready, &grid),
             ready,
@@ -75,23 +78,29 @@ impl<'a> Search<'a> {
         self.effort = effort;
     }
 
-    /// Whether the search broke off: then nothing that it returned since counts.
-    pub(super) fn spent(&self) -> bool {
-        self.effort == 0
-    }
-
-    /// What the bound's own plan has on the bar at most.
-    pub(super) fn plan_use(&self) -> Use {
-        self.bound.plan_use(self.ready, &self.grid)
+    /// The same ladder, as the bound sees it.
+    pub(super) fn relaxed(&self) -> Relaxed<'_, P> {
+        Relaxed {
+            ready: self.ready,
+            grid: &self.grid,
+            bound: &self.bound,
+        }
     }
 
     /// Spots times stretches of the bound.
     pub(super) fn size(&self) -> usize {
-        self.grid.mass.len() * self.ready.windows.len() * (self.ready.windows.len() + 1) / 2
+        self.grid.mass.len() * stretches(self.ready.windows.len())
+    }
+}
+
+impl<P: Price> Prices<P> for Search<'_, P> {
+    type Set = Beneath;
+
+    fn ready(&self) -> &Ready<P> {
+        self.ready
     }
 
-    /// No pairs at all.
-    pub(super) fn bare(&self) -> Beneath {
+    fn bare(&self) -> Beneath {
         Beneath {
             counts: 0,
             mass: 0,
@@ -101,17 +110,16 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// One more pair of `kind` on the outside, where that is allowed.
-    pub(super) fn with(&self, beneath: &Beneath, kind: usize) -> Option<Beneath> {
+    fn with(&self, beneath: &Beneath, kind: usize) -> Option<Beneath> {
         let plate = &self.ready.kinds[kind];
         let bits = u16::BITS - plate.pairs.leading_zeros();
         let used = (beneath.counts >> plate.shift) & ((1 << bits) - 1);
         let thickness = beneath.thickness + plate.thickness;
-        let spot = self.grid.next[kind][beneath.spot as usize];
+        let spot = self.grid.next(kind, beneath.spot);
         let allowed = kind >= beneath.first
             && used < u128::from(plate.pairs)
             && thickness <= self.ready.sleeve
-            && spot != self.grid.nowhere();
+            && spot != NOWHERE;
         allowed.then(|| Beneath {
             counts: beneath.counts + (1 << plate.shift),
             mass: beneath.mass + plate.mass,
@@ -125,33 +133,23 @@ impl<'a> Search<'a> {
         })
     }
 
-    /// A lower bound for rungs `first..=last`, read off at once. No rungs cost nothing.
-    pub(super) fn least(&self, first: usize, last: usize, beneath: &Beneath) -> Price {
+    fn least(&self, first: usize, last: usize, beneath: &Beneath) -> P {
         if first > last {
-            return 0;
+            return P::default();
         }
         self.bound.price(first, last, beneath.spot)
     }
 
-    /// The price of rung `rung` with nothing on top of `beneath`.
-    pub(super) fn alone(&self, rung: usize, beneath: &Beneath) -> Price {
+    fn alone(&self, rung: usize, beneath: &Beneath) -> P {
         let window = &self.ready.windows[rung];
         if (window.low..=window.high).contains(&beneath.mass) {
             window.price(beneath.mass)
         } else {
-            NEVER
+            P::NEVER
         }
     }
 
-    /// The least price of rungs `first..=last` over `beneath` if it is within `budget`, else a
-    /// lower bound above `budget`.
-    pub(super) fn price(
-        &mut self,
-        first: usize,
-        last: usize,
-        beneath: &Beneath,
-        budget: Price,
-    ) -> Price {
+    fn price(&mut self, first: usize, last: usize, beneath: &Beneath, budget: P) -> P {
         let least = self.least(first, last, beneath);
         if first > last || least > budget {
             return least;
@@ -163,18 +161,18 @@ impl<'a> Search<'a> {
             return known.price;
         }
         if self.effort == 0 {
-            return NEVER;
+            return P::NEVER;
         }
         self.effort -= 1;
         let base = self.ways.len();
         self.collect_ways(first, last, beneath);
-        let mut best = NEVER;
-        let mut floor = NEVER;
+        let mut best = P::NEVER;
+        let mut floor = P::NEVER;
         if first == last {
             best = self.alone(first, beneath);
         }
         for at in base..self.ways.len() {
-            let limit = budget.min(best - 1);
+            let limit = budget.min(best - P::ONE);
             let (bound, way) = self.ways[at];
             if bound > limit {
                 floor = floor.min(bound);
@@ -189,7 +187,7 @@ impl<'a> Search<'a> {
         }
         self.ways.truncate(base);
         if self.effort == 0 {
-            return NEVER;
+            return P::NEVER;
         }
         let exact = best <= budget;
         let price = if exact { best } else { floor.min(best) };
@@ -197,6 +195,12 @@ impl<'a> Search<'a> {
         price
     }
 
+    fn spent(&self) -> bool {
+        self.effort == 0
+    }
+}
+
+impl<P: Price> Search<'_, P> {
     /// Least bound first.
     fn collect_ways(&mut self, first: usize, last: usize, beneath: &Beneath) {
         let base = self.ways.len();
@@ -213,14 +217,7 @@ impl<'a> Search<'a> {
         self.ways[base..].sort_by_key(|(bound, _)| *bound);
     }
 
-    fn follow(
-        &mut self,
-        way: Way,
-        first: usize,
-        last: usize,
-        beneath: &Beneath,
-        limit: Price,
-    ) -> Price {
+    fn follow(&mut self, way: Way, first: usize, last: usize, beneath: &Beneath, limit: P) -> P {
         match way {
             Way::Stay(kind) => {
                 let on = self.with(beneath, kind).expect("it was allowed before");

@@ -1,35 +1,36 @@
 //! What the search has found, by set and stretch. Refuses: order; it is only ever looked up.
-use super::prepare::Price;
+use super::price::Price;
 use alloc::vec;
 use alloc::vec::Vec;
 
 /// A price, or at least that much is known of it.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Known {
+pub(super) struct Known<P> {
     /// The price; when not `exact`, it is at least this.
-    pub price: Price,
+    pub price: P,
     /// Whether it is the price itself.
     pub exact: bool,
 }
 
 /// An open table with linear probing, of bounded size: what does not fit is not remembered.
 #[derive(Debug)]
-pub(super) struct Table {
-    slots: Vec<Slot>,
+pub(super) struct Table<P> {
+    slots: Vec<Slot<P>>,
     filled: usize,
 }
 
-/// Key and one, 0 when empty; twice the price, and one when exact.
+/// Key and one, 0 when empty; and what is known.
 #[derive(Debug, Clone, Copy, Default)]
-struct Slot {
+struct Slot<P> {
     key: u128,
-    price: Price,
+    price: P,
+    exact: bool,
 }
 
 /// At most half of the slots are filled: 32 bytes each, 128 MB.
 const SLOTS_LIMIT: usize = 1 << 22;
 
-impl Table {
+impl<P: Price> Table<P> {
     /// An empty table.
     pub(super) fn new() -> Self {
         Self {
@@ -39,16 +40,16 @@ impl Table {
     }
 
     /// What is known under `key`, which is not the greatest that there is.
-    pub(super) fn get(&self, key: u128) -> Option<Known> {
+    pub(super) fn get(&self, key: u128) -> Option<Known<P>> {
         let slot = &self.slots[self.find(key + 1)];
         (slot.key != 0).then_some(Known {
-            price: slot.price >> 1,
-            exact: slot.price & 1 == 1,
+            price: slot.price,
+            exact: slot.exact,
         })
     }
 
     /// Replaces what is known under `key`.
-    pub(super) fn put(&mut self, key: u128, known: Known) {
+    pub(super) fn put(&mut self, key: u128, known: Known<P>) {
         if self.filled * 2 >= self.slots.len() && self.slots.len() < SLOTS_LIMIT {
             self.grow();
         }
@@ -61,7 +62,8 @@ impl Table {
         }
         self.slots[at] = Slot {
             key: key + 1,
-            price: (known.price << 1) | Price::from(known.exact),
+            price: known.price,
+            exact: known.exact,
         };
     }
 

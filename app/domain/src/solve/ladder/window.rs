@@ -1,6 +1,6 @@
 //! What a rung allows on one side, and what its load costs. Refuses: a bar that is too heavy.
 use super::Wish;
-use super::prepare::Price;
+use super::price::{Price, Wide};
 use crate::mass::Mass;
 use crate::solve::equipment::{mass_text, refusal};
 use crate::solve::{Constraint, Refusal};
@@ -8,7 +8,7 @@ use alloc::format;
 
 /// What one rung allows, for the plates of one side.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Window {
+pub(super) struct Window<P> {
     /// Least mass, nanograms.
     pub low: i64,
     /// Greatest mass, nanograms.
@@ -18,19 +18,19 @@ pub(super) struct Window {
     /// All distances from the target are multiples of this.
     pub step: i64,
     /// Price of one such step.
-    pub weight: Price,
+    pub weight: P,
     /// No load costs less.
-    pub least: Price,
+    pub least: P,
 }
 
-impl Window {
-    /// Price of `mass` on one side.
-    pub(super) fn price(&self, mass: i64) -> Price {
-        Price::from((self.aim - 2 * mass).abs() / self.step) * self.weight
+impl<P: Price> Window<P> {
+    /// Price of `mass` on one side, which is allowed.
+    pub(super) fn price(&self, mass: i64) -> P {
+        self.weight.times((self.aim - 2 * mass).abs() / self.step)
     }
 
     /// At most the price of any allowed mass in `from..=to`; `None` when none is allowed.
-    pub(super) fn least_price(&self, from: i64, to: i64) -> Option<Price> {
+    pub(super) fn least_price(&self, from: i64, to: i64) -> Option<P> {
         let (from, to) = (from.max(self.low), to.min(self.high));
         if from > to {
             None
@@ -44,11 +44,25 @@ impl Window {
     }
 }
 
+impl Window<Wide> {
+    /// The same with prices in `P`, where they fit.
+    pub(super) fn narrow<P: Price>(&self) -> Window<P> {
+        Window {
+            low: self.low,
+            high: self.high,
+            aim: self.aim,
+            step: self.step,
+            weight: P::narrow(self.weight),
+            least: P::narrow(self.least),
+        }
+    }
+}
+
 /// The window of rung `at`.
 ///
 /// # Errors
 /// [`Refusal`] when the bar with its collars is too heavy already.
-pub(super) fn window(at: usize, wish: &Wish, bar: Mass) -> Result<Window, Refusal> {
+pub(super) fn window(at: usize, wish: &Wish, bar: Mass) -> Result<Window<Wide>, Refusal> {
     let aim = (wish.target - bar).ng();
     let (low, high) = (aim - wish.below.ng(), aim + wish.above.ng());
     if high < 0 {
@@ -65,7 +79,7 @@ pub(super) fn window(at: usize, wish: &Wish, bar: Mass) -> Result<Window, Refusa
         high: high / 2,
         aim,
         step: 1,
-        weight: Price::from(wish.per_kg_off_ns),
+        weight: Wide::from(wish.per_kg_off_ns),
         least: 0,
     })
 }
