@@ -60,7 +60,7 @@ expected-statuses = ["303", "400", "401", "403", "404", "405", "413", "414", "41
 
 def run(title, data, cookie, *more):
     print(f"== {title}", flush=True)
-    tester = pathlib.Path(sys.executable).parent / "schemathesis"
+    tester = pathlib.Path(os.path.abspath(sys.executable)).parent / "schemathesis"
     config = data / "tester.toml"
     auth = f'[auth.openapi.coach]\napi_key = "{cookie.split("=")[1]}"\n' if cookie else ""
     config.write_text(CONFIG + auth, encoding="ascii")
@@ -68,7 +68,8 @@ def run(title, data, cookie, *more):
     command = [str(tester), "--config-file", str(config), "run", f"{BASE}/openapi.json", "--exclude-path", "/board/live",
                "--checks", "all", "--max-examples", str(EXAMPLES), "--request-timeout", "20",
                "--generation-deterministic", "--no-color", "-H", f"Origin: {BASE}", *more]
-    return subprocess.run(command, check=False).returncode
+    # Its cache goes into the folder where it runs, which goes away with the data.
+    return subprocess.run(command, check=False, cwd=data).returncode
 
 
 def main():
