@@ -7,7 +7,7 @@ const MAY_USE: [(&str, &[&str]); 10] = [
     ("journal", &["domain"]),
     ("plan", &["domain"]),
     ("view", &["domain"]),
-    ("share", &["journal"]),
+    ("share", &["journal", "view"]),
     ("hardware", &[]),
     ("ui", &["view"]),
     (

@@ -21,7 +21,7 @@ use thiserror::Error;
 /// "PinR": marks the file as a record of this program.
 const APPLICATION: i64 = 0x5069_6e52;
 /// The layout of `record/layout.sql`. A record of any other is made again.
-const LAYOUT: i64 = 3;
+const LAYOUT: i64 = 4;
 
 /// Why the record cannot be used. The journal is not touched by any of it.
 #[derive(Debug, Error)]

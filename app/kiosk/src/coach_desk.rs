@@ -5,10 +5,11 @@
 use crate::clock::{Clock as _, SystemClock};
 use crate::folder::Folder;
 use crate::kiosk::Kiosk;
+use crate::nightly::copy_to;
 use crate::run::Input;
 use crate::stick::{Stick, write_back};
-use share::{Desk, Order, StickShown, Wish};
-use std::path::PathBuf;
+use share::{ChangeShown, Desk, Order, PlanShown, StickShown, Told, Wish};
+use std::path::{Path, PathBuf};
 use std::sync::mpsc::Sender;
 use std::time::{Duration, UNIX_EPOCH};
 
@@ -68,7 +69,10 @@ impl CoachDesk {
             }
             Err(error) => tracing::warn!(error, "no blank plan is offered"),
         }
-        coach_desk.lay_out_copies(None);
+        lay_out_copies(
+            &coach_desk.desk,
+            coach_desk.copies.as_ref().map(|(place, _)| place.as_path()),
+        );
         if let Some(place) = coach_desk.sticks.clone() {
             watch(place, coach_desk.inputs.clone());
         }
@@ -118,10 +122,7 @@ impl CoachDesk {
             Wish::WriteStick(_) => {
                 let (data, place) = (self.folder.clone(), self.sticks.clone());
                 self.aside("write to stick", move || {
-                    let told = place.map_or_else(
-                        || "no place for sticks is set".into(),
-                        |place| written(&data, &place),
-                    );
+                    let told = place.map_or(Told::NoSticks, |place| written(&data, &place));
                     drop(answer.send(told));
                 });
             }
@@ -130,20 +131,19 @@ impl CoachDesk {
                     (self.folder.clone(), self.copies.clone(), self.desk.clone());
                 self.aside("copy", move || {
                     let told = copied(&data, copies.as_ref());
-                    let words = told.clone();
-                    lay_out_copies(&desk, copies.as_ref(), Some(words));
+                    lay_out_copies(&desk, copies.as_ref().map(|(place, _)| place.as_path()));
                     drop(answer.send(told));
                 });
             }
         }
     }
 
-    fn take(&mut self, kiosk: &mut Kiosk, id: &str) -> String {
+    fn take(&mut self, kiosk: &mut Kiosk, id: &str) -> Told {
         let Some((_, stick)) = self.stick.as_ref().filter(|(now, _)| now == id) else {
-            return "another stick is in by now, or none; look again".into();
+            return Told::OtherStick;
         };
         if !stick.is_sound() {
-            return "refused: the stick has faults; nothing was taken".into();
+            return Told::StickFaults;
         }
         let (name, rows) = stick.together();
         let count = rows.len();
@@ -154,29 +154,25 @@ impl CoachDesk {
                     .as_ref()
                     .map(|(id, stick)| show(kiosk, id, stick));
                 self.desk.lay_out(|counter| counter.stick = shown);
-                format!("took {count} rows; the stick may be pulled")
+                Told::Took(count)
             }
-            Err(error) => format!("nothing was taken: {error}"),
+            Err(error) => Told::NotTaken(error.to_string()),
         }
     }
 
-    fn restore(&self, kiosk: &mut Kiosk, name: &str) -> String {
+    fn restore(&self, kiosk: &mut Kiosk, name: &str) -> Told {
         let Some((place, _)) = &self.copies else {
-            return "no second place is set".into();
+            return Told::NoPlace;
         };
         let known = journal::copies(place).unwrap_or_default();
         let is_named = |path: &&PathBuf| path.file_name().is_some_and(|n| n == name);
         let Some(copy) = known.iter().find(is_named) else {
-            return "that copy is gone; look again".into();
+            return Told::CopyGone;
         };
         match kiosk.restore(&self.folder, copy) {
-            Ok(events) => format!("restored {events} events; the journal before is kept beside it"),
-            Err(error) => format!("nothing was restored: {error}"),
+            Ok(events) => Told::Restored(events),
+            Err(error) => Told::NotRestored(error.to_string()),
         }
-    }
-
-    fn lay_out_copies(&self, words: Option<String>) {
-        lay_out_copies(&self.desk, self.copies.as_ref(), words);
     }
 
     /// Runs what takes time on a thread of its own.
@@ -189,14 +185,17 @@ impl CoachDesk {
 
 /// A stick as the desk shows it.
 fn show(kiosk: &Kiosk, id: &str, stick: &Stick) -> StickShown {
-    let plan = |plan: &crate::stick::StickPlan| {
-        let word = match plan.faults.len() {
-            0 => format!("{} rows", plan.rows.len()),
-            1 => "1 fault".into(),
-            n => format!("{n} faults"),
-        };
-        let faults = plan.faults.iter().map(ToString::to_string).collect();
-        (plan.name.clone(), word, faults)
+    let plan = |plan: &crate::stick::StickPlan| PlanShown {
+        name: plan.name.clone(),
+        rows: plan.rows.len(),
+        faults: plan.faults.iter().map(ToString::to_string).collect(),
+    };
+    let change = |change: crate::stick::Change| ChangeShown {
+        lifter: change.lifter,
+        days: (change.days.0.to_string(), change.days.1.to_string()),
+        new: change.new,
+        changed: change.changed,
+        same: change.same,
     };
     let sound = stick.is_sound();
     let changes = if sound {
@@ -208,48 +207,40 @@ fn show(kiosk: &Kiosk, id: &str, stick: &Stick) -> StickShown {
         id: id.to_owned(),
         plans: stick.plans.iter().map(plan).collect(),
         passed: stick.passed.clone(),
-        changes: changes.iter().map(crate::stick::Change::words).collect(),
+        changes: changes.into_iter().map(change).collect(),
         can_take: sound,
     }
 }
 
-fn written(data: &Folder, place: &std::path::Path) -> String {
+fn written(data: &Folder, place: &Path) -> Told {
     let stamp = SystemClock.local().format("%Y-%m-%d-%H%M%S").to_string();
     match write_back(data.path(), place, &stamp) {
-        Ok(_) => "the record is on the stick; it may be pulled".into(),
-        Err(error) => format!("the record is not on the stick: {error}"),
+        Ok(_) => Told::Written,
+        Err(error) => Told::NotWritten(error.to_string()),
     }
 }
 
-fn copied(data: &Folder, copies: Option<&(PathBuf, usize)>) -> String {
+fn copied(data: &Folder, copies: Option<&(PathBuf, usize)>) -> Told {
     let Some((place, keep)) = copies else {
-        return "no second place is set; write backup = \"...\" into kiosk.toml".into();
+        return Told::NoPlace;
     };
     let stamp = SystemClock.local().format("%Y-%m-%dT%H%M%S").to_string();
-    match journal::backup(data.path(), place, &stamp, *keep) {
-        Ok(copied) => format!("copied and proven: {} events", copied.report.events),
-        Err(error) => format!("no copy: {error}"),
+    match copy_to(data.path(), place, &stamp, *keep) {
+        Ok(copied) => Told::Copied(copied.report.events),
+        Err(error) => Told::NotCopied(error.to_string()),
     }
 }
 
-fn lay_out_copies(desk: &Desk, copies: Option<&(PathBuf, usize)>, words: Option<String>) {
-    let names = copies.map(|(place, _)| journal::copies(place).unwrap_or_default());
-    let mut names: Vec<String> = names
-        .unwrap_or_default()
-        .iter()
-        .rev()
-        .filter_map(|path| Some(path.file_name()?.to_string_lossy().into_owned()))
-        .collect();
-    let count = names.len();
-    names.truncate(COPIES_SHOWN);
-    let none = copies.is_none();
+/// Shows the copies in the second place, where there is one.
+pub(crate) fn lay_out_copies(desk: &Desk, place: Option<&Path>) {
+    let found = place.map(|place| journal::copies(place).unwrap_or_default());
+    let found = found.unwrap_or_default();
+    let name = |path: &PathBuf| Some(path.file_name()?.to_string_lossy().into_owned());
+    let names: Vec<String> = found.iter().rev().filter_map(name).collect();
     desk.lay_out(|counter| {
-        counter.copies = names;
-        counter.copied = words.unwrap_or_else(|| match (none, count) {
-            (true, _) => "no second place is set; write backup = \"...\" into kiosk.toml".into(),
-            (_, 1) => "1 copy".into(),
-            (_, n) => format!("{n} copies"),
-        });
+        counter.has_place = place.is_some();
+        counter.copies_count = names.len();
+        counter.copies = names.into_iter().take(COPIES_SHOWN).collect();
     });
 }
 
@@ -275,7 +266,7 @@ fn watch(place: PathBuf, inputs: Sender<Input>) {
 }
 
 /// What tells one stick from another: names, sizes and times, nothing opened; empty for nothing.
-fn identity(place: &std::path::Path) -> String {
+fn identity(place: &Path) -> String {
     let mut all = Vec::new();
     for folder in [place.to_owned(), place.join("plans")] {
         let Ok(entries) = std::fs::read_dir(&folder) else {

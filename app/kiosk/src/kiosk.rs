@@ -192,6 +192,7 @@ impl Kiosk {
         if self.decide_next() {
             self.after_change();
         }
+        self.gather();
         self.frame()
     }
 

@@ -145,7 +145,7 @@ async fn serve(lan: &Lan) {
 /// Serves until the listener fails; an error says what to do.
 async fn serve_once(lan: &Lan, at: SocketAddr) -> Result<(), String> {
     let identity = lan.identity(at).map_err(|error| error.to_string())?;
-    let listener = share::bind(at).await.map_err(|error| error.to_string())?;
+    let listener = share::bind(at).map_err(|error| error.to_string())?;
     let announced = share::announce(&lan.name, at, lan.tls).unwrap_or_else(|trouble| {
         tracing::warn!(trouble, "the page is not announced");
         None

@@ -1,9 +1,14 @@
-//! What the kiosk gives to its page: the floor for the boards, and at the end of a lift the link
-//! to the lifter's own record.
+//! What the kiosk gives to its page: its language, the floor for the boards, the days that
+//! programmes fill, and at the end of a lift the link to the lifter's own record.
 //!
 //! Refuses: names beyond those on the floor, a link that nobody else can reach (on loopback), and
 //! any wait.
-use share::{Board, BoardRack, BoardTurn, Desk};
+use chrono::{Days, NaiveDate};
+use domain::prescription::LoadWish;
+use domain::programme::fill::filled;
+use domain::{Gym, Lifter, Prescription, State};
+use journal::PlannedRow;
+use share::{Board, BoardRack, BoardTurn, Desk, Filled};
 use std::net::SocketAddr;
 use view::end::Link;
 use view::floor::{Floor, FloorRack, FloorTurn};
@@ -17,7 +22,22 @@ pub struct Shared {
     base: Option<String>,
     /// The last link that was drawn, and its drawing.
     drawn: Option<(String, Link)>,
+    filling: Filling,
 }
+
+/// Days that programmes fill, as far as they are gathered: a lifter a tick, so that no tap waits.
+#[derive(Debug, Default)]
+struct Filling {
+    /// The day, and the event, that they are gathered for.
+    made_for: Option<(NaiveDate, u64)>,
+    /// Lifters gathered.
+    lifters: usize,
+    rows: Vec<Filled>,
+}
+
+/// Days that are looked back on, and ahead.
+const BACK: Days = Days::new(27);
+const AHEAD: Days = Days::new(6);
 
 impl Shared {
     /// The desk of a page that is reached at `base`.
@@ -27,11 +47,41 @@ impl Shared {
             desk,
             base,
             drawn: None,
+            filling: Filling::default(),
+        }
+    }
+
+    /// Gathers for one more lifter the days that programmes fill, and lays all of them out once
+    /// nobody is left; `now` is the day and the event that stand.
+    pub fn gather(&mut self, gym: &Gym, state: &State, now: (NaiveDate, u64)) {
+        let filling = &mut self.filling;
+        if filling.made_for != Some(now) {
+            *filling = Filling {
+                made_for: Some(now),
+                ..Filling::default()
+            };
+        }
+        let Some(lifter) = gym.lifters.get(filling.lifters) else {
+            return;
+        };
+        filling.lifters += 1;
+        let (today, _) = now;
+        let first = today.checked_sub_days(BACK).unwrap_or(today);
+        let last = today.checked_add_days(AHEAD).unwrap_or(today);
+        let rows = filled(gym, state, lifter, (first, last), today);
+        let row = |(programme, row)| Filled {
+            programme,
+            row: planned_row(lifter, row),
+        };
+        filling.rows.extend(rows.into_iter().map(row));
+        if filling.lifters == gym.lifters.len() {
+            self.desk.fill_days(std::mem::take(&mut filling.rows));
         }
     }
 
     /// Shows the floor on the boards that follow, and puts the link on the end of a lift.
     pub fn follow(&mut self, scene: &Scene<'_>, frame: &mut Frame) {
+        self.desk.speak(scene.language());
         if self.desk.is_followed() {
             self.desk.show(&board(scene));
         }
@@ -73,13 +123,36 @@ pub fn scheme(tls: bool) -> &'static str {
 
 fn board(scene: &Scene<'_>) -> Board {
     let Floor { racks, empty } = view::floor::floor(scene);
+    let say = scene.language();
     Board {
         clock: scene.clock.into(),
         empty,
-        racks: racks
-            .into_iter()
-            .map(|of| rack(scene.language(), of))
-            .collect(),
+        racks: racks.into_iter().map(|of| rack(say, of)).collect(),
+        ..Board::of(say)
+    }
+}
+
+/// A programme's row as those of the plan, of which nothing is done so far.
+fn planned_row(lifter: &Lifter, row: Prescription) -> PlannedRow {
+    let (load, share) = match row.load {
+        LoadWish::Mass(load) => (Some(load), None),
+        LoadWish::OfBest(share) => (None, Some(share)),
+    };
+    PlannedRow {
+        date: row.date.to_string(),
+        lifter: row.lifter,
+        lift: row.lift,
+        sets: row.sets.into(),
+        reps: row.reps.into(),
+        load,
+        share,
+        note: row.note,
+        unit: Some(lifter.unit),
+        done_sets: 0,
+        done_reps: 0,
+        done_load: None,
+        moved: 0,
+        by_programme: true,
     }
 }
 

@@ -103,15 +103,20 @@ impl Kiosk {
 
     /// The desk, once it says `words`.
     fn desk_with(&self, words: &str) -> String {
+        self.page_with("/coach/desk", words)
+    }
+
+    /// A page, once it says `words`.
+    fn page_with(&self, path: &str, words: &str) -> String {
         let mut page = String::new();
         for _ in 0..150 {
-            page = self.get("/coach/desk");
+            page = self.get(path);
             if page.contains(words) {
                 return page;
             }
             std::thread::sleep(Duration::from_millis(100));
         }
-        panic!("the desk never says {words:?}:\n{page}");
+        panic!("{path} never says {words:?}:\n{page}");
     }
 
     fn order(&self, order: &str, about: &str, code: &str) -> String {
@@ -162,7 +167,10 @@ fn a_stick_is_seen_taken_and_written_to_and_a_copy_put_back() {
     );
     let kiosk = Kiosk::start(data.path(), &settings);
     let page = kiosk.desk_with("No stick is in");
-    assert!(page.contains("0 copies"), "{page}");
+    assert!(!page.contains("no second place is set"), "{page}");
+    // The last night is caught up with at once.
+    let page = kiosk.desk_with("Last nightly copy: ");
+    assert!(page.contains("1 copy<"), "{page}");
     assert!(kiosk.get("/coach/blank.xlsx").contains("200 OK"));
     let answer = kiosk.order("copy", "", CODE);
     assert!(answer.contains("copied and proven: "), "{answer}");
@@ -222,6 +230,30 @@ fn a_stick_is_seen_taken_and_written_to_and_a_copy_put_back() {
     assert!(answer.contains("restored "), "{answer}");
     assert!(!said(data.path(), &sheet).contains("from the stick"));
     assert!(kiosk.get("/coach/plan").contains("200 OK"));
+}
+
+/// The demo gym without its plan: its programmes fill the days; the kiosk's language is the page's.
+#[test]
+fn days_of_programmes_and_the_language_come_to_the_page() {
+    let data = tempfile::tempdir().expect("a folder");
+    for name in ["gym.toml", "lifters.toml", "programme.toml"] {
+        let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../demo-data");
+        std::fs::copy(demo.join(name), data.path().join(name)).expect("copied");
+    }
+    let kiosk = Kiosk::start(data.path(), "");
+    let page = kiosk.page_with("/coach/plan", "by the programme: split pulls, ");
+    assert!(page.contains("by the programme: first weeks, deadlift day"));
+    // As somebody chooses it at the screen.
+    let folder = kiosk::Folder::open(Some(data.path())).expect("opens");
+    let clock = Box::new(kiosk::SystemClock);
+    let mut screen = kiosk::Kiosk::open(&folder, clock).expect("opens");
+    let chosen = view::Chosen {
+        language: view::Language::German,
+        ..view::Chosen::default()
+    };
+    screen.choose_look(chosen).expect("kept");
+    let page = kiosk.page_with("/coach/plan", "aus dem Programm: split pulls, ");
+    assert!(page.contains("<html lang=\"de\">"));
 }
 
 /// Bodies that never come, heads that never end, many at once: each is given up on, and others

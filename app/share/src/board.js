@@ -3,6 +3,7 @@
 const racks = document.getElementById("racks");
 const clock = document.getElementById("clock");
 const state = document.getElementById("state");
+const title = document.getElementById("title");
 
 function add(parent, tag, name, text) {
   const element = document.createElement(tag);
@@ -26,6 +27,9 @@ function turn(parent, one, name) {
 }
 
 function show(board) {
+  document.documentElement.lang = board.language;
+  document.title = title.textContent = board.title;
+  state.dataset.waiting = board.waiting;
   clock.textContent = board.clock;
   racks.replaceChildren();
   if (board.empty) add(racks, "p", "empty", board.empty);
@@ -40,4 +44,4 @@ function show(board) {
 
 const live = new EventSource("/board/live");
 live.onmessage = (event) => { state.textContent = ""; show(JSON.parse(event.data)); };
-live.onerror = () => { state.textContent = "waiting for the kiosk"; };
+live.onerror = () => { state.textContent = state.dataset.waiting; };

@@ -4,6 +4,7 @@
 //! Refuses: names beyond those on the kiosk, more screens than a gym has, events faster than
 //! eyes.
 use crate::problem::Problem;
+use crate::words as w;
 use axum::body::{Body, Bytes};
 use axum::http::StatusCode;
 use futures_core::Stream;
@@ -15,6 +16,7 @@ use std::task::{Context, Poll};
 use std::time::Duration;
 use tokio::sync::{OwnedSemaphorePermit, Semaphore, watch};
 use tokio::time::{sleep, timeout};
+use view::Language;
 
 /// Screens that may follow at once.
 pub(crate) const FOLLOWERS: usize = 16;
@@ -26,6 +28,12 @@ const SILENCE: Duration = Duration::from_secs(15);
 /// What the board shows.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
 pub struct Board {
+    /// The language of its words (ISO 639-1): the kiosk's.
+    pub language: String,
+    /// "Floor", in it.
+    pub title: String,
+    /// What to say while the kiosk cannot be reached, in it.
+    pub waiting: String,
     /// Time of day, "18:42".
     pub clock: String,
     /// A sentence when nobody lifts, or empty.
@@ -67,6 +75,17 @@ pub struct BoardTurn {
 }
 
 impl Board {
+    /// An empty board in a language.
+    #[must_use]
+    pub fn of(say: Language) -> Self {
+        Self {
+            language: say.code().to_owned(),
+            title: say.say(w::FLOOR),
+            waiting: say.say(w::WAITING),
+            ..Self::default()
+        }
+    }
+
     pub(crate) fn to_json(&self) -> Arc<str> {
         let text = serde_json::to_string(self).expect("texts always write");
         text.into()
@@ -84,12 +103,9 @@ impl Seats {
 
     /// The board of now and every one that follows, as a body of events.
     pub(crate) fn follow(&self, board: watch::Receiver<Arc<str>>) -> Result<Body, Problem> {
-        let seat = Arc::clone(&self.0).try_acquire_owned().map_err(|_| {
-            Problem::new(
-                StatusCode::SERVICE_UNAVAILABLE,
-                "too many boards follow at once; close one",
-            )
-        })?;
+        let seat = Arc::clone(&self.0)
+            .try_acquire_owned()
+            .map_err(|_| Problem::new(StatusCode::SERVICE_UNAVAILABLE, w::MANY_BOARDS))?;
         Ok(Body::from_stream(Live {
             step: Box::pin(first(board)),
             seat,

@@ -7,6 +7,7 @@ use plotters::coord::Shift;
 use plotters::coord::types::{RangedCoordf64, RangedCoordi32};
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, Pos, VPos};
+use view::Language;
 
 /// The weeks of one lift, oldest first.
 #[derive(Debug, Clone, Default)]
@@ -32,11 +33,11 @@ const PALE: RGBColor = RGBColor(201, 206, 212);
 type Drawn = Result<(), Box<dyn std::error::Error>>;
 
 /// Heaviest work load by week: a line with a mark a week, a filled square where the back moved.
-pub(crate) fn loads(weeks: &Weeks) -> Option<String> {
+pub(crate) fn loads(say: Language, weeks: &Weeks) -> Option<String> {
     let most = weeks.loads.iter().copied().fold(0.0, f64::max);
     let least = weeks.loads.iter().copied().fold(most, f64::min);
     let pad = ((most - least) * 0.15).max(most * 0.02).max(1.0);
-    draw(weeks, (least - pad).max(0.0)..most + pad, |chart| {
+    draw(say, weeks, (least - pad).max(0.0)..most + pad, |chart| {
         let points = || days(weeks).zip(weeks.loads.iter().copied());
         chart.draw_series(LineSeries::new(points(), BLUE.stroke_width(2)))?;
         let kept = points().zip(&weeks.moved).filter(|(_, moved)| **moved == 0);
@@ -50,21 +51,21 @@ pub(crate) fn loads(weeks: &Weeks) -> Option<String> {
 }
 
 /// Reps made by week, before the pale bars of those planned.
-pub(crate) fn reps(weeks: &Weeks) -> Option<String> {
+pub(crate) fn reps(say: Language, weeks: &Weeks) -> Option<String> {
     let bars = [(&weeks.planned, PALE, 3), (&weeks.reps, BLUE, 2)];
-    columns(weeks, &bars)
+    columns(say, weeks, &bars)
 }
 
 /// Work sets by week, and before them those in which the back moved.
-pub(crate) fn backs(weeks: &Weeks) -> Option<String> {
+pub(crate) fn backs(say: Language, weeks: &Weeks) -> Option<String> {
     let bars = [(&weeks.sets, PALE, 3), (&weeks.moved, ORANGE, 2)];
-    columns(weeks, &bars)
+    columns(say, weeks, &bars)
 }
 
-fn columns(weeks: &Weeks, bars: &[(&Vec<u32>, RGBColor, i32)]) -> Option<String> {
+fn columns(say: Language, weeks: &Weeks, bars: &[(&Vec<u32>, RGBColor, i32)]) -> Option<String> {
     let most = bars.iter().flat_map(|(counts, ..)| counts.iter()).max();
     let top = f64::from(*most?) * 1.1 + 0.5;
-    draw(weeks, 0.0..top, |chart| {
+    draw(say, weeks, 0.0..top, |chart| {
         for (counts, colour, half) in bars {
             let one = |(day, count): (i32, &u32)| {
                 let corners = [(day - half, 0.0), (day + half, f64::from(*count))];
@@ -85,6 +86,7 @@ type Chart<'a, 'b> = ChartContext<'a, SVGBackend<'b>, Cartesian2d<RangedCoordi32
 
 /// A chart with weeks below and `range` at the left, filled by `fill`.
 fn draw(
+    say: Language,
     weeks: &Weeks,
     range: std::ops::Range<f64>,
     fill: impl FnOnce(&mut Chart<'_, '_>) -> Drawn,
@@ -93,7 +95,7 @@ fn draw(
     let to = days(weeks).last()? + 7;
     let mut text = String::new();
     let area = SVGBackend::with_string(&mut text, SIZE).into_drawing_area();
-    let drawn = on_area(&area, (from, to), range, fill).and_then(|()| Ok(area.present()?));
+    let drawn = on_area(say, &area, (from, to), range, fill).and_then(|()| Ok(area.present()?));
     drop(area);
     match drawn {
         Ok(()) => Some(text),
@@ -105,6 +107,7 @@ fn draw(
 }
 
 fn on_area(
+    say: Language,
     area: &DrawingArea<SVGBackend<'_>, Shift>,
     (from, to): (i32, i32),
     range: std::ops::Range<f64>,
@@ -128,7 +131,7 @@ fn on_area(
         .label_style(style.pos(Pos::new(HPos::Center, VPos::Top)))
         .x_label_formatter(&|day| {
             let day = NaiveDate::from_num_days_from_ce_opt(*day);
-            day.map_or_else(String::new, |day| day.format("%-d %b").to_string())
+            day.map_or_else(String::new, |day| say.short_date(day))
         })
         .y_label_formatter(&|number| format!("{number:.0}"))
         .draw()?;

@@ -4,20 +4,35 @@
 //! Refuses: carrying an order out; an order without the code; an order about what is no longer
 //! there.
 use crate::html::{Nav, foot, head};
+use crate::words as w;
 use maud::{Markup, html};
 use tokio::sync::oneshot;
+use view::Language;
 
 /// What the desk shows.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Counter {
     /// The stick; `None` when none is in, or sticks are not looked at.
     pub stick: Option<StickShown>,
-    /// Names of the copies in the second place, latest first; empty without any.
+    /// Whether a second place for copies is set.
+    pub has_place: bool,
+    /// Names of the latest copies in the second place, latest first.
     pub copies: Vec<String>,
-    /// How the last copy went, or why there is none.
-    pub copied: String,
+    /// How many copies lie there.
+    pub copies_count: usize,
+    /// How the last nightly copy went; `None` before the first.
+    pub night: Option<Night>,
     /// SHA-256 of the page's certificate; empty without TLS.
     pub fingerprint: String,
+}
+
+/// A nightly copy.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Night {
+    /// Its day, ISO 8601.
+    pub day: String,
+    /// Events in it, or why there is none.
+    pub went: Result<u64, String>,
 }
 
 /// A stick as it is shown.
@@ -25,14 +40,40 @@ pub struct Counter {
 pub struct StickShown {
     /// Which one: an order names it, so that another stick is not meant.
     pub id: String,
-    /// Its plans: name, "24 rows", faults.
-    pub plans: Vec<(String, String, Vec<String>)>,
+    /// Its plans.
+    pub plans: Vec<PlanShown>,
     /// What was passed over and why.
     pub passed: Vec<String>,
     /// What taking all of it would change, by lifter.
-    pub changes: Vec<String>,
+    pub changes: Vec<ChangeShown>,
     /// Whether all of it could be taken.
     pub can_take: bool,
+}
+
+/// A plan of a stick.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct PlanShown {
+    /// Name of the file.
+    pub name: String,
+    /// Rows, where it has no fault.
+    pub rows: usize,
+    /// Faults, in the words of the checker.
+    pub faults: Vec<String>,
+}
+
+/// What taking a stick's plans changes for one lifter.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct ChangeShown {
+    /// Who.
+    pub lifter: String,
+    /// The first and last day, ISO 8601.
+    pub days: (String, String),
+    /// Days that had no plan.
+    pub new: usize,
+    /// Days whose plan becomes another.
+    pub changed: usize,
+    /// Days whose plan stays.
+    pub same: usize,
 }
 
 /// What a coach orders.
@@ -48,13 +89,72 @@ pub enum Wish {
     Restore(String),
 }
 
-/// An order with the way for its answer, a sentence.
+/// An order with the way for its answer.
 #[derive(Debug)]
 pub struct Order {
     /// What.
     pub wish: Wish,
     /// Where the answer goes.
-    pub answer: oneshot::Sender<String>,
+    pub answer: oneshot::Sender<Told>,
+}
+
+/// What came of an order. Reasons are in the words of whoever failed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Told {
+    /// So many rows of the stick's plans were taken.
+    Took(usize),
+    /// They could not be kept.
+    NotTaken(String),
+    /// The order meant a stick that is no longer in.
+    OtherStick,
+    /// The stick has faults.
+    StickFaults,
+    /// No place for sticks is set.
+    NoSticks,
+    /// The record is on the stick.
+    Written,
+    /// It is not.
+    NotWritten(String),
+    /// No second place is set.
+    NoPlace,
+    /// A proven copy of so many events was made.
+    Copied(u64),
+    /// None was.
+    NotCopied(String),
+    /// The copy meant is gone.
+    CopyGone,
+    /// So many events were put back.
+    Restored(u64),
+    /// Nothing was.
+    NotRestored(String),
+    /// Nobody takes orders here.
+    NoOrders,
+    /// The kiosk has not answered in time.
+    NotYet,
+}
+
+impl Told {
+    /// What happened, and what to do.
+    #[must_use]
+    pub fn words(&self, say: Language) -> String {
+        match self {
+            Self::Took(rows) => say.fill(w::TOOK, &[&rows.to_string()]),
+            Self::NotTaken(why) => say.fill(w::NOT_TAKEN, &[why]),
+            Self::OtherStick => say.say(w::OTHER_STICK),
+            Self::StickFaults => say.say(w::STICK_FAULTS),
+            Self::NoSticks => say.say(w::NO_PLACE_STICKS),
+            Self::Written => say.say(w::WRITTEN),
+            Self::NotWritten(why) => say.fill(w::NOT_WRITTEN, &[why]),
+            Self::NoPlace => say.say(w::NO_PLACE),
+            Self::Copied(events) => say.fill(w::COPIED, &[&events.to_string()]),
+            Self::NotCopied(why) => say.fill(w::NOT_COPIED, &[why]),
+            Self::CopyGone => say.say(w::COPY_GONE),
+            Self::Restored(events) => say.fill(w::RESTORED, &[&events.to_string()]),
+            Self::NotRestored(why) => say.fill(w::NOT_RESTORED, &[why]),
+            Self::NoOrders => say.say(w::NO_ORDERS),
+            Self::NotYet => say.say(w::NOT_YET),
+        }
+    }
 }
 
 impl Wish {
@@ -72,59 +172,123 @@ impl Wish {
 }
 
 /// The page; `told` answers the last order.
-pub(crate) fn page(counter: &Counter, told: Option<&str>) -> Markup {
+pub(crate) fn page(say: Language, counter: &Counter, told: Option<&str>) -> Markup {
     html! {
-        (head("Desk", Nav::Coach))
+        (head(say, say.pick(w::DESK), Nav::Coach))
         @if let Some(words) = told { p class="notice" role="status" { (words) } }
-        h2 { "Stick" }
+        h2 { (say.pick(w::STICK)) }
         @match &counter.stick {
-            None => p { "No stick is in, or kiosk.toml names no place for sticks." },
-            Some(stick) => (stick_part(stick)),
+            None => p { (say.pick(w::NO_STICK)) },
+            Some(stick) => (stick_part(say, stick)),
         }
-        h2 { "Copies of the journal" }
-        p { (counter.copied) }
-        (order("copy", "", "Copy now"))
-        @for name in &counter.copies {
-            p { (name) }
-            (order("restore", name, "Restore this copy"))
-        }
-        h2 { "A blank plan" }
-        p { a href="/coach/blank.xlsx" { "XLSX" } " " a href="/coach/blank.csv" { "CSV" } }
+        h2 { (say.pick(w::COPIES)) }
+        (copies_part(say, counter))
+        h2 { (say.pick(w::BLANK_PLAN)) }
+        p class="files" { a href="/coach/blank.xlsx" { "XLSX" } " " a href="/coach/blank.csv" { "CSV" } }
         @if !counter.fingerprint.is_empty() {
-            h2 { "This page's certificate" }
-            p { "SHA-256 " (counter.fingerprint) }
+            h2 { (say.pick(w::CERTIFICATE)) }
+            p { "SHA-256 " span class="print" { (counter.fingerprint) } }
         }
-        (foot())
+        (foot(say))
     }
 }
 
-fn stick_part(stick: &StickShown) -> Markup {
+fn copies_part(say: Language, counter: &Counter) -> Markup {
+    let count = if counter.has_place {
+        counted(say, counter.copies_count, (w::COPY, w::COPIES_COUNT))
+    } else {
+        say.say(w::NO_PLACE)
+    };
+    let night = counter.night.as_ref().map(|night| {
+        let day = w::long_day(say, &night.day);
+        match &night.went {
+            Ok(events) => (
+                false,
+                say.fill(w::COPIED_AT_NIGHT, &[&day, &events.to_string()]),
+            ),
+            Err(why) => (true, say.fill(w::NOT_AT_NIGHT, &[&day, why])),
+        }
+    });
     html! {
-        @for (name, word, faults) in &stick.plans {
-            h3 { (name) }
-            p { (word) }
-            @if !faults.is_empty() { ul { @for fault in faults { li { (fault) } } } }
+        p { (count) }
+        @if let Some((failed, words)) = night {
+            p class=[failed.then_some("notice")] { (words) }
         }
-        @if stick.plans.is_empty() { p { "No plan is on it." } }
-        @for passed in &stick.passed { p { "Passed over " (passed) } }
-        @if !stick.changes.is_empty() {
-            h3 { "What changes" }
-            ul { @for change in &stick.changes { li { (change) } } }
+        @if counter.has_place { (order(say, "copy", "", w::COPY_NOW)) }
+        @for name in &counter.copies {
+            p { (name) }
+            (order(say, "restore", name, w::RESTORE))
         }
-        @if stick.can_take { (order("take", &stick.id, "Take all of it")) }
-        (order("write", &stick.id, "Write the record to it"))
     }
+}
+
+fn stick_part(say: Language, stick: &StickShown) -> Markup {
+    let word = |plan: &PlanShown| match plan.faults.len() {
+        0 => counted(say, plan.rows, (w::ROW, w::ROWS)),
+        n => counted(say, n, (w::FAULT, w::FAULTS)),
+    };
+    html! {
+        @for plan in &stick.plans {
+            h3 { (plan.name) }
+            p { (word(plan)) }
+            @if !plan.faults.is_empty() { ul lang="en" { @for fault in &plan.faults { li { (fault) } } } }
+        }
+        @if stick.plans.is_empty() { p { (say.pick(w::NO_PLAN_ON_IT)) } }
+        @for passed in &stick.passed { p { (say.fill(w::PASSED_OVER, &[passed])) } }
+        @if !stick.changes.is_empty() {
+            h3 { (say.pick(w::WHAT_CHANGES)) }
+            ul { @for change in &stick.changes { li { (change_words(say, change)) } } }
+        }
+        @if stick.can_take { (order(say, "take", &stick.id, w::TAKE_ALL)) }
+        (order(say, "write", &stick.id, w::WRITE_TO_IT))
+    }
+}
+
+/// "1 row", "24 rows".
+fn counted(
+    say: Language,
+    n: usize,
+    (one, many): (view::language::Phrase, view::language::Phrase),
+) -> String {
+    match n {
+        1 => say.say(one),
+        n => say.fill(many, &[&n.to_string()]),
+    }
+}
+
+/// "Tevita: Tue 1 Dec 2026 to Tue 22 Dec 2026, 4 new days, 1 changed day".
+fn change_words(say: Language, change: &ChangeShown) -> String {
+    let (first, last) = &change.days;
+    let span = if first == last {
+        w::short_day(say, first)
+    } else {
+        say.fill(
+            w::SPAN,
+            &[&w::short_day(say, first), &w::short_day(say, last)],
+        )
+    };
+    let parts = [
+        (change.new, (w::NEW_DAY, w::NEW_DAYS)),
+        (change.changed, (w::CHANGED_DAY, w::CHANGED_DAYS)),
+        (change.same, (w::SAME_DAY, w::SAME_DAYS)),
+    ];
+    let parts: Vec<String> = parts
+        .into_iter()
+        .filter(|(n, _)| *n > 0)
+        .map(|(n, words)| counted(say, n, words))
+        .collect();
+    say.fill(w::CHANGE, &[&change.lifter, &span, &parts.join(", ")])
 }
 
 /// A button with its code: each order asks for it again.
-fn order(order: &str, about: &str, words: &str) -> Markup {
+fn order(say: Language, order: &str, about: &str, words: view::language::Phrase) -> Markup {
     html! {
         form class="order" method="post" action="/coach/desk" {
             input type="hidden" name="order" value=(order);
             input type="hidden" name="about" value=(about);
-            input name="code" type="password" maxlength="64" required placeholder="code"
-                aria-label="Code" autocomplete="off";
-            button { (words) }
+            input name="code" type="password" maxlength="64" required placeholder=(say.pick(w::CODE))
+                aria-label=(say.pick(w::CODE)) autocomplete="off";
+            button { (say.pick(words)) }
         }
     }
 }

@@ -4,9 +4,11 @@
 use crate::attempts::Attempts;
 use crate::board::Board;
 use crate::code::{self, CodeError};
-use crate::counter::{Counter, Order, Wish};
+use crate::counter::{Counter, Order, Told, Wish};
+use crate::programme::Filled;
 use crate::sessions::{COACH_MS, LINK_MS, Sessions, Who};
 use crate::token;
+use crate::words as w;
 use std::fmt;
 use std::net::IpAddr;
 use std::path::{Path, PathBuf};
@@ -14,6 +16,7 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use std::time::Duration;
 use tokio::sync::{Semaphore, oneshot, watch};
 use tokio::time::timeout;
+use view::Language;
 
 /// Shared by the owner's thread and the page's; clones are the same desk.
 #[derive(Clone)]
@@ -28,6 +31,9 @@ struct Inner {
     counter: Mutex<Counter>,
     orders: Mutex<Option<Orders>>,
     blanks: Mutex<[Arc<[u8]>; 2]>,
+    /// The kiosk's language, which is a page's too until somebody chooses.
+    language: Mutex<Language>,
+    filled: Mutex<Arc<[Filled]>>,
     /// One code is judged at a time: each takes memory and time on purpose.
     judging: Semaphore,
 }
@@ -65,12 +71,37 @@ impl Desk {
             clock: Box::new(clock),
             attempts: Mutex::default(),
             sessions: Mutex::default(),
-            board: watch::Sender::new(Board::default().to_json()),
+            board: watch::Sender::new(Board::of(Language::default()).to_json()),
             counter: Mutex::default(),
             orders: Mutex::default(),
             blanks: Mutex::default(),
+            language: Mutex::default(),
+            filled: Mutex::new(Arc::default()),
             judging: Semaphore::new(1),
         }))
+    }
+
+    /// The language that the kiosk speaks from now on.
+    pub fn speak(&self, say: Language) {
+        let former = std::mem::replace(&mut *lock(&self.0.language), say);
+        if former != say && !self.is_followed() {
+            self.show(&Board::of(say));
+        }
+    }
+
+    /// The language that the kiosk speaks.
+    #[must_use]
+    pub fn language(&self) -> Language {
+        *lock(&self.0.language)
+    }
+
+    /// Lays out the days that programmes fill, in place of those that lay there.
+    pub fn fill_days(&self, filled: Vec<Filled>) {
+        *lock(&self.0.filled) = filled.into();
+    }
+
+    pub(crate) fn filled(&self) -> Arc<[Filled]> {
+        Arc::clone(&lock(&self.0.filled))
     }
 
     /// From now on orders of the coach's desk go to `take`, which must not wait.
@@ -99,24 +130,23 @@ impl Desk {
         lock(&self.0.blanks).clone()
     }
 
-    /// Hands an order on, once its code is right, and waits for its answer, a sentence.
+    /// Hands an order on, once its code is right, and waits for its answer.
     pub(crate) async fn order(
         &self,
         wish: Wish,
         code: String,
         from: IpAddr,
-    ) -> Result<String, NotIn> {
+    ) -> Result<Told, NotIn> {
         let kept = self.kept()?;
         self.judge_slowly(kept, code, from).await?;
         tracing::info!(%from, ?wish, "an order at the desk");
         let (answer, answered) = oneshot::channel();
         match &*lock(&self.0.orders) {
             Some(take) => take(Order { wish, answer }),
-            None => return Ok("this kiosk takes no orders".into()),
+            None => return Ok(Told::NoOrders),
         }
-        let unheard = "the kiosk has not answered yet; look again in a moment";
         let answered = timeout(ORDER, answered).await;
-        Ok(answered.ok().and_then(Result::ok).unwrap_or(unheard.into()))
+        Ok(answered.ok().and_then(Result::ok).unwrap_or(Told::NotYet))
     }
 
     /// Shows a board on every floor screen that follows; the same one again costs nothing.
@@ -183,12 +213,13 @@ impl Desk {
     /// # Errors
     /// A sentence that says what to do.
     pub fn judge(&self, code: &str) -> Result<(), String> {
-        let kept = self.kept().map_err(|why| why.words())?;
+        let say = self.language();
+        let kept = self.kept().map_err(|why| why.words(say))?;
         let from = IpAddr::from([127, 0, 0, 1]);
         let begun = self.attempts().begin(self.now(), from);
-        begun.map_err(|ms| NotIn::Wait(ms.div_ceil(1_000)).words())?;
+        begun.map_err(|ms| NotIn::Wait(ms.div_ceil(1_000)).words(say))?;
         if !code::is_code(&kept, code) {
-            return Err(NotIn::Wrong.words());
+            return Err(NotIn::Wrong.words(say));
         }
         self.attempts().well(from);
         Ok(())
@@ -264,12 +295,12 @@ fn lock<T>(of: &Mutex<T>) -> MutexGuard<'_, T> {
 
 impl NotIn {
     /// What happened and what to do.
-    pub(crate) fn words(self) -> String {
+    pub(crate) fn words(self, say: Language) -> String {
         match self {
-            Self::NoCode => "no code is set; the owner sets one with: pinladder code".into(),
-            Self::Wrong => "that is not the code; ask the owner for it".into(),
-            Self::Wait(s) => format!("too many wrong codes; try again in {s} s"),
-            Self::Failed => "the code cannot be judged now; the kiosk's log says why".into(),
+            Self::NoCode => say.say(w::NO_CODE),
+            Self::Wrong => say.say(w::WRONG),
+            Self::Wait(s) => say.fill(w::WAIT, &[&s.to_string()]),
+            Self::Failed => say.say(w::NOT_JUDGED),
         }
     }
 }

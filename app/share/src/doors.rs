@@ -8,6 +8,7 @@ use crate::guard::Peer;
 use crate::html::Nav;
 use crate::problem::Problem;
 use crate::routes::{App, page_of, stream_page};
+use crate::words as w;
 use crate::{front, lifter_page, token};
 use axum::Extension;
 use axum::body::{Body, to_bytes};
@@ -17,9 +18,13 @@ use axum::response::{IntoResponse as _, Redirect, Response};
 use std::net::{IpAddr, Ipv4Addr};
 use std::time::Duration;
 use tokio::time::timeout;
+use view::Language;
 
 const COACH: &str = "pinladder-coach";
 const OWN: &str = "pinladder-own";
+const LANGUAGE: &str = "pinladder-language";
+/// The chosen language is kept for a year.
+const LANGUAGE_S: u64 = 365 * 24 * 60 * 60;
 /// Most bytes of the form: a code of 64 characters, each percent-encoded.
 const FORM_MAX: usize = 1_024;
 /// For the form's body to come.
@@ -34,8 +39,9 @@ pub(crate) async fn sign_in_page(State(app): State<App>, headers: HeaderMap) -> 
     if is_coach(&app, &headers) {
         return Redirect::to("/coach").into_response();
     }
-    let told = (!app.desk.has_code()).then(|| NotIn::NoCode.words());
-    page_of(front::sign_in(told.as_deref())).into_response()
+    let say = app.language(&headers);
+    let told = (!app.desk.has_code()).then(|| NotIn::NoCode.words(say));
+    page_of(front::sign_in(say, told.as_deref())).into_response()
 }
 
 pub(crate) async fn sign_in(
@@ -43,6 +49,7 @@ pub(crate) async fn sign_in(
     peer: Option<Extension<Peer>>,
     request: Request,
 ) -> Result<Response, Problem> {
+    let say = app.language(request.headers());
     let code = field(&read_form(request).await?, "code")?;
     let from = address(peer);
     match app.desk.sign_in(code, from).await {
@@ -62,7 +69,7 @@ pub(crate) async fn sign_in(
                 NotIn::Failed => StatusCode::INTERNAL_SERVER_ERROR,
                 NotIn::NoCode | NotIn::Wrong | NotIn::Wait(_) => StatusCode::FORBIDDEN,
             };
-            let page = page_of(front::sign_in(Some(&why.words())));
+            let page = page_of(front::sign_in(say, Some(&why.words(say))));
             Ok((status, page).into_response())
         }
     }
@@ -80,24 +87,19 @@ pub(crate) async fn order(
     request: Request,
 ) -> Result<Response, Problem> {
     if !is_coach(&app, &headers) {
-        return Err(Problem::new(
-            StatusCode::UNAUTHORIZED,
-            "sign in at /sign-in with the coach's code first",
-        ));
+        return Err(Problem::new(StatusCode::UNAUTHORIZED, w::SIGN_IN_FIRST));
     }
     let form = read_form(request).await?;
     let (code, about) = (field(&form, "code")?, field(&form, "about")?);
     let wish = Wish::read(&field(&form, "order")?, &about);
-    let wish = wish.ok_or(Problem::new(
-        StatusCode::BAD_REQUEST,
-        "order must be take, write, copy or restore",
-    ))?;
+    let wish = wish.ok_or(Problem::new(StatusCode::BAD_REQUEST, w::NO_SUCH_ORDER))?;
+    let say = app.language(&headers);
     let (status, told) = match app.desk.order(wish, code, address(peer)).await {
-        Ok(told) => (StatusCode::OK, told),
+        Ok(told) => (StatusCode::OK, told.words(say)),
         Err(NotIn::Wait(seconds)) => return Err(Problem::wait(seconds)),
-        Err(why) => (StatusCode::FORBIDDEN, why.words()),
+        Err(why) => (StatusCode::FORBIDDEN, why.words(say)),
     };
-    let page = counter::page(&app.desk.counter(), Some(&told));
+    let page = counter::page(say, &app.desk.counter(), Some(&told));
     Ok((status, page_of(page)).into_response())
 }
 
@@ -119,6 +121,7 @@ pub(crate) async fn mine(
     token: Result<Path<String>, axum::extract::rejection::PathRejection>,
 ) -> Result<Response, Response> {
     let token = token.map(|Path(token)| token).unwrap_or_default();
+    let say = app.language(&headers);
     let closed = || {
         let known = token::is_token(&token) && app.desk.knows_link(&token);
         let status = if known {
@@ -126,7 +129,7 @@ pub(crate) async fn mine(
         } else {
             StatusCode::NOT_FOUND
         };
-        (status, page_of(front::gone())).into_response()
+        (status, page_of(front::gone(say))).into_response()
     };
     if !token::is_token(&token) {
         return Err(closed());
@@ -145,8 +148,9 @@ pub(crate) async fn mine(
     let Some((session, lifter)) = opened else {
         return Err(closed());
     };
+    let filled = app.desk.filled();
     let mut response = stream_page(&app, move |record, sink| {
-        lifter_page::write(record, &lifter, Nav::Own, sink)
+        lifter_page::write(say, (record, &filled), (&lifter, Nav::Own), sink)
     })
     .await?;
     if let Some((session, lasts_s)) = session {
@@ -163,13 +167,10 @@ async fn read_form(request: Request) -> Result<Vec<(String, String)>, Problem> {
     if !form.eq_ignore_ascii_case("application/x-www-form-urlencoded") {
         return Err(Problem::new(
             StatusCode::UNSUPPORTED_MEDIA_TYPE,
-            "send the code as application/x-www-form-urlencoded",
+            w::FORM_KIND,
         ));
     }
-    let too_long = Problem::new(
-        StatusCode::PAYLOAD_TOO_LARGE,
-        "the form is longer than 1024 bytes, or broke off",
-    );
+    let too_long = Problem::new(StatusCode::PAYLOAD_TOO_LARGE, w::FORM_LONG);
     let length = request.headers().get(header::CONTENT_LENGTH);
     let length = length.and_then(|length| length.to_str().ok()?.parse::<u64>().ok());
     if length.is_some_and(|length| length > FORM_MAX as u64) {
@@ -181,13 +182,10 @@ async fn read_form(request: Request) -> Result<Vec<(String, String)>, Problem> {
         Ok(Ok(bytes)) => bytes,
         Ok(Err(_)) => return Err(too_long),
         Err(_) => {
-            return Err(Problem::new(
-                StatusCode::REQUEST_TIMEOUT,
-                "the form did not come within 10 s",
-            ));
+            return Err(Problem::new(StatusCode::REQUEST_TIMEOUT, w::FORM_SLOW));
         }
     };
-    let broken = Problem::new(StatusCode::BAD_REQUEST, "the form is no form");
+    let broken = Problem::new(StatusCode::BAD_REQUEST, w::FORM_BROKEN);
     let text = std::str::from_utf8(&bytes).map_err(|_| broken)?;
     text.split('&')
         .filter(|part| !part.is_empty())
@@ -204,10 +202,7 @@ fn field(form: &[(String, String)], name: &'static str) -> Result<String, Proble
     let mut found = form.iter().filter(|(key, _)| key == name);
     match (found.next(), found.next()) {
         (Some((_, value)), None) => Ok(value.clone()),
-        _ => Err(Problem::new(
-            StatusCode::BAD_REQUEST,
-            "a field of the form is missing, or there twice",
-        )),
+        _ => Err(Problem::new(StatusCode::BAD_REQUEST, w::FIELD)),
     }
 }
 
@@ -229,15 +224,56 @@ fn decoded(text: &str) -> Option<String> {
     String::from_utf8(bytes).ok()
 }
 
+/// Chooses the language of the pages for this browser, and leads back to the page where it was
+/// chosen.
+pub(crate) async fn choose_language(
+    State(app): State<App>,
+    headers: HeaderMap,
+    request: Request,
+) -> Result<Response, Problem> {
+    let code = field(&read_form(request).await?, "language")?;
+    let unknown = Problem::new(StatusCode::BAD_REQUEST, w::NO_SUCH_LANGUAGE);
+    let chosen = Language::of_code(&code).ok_or(unknown)?;
+    let mut response = Redirect::to(came_from(&headers)).into_response();
+    set_cookie(&mut response, &app, LANGUAGE, chosen.code(), LANGUAGE_S);
+    Ok(response)
+}
+
+/// The path of the page of here that asks; the front where none is told.
+fn came_from(headers: &HeaderMap) -> &str {
+    let text = |name| {
+        headers
+            .get(name)
+            .and_then(|value: &HeaderValue| value.to_str().ok())
+    };
+    let page = text(header::REFERER).and_then(|page| {
+        let rest = page
+            .strip_prefix("http://")
+            .or_else(|| page.strip_prefix("https://"))?;
+        rest.strip_prefix(text(header::HOST)?)
+    });
+    // Two strokes would name another host.
+    page.filter(|path| path.starts_with('/') && !path[1..].starts_with(['/', '\\']))
+        .unwrap_or("/")
+}
+
+/// The language that this browser chose.
+pub(crate) fn chosen_language(headers: &HeaderMap) -> Option<Language> {
+    Language::of_code(any_cookie(headers, LANGUAGE)?)
+}
+
 /// The value of a cookie, if it has the form of a token.
 fn cookie<'h>(headers: &'h HeaderMap, name: &str) -> Option<&'h str> {
+    any_cookie(headers, name).filter(|value| token::is_token(value))
+}
+
+fn any_cookie<'h>(headers: &'h HeaderMap, name: &str) -> Option<&'h str> {
     let lines = headers.get_all(header::COOKIE).iter();
     let mut pairs = lines
         .filter_map(|line| line.to_str().ok())
         .flat_map(|line| line.split(';'))
         .filter_map(|pair| pair.trim().split_once('='));
-    let (_, value) = pairs.find(|(key, _)| *key == name)?;
-    token::is_token(value).then_some(value)
+    pairs.find(|(key, _)| *key == name).map(|(_, value)| value)
 }
 
 /// Out of reach of scripts and of other sites (RFC 6265bis).
@@ -245,7 +281,8 @@ fn set_cookie(response: &mut Response<Body>, app: &App, name: &str, value: &str,
     let secure = if app.secure { "; Secure" } else { "" };
     let text =
         format!("{name}={value}; Path=/; Max-Age={lasts_s}; HttpOnly; SameSite=Strict{secure}");
-    let header_value = HeaderValue::from_str(&text).expect("a token is plain letters");
+    let header_value =
+        HeaderValue::from_str(&text).expect("tokens and languages are plain letters");
     response
         .headers_mut()
         .append(header::SET_COOKIE, header_value);

@@ -1,61 +1,77 @@
-//! The pages that anybody on the network may see: the front, signing in, the floor board.
+//! The pages that anybody on the network may see: the front, signing in, the floor board, what
+//! went wrong.
 //!
 //! Refuses: names of lifters beyond those on the kiosk's own floor.
 use crate::html::{Nav, foot, head};
+use crate::problem::Problem;
+use crate::words as w;
 use maud::{DOCTYPE, Markup, html};
+use view::Language;
 
-pub(crate) fn front() -> Markup {
+pub(crate) fn front(say: Language) -> Markup {
     html! {
-        (head("Pinladder", Nav::All))
-        nav class="doors" aria-label="Pages" {
-            a href="/board" { "Floor board" }
-            a href="/coach" { "Coach" }
+        (head(say, "Pinladder", Nav::All))
+        nav class="doors" aria-label=(say.pick(w::PAGES)) {
+            a href="/board" { (say.pick(w::FLOOR_BOARD)) }
+            a href="/coach" { (say.pick(w::COACH)) }
         }
-        p { "A lifter's own record opens by the code that the kiosk shows at the end of a lift." }
-        (foot())
+        p { (say.pick(w::OWN_BY_CODE)) }
+        (foot(say))
     }
 }
 
 /// The form; `told` says why it is shown again.
-pub(crate) fn sign_in(told: Option<&str>) -> Markup {
+pub(crate) fn sign_in(say: Language, told: Option<&str>) -> Markup {
     html! {
-        (head("Coach", Nav::All))
+        (head(say, say.pick(w::COACH), Nav::All))
         @if let Some(words) = told { p class="notice" role="alert" { (words) } }
         form class="sign-in" method="post" action="/sign-in" {
-            label for="code" { "Code" }
+            label for="code" { (say.pick(w::CODE)) }
             input id="code" name="code" type="password" maxlength="64" required
                 autocomplete="current-password" autofocus;
-            button { "Sign in" }
+            button { (say.pick(w::SIGN_IN)) }
         }
-        (foot())
+        (foot(say))
     }
 }
 
-pub(crate) fn gone() -> Markup {
+pub(crate) fn gone(say: Language) -> Markup {
     html! {
-        (head("Your record", Nav::All))
-        p class="notice" {
-            "This link was opened already, or its ten minutes are over. The kiosk shows another at \
-             the end of your next lift."
-        }
-        (foot())
+        (head(say, say.pick(w::YOUR_RECORD), Nav::All))
+        p class="notice" { (say.pick(w::GONE)) }
+        (foot(say))
     }
 }
 
-pub(crate) fn board() -> Markup {
+/// What went wrong, for whoever looks at it with a browser.
+pub(crate) fn problem(say: Language, problem: Problem) -> Markup {
+    html! {
+        (head(say, say.pick(w::NOT_DONE), Nav::All))
+        p class="notice" role="alert" { (say.pick(problem.detail)) }
+        nav { a href="/" { (say.pick(w::TO_FRONT)) } }
+        (foot(say))
+    }
+}
+
+/// The board; what it says later comes with the events.
+pub(crate) fn board(say: Language) -> Markup {
     html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(say.code()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
-                title { "Floor" }
+                title { (say.pick(w::FLOOR)) }
                 link rel="stylesheet" href="/board.css";
                 script src="/board.js" defer {}
             }
             body {
-                header { h1 { "Floor" } p id="state" role="status" {} p id="clock" {} }
-                main id="racks" { noscript { p { "The board needs its script." } } }
+                header {
+                    h1 id="title" { (say.pick(w::FLOOR)) }
+                    p id="state" role="status" data-waiting=(say.pick(w::WAITING)) {}
+                    p id="clock" {}
+                }
+                main id="racks" { noscript { p { (say.pick(w::NO_SCRIPT)) } } }
             }
         }
     }

@@ -2,8 +2,12 @@
 //!
 //! Refuses: methods that an address does not have, hosts that only a foreign page can have named,
 //! and whatever a page of another site asks for.
+use crate::front;
 use crate::problem::Problem;
-use axum::extract::Request;
+use crate::routes::{App, HTML};
+use crate::words as w;
+use axum::body::Body;
+use axum::extract::{Request, State};
 use axum::http::{HeaderName, HeaderValue, Method, StatusCode, header};
 use axum::middleware::Next;
 use axum::response::{IntoResponse as _, Response};
@@ -41,12 +45,25 @@ const HEADERS: [(HeaderName, &str); 8] = [
     ),
 ];
 
-/// Lets a request through, or answers it.
-pub(crate) async fn guard(request: Request, next: Next) -> Response {
+/// Lets a request through, or answers it. A browser is told a problem as a page, in its language.
+pub(crate) async fn guard(State(app): State<App>, request: Request, next: Next) -> Response {
+    let reads_html = reads_html(&request);
+    let say = app.language(request.headers());
     let mut response = match check(&request) {
         Ok(()) => next.run(request).await,
         Err(problem) => problem.into_response(),
     };
+    if let Some(problem) = response
+        .extensions()
+        .get::<Problem>()
+        .filter(|_| reads_html)
+    {
+        let page = front::problem(say, *problem).into_string();
+        *response.body_mut() = Body::from(page);
+        let headers = response.headers_mut();
+        headers.insert(header::CONTENT_TYPE, HeaderValue::from_static(HTML));
+        headers.remove(header::CONTENT_LENGTH);
+    }
     for (name, value) in HEADERS {
         let value = HeaderValue::from_static(value);
         response.headers_mut().insert(name, value);
@@ -54,11 +71,22 @@ pub(crate) async fn guard(request: Request, next: Next) -> Response {
     response
 }
 
+/// Whether whoever asks names HTML among what it reads, as browsers do for pages.
+fn reads_html(request: &Request) -> bool {
+    let accept = request.headers().get(header::ACCEPT);
+    let accept = accept
+        .and_then(|accept| accept.to_str().ok())
+        .unwrap_or_default();
+    accept
+        .split(',')
+        .any(|kind| kind.split(';').next().unwrap_or_default().trim() == "text/html")
+}
+
 /// The methods of an address.
 fn methods(path: &str) -> &'static str {
     match path {
         "/sign-in" | "/coach/desk" => "GET, HEAD, POST",
-        "/sign-out" => "POST",
+        "/sign-out" | "/language" => "POST",
         _ => "GET, HEAD",
     }
 }
@@ -74,17 +102,11 @@ fn check(request: &Request) -> Result<(), Problem> {
         .path_and_query()
         .map_or(0, |target| target.as_str().len());
     if length > URI_BYTES {
-        return Err(Problem::new(
-            StatusCode::URI_TOO_LONG,
-            "the address is longer than 1024 bytes",
-        ));
+        return Err(Problem::new(StatusCode::URI_TOO_LONG, w::LONG_ADDRESS));
     }
     let mut hosts = request.headers().get_all(header::HOST).iter();
     let (Some(host), None) = (hosts.next(), hosts.next()) else {
-        return Err(Problem::new(
-            StatusCode::BAD_REQUEST,
-            "the request must name one host",
-        ));
+        return Err(Problem::new(StatusCode::BAD_REQUEST, w::ONE_HOST));
     };
     // A request may name its host a second time, in front of the path.
     let named = request
@@ -92,16 +114,10 @@ fn check(request: &Request) -> Result<(), Problem> {
         .authority()
         .is_none_or(|named| is_near(named.as_str()));
     if !named || !host.to_str().is_ok_and(is_near) {
-        return Err(Problem::new(
-            StatusCode::MISDIRECTED_REQUEST,
-            "this server answers to its IP address, to localhost and to names in .local",
-        ));
+        return Err(Problem::new(StatusCode::MISDIRECTED_REQUEST, w::OTHER_HOST));
     }
     if is_foreign(request, host) {
-        return Err(Problem::new(
-            StatusCode::FORBIDDEN,
-            "a page of another site may not ask for this",
-        ));
+        return Err(Problem::new(StatusCode::FORBIDDEN, w::OTHER_SITE));
     }
     Ok(())
 }

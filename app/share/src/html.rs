@@ -2,11 +2,12 @@
 //!
 //! Refuses: names as markup; every text is escaped by the template.
 use crate::stream::{Sink, Stop};
-use chrono::NaiveDate;
+use crate::words as w;
 use journal::{RecordError, SetRow};
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use std::io::{self, Write as _};
 use std::ops::ControlFlow;
+use view::Language;
 
 /// Whose eyes a page is for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -24,10 +25,10 @@ pub(crate) fn put(sink: &mut Sink, markup: &Markup) -> io::Result<()> {
 }
 
 /// From the doctype to the heading.
-pub(crate) fn head(title: &str, nav: Nav) -> Markup {
+pub(crate) fn head(say: Language, title: &str, nav: Nav) -> Markup {
     html! {
         (DOCTYPE)
-        (PreEscaped("<html lang=\"en\">"))
+        (PreEscaped(format!("<html lang=\"{}\">", say.code())))
         head {
             meta charset="utf-8";
             meta name="viewport" content="width=device-width, initial-scale=1";
@@ -37,22 +38,30 @@ pub(crate) fn head(title: &str, nav: Nav) -> Markup {
         (PreEscaped("<body>\n<main>\n"))
         @match nav {
             Nav::All => {}
-            Nav::Own => { p class="notice" { "This page opens once and closes ten minutes after the lift." } }
-            Nav::Coach => nav aria-label="Pages" {
-                a href="/coach" { "Sessions" }
-                a href="/coach/plan" { "Plan" }
-                a href="/coach/desk" { "Desk" }
-                a href="/board" { "Floor" }
-                form method="post" action="/sign-out" { button { "Sign out" } }
+            Nav::Own => { p class="notice" { (say.pick(w::ONCE)) } }
+            Nav::Coach => nav aria-label=(say.pick(w::PAGES)) {
+                a href="/coach" { (say.pick(w::SESSIONS)) }
+                a href="/coach/plan" { (say.pick(w::PLAN)) }
+                a href="/coach/desk" { (say.pick(w::DESK)) }
+                a href="/board" { (say.pick(w::FLOOR)) }
+                form method="post" action="/sign-out" { button { (say.pick(w::SIGN_OUT)) } }
             }
         }
         h1 { (title) }
     }
 }
 
-/// The end of a page.
-pub(crate) fn foot() -> Markup {
-    html! { (PreEscaped("</main>\n</body>\n</html>\n")) }
+/// The end of a page, with the way to the other languages.
+pub(crate) fn foot(say: Language) -> Markup {
+    let others = Language::ALL.into_iter().filter(|other| *other != say);
+    html! {
+        form class="language" method="post" action="/language" aria-label=(say.pick(w::LANGUAGE)) {
+            @for other in others {
+                button name="language" value=(other.code()) lang=(other.code()) { (other.name()) }
+            }
+        }
+        (PreEscaped("</main>\n</body>\n</html>\n"))
+    }
 }
 
 /// `front` and a name as a path's segment, percent-encoded (RFC 3986).
@@ -70,6 +79,7 @@ pub(crate) fn address(front: &str, name: &str) -> String {
 
 /// Writes lift by lift what `read` visits; no more than one lift's sets are held.
 pub(crate) fn write_sets(
+    say: Language,
     read: impl FnOnce(&mut dyn FnMut(SetRow) -> ControlFlow<()>) -> Result<(), RecordError>,
     sink: &mut Sink,
 ) -> Result<(), Stop> {
@@ -81,7 +91,7 @@ pub(crate) fn write_sets(
             .last()
             .is_some_and(|former| former.lift_no != set.lift_no)
         {
-            outcome = put(sink, &lift_table(&lift, &mut shown));
+            outcome = put(sink, &lift_table(say, &lift, &mut shown));
             lift.clear();
         }
         lift.push(set);
@@ -92,11 +102,11 @@ pub(crate) fn write_sets(
         }
     })?;
     outcome?;
-    Ok(put(sink, &lift_table(&lift, &mut shown))?)
+    Ok(put(sink, &lift_table(say, &lift, &mut shown))?)
 }
 
 /// One lift, under the headings of its day and lifter where `shown`, the former ones, differ.
-fn lift_table(lift: &[SetRow], shown: &mut Option<(String, String)>) -> Markup {
+fn lift_table(say: Language, lift: &[SetRow], shown: &mut Option<(String, String)>) -> Markup {
     let Some(set) = lift.first() else {
         return html! {};
     };
@@ -106,49 +116,42 @@ fn lift_table(lift: &[SetRow], shown: &mut Option<(String, String)>) -> Markup {
     };
     *shown = Some((set.date.clone(), set.lifter.clone()));
     html! {
-        @if day { h2 { time datetime=(set.date) { (long_day(&set.date)) } } }
+        @if day { h2 { time datetime=(set.date) { (w::long_day(say, &set.date)) } } }
         @if lifter { h3 { (set.lifter) } }
         table {
-            caption { (set.lift) " " span { (set.rack) } }
+            caption { (say.shipped(&set.lift)) " " span { (set.rack) } }
             thead { tr {
-                th scope="col" { "Set" }
-                th scope="col" { "Load" }
-                th scope="col" { "Reps" }
-                th scope="col" { "Back" }
+                th scope="col" { (say.pick(w::SET)) }
+                th scope="col" { (say.pick(w::LOAD)) }
+                th scope="col" { (say.pick(w::REPS)) }
+                th scope="col" { (say.pick(w::BACK)) }
             } }
-            tbody { @for set in lift { (row(set)) } }
+            tbody { @for set in lift { (row(say, set)) } }
         }
         "\n"
     }
 }
 
-fn row(set: &SetRow) -> Markup {
-    let off_plan = set.reps != set.planned_reps;
+fn row(say: Language, set: &SetRow) -> Markup {
+    let kind = if set.is_work() { w::WORK } else { w::WARM_UP };
+    let reps = if set.reps == set.planned_reps {
+        set.reps.to_string()
+    } else {
+        say.fill(
+            w::OF,
+            &[&set.reps.to_string(), &set.planned_reps.to_string()],
+        )
+    };
+    let back = set.back_moved_at.map_or_else(
+        || say.say(w::KEPT),
+        |rep| say.fill(w::MOVED_AT, &[&rep.to_string()]),
+    );
     html! {
         tr {
-            th scope="row" { (set.kind) }
-            td { (set.load.words(set.unit)) }
-            td { (set.reps) @if off_plan { " of " (set.planned_reps) } }
-            td { @match set.back_moved_at {
-                None => "kept",
-                Some(rep) => { "moved at rep " (rep) },
-            } }
+            th scope="row" { (say.pick(kind)) }
+            td { (say.mass(set.load, set.unit)) }
+            td { (reps) }
+            td { (back) }
         }
     }
-}
-
-/// "Monday 2 March 2026"; a day that the calendar does not have stays as it is.
-pub(crate) fn long_day(date: &str) -> String {
-    date.parse::<NaiveDate>().map_or_else(
-        |_| date.to_owned(),
-        |day| day.format("%A %-d %B %Y").to_string(),
-    )
-}
-
-/// "Mon 2 Mar 2026"; a day that the calendar does not have stays as it is.
-pub(crate) fn short_day(date: &str) -> String {
-    date.parse::<NaiveDate>().map_or_else(
-        |_| date.to_owned(),
-        |day| day.format("%a %-d %b %Y").to_string(),
-    )
 }

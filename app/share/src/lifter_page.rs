@@ -3,12 +3,15 @@
 //!
 //! Refuses: names as markup; every text is escaped by the template.
 use crate::chart::{self, Weeks};
-use crate::html::{Nav, address, foot, head, put, short_day, write_sets};
+use crate::html::{Nav, address, foot, head, put, write_sets};
+use crate::programme::{Filled, Shown, together};
 use crate::stream::{Sink, Stop};
+use crate::words as w;
 use chrono::{Days, NaiveDate};
-use journal::{PlannedRow, RecordReader, WeekRow};
+use journal::{LifterSum, PlannedRow, RecordReader, WeekRow};
 use maud::{Markup, PreEscaped, html};
 use std::ops::ControlFlow;
+use view::Language;
 
 /// Weeks that the charts go back from the latest day of the lifter.
 const WEEKS: u64 = 26;
@@ -21,35 +24,56 @@ const SETS_MAX: u32 = 300;
 
 /// Writes the page of `lifter`; `nav` says whose eyes it is for.
 pub(crate) fn write(
-    record: Option<&RecordReader>,
-    lifter: &str,
-    nav: Nav,
+    say: Language,
+    (record, filled): (Option<&RecordReader>, &[Filled]),
+    (lifter, nav): (&str, Nav),
     sink: &mut Sink,
 ) -> Result<(), Stop> {
-    put(sink, &head(lifter, nav))?;
+    put(sink, &head(say, lifter, nav))?;
     let known = match record {
         Some(record) => record.lifters()?.into_iter().find(|l| l.lifter == lifter),
         None => None,
     };
-    let (Some(record), Some(known)) = (record, known) else {
-        put(sink, &html! { p { "Nothing is recorded of that name." } })?;
-        return Ok(put(sink, &foot())?);
+    let rows = match record {
+        Some(record) => record.planned(EVER, Some(lifter), PLAN_ROWS)?,
+        None => Vec::new(),
     };
-    let last = known.last.parse::<NaiveDate>().ok();
-    if let Some(last) = last {
+    let rows = together(rows, filled, EVER, Some(lifter));
+    if known.is_none() && rows.is_empty() {
+        put(sink, &html! { p { (say.pick(w::NOTHING_OF)) } })?;
+        return Ok(put(sink, &foot(say))?);
+    }
+    let last = known
+        .as_ref()
+        .and_then(|known| known.last.parse::<NaiveDate>().ok());
+    if let (Some(record), Some(last)) = (record, last) {
         let from = last.checked_sub_days(Days::new(7 * WEEKS)).unwrap_or(last);
         let weeks = record.weeks(lifter, &from.to_string())?;
         for of_lift in weeks.chunk_by(|a, b| a.lift == b.lift) {
-            put(sink, &lift(of_lift))?;
+            put(sink, &lift(say, of_lift))?;
         }
     }
-    let rows = record.planned(EVER, Some(lifter), PLAN_ROWS)?;
     put(
         sink,
-        &html! { h2 { "Plan and done" } (plan_table(&rows, false)) },
+        &html! { h2 { (say.pick(w::PLAN_AND_DONE)) } (plan_table(say, &rows, false)) },
     )?;
-    put(sink, &html! { h2 { "Sets" } })?;
+    if let (Some(record), Some(known)) = (record, known) {
+        latest_sets(say, record, &known, sink)?;
+    }
+    Ok(put(sink, &foot(say))?)
+}
+
+/// Writes the lifter's latest sets, one by one.
+fn latest_sets(
+    say: Language,
+    record: &RecordReader,
+    known: &LifterSum,
+    sink: &mut Sink,
+) -> Result<(), Stop> {
+    let lifter = known.lifter.as_str();
+    put(sink, &html! { h2 { (say.pick(w::SETS)) } })?;
     write_sets(
+        say,
         |visit| {
             let mut left = SETS_MAX;
             record.each_set_of_lifter(lifter, |set| {
@@ -64,14 +88,15 @@ pub(crate) fn write(
         sink,
     )?;
     if known.sets > u64::from(SETS_MAX) {
-        let more = format!("The latest {SETS_MAX} of {} sets.", known.sets);
+        let (shown, all) = (SETS_MAX.to_string(), known.sets.to_string());
+        let more = say.fill(w::LATEST_SETS, &[&shown, &all]);
         put(sink, &html! { p { (more) } })?;
     }
-    Ok(put(sink, &foot())?)
+    Ok(())
 }
 
 /// One lift: its charts and its table of weeks.
-fn lift(weeks: &[WeekRow]) -> Markup {
+fn lift(say: Language, weeks: &[WeekRow]) -> Markup {
     let Some(first) = weeks.first() else {
         return html! {};
     };
@@ -85,21 +110,20 @@ fn lift(weeks: &[WeekRow]) -> Markup {
         sets: weeks.iter().map(|w| w.sets).collect(),
         moved: weeks.iter().map(|w| w.moved).collect(),
     };
-    let load = format!(
-        "Heaviest work load by week, {}; a square: the back moved",
-        unit.word()
-    );
+    let load = say.fill(w::LOADS_CHART, &[unit.word()]);
     let charts = [
-        (load.as_str(), chart::loads(&drawn)),
-        ("Reps made by week; pale: planned", chart::reps(&drawn)),
-        (
-            "Work sets by week, pale; in front: the back moved",
-            chart::backs(&drawn),
-        ),
+        (load.as_str(), chart::loads(say, &drawn)),
+        (say.pick(w::REPS_CHART), chart::reps(say, &drawn)),
+        (say.pick(w::BACKS_CHART), chart::backs(say, &drawn)),
     ];
+    let of = |part: u32, whole: u32| say.fill(w::OF, &[&part.to_string(), &whole.to_string()]);
+    let back = |week: &WeekRow| match week.moved {
+        0 => say.say(w::KEPT),
+        n => say.fill(w::MOVED_IN, &[&n.to_string(), &week.sets.to_string()]),
+    };
     html! {
         section class="lift" {
-            h2 { (first.lift) }
+            h2 { (say.shipped(&first.lift)) }
             div class="charts" {
                 @for (words, svg) in charts { @if let Some(svg) = svg {
                     figure { (PreEscaped(svg)) figcaption { (words) } }
@@ -107,18 +131,16 @@ fn lift(weeks: &[WeekRow]) -> Markup {
             }
             table {
                 thead { tr {
-                    th scope="col" { "Week of" }
-                    th scope="col" { "Heaviest" }
-                    th scope="col" { "Reps" }
-                    th scope="col" { "Back" }
+                    th scope="col" { (say.pick(w::WEEK_OF)) }
+                    th scope="col" { (say.pick(w::HEAVIEST)) }
+                    th scope="col" { (say.pick(w::REPS)) }
+                    th scope="col" { (say.pick(w::BACK)) }
                 } }
                 tbody { @for week in weeks.iter().rev() { tr {
                     th scope="row" { time datetime=(week.week) { (week.week) } }
-                    td { (week.heaviest.words(unit)) }
-                    td { (week.reps) " of " (week.planned_reps) }
-                    td { @if week.moved == 0 { "kept" } @else {
-                        "moved in " (week.moved) " of " (week.sets)
-                    } }
+                    td { (say.mass(week.heaviest, unit)) }
+                    td { (of(week.reps, week.planned_reps)) }
+                    td { (back(week)) }
                 } } }
             }
         }
@@ -126,70 +148,80 @@ fn lift(weeks: &[WeekRow]) -> Markup {
     }
 }
 
-/// The plan against what was done.
-pub(crate) fn plan_table(rows: &[PlannedRow], with_lifter: bool) -> Markup {
+/// The plan, and what programmes fill, against what was done.
+pub(crate) fn plan_table(say: Language, rows: &[Shown], with_lifter: bool) -> Markup {
     if rows.is_empty() {
-        return html! { p { "No plan is kept for these days." } };
+        return html! { p { (say.pick(w::NO_PLAN_HERE)) } };
     }
     html! {
         table class="plan" {
             thead { tr {
-                th scope="col" { "Day" }
-                @if with_lifter { th scope="col" { "Lifter" } }
-                th scope="col" { "Planned" }
-                th scope="col" { "Done" }
+                th scope="col" { (say.pick(w::DAY)) }
+                @if with_lifter { th scope="col" { (say.pick(w::LIFTER)) } }
+                th scope="col" { (say.pick(w::PLANNED)) }
+                th scope="col" { (say.pick(w::DONE)) }
             } }
-            tbody { @for row in rows { tr {
-                th scope="row" { time datetime=(row.date) { (short_day(&row.date)) } }
+            tbody { @for Shown { row, programme } in rows { tr {
+                th scope="row" { time datetime=(row.date) { (w::short_day(say, &row.date)) } }
                 @if with_lifter {
                     td { a href=(address("/coach/lifter", &row.lifter)) { (row.lifter) } }
                 }
-                td { (row.lift) ": " (asked(row)) @if !row.note.is_empty() {
-                    " " span class="note" { (row.note) }
-                } }
-                td { (done(row)) }
+                td {
+                    (say.shipped(&row.lift)) ": " (asked(say, row))
+                    @if row.by_programme {
+                        " " span class="programme" { (by_programme(say, programme.as_deref())) }
+                    }
+                    @if !row.note.is_empty() { " " span class="note" { (row.note) } }
+                }
+                td { (done(say, row)) }
             } } }
         }
     }
 }
 
+fn by_programme(say: Language, name: Option<&str>) -> String {
+    name.map_or_else(
+        || say.say(w::PROGRAMME),
+        |name| say.fill(w::PROGRAMME_OF, &[name]),
+    )
+}
+
 /// "2 × 5 at 180 kg", "3 × 3 at 80 % of the best".
-fn asked(row: &PlannedRow) -> String {
+fn asked(say: Language, row: &PlannedRow) -> String {
     let sets = format!("{} \u{d7} {}", row.sets, row.reps);
     match (row.load, row.share) {
         (Some(load), _) => {
-            let words = row.unit.map(|unit| load.words(unit));
-            format!(
-                "{sets} at {}",
-                words.unwrap_or_else(|| load.exact(Default::default()))
-            )
+            let load = row.unit.map_or_else(
+                || say.number(&load.exact(Default::default())),
+                |unit| say.mass(load, unit),
+            );
+            say.fill(w::AT_LOAD, &[&sets, &load])
         }
         (None, Some(share)) => {
             let percent = f64::from(share) / 100.0;
-            format!("{sets} at {percent} % of the best")
+            say.fill(w::AT_SHARE, &[&sets, &say.number(&percent.to_string())])
         }
         (None, None) => sets,
     }
 }
 
-/// "2 sets, 9 of 10 reps, 180 kg, back moved in 1".
-fn done(row: &PlannedRow) -> String {
+/// "2 of 2 sets, 9 of 10 reps, 180 kg, back moved in 1".
+fn done(say: Language, row: &PlannedRow) -> String {
     if row.done_sets == 0 {
         return "\u{2013}".into();
     }
-    let mut words = format!(
-        "{} of {} sets, {} of {} reps",
-        row.done_sets,
-        row.sets,
-        row.done_reps,
-        row.sets * row.reps
-    );
+    let (sets, of_sets) = (row.done_sets.to_string(), row.sets.to_string());
+    let (reps, of_reps) = (row.done_reps.to_string(), (row.sets * row.reps).to_string());
+    let mut parts = vec![say.fill(w::DONE_SETS, &[&sets, &of_sets, &reps, &of_reps])];
     if let (Some(load), Some(unit)) = (row.done_load, row.unit) {
-        words.push_str(&format!(", {}", load.words(unit)));
+        parts.push(say.mass(load, unit));
     }
-    words.push_str(&match row.moved {
-        0 => ", back kept".into(),
-        n => format!(", back moved in {n}"),
+    parts.push(match row.moved {
+        0 => say.say(w::BACK_KEPT),
+        n => say.fill(w::BACK_MOVED_IN, &[&n.to_string()]),
     });
-    words
+    parts.join(match say {
+        Language::English => ", ",
+        Language::German => "; ",
+    })
 }

@@ -4,10 +4,13 @@
 //! Refuses: names as markup; every text is escaped by the template.
 use crate::html::{Nav, address, foot, head, put, write_sets};
 use crate::lifter_page::{PLAN_ROWS, plan_table};
+use crate::programme::{Filled, last_day, together};
 use crate::stream::{Sink, Stop};
+use crate::words as w;
 use chrono::{Days, NaiveDate};
 use journal::{LifterSum, RecordReader};
 use maud::{Markup, html};
+use view::Language;
 
 /// Training days on one page.
 const DAYS: u32 = 30;
@@ -16,6 +19,7 @@ const PLAN_DAYS: u64 = 28;
 
 /// Writes the page of the days before `before`, or of the latest.
 pub(crate) fn write(
+    say: Language,
     record: Option<&RecordReader>,
     before: Option<NaiveDate>,
     sink: &mut Sink,
@@ -26,78 +30,80 @@ pub(crate) fn write(
         record.days(before.as_deref(), DAYS + 1)
     })?;
     let lifters = record.map_or(Ok(Vec::new()), RecordReader::lifters)?;
-    put(sink, &head("Sessions", Nav::Coach))?;
-    put(sink, &downloads())?;
-    put(sink, &people(&lifters))?;
+    put(sink, &head(say, say.pick(w::SESSIONS), Nav::Coach))?;
+    put(sink, &downloads(say))?;
+    put(sink, &people(say, &lifters))?;
     let shown = days.len().min(DAYS as usize);
     match (record, days.first(), days[..shown].last()) {
         (Some(record), Some(last), Some(first)) => {
-            write_sets(|visit| record.each_set_of_days(first, last, visit), sink)?;
+            write_sets(
+                say,
+                |visit| record.each_set_of_days(first, last, visit),
+                sink,
+            )?;
         }
-        _ if before.is_some() => put(
-            sink,
-            &html! { p { "No sets were recorded before that day." } },
-        )?,
-        _ => put(sink, &html! { p { "No sets have been recorded yet." } })?,
+        _ if before.is_some() => put(sink, &html! { p { (say.pick(w::NO_SETS_BEFORE)) } })?,
+        _ => put(sink, &html! { p { (say.pick(w::NO_SETS)) } })?,
     }
     let older = days.get(shown).and(days[..shown].last());
-    put(
-        sink,
-        &further("/coach", before.is_some(), older.map(String::as_str)),
-    )?;
-    Ok(put(sink, &foot())?)
+    let older = older.map(String::as_str);
+    put(sink, &further(say, "/coach", before.is_some(), older))?;
+    Ok(put(sink, &foot(say))?)
 }
 
-/// Writes the plan of the four weeks before `before`, or of the latest four that are planned.
+/// Writes the plan, and what programmes fill, of the four weeks before `before`, or of the latest
+/// four that have any.
 pub(crate) fn write_plan(
-    record: Option<&RecordReader>,
+    say: Language,
+    (record, filled): (Option<&RecordReader>, &[Filled]),
     before: Option<NaiveDate>,
     sink: &mut Sink,
 ) -> Result<(), Stop> {
-    put(sink, &head("Plan and done", Nav::Coach))?;
-    let last = match (before, record) {
-        (Some(day), _) => day.checked_sub_days(Days::new(1)),
-        (None, Some(record)) => {
-            let latest = record.planned(("0000-01-01", "9999-12-31"), None, 1)?;
-            latest.first().and_then(|row| row.date.parse().ok())
+    put(sink, &head(say, say.pick(w::PLAN_AND_DONE), Nav::Coach))?;
+    let last = match before {
+        Some(day) => day.checked_sub_days(Days::new(1)),
+        None => {
+            let planned = record.map_or(Ok(None), |record| record.last_planned(None))?;
+            let latest = planned.as_deref().max(last_day(filled));
+            latest.and_then(|day| day.parse().ok())
         }
-        (None, None) => None,
     };
-    let (Some(record), Some(last)) = (record, last) else {
-        put(sink, &html! { p { "No plan is kept." } })?;
-        return Ok(put(sink, &foot())?);
+    let Some(last) = last else {
+        put(sink, &html! { p { (say.pick(w::NO_PLAN)) } })?;
+        return Ok(put(sink, &foot(say))?);
     };
     let first = last
         .checked_sub_days(Days::new(PLAN_DAYS - 1))
         .unwrap_or(last);
-    let days = (first.to_string(), last.to_string());
-    let rows = record.planned((&days.0, &days.1), None, PLAN_ROWS)?;
-    put(sink, &plan_table(&rows, true))?;
-    let older = record.planned(
-        ("0000-01-01", &first.pred_opt().unwrap_or(first).to_string()),
-        None,
-        1,
-    )?;
-    let older = older.first().map(|_| days.0.as_str());
-    put(sink, &further("/coach/plan", before.is_some(), older))?;
-    Ok(put(sink, &foot())?)
+    let (first, last) = (first.to_string(), last.to_string());
+    let days = (first.as_str(), last.as_str());
+    let rows = record.map_or(Ok(Vec::new()), |record| {
+        record.planned(days, None, PLAN_ROWS)
+    })?;
+    let rows = together(rows, filled, days, None);
+    put(sink, &plan_table(say, &rows, true))?;
+    let older = record.map_or(Ok(None), |record| record.last_planned(Some(&first)))?;
+    let is_older = older.is_some() || filled.iter().any(|of| of.row.date < first);
+    let older = is_older.then_some(first.as_str());
+    put(sink, &further(say, "/coach/plan", before.is_some(), older))?;
+    Ok(put(sink, &foot(say))?)
 }
 
-fn downloads() -> Markup {
+fn downloads(say: Language) -> Markup {
     html! {
-        nav aria-label="Downloads" {
-            "All sets: "
+        nav aria-label=(say.pick(w::DOWNLOADS)) {
+            (say.pick(w::ALL_SETS)) " "
             a href="/record.csv" { "CSV" } " "
             a href="/record.json" { "JSON" } " "
-            a href="/journal.sqlite" { "Database" }
+            a href="/journal.sqlite" { (say.pick(w::DATABASE)) }
         }
     }
 }
 
-fn people(lifters: &[LifterSum]) -> Markup {
+fn people(say: Language, lifters: &[LifterSum]) -> Markup {
     html! {
         @if !lifters.is_empty() {
-            nav aria-label="Lifters" class="people" {
+            nav aria-label=(say.pick(w::LIFTERS)) class="people" {
                 @for one in lifters {
                     a href=(address("/coach/lifter", &one.lifter)) { (one.lifter) } " "
                 }
@@ -106,13 +112,13 @@ fn people(lifters: &[LifterSum]) -> Markup {
     }
 }
 
-fn further(path: &str, later: bool, older: Option<&str>) -> Markup {
+fn further(say: Language, path: &str, later: bool, older: Option<&str>) -> Markup {
     html! {
         @if later || older.is_some() {
-            nav aria-label="Further" {
-                @if later { a href=(path) { "Latest" } " " }
+            nav class="further" aria-label=(say.pick(w::FURTHER)) {
+                @if later { a href=(path) { (say.pick(w::LATEST)) } " " }
                 @if let Some(day) = older {
-                    a href={ (path) "?before=" (day) } { "Older" }
+                    a href={ (path) "?before=" (day) } { (say.pick(w::OLDER)) }
                 }
             }
         }

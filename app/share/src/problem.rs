@@ -1,15 +1,18 @@
 //! What is answered when something is wrong: problem details (RFC 9457).
 //!
 //! Refuses: file names, SQL and other insides; those go to the log.
+use crate::words as w;
 use axum::http::{HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse, Response};
 use serde::Serialize;
+use view::Language;
+use view::language::Phrase;
 
 /// A status and what its reader may know of the reason.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct Problem {
     pub(crate) status: StatusCode,
-    pub(crate) detail: &'static str,
+    pub(crate) detail: Phrase,
     /// Seconds after which it may be tried again.
     wait_s: Option<u64>,
     /// The methods that there are.
@@ -26,7 +29,7 @@ struct Details {
 }
 
 impl Problem {
-    pub(crate) const fn new(status: StatusCode, detail: &'static str) -> Self {
+    pub(crate) const fn new(status: StatusCode, detail: Phrase) -> Self {
         Self {
             status,
             detail,
@@ -37,20 +40,14 @@ impl Problem {
 
     /// Too many wrong codes.
     pub(crate) const fn wait(seconds: u64) -> Self {
-        let mut problem = Self::new(
-            StatusCode::TOO_MANY_REQUESTS,
-            "too many wrong codes; wait, and ask the owner for the code",
-        );
+        let mut problem = Self::new(StatusCode::TOO_MANY_REQUESTS, w::TOO_MANY_CODES);
         problem.wait_s = Some(seconds);
         problem
     }
 
     /// Another method than those of the address.
     pub(crate) const fn method(allow: &'static str) -> Self {
-        let mut problem = Self::new(
-            StatusCode::METHOD_NOT_ALLOWED,
-            "this address does not take that method; Allow says which it takes",
-        );
+        let mut problem = Self::new(StatusCode::METHOD_NOT_ALLOWED, w::METHOD);
         problem.allow = Some(allow);
         problem
     }
@@ -62,7 +59,7 @@ impl IntoResponse for Problem {
             r#type: "about:blank",
             title: self.status.canonical_reason().unwrap_or("Error"),
             status: self.status.as_u16(),
-            detail: self.detail,
+            detail: Language::English.pick(self.detail),
         };
         let body = serde_json::to_vec(&details).expect("texts and a number always write");
         let mut response = (self.status, body).into_response();
@@ -86,6 +83,8 @@ impl IntoResponse for Problem {
         if let Some(seconds) = wait_s {
             headers.insert(header::RETRY_AFTER, HeaderValue::from(seconds));
         }
+        // For the guard, which knows whether a person asks, and in which language.
+        response.extensions_mut().insert(self);
         response
     }
 }

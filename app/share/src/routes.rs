@@ -9,6 +9,7 @@ use crate::guard::guard;
 use crate::html::Nav;
 use crate::problem::Problem;
 use crate::stream::Source;
+use crate::words as w;
 use crate::{counter, csv_file, database_file, doors, front, json_file, lifter_page, page};
 use axum::body::Body;
 use axum::extract::{Path, RawQuery, State};
@@ -18,6 +19,7 @@ use axum::routing::{get, post};
 use axum::{Router, middleware};
 use chrono::NaiveDate;
 use std::path::PathBuf;
+use view::Language;
 
 /// The files that are shown; each is only read.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -38,10 +40,18 @@ pub(crate) struct App {
     pub(crate) secure: bool,
 }
 
+impl App {
+    /// The language of a page: the one chosen for this browser, else the kiosk's.
+    pub(crate) fn language(&self, headers: &HeaderMap) -> Language {
+        doors::chosen_language(headers).unwrap_or_else(|| self.desk.language())
+    }
+}
+
 /// Everything that is shown. Each answer opens the record anew, reads one moment of it, and
-/// writes nothing; orders of the coach's desk are handed on. `secure` says that the router is served under TLS.
+/// writes nothing; orders of the coach's desk are handed on. `secure` says that the router is
+/// served under TLS.
 ///
-/// - `/`, `/sign-in`, `/board`, `/board/live`, `/openapi.json`: for anybody.
+/// - `/`, `/sign-in`, `/language`, `/board`, `/board/live`, `/openapi.json`: for anybody.
 /// - `/coach`, `/coach/plan`, `/coach/desk`, `/coach/lifter/NAME`, `/coach/blank.xlsx` and `.csv`,
 ///   `/record.csv`, `/record.json`, `/journal.sqlite`: for a coach who has signed in.
 /// - `/mine/TOKEN`: for the lifter whose link it is, once.
@@ -53,7 +63,7 @@ pub fn router(places: Places, desk: Desk, secure: bool) -> Router {
         secure,
     };
     Router::new()
-        .route("/", get(async || page_of(front::front())))
+        .route("/", get(front_page))
         .route("/style.css", get(async || answer(CSS, Body::from(STYLE))))
         .route(
             "/board.css",
@@ -64,10 +74,11 @@ pub fn router(places: Places, desk: Desk, secure: bool) -> Router {
             "/openapi.json",
             get(async || answer(JSON, Body::from(OPENAPI))),
         )
-        .route("/board", get(async || page_of(front::board())))
+        .route("/board", get(board))
         .route("/board/live", get(live))
         .route("/sign-in", get(doors::sign_in_page).post(doors::sign_in))
         .route("/sign-out", post(doors::sign_out))
+        .route("/language", post(doors::choose_language))
         .route("/coach", get(sessions))
         .route("/coach/plan", get(plan))
         .route("/coach/lifter/{name}", get(lifter))
@@ -79,8 +90,8 @@ pub fn router(places: Places, desk: Desk, secure: bool) -> Router {
         .route("/journal.sqlite", get(database))
         .route("/mine/{token}", get(doors::mine))
         .fallback(nothing_here)
-        .with_state(app)
-        .layer(middleware::from_fn(guard))
+        .with_state(app.clone())
+        .layer(middleware::from_fn_with_state(app, guard))
         .layer(middleware::from_fn(access::log))
 }
 
@@ -110,11 +121,17 @@ fn coach_or_refusal(app: &App, headers: &HeaderMap) -> Result<(), Problem> {
     if doors::is_coach(app, headers) {
         Ok(())
     } else {
-        Err(Problem::new(
-            StatusCode::UNAUTHORIZED,
-            "sign in at /sign-in with the coach's code first",
-        ))
+        Err(Problem::new(StatusCode::UNAUTHORIZED, w::SIGN_IN_FIRST))
     }
+}
+
+async fn front_page(State(app): State<App>, headers: HeaderMap) -> impl IntoResponse {
+    page_of(front::front(app.language(&headers)))
+}
+
+/// A TV has no choice of its own: it speaks as the kiosk does.
+async fn board(State(app): State<App>) -> impl IntoResponse {
+    page_of(front::board(app.desk.language()))
 }
 
 async fn sessions(
@@ -126,7 +143,11 @@ async fn sessions(
         return Ok(form);
     }
     let before = before(query.as_deref()).map_err(IntoResponse::into_response)?;
-    stream_page(&app, move |record, sink| page::write(record, before, sink)).await
+    let say = app.language(&headers);
+    stream_page(&app, move |record, sink| {
+        page::write(say, record, before, sink)
+    })
+    .await
 }
 
 async fn plan(
@@ -138,8 +159,9 @@ async fn plan(
         return Ok(form);
     }
     let before = before(query.as_deref()).map_err(IntoResponse::into_response)?;
+    let (say, filled) = (app.language(&headers), app.desk.filled());
     stream_page(&app, move |record, sink| {
-        page::write_plan(record, before, sink)
+        page::write_plan(say, (record, &filled), before, sink)
     })
     .await
 }
@@ -153,14 +175,12 @@ async fn lifter(
         return Ok(form);
     }
     let Ok(Path(name)) = name else {
-        let problem = Problem::new(
-            StatusCode::BAD_REQUEST,
-            "the name in the address is no text",
-        );
+        let problem = Problem::new(StatusCode::BAD_REQUEST, w::NAME_NO_TEXT);
         return Err(problem.into_response());
     };
+    let (say, filled) = (app.language(&headers), app.desk.filled());
     stream_page(&app, move |record, sink| {
-        lifter_page::write(record, &name, Nav::Coach, sink)
+        lifter_page::write(say, (record, &filled), (&name, Nav::Coach), sink)
     })
     .await
 }
@@ -184,7 +204,7 @@ pub(crate) async fn stream_page(
 async fn counter_page(State(app): State<App>, headers: HeaderMap) -> Response {
     form_instead(&app, &headers).unwrap_or_else(|| {
         let counter = app.desk.counter();
-        page_of(counter::page(&counter, None)).into_response()
+        page_of(counter::page(app.language(&headers), &counter, None)).into_response()
     })
 }
 
@@ -208,10 +228,7 @@ fn blanks(app: &App, headers: &HeaderMap) -> Result<[Body; 2], Problem> {
     coach_or_refusal(app, headers)?;
     let blanks = app.desk.blanks();
     if blanks.iter().any(|blank| blank.is_empty()) {
-        return Err(Problem::new(
-            StatusCode::NOT_FOUND,
-            "this kiosk offers no blank plan; pinladder plan blank writes one",
-        ));
+        return Err(Problem::new(StatusCode::NOT_FOUND, w::NO_BLANKS));
     }
     Ok(blanks.map(|blank| Body::from(blank.to_vec())))
 }
@@ -243,10 +260,7 @@ async fn live(State(app): State<App>) -> Result<impl IntoResponse, Problem> {
 }
 
 async fn nothing_here() -> Problem {
-    Problem::new(
-        StatusCode::NOT_FOUND,
-        "nothing is here; /openapi.json says what there is",
-    )
+    Problem::new(StatusCode::NOT_FOUND, w::NOTHING_HERE)
 }
 
 pub(crate) fn page_of(page: maud::Markup) -> impl IntoResponse {
@@ -270,8 +284,6 @@ fn before(query: Option<&str>) -> Result<Option<NaiveDate>, Problem> {
     };
     let is_day = day.len() == 10 && day.bytes().all(|b| b.is_ascii_digit() || b == b'-');
     let day = day.parse().ok().filter(|_| is_day);
-    day.map(Some).ok_or(Problem::new(
-        StatusCode::BAD_REQUEST,
-        "before must be a day such as 2026-03-31",
-    ))
+    day.map(Some)
+        .ok_or(Problem::new(StatusCode::BAD_REQUEST, w::NO_DAY))
 }

@@ -1,6 +1,7 @@
 //! Takes connections and answers them with a router, within limits of time and number.
 //!
-//! Refuses: slow headers, stalled readers, endless connections, more of them than a kiosk bears.
+//! Refuses: slow headers, stalled readers, endless connections, more of them than a kiosk bears,
+//! whoever comes in by another interface than the page's.
 use crate::guard::Peer;
 use crate::stall::Impatient;
 use axum::{Extension, Router};
@@ -8,13 +9,13 @@ use hyper::server::conn::http1;
 use hyper_util::rt::{TokioIo, TokioTimer};
 use hyper_util::service::TowerToHyperService;
 use std::io;
-use std::net::SocketAddr;
+use std::net::{IpAddr, SocketAddr};
 use std::pin::pin;
 use std::sync::Arc;
 use std::time::Duration;
 use thiserror::Error;
 use tokio::io::{AsyncRead, AsyncWrite};
-use tokio::net::{TcpListener, TcpStream};
+use tokio::net::{TcpListener, TcpSocket, TcpStream};
 use tokio::sync::{Semaphore, watch};
 use tokio::task::JoinSet;
 use tokio::time::{sleep, timeout};
@@ -26,6 +27,8 @@ const CONNECTIONS: usize = 64;
 const HEAD: Duration = Duration::from_secs(10);
 /// Without a byte taken by the reader.
 const STALL: Duration = Duration::from_secs(30);
+/// Connections that wait to be taken.
+const WAITING: u32 = 1_024;
 /// For one connection in all.
 const WHOLE: Duration = Duration::from_secs(900);
 /// For answers under way when told to end.
@@ -62,12 +65,12 @@ pub enum ShareError {
     },
 }
 
-/// Takes the address and port.
+/// Takes the address and port, on the interface that has the address and on no other.
 ///
 /// # Errors
 /// [`ShareError`] when they cannot be had. The kiosk goes on without.
-pub async fn bind(at: SocketAddr) -> Result<TcpListener, ShareError> {
-    TcpListener::bind(at).await.map_err(|source| {
+pub fn bind(at: SocketAddr) -> Result<TcpListener, ShareError> {
+    listen(at).map_err(|source| {
         let kind = source.kind();
         if kind == io::ErrorKind::AddrInUse {
             ShareError::Taken { at }
@@ -79,6 +82,34 @@ pub async fn bind(at: SocketAddr) -> Result<TcpListener, ShareError> {
             ShareError::Other { at, source }
         }
     })
+}
+
+fn listen(at: SocketAddr) -> io::Result<TcpListener> {
+    let socket = match at {
+        SocketAddr::V4(_) => TcpSocket::new_v4()?,
+        SocketAddr::V6(_) => TcpSocket::new_v6()?,
+    };
+    // An address that was let go a moment ago may be taken again.
+    socket.set_reuseaddr(true)?;
+    // Linux takes what is for an address of its own on whichever interface it comes in.
+    if let Some(interface) = interface_of(at.ip()) {
+        if let Err(error) = socket.bind_device(Some(interface.as_bytes())) {
+            tracing::warn!(%error, interface, "the page is heard on other interfaces too");
+        }
+    }
+    socket.bind(at)?;
+    socket.listen(WAITING)
+}
+
+/// The name of the interface with this address; `None` for loopback, which nothing from outside
+/// reaches.
+fn interface_of(ip: IpAddr) -> Option<String> {
+    if ip.is_loopback() {
+        return None;
+    }
+    let all = if_addrs::get_if_addrs().ok()?;
+    let found = all.into_iter().find(|one| one.ip() == ip)?;
+    Some(found.name)
 }
 
 /// Answers connections of `listener` with `router` until `shutdown` is done; answers under way

@@ -4,6 +4,7 @@
 //! Refuses: more readers at once than a kiosk can bear, and passing off a broken answer as whole.
 use crate::problem::Problem;
 use crate::routes::Places;
+use crate::words as w;
 use axum::body::{Body, Bytes};
 use axum::http::StatusCode;
 use futures_core::Stream;
@@ -105,12 +106,9 @@ async fn pieces(
     first: Duration,
     write: impl FnOnce(&mut Sink) -> Result<(), Stop> + Send + 'static,
 ) -> Result<Body, Problem> {
-    let seat = Arc::clone(seats).try_acquire_owned().map_err(|_| {
-        Problem::new(
-            StatusCode::SERVICE_UNAVAILABLE,
-            "too many are reading at once; try again in a moment",
-        )
-    })?;
+    let seat = Arc::clone(seats)
+        .try_acquire_owned()
+        .map_err(|_| Problem::new(StatusCode::SERVICE_UNAVAILABLE, w::MANY_READERS))?;
     let (sender, mut pieces) = mpsc::channel(AHEAD);
     let worker = spawn_blocking(move || {
         let mut sink = Sink {
@@ -131,10 +129,7 @@ async fn pieces(
         }
         drop(seat);
     });
-    let unreadable = Problem::new(
-        StatusCode::INTERNAL_SERVER_ERROR,
-        "the record cannot be read; the kiosk's log says why",
-    );
+    let unreadable = Problem::new(StatusCode::INTERNAL_SERVER_ERROR, w::UNREADABLE);
     match timeout(first, pieces.recv()).await {
         Ok(Some(Ok(first))) => Ok(Body::from_stream(Pieces {
             first: Some(first),
@@ -142,10 +137,7 @@ async fn pieces(
             worker,
         })),
         Ok(Some(Err(_)) | None) => Err(unreadable),
-        Err(_) => Err(Problem::new(
-            StatusCode::SERVICE_UNAVAILABLE,
-            "the record is slow to read just now; try again in a moment",
-        )),
+        Err(_) => Err(Problem::new(StatusCode::SERVICE_UNAVAILABLE, w::SLOW)),
     }
 }
 

@@ -32,6 +32,17 @@ pub struct Phrase {
     pub german: &'static str,
 }
 
+/// Writes a table of phrases, `KEY: "English", "German";`, and `ALL`, the table with its keys.
+#[macro_export]
+macro_rules! phrases {
+    ($($key:ident: $english:literal, $german:literal;)*) => {
+        $(pub(crate) const $key: $crate::language::Phrase =
+            $crate::language::Phrase { english: $english, german: $german };)*
+        /// The table with its keys.
+        pub(crate) const ALL: &[(&str, $crate::language::Phrase)] = &[$((stringify!($key), $key)),*];
+    };
+}
+
 /// Every phrase of the screens with its key, for whoever checks that none is missing.
 #[must_use]
 pub fn every_phrase() -> Vec<(&'static str, Phrase)> {
@@ -76,12 +87,14 @@ impl Language {
     }
 
     /// A phrase without gaps.
-    pub(crate) fn say(self, phrase: Phrase) -> String {
+    #[must_use]
+    pub fn say(self, phrase: Phrase) -> String {
         self.pick(phrase).to_owned()
     }
 
-    /// A phrase with its gaps filled.
-    pub(crate) fn fill(self, phrase: Phrase, gaps: &[&str]) -> String {
+    /// A phrase with its gaps filled, `{0}` by the first.
+    #[must_use]
+    pub fn fill(self, phrase: Phrase, gaps: &[&str]) -> String {
         let mut text = self.pick(phrase).to_owned();
         for (at, gap) in gaps.iter().enumerate() {
             text = text.replace(&format!("{{{at}}}"), gap);
@@ -89,7 +102,9 @@ impl Language {
         text
     }
 
-    fn pick(self, phrase: Phrase) -> &'static str {
+    /// As [`Language::say`], for ever.
+    #[must_use]
+    pub const fn pick(self, phrase: Phrase) -> &'static str {
         match self {
             Self::English => phrase.english,
             Self::German => phrase.german,
@@ -97,7 +112,8 @@ impl Language {
     }
 
     /// What the program itself ships, by its English words; what people wrote stays as written.
-    pub(crate) fn shipped(self, words: &str) -> String {
+    #[must_use]
+    pub fn shipped(self, words: &str) -> String {
         let row = shipped::WORDS.iter().find(|(english, _)| *english == words);
         match (self, row) {
             (Self::German, Some((_, german))) => (*german).to_owned(),

@@ -68,6 +68,8 @@ fn numbers_and_dates_go_by_language() {
     assert_eq!(Language::English.date(day), "Wednesday 4 March");
     assert_eq!(Language::German.date(day), "Mittwoch, 4. März");
     assert_eq!(Language::German.short_date(day), "4. Mär");
+    assert_eq!(Language::English.short_day(day), "Wed 4 Mar 2026");
+    assert_eq!(Language::German.short_day(day), "Mi, 4. Mär 2026");
     let mut day = NaiveDate::from_ymd_opt(2026, 1, 1).expect("a day");
     for _ in 0..366 {
         assert_eq!(

@@ -74,6 +74,51 @@ pub fn fill(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Optio
     })
 }
 
+/// What the lifter's programme had and has for the days from `first` to `last`, as it can be said
+/// on `today`: the name of the programme and its day, and a row a lift. Of days that follow each
+/// other whenever somebody comes, those on which something was done, and the next; of days of the
+/// week all, from the lifter's first lift on.
+#[must_use]
+pub fn filled(
+    gym: &Gym,
+    state: &State,
+    lifter: &Lifter,
+    (first, last): (NaiveDate, NaiveDate),
+    today: NaiveDate,
+) -> Vec<(String, Prescription)> {
+    let Some(programme) = gym.coaching.of(&lifter.name) else {
+        return Vec::new();
+    };
+    let done = done(state, &lifter.name, NaiveDate::MAX);
+    let mut dates: Vec<NaiveDate> = match programme.pace {
+        Pace::Week => {
+            let since = done.first().map_or(today, |day| day.date).max(first);
+            since.iter_days().take_while(|day| *day <= last).collect()
+        }
+        Pace::Queue { .. } => {
+            let on_days = done.iter().map(|day| day.date);
+            let next = match fill(gym, state, lifter, today) {
+                Some(Filled::Rest { from, .. }) => from,
+                Some(Filled::Lifts { .. }) | None => today,
+            };
+            on_days.chain([next]).collect()
+        }
+    };
+    dates.retain(|day| (first..=last).contains(day));
+    dates.sort_unstable();
+    dates.dedup();
+    let rows = dates.into_iter().filter_map(|day| {
+        let Filled::Lifts { programme, rows } = fill(gym, state, lifter, day)? else {
+            return None;
+        };
+        Some(
+            rows.into_iter()
+                .map(move |(row, _)| (programme.clone(), row)),
+        )
+    });
+    rows.flatten().collect()
+}
+
 /// What a lifter did before `date`, a day at a time.
 fn done<'s>(state: &'s State, lifter: &str, date: NaiveDate) -> Vec<Done<'s>> {
     let of = |run: &&crate::LiftRun| run.sheet.lifter == lifter && run.sheet.date < date;

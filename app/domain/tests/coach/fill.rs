@@ -8,7 +8,8 @@ use domain::lift::Landmark;
 use domain::next::here::decided;
 use domain::next::{Verdict, Why};
 use domain::prescription::LoadWish;
-use domain::programme::{Coaching, shipped};
+use domain::programme::fill::filled;
+use domain::programme::{Coaching, Pace, shipped};
 use domain::sheet::RungKind;
 use domain::{Command, Gym, Length, Mass, MassUnit, Moment, Prescription, State, decide};
 
@@ -193,7 +194,7 @@ fn the_plan_wins_and_keeps_its_distance() {
         assert_eq!(only(&life.entries(far)).lift, "rack pull", "{far}");
     }
     let mut weekly = life.gym.coaching.programmes[0].clone();
-    weekly.pace = domain::programme::Pace::Week;
+    weekly.pace = Pace::Week;
     weekly.days[0].weekday = Some(chrono::Weekday::Tue);
     weekly.days[1].weekday = Some(chrono::Weekday::Sat);
     life.gym.coaching.programmes[0] = weekly;
@@ -237,4 +238,54 @@ fn no_best_and_no_past_is_said() {
     let entries = life.entries(0);
     assert_eq!(only(&entries).outcome, Err(NoSheet::NoBest));
     assert_eq!(only(&entries).lift, "rack pull");
+}
+
+/// The days and lifts that a coach is shown of a programme, from four weeks back to a week ahead.
+fn shown(life: &Life, today: u64) -> Vec<(u64, String)> {
+    let ines = &life.gym.lifters[0];
+    let days = (date(today.saturating_sub(28)), date(today + 7));
+    let rows = filled(&life.gym, &life.state, ines, days, date(today));
+    let since = |day: NaiveDate| u64::try_from((day - date(0)).num_days()).expect("after");
+    rows.into_iter()
+        .map(|(_, row)| (since(row.date), row.lift))
+        .collect()
+}
+
+#[test]
+fn a_queue_shows_what_was_done_and_what_is_next() {
+    let mut life = Life::new(coached());
+    let heavy = |day| (day, String::from("rack pull"));
+    assert_eq!(shown(&life, 3), [heavy(3)], "whenever she comes");
+    life.lift(3, WELL);
+    // The other day, as far apart as the programme wants it.
+    let after = shown(&life, 4);
+    assert_eq!(after[0], heavy(3));
+    assert_eq!(after[1].1, "barbell shrug");
+    assert_eq!(after.len(), 2);
+    let apart = after[1].0 - 3;
+    assert!(apart > 1, "{after:?}");
+    // A week later nothing was missed; the same day is next, today.
+    assert_eq!(shown(&life, 10), [heavy(3), (10, "barbell shrug".into())]);
+    // Where the plan speaks, the programme is silent.
+    life.plan(10, "deadlift", 100);
+    assert_eq!(shown(&life, 10), [heavy(3)]);
+}
+
+#[test]
+fn days_of_the_week_show_what_was_missed() {
+    let mut gym = coached();
+    let programme = &mut gym.coaching.programmes[0];
+    programme.pace = Pace::Week;
+    programme.days[0].weekday = Some(chrono::Weekday::Mon);
+    programme.days[1].weekday = Some(chrono::Weekday::Thu);
+    let mut life = Life::new(gym);
+    // The 5th of January 2026 is a Monday. Before the first lift nothing was missed.
+    let days = |life: &Life, today| -> Vec<u64> {
+        let mut days: Vec<u64> = shown(life, today).into_iter().map(|row| row.0).collect();
+        days.dedup();
+        days
+    };
+    assert_eq!(days(&life, 9), [10, 14]);
+    life.lift(0, WELL);
+    assert_eq!(days(&life, 9), [0, 3, 7, 10, 14]);
 }

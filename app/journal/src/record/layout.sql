@@ -21,8 +21,11 @@ CREATE TABLE lifts (
     asked_ng    INTEGER NOT NULL, -- the plan's load, nanograms
     rungs       INTEGER NOT NULL, -- how many were set
     begun_at_ms INTEGER NOT NULL, -- milliseconds since 1970-01-01T00:00:00Z
-    stopped     INTEGER NOT NULL  -- 1 when ended before the last rung
+    stopped     INTEGER NOT NULL, -- 1 when ended before the last rung
+    by_plan     INTEGER NOT NULL, -- 1 when the plan had that day then; 0: a programme filled it
+    note        TEXT    NOT NULL  -- the coach's words on it
 ) STRICT;
+CREATE INDEX lifts_by_programme ON lifts (date, lifter) WHERE by_plan = 0;
 
 CREATE TABLE rungs (
     lift_no INTEGER NOT NULL,

@@ -106,7 +106,8 @@ fn begin(tables: &Connection, no: LiftNo, sheet: &LiftSheet, at_ms: i64) -> Done
     forget(tables, no)?;
     run(
         tables,
-        "INSERT INTO lifts VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, 0)",
+        "INSERT INTO lifts VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, 0, \
+             EXISTS (SELECT 1 FROM planned WHERE date = ?5 AND lifter = ?2), ?12)",
         params![
             no.0,
             sheet.lifter,
@@ -119,6 +120,7 @@ fn begin(tables: &Connection, no: LiftNo, sheet: &LiftSheet, at_ms: i64) -> Done
             sheet.asked.ng(),
             sheet.rungs.len(),
             at_ms,
+            sheet.note,
         ],
     )?;
     for (n, rung) in (1_u32..).zip(&sheet.rungs) {

@@ -43,6 +43,12 @@ pub struct SetRow {
 }
 
 impl SetRow {
+    /// Whether it was a work set, and no warm-up.
+    #[must_use]
+    pub fn is_work(&self) -> bool {
+        self.kind == "work"
+    }
+
     /// The load in kilograms, exact: "201.84860465".
     #[must_use]
     pub fn load_kg(&self) -> String {

@@ -38,7 +38,8 @@ pub struct WeekRow {
     pub moved: u32,
 }
 
-/// One row of the plan, and the work sets that were done of it.
+/// One row of the plan, or a lift that a programme filled a day with, and the work sets that were
+/// done of it.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct PlannedRow {
     /// The day, ISO 8601.
@@ -67,6 +68,8 @@ pub struct PlannedRow {
     pub done_load: Option<Mass>,
     /// Work sets in which the back moved.
     pub moved: u32,
+    /// Whether a programme filled the day, the plan being silent.
+    pub by_programme: bool,
 }
 
 impl RecordReader {
@@ -119,7 +122,8 @@ impl RecordReader {
     }
 
     /// The plan of the days from `first` to `last` against what was done, of one lifter or of
-    /// all, latest day first, at most `most` rows.
+    /// all, latest day first, at most `most` rows. Lifts that were begun on days that the plan did
+    /// not have are among them, as a programme's: asked is what their sheets asked.
     ///
     /// # Errors
     /// [`RecordError`] when the file cannot be read.
@@ -130,17 +134,45 @@ impl RecordReader {
         most: u32,
     ) -> Result<Vec<PlannedRow>, RecordError> {
         self.all(
-            "SELECT p.date, p.lifter, p.lift, p.sets, p.reps, p.load_ng, p.share, p.note, \
+            "WITH p AS (\
+               SELECT date, lifter, lift, sets, reps, load_ng, share, note, id, 0 AS filled \
+               FROM planned \
+               WHERE date BETWEEN ?1 AND ?2 AND (?3 IS NULL OR lifter = ?3) UNION ALL \
+               SELECT date, lifter, lift, \
+                      (SELECT count(*) FROM rungs WHERE lift_no = no AND kind = 'work'), \
+                      (SELECT max(reps) FROM rungs WHERE lift_no = no AND kind = 'work'), \
+                      asked_ng, NULL, note, max(no), 1 \
+               FROM lifts AS l \
+               WHERE by_plan = 0 AND date BETWEEN ?1 AND ?2 AND (?3 IS NULL OR lifter = ?3) \
+                 AND NOT EXISTS (SELECT 1 FROM planned AS q \
+                      WHERE q.date = l.date AND q.lifter = l.lifter AND q.lift = l.lift) \
+               GROUP BY date, lifter, lift) \
+             SELECT p.date, p.lifter, p.lift, p.sets, coalesce(p.reps, 0), p.load_ng, p.share, \
+                    p.note, \
                     (SELECT unit FROM lifts WHERE lifter = p.lifter ORDER BY no DESC LIMIT 1), \
                     count(s.seq), coalesce(sum(s.reps), 0), max(s.load_ng), \
-                    coalesce(sum(s.back_moved_at IS NOT NULL AND s.seq IS NOT NULL), 0) \
-             FROM planned p LEFT JOIN sets s ON s.date = p.date AND s.lifter = p.lifter \
+                    coalesce(sum(s.back_moved_at IS NOT NULL AND s.seq IS NOT NULL), 0), filled \
+             FROM p LEFT JOIN sets s ON s.date = p.date AND s.lifter = p.lifter \
                   AND s.lift = p.lift AND s.kind = 'work' \
-             WHERE p.date BETWEEN ?1 AND ?2 AND (?3 IS NULL OR p.lifter = ?3) \
-             GROUP BY p.id ORDER BY p.date DESC, p.lifter, p.id LIMIT ?4",
+             GROUP BY filled, p.id ORDER BY p.date DESC, p.lifter, filled, p.id LIMIT ?4",
             (first, last, lifter, most),
             planned_row,
         )
+    }
+
+    /// The last day before `before`, or the last of all, that the plan or a programme had.
+    ///
+    /// # Errors
+    /// [`RecordError`] when the file cannot be read.
+    pub fn last_planned(&self, before: Option<&str>) -> Result<Option<String>, RecordError> {
+        let found = self.all(
+            "SELECT max(day) FROM (\
+               SELECT max(date) AS day FROM planned WHERE ?1 IS NULL OR date < ?1 UNION ALL \
+               SELECT max(date) FROM lifts WHERE by_plan = 0 AND (?1 IS NULL OR date < ?1))",
+            [before],
+            |row| row.get(0),
+        )?;
+        Ok(found.into_iter().next().flatten())
     }
 
     fn all<T>(
@@ -171,6 +203,7 @@ fn planned_row(row: &Row<'_>) -> rusqlite::Result<PlannedRow> {
         done_reps: row.get(10)?,
         done_load: row.get::<_, Option<i64>>(11)?.map(Mass::from_ng),
         moved: row.get(12)?,
+        by_programme: row.get(13)?,
     })
 }
 

@@ -1,4 +1,5 @@
-//! What stands beside the screen: presses of buttons and a foot switch in, signs out.
+//! What stands beside the screen: presses of buttons and a foot switch in, signs out, days of
+//! programmes for the page.
 //!
 //! Refuses: a door of its own; a press is the tap that it stands for on the screen that is shown.
 use super::Kiosk;
@@ -38,6 +39,14 @@ impl Kiosk {
         self.renew_day();
         let time = self.time_of_day();
         view::signs(&self.stage, &self.scene(&time))
+    }
+
+    /// Gathers for the page what programmes fill, a little at a time.
+    pub(super) fn gather(&mut self) {
+        let now = (self.date(), self.owner.seq());
+        if let Some(shared) = &mut self.shared {
+            shared.gather(&self.gym.gym, self.owner.state(), now);
+        }
     }
 
     /// How long plans may take from now on, for pictures.

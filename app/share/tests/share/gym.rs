@@ -194,6 +194,28 @@ pub(crate) async fn sign_in(router: Router, code: &str) -> Response<Body> {
     router.oneshot(request).await.expect("cannot fail")
 }
 
+/// Posts a form as a browser does, from the page at `page`.
+pub(crate) async fn post(
+    router: Router,
+    target: &str,
+    (page, body): (&str, &str),
+    headers: &[(&str, &str)],
+) -> Response<Body> {
+    let mut request = Request::builder()
+        .method("POST")
+        .uri(target)
+        .header("host", HOST)
+        .header("origin", format!("http://{HOST}"))
+        .header("referer", format!("http://{HOST}{page}"))
+        .header("content-type", "application/x-www-form-urlencoded");
+    for (name, value) in headers {
+        request = request.header(*name, *value);
+    }
+    let request = request.body(Body::from(body.to_owned()));
+    let request = request.expect("a request");
+    router.oneshot(request).await.expect("cannot fail")
+}
+
 /// The cookie that an answer sets, without its attributes.
 pub(crate) fn cookie(response: &Response<Body>) -> String {
     let set = response.headers()["set-cookie"].to_str().expect("text");

@@ -1,8 +1,10 @@
 //! Tests of what the gym's network sees.
 mod doors;
 mod gym;
+mod languages;
 mod limits;
 mod pages;
+mod programme;
 mod refusals;
 mod secure;
 mod shown;

@@ -108,6 +108,9 @@ fn board(names: &[&str]) -> Board {
     };
     let mut turns = names.iter().map(turn);
     Board {
+        language: "en".to_owned(),
+        title: "Floor".to_owned(),
+        waiting: "waiting for the kiosk".to_owned(),
         clock: "18:42".to_owned(),
         empty: String::new(),
         racks: vec![BoardRack {
@@ -145,7 +148,8 @@ async fn the_board_follows_and_leaves_out_what_nobody_could_see() {
     let first = events.next().await;
     assert_eq!(
         first,
-        "retry: 2000\ndata: {\"clock\":\"\",\"empty\":\"\",\"racks\":[]}\n\n"
+        "retry: 2000\ndata: {\"language\":\"en\",\"title\":\"Floor\",\
+         \"waiting\":\"waiting for the kiosk\",\"clock\":\"\",\"empty\":\"\",\"racks\":[]}\n\n"
     );
     for names in [&["Ada"][..], &["Bo", "Ada"], &["Ada", "Bo", "Cy"]] {
         gym.desk().show(&board(names));
@@ -210,7 +214,7 @@ async fn the_document_is_true() {
         serde_json::from_str(&text(gym.open("/openapi.json").await).await).expect("JSON");
     assert_eq!(document["openapi"], "3.1.0");
     let paths = document["paths"].as_object().expect("paths");
-    assert_eq!(paths.len(), 19);
+    assert_eq!(paths.len(), 20);
     gym.desk().offer_blanks(vec![1], vec![2]);
     for (path, operations) in paths {
         let link = gym.desk().link(2, "Ada", 0).unwrap_or_default();
@@ -297,24 +301,24 @@ async fn the_desk_takes_orders_with_the_code_alone() {
         sender.send(order.wish).expect("somebody hears");
         order
             .answer
-            .send("took <3> rows".to_owned())
+            .send(share::Told::NotTaken("<3> rows".to_owned()))
             .expect("somebody waits");
     });
     gym.desk().lay_out(|counter| {
         counter.stick = Some(share::StickShown {
             id: "7".to_owned(),
-            plans: vec![(
-                "<b>.csv".to_owned(),
-                "1 fault".to_owned(),
-                vec!["row <3>".to_owned()],
-            )],
+            plans: vec![share::PlanShown {
+                name: "<b>.csv".to_owned(),
+                rows: 0,
+                faults: vec!["row <3>".to_owned()],
+            }],
             ..share::StickShown::default()
         });
         counter.copies = vec!["pinladder-2026-12-01.sqlite".to_owned()];
     });
     let (status, page) = order(&coach, &good).await;
     assert!(
-        status == 200 && page.contains("took &lt;3&gt; rows"),
+        status == 200 && page.contains("nothing was taken: &lt;3&gt; rows"),
         "{page}"
     );
     assert!(page.contains("&lt;b&gt;.csv") && page.contains("row &lt;3&gt;"));

@@ -34,9 +34,7 @@ async fn the_device_s_own_certificate_is_served_and_kept() {
         .with_no_client_auth();
     let connector = TlsConnector::from(Arc::new(config));
 
-    let listener = bind("127.0.0.1:0".parse().expect("an address"))
-        .await
-        .expect("binds");
+    let listener = bind("127.0.0.1:0".parse().expect("an address")).expect("binds");
     let at = listener.local_addr().expect("bound");
     let (end, ended) = oneshot::channel::<()>();
     let server = serve(listener, gym.router(), Some(own.acceptor), async {

@@ -29,7 +29,7 @@ async fn exchange(at: SocketAddr, head: &str) -> String {
 async fn a_browser_is_answered_until_the_kiosk_ends() {
     let gym = two_days();
     let cookie = gym.coach().await;
-    let listener = bind(anywhere()).await.expect("binds");
+    let listener = bind(anywhere()).expect("binds");
     let at = listener.local_addr().expect("bound");
     let (end, ended) = oneshot::channel::<()>();
     let server = serve(listener, gym.router(), None, async {
@@ -78,7 +78,7 @@ async fn a_browser_is_answered_until_the_kiosk_ends() {
 #[tokio::test(start_paused = true)]
 async fn a_slow_head_is_given_up_on() {
     let gym = two_days();
-    let listener = bind(anywhere()).await.expect("binds");
+    let listener = bind(anywhere()).expect("binds");
     let at = listener.local_addr().expect("bound");
     let client = async {
         let mut stream = TcpStream::connect(at).await.expect("connects");
@@ -116,9 +116,9 @@ async fn a_slow_head_is_given_up_on() {
 
 #[tokio::test]
 async fn a_port_that_is_taken_says_so() {
-    let first = bind(anywhere()).await.expect("binds");
+    let first = bind(anywhere()).expect("binds");
     let at = first.local_addr().expect("bound");
-    let error = bind(at).await.expect_err("taken");
+    let error = bind(at).expect_err("taken");
     assert!(matches!(error, ShareError::Taken { .. }));
     assert_eq!(
         error.to_string(),
@@ -130,7 +130,7 @@ async fn a_port_that_is_taken_says_so() {
     );
     // TEST-NET-1 (RFC 5737) is no machine's address.
     let far: SocketAddr = "192.0.2.1:8080".parse().expect("an address");
-    let error = bind(far).await.expect_err("not here");
+    let error = bind(far).expect_err("not here");
     assert_eq!(
         error.to_string(),
         "192.0.2.1 is no address of this machine; choose one that is, or 127.0.0.1"

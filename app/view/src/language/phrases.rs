@@ -1,16 +1,6 @@
-//! The phrases of the screens, both languages side by side. Refuses: a key without either.
-use super::Phrase;
+//! The phrases of the screen, both languages side by side. Refuses: a key without either.
 
-/// Writes a table of phrases: `KEY: "English", "German";`.
-macro_rules! phrases {
-    ($($key:ident: $english:literal, $german:literal;)*) => {
-        $(pub(crate) const $key: Phrase = Phrase { english: $english, german: $german };)*
-        /// The table with its keys.
-        pub(crate) const ALL: &[(&str, Phrase)] = &[$((stringify!($key), $key)),*];
-    };
-}
-
-phrases! {
+crate::phrases! {
     // Everywhere.
     DONE: "done", "fertig";
     READY: "ready", "bereit";

@@ -295,6 +295,18 @@ impl Language {
         self.fill(p::DATE, &[day, &date.day().to_string(), month])
     }
 
+    /// "Wed 25 Nov 2026".
+    #[must_use]
+    pub fn short_day(self, date: NaiveDate) -> String {
+        let day = DAYS[self as usize][date.weekday().num_days_from_monday() as usize];
+        let (letters, after) = match self {
+            Self::English => (3, ""),
+            Self::German => (2, ","),
+        };
+        let day: String = day.chars().take(letters).collect();
+        format!("{day}{after} {} {}", self.short_date(date), date.year())
+    }
+
     /// "25 Nov".
     #[must_use]
     pub fn short_date(self, date: NaiveDate) -> String {

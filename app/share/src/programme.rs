@@ -1,0 +1,76 @@
+//! Days that a programme fills, among those of the plan: what was done of them comes from the
+//! record, the rest is laid out by the kiosk.
+//!
+//! Refuses: standing beside the plan; where the plan has a lifter's day, the programme's rows are
+//! left out.
+use journal::PlannedRow;
+
+/// A row that a programme has for a day.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Filled {
+    /// "split pulls, heavy day".
+    pub programme: String,
+    /// What is asked; nothing of it is done.
+    pub row: PlannedRow,
+}
+
+/// A row as it is shown, with its programme's name where that is known.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Shown {
+    pub(crate) row: PlannedRow,
+    pub(crate) programme: Option<String>,
+}
+
+/// The rows of the record with those of programmes for the days from `first` to `last`, of one
+/// lifter or of all: latest day first, then by lifter.
+pub(crate) fn together(
+    rows: Vec<PlannedRow>,
+    filled: &[Filled],
+    (first, last): (&str, &str),
+    lifter: Option<&str>,
+) -> Vec<Shown> {
+    let mut all: Vec<Shown> = rows
+        .into_iter()
+        .map(|row| Shown {
+            row,
+            programme: None,
+        })
+        .collect();
+    let is_wanted = |of: &&Filled| {
+        let days = first..=last;
+        days.contains(&of.row.date.as_str()) && lifter.is_none_or(|name| name == of.row.lifter)
+    };
+    for of in filled.iter().filter(is_wanted) {
+        let same_day =
+            |shown: &Shown| shown.row.date == of.row.date && shown.row.lifter == of.row.lifter;
+        if let Some(done) = all
+            .iter_mut()
+            .find(|shown| same_day(shown) && shown.row.lift == of.row.lift)
+        {
+            if done.row.by_programme {
+                done.programme = Some(of.programme.clone());
+            }
+        } else if !all
+            .iter()
+            .any(|shown| same_day(shown) && !shown.row.by_programme)
+        {
+            all.push(Shown {
+                row: of.row.clone(),
+                programme: Some(of.programme.clone()),
+            });
+        }
+    }
+    all.sort_by(|a, b| {
+        let key = |shown: &Shown| (shown.row.lifter.clone(), shown.row.by_programme);
+        b.row
+            .date
+            .cmp(&a.row.date)
+            .then_with(|| key(a).cmp(&key(b)))
+    });
+    all
+}
+
+/// The latest day of a programme.
+pub(crate) fn last_day(filled: &[Filled]) -> Option<&str> {
+    filled.iter().map(|of| of.row.date.as_str()).max()
+}

@@ -1,0 +1,170 @@
+//! The phrases of the pages, both languages side by side, and the language of a page.
+//!
+//! Refuses: files and documents, which stay in English; words that people wrote, which stay as
+//! written.
+use chrono::NaiveDate;
+use view::Language;
+
+view::phrases! {
+    // Everywhere.
+    SESSIONS: "Sessions", "Einheiten";
+    PLAN: "Plan", "Plan";
+    DESK: "Desk", "Schreibtisch";
+    FLOOR: "Floor", "Übersicht";
+    PAGES: "Pages", "Seiten";
+    SIGN_OUT: "Sign out", "Abmelden";
+    COACH: "Coach", "Coach";
+    LANGUAGE: "Language", "Sprache";
+    // The front, signing in, a lifter's link.
+    FLOOR_BOARD: "Floor board", "Übersicht für alle";
+    OWN_BY_CODE: "A lifter's own record opens by the code that the kiosk shows at the end of a lift.", "Die eigenen Daten öffnet der Code, den der Kiosk am Ende einer Übung zeigt.";
+    CODE: "Code", "Code";
+    SIGN_IN: "Sign in", "Anmelden";
+    YOUR_RECORD: "Your record", "Deine Daten";
+    ONCE: "This page opens once and closes ten minutes after the lift.", "Diese Seite öffnet einmal und schließt zehn Minuten nach der Übung.";
+    GONE: "This link was opened already, or its ten minutes are over. The kiosk shows another at the end of your next lift.", "Dieser Link wurde schon geöffnet, oder seine zehn Minuten sind um. Der Kiosk zeigt am Ende deiner nächsten Übung einen neuen.";
+    // The board.
+    NO_SCRIPT: "The board needs its script.", "Die Übersicht braucht ihr Skript.";
+    WAITING: "waiting for the kiosk", "warte auf den Kiosk";
+    // Sets.
+    SET: "Set", "Satz";
+    LOAD: "Load", "Last";
+    REPS: "Reps", "Wdh.";
+    BACK: "Back", "Rücken";
+    WARM_UP: "warm-up", "Aufwärmen";
+    WORK: "work", "Arbeit";
+    OF: "{0} of {1}", "{0} von {1}";
+    KEPT: "kept", "hielt";
+    MOVED_AT: "moved at rep {0}", "gab bei Wdh. {0} nach";
+    NO_SETS_BEFORE: "No sets were recorded before that day.", "Vor diesem Tag wurde nichts gehoben.";
+    NO_SETS: "No sets have been recorded yet.", "Noch wurde nichts gehoben.";
+    ALL_SETS: "All sets:", "Alle Sätze:";
+    DOWNLOADS: "Downloads", "Herunterladen";
+    DATABASE: "Database", "Datenbank";
+    LIFTERS: "Lifters", "Leute";
+    FURTHER: "Further", "Weiter";
+    LATEST: "Latest", "Neueste";
+    OLDER: "Older", "Ältere";
+    // A lifter's weeks.
+    NOTHING_OF: "Nothing is recorded of that name.", "Unter diesem Namen ist nichts bekannt.";
+    SETS: "Sets", "Sätze";
+    LATEST_SETS: "The latest {0} of {1} sets.", "Die neuesten {0} von {1} Sätzen.";
+    LOADS_CHART: "Heaviest work load by week, {0}; a square: the back moved", "Schwerste Arbeitslast je Woche, {0}; ein Quadrat: der Rücken gab nach";
+    REPS_CHART: "Reps made by week; pale: planned", "Geschaffte Wdh. je Woche; blass: geplant";
+    BACKS_CHART: "Work sets by week, pale; in front: the back moved", "Arbeitssätze je Woche, blass; davor: der Rücken gab nach";
+    WEEK_OF: "Week of", "Woche ab";
+    HEAVIEST: "Heaviest", "Schwerste";
+    MOVED_IN: "moved in {0} of {1}", "gab in {0} von {1} nach";
+    // The plan and what was done.
+    PLAN_AND_DONE: "Plan and done", "Geplant und geschafft";
+    NO_PLAN: "No plan is kept.", "Es gibt keinen Plan.";
+    NO_PLAN_HERE: "No plan is kept for these days.", "Für diese Tage gibt es keinen Plan.";
+    DAY: "Day", "Tag";
+    LIFTER: "Lifter", "Wer";
+    PLANNED: "Planned", "Geplant";
+    DONE: "Done", "Geschafft";
+    AT_LOAD: "{0} at {1}", "{0} mit {1}";
+    AT_SHARE: "{0} at {1} % of the best", "{0} mit {1} % der Bestleistung";
+    PROGRAMME: "by the programme", "aus dem Programm";
+    PROGRAMME_OF: "by the programme: {0}", "aus dem Programm: {0}";
+    DONE_SETS: "{0} of {1} sets, {2} of {3} reps", "{0} von {1} Sätzen, {2} von {3} Wdh.";
+    BACK_KEPT: "back kept", "Rücken hielt";
+    BACK_MOVED_IN: "back moved in {0}", "Rücken gab in {0} nach";
+    // The coach's desk.
+    STICK: "Stick", "Stick";
+    NO_STICK: "No stick is in, or kiosk.toml names no place for sticks.", "Kein Stick steckt, oder kiosk.toml nennt keinen Ort für Sticks.";
+    NO_PLAN_ON_IT: "No plan is on it.", "Es ist kein Plan darauf.";
+    PASSED_OVER: "Passed over {0}", "Übergangen: {0}";
+    ROW: "1 row", "1 Zeile";
+    ROWS: "{0} rows", "{0} Zeilen";
+    FAULT: "1 fault", "1 Fehler";
+    FAULTS: "{0} faults", "{0} Fehler";
+    WHAT_CHANGES: "What changes", "Was sich ändert";
+    CHANGE: "{0}: {1}, {2}", "{0}: {1}, {2}";
+    SPAN: "{0} to {1}", "{0} bis {1}";
+    NEW_DAY: "1 new day", "1 neuer Tag";
+    NEW_DAYS: "{0} new days", "{0} neue Tage";
+    CHANGED_DAY: "1 changed day", "1 geänderter Tag";
+    CHANGED_DAYS: "{0} changed days", "{0} geänderte Tage";
+    SAME_DAY: "1 day as before", "1 Tag wie bisher";
+    SAME_DAYS: "{0} days as before", "{0} Tage wie bisher";
+    TAKE_ALL: "Take all of it", "Alles übernehmen";
+    WRITE_TO_IT: "Write the record to it", "Die Daten daraufschreiben";
+    COPIES: "Copies of the journal", "Kopien des Journals";
+    COPY_NOW: "Copy now", "Jetzt kopieren";
+    COPY: "1 copy", "1 Kopie";
+    COPIES_COUNT: "{0} copies", "{0} Kopien";
+    COPIED_AT_NIGHT: "Last nightly copy: {0}, {1} events.", "Letzte nächtliche Kopie: {0}, {1} Ereignisse.";
+    NOT_AT_NIGHT: "No nightly copy on {0}; it is tried again every quarter of an hour: {1}", "Keine nächtliche Kopie am {0}; alle Viertelstunde ein neuer Versuch: {1}";
+    RESTORE: "Restore this copy", "Diese Kopie zurückholen";
+    BLANK_PLAN: "A blank plan", "Ein leerer Plan";
+    CERTIFICATE: "This page's certificate", "Das Zertifikat dieser Seite";
+    // Answers of the desk.
+    NO_ORDERS: "this kiosk takes no orders", "dieser Kiosk nimmt keine Aufträge an";
+    NOT_YET: "the kiosk has not answered yet; look again in a moment", "der Kiosk hat noch nicht geantwortet; sieh gleich noch einmal nach";
+    TOOK: "took {0} rows; the stick may be pulled", "{0} Zeilen übernommen; der Stick darf heraus";
+    NOT_TAKEN: "nothing was taken: {0}", "nichts wurde übernommen: {0}";
+    OTHER_STICK: "another stick is in by now, or none; look again", "inzwischen steckt ein anderer Stick oder keiner; sieh noch einmal nach";
+    STICK_FAULTS: "refused: the stick has faults; nothing was taken", "abgelehnt: der Stick hat Fehler; nichts wurde übernommen";
+    NO_PLACE_STICKS: "no place for sticks is set; write stick = \"...\" into kiosk.toml", "kein Ort für Sticks ist gesetzt; schreib stick = \"...\" in kiosk.toml";
+    WRITTEN: "the record is on the stick; it may be pulled", "die Daten sind auf dem Stick; er darf heraus";
+    NOT_WRITTEN: "the record is not on the stick: {0}", "die Daten sind nicht auf dem Stick: {0}";
+    NO_PLACE: "no second place is set; write backup = \"...\" into kiosk.toml", "kein zweiter Ort ist gesetzt; schreib backup = \"...\" in kiosk.toml";
+    COPIED: "copied and proven: {0} events", "kopiert und geprüft: {0} Ereignisse";
+    NOT_COPIED: "no copy: {0}", "keine Kopie: {0}";
+    COPY_GONE: "that copy is gone; look again", "diese Kopie gibt es nicht mehr; sieh noch einmal nach";
+    RESTORED: "restored {0} events; the journal before is kept beside it", "{0} Ereignisse zurückgeholt; das Journal von vorher liegt daneben";
+    NOT_RESTORED: "nothing was restored: {0}", "nichts wurde zurückgeholt: {0}";
+    // Why somebody is not signed in.
+    NO_CODE: "no code is set; the owner sets one with: pinladder code", "kein Code ist gesetzt; der Betreiber setzt ihn mit: pinladder code";
+    WRONG: "that is not the code; ask the owner for it", "das ist nicht der Code; frag den Betreiber danach";
+    WAIT: "too many wrong codes; try again in {0} s", "zu viele falsche Codes; versuch es in {0} s noch einmal";
+    NOT_JUDGED: "the code cannot be judged now; the kiosk's log says why", "der Code lässt sich gerade nicht prüfen; das Protokoll des Kiosks sagt, warum";
+    // Problems.
+    NOT_DONE: "That did not work", "Das ging nicht";
+    TO_FRONT: "To the first page", "Zur ersten Seite";
+    SIGN_IN_FIRST: "sign in at /sign-in with the coach's code first", "melde dich zuerst bei /sign-in mit dem Code des Coachs an";
+    NAME_NO_TEXT: "the name in the address is no text", "der Name in der Adresse ist kein Text";
+    NO_BLANKS: "this kiosk offers no blank plan; pinladder plan blank writes one", "dieser Kiosk bietet keinen leeren Plan; pinladder plan blank schreibt einen";
+    NOTHING_HERE: "nothing is here; /openapi.json says what there is", "hier ist nichts; /openapi.json sagt, was es gibt";
+    NO_DAY: "before must be a day such as 2026-03-31", "before muss ein Tag sein, etwa 2026-03-31";
+    NO_SUCH_ORDER: "order must be take, write, copy or restore", "order muss take, write, copy oder restore sein";
+    NO_SUCH_LANGUAGE: "language must be en or de", "language muss en oder de sein";
+    FORM_KIND: "send the form as application/x-www-form-urlencoded", "schick das Formular als application/x-www-form-urlencoded";
+    FORM_LONG: "the form is longer than 1024 bytes, or broke off", "das Formular ist länger als 1024 Bytes oder brach ab";
+    FORM_SLOW: "the form did not come within 10 s", "das Formular kam nicht innerhalb von 10 s";
+    FORM_BROKEN: "the form is no form", "das Formular ist keines";
+    FIELD: "a field of the form is missing, or there twice", "ein Feld des Formulars fehlt oder steht zweimal da";
+    TOO_MANY_CODES: "too many wrong codes; wait, and ask the owner for the code", "zu viele falsche Codes; warte, und frag den Betreiber nach dem Code";
+    METHOD: "this address does not take that method; Allow says which it takes", "diese Adresse kennt die Methode nicht; Allow sagt, welche sie kennt";
+    LONG_ADDRESS: "the address is longer than 1024 bytes", "die Adresse ist länger als 1024 Bytes";
+    ONE_HOST: "the request must name one host", "die Anfrage muss einen Host nennen";
+    OTHER_HOST: "this server answers to its IP address, to localhost and to names in .local", "dieser Server hört auf seine IP-Adresse, auf localhost und auf Namen in .local";
+    OTHER_SITE: "a page of another site may not ask for this", "die Seite eines anderen darf das nicht verlangen";
+    MANY_BOARDS: "too many boards follow at once; close one", "zu viele Übersichten sind offen; schließ eine";
+    MANY_READERS: "too many are reading at once; try again in a moment", "zu viele lesen gerade; versuch es gleich noch einmal";
+    UNREADABLE: "the record cannot be read; the kiosk's log says why", "die Daten sind nicht lesbar; das Protokoll des Kiosks sagt, warum";
+    SLOW: "the record is slow to read just now; try again in a moment", "die Daten kommen gerade langsam; versuch es gleich noch einmal";
+}
+
+/// Every phrase of the pages with its key, for whoever checks that none is missing.
+#[must_use]
+pub fn every_page_phrase() -> Vec<(&'static str, view::language::Phrase)> {
+    ALL.to_vec()
+}
+
+/// "Monday 2 March 2026"; a day that the calendar does not have stays as it is.
+pub(crate) fn long_day(say: Language, date: &str) -> String {
+    let year = date.split('-').next().unwrap_or_default();
+    let day = date.parse::<NaiveDate>();
+    day.map_or_else(
+        |_| date.to_owned(),
+        |day| format!("{} {year}", say.date(day)),
+    )
+}
+
+/// "Mon 2 Mar 2026"; a day that the calendar does not have stays as it is.
+pub(crate) fn short_day(say: Language, date: &str) -> String {
+    let day = date.parse::<NaiveDate>();
+    day.map_or_else(|_| date.to_owned(), |day| say.short_day(day))
+}
