@@ -1,18 +1,23 @@
 //! The nightly copy of the journal, on a thread of its own.
 //!
-//! Refuses: keeping the owner's thread from anything; it has a connection of its own.
+//! Refuses: keeping the owner's thread from anything, since it has a connection of its own; making
+//! the second place where it is not there, since a disk that is not plugged in would be passed off
+//! as a folder of this one.
 use crate::clock::{Clock as _, SystemClock};
+use crate::coach_desk::lay_out_copies;
 use crate::watch::spawn_again;
-use chrono::{NaiveDateTime, Timelike as _};
+use chrono::{NaiveDate, NaiveDateTime, TimeDelta};
+use journal::{BackupError, Copied};
+use share::{Desk, Night};
+use std::io;
 use std::path::{Path, PathBuf};
-use std::sync::{Arc, Mutex, PoisonError};
 use std::time::Duration;
 
-/// From this hour of the gym's clock on.
-const HOUR: u32 = 3;
+/// A night is over at this hour of the gym's clock; its copy is due from then on.
+const HOUR: i64 = 3;
 /// Between two looks at the clock.
 const LOOK: Duration = Duration::from_secs(60);
-/// Between two tries of one night, in looks.
+/// Between two tries of one night, in looks: a clock that jumps does not hurry them.
 const AGAIN: u32 = 15;
 
 /// Where copies go and how many are kept.
@@ -26,73 +31,109 @@ pub struct Nightly {
     pub keep: usize,
 }
 
-/// How the last copy went, for the desk.
-#[derive(Debug, Clone, Default)]
-pub struct NightlyState(Arc<Mutex<String>>);
+/// The nights as they pass.
+#[derive(Debug)]
+pub struct Nights {
+    nightly: Nightly,
+    /// Looks until the next try.
+    wait: u32,
+    told: Option<Night>,
+}
 
-impl NightlyState {
-    /// "last copy 2026-11-25, 1234 events", or what went wrong; empty before the first.
+impl Nights {
+    /// Before the first look.
     #[must_use]
-    pub fn words(&self) -> String {
-        let words = self.0.lock().unwrap_or_else(PoisonError::into_inner);
-        words.clone()
+    pub fn new(nightly: Nightly) -> Self {
+        Self {
+            nightly,
+            wait: 0,
+            told: None,
+        }
     }
 
-    fn set(&self, words: String) {
-        *self.0.lock().unwrap_or_else(PoisonError::into_inner) = words;
-    }
-}
-
-/// Whether a copy is due: it is night or later, and none has today's name.
-#[must_use]
-pub fn is_due(place: &Path, now: NaiveDateTime) -> bool {
-    let today = now.date().to_string();
-    let has = journal::copies(place).is_ok_and(|copies| {
-        copies
-            .iter()
-            .any(|copy| copy.to_string_lossy().contains(&today))
-    });
-    now.hour() >= HOUR && !has
-}
-
-/// Starts the thread.
-pub fn start(nightly: Nightly) -> NightlyState {
-    let state = NightlyState::default();
-    let told = state.clone();
-    let thread = spawn_again("backup", move || {
-        let mut wait = 0;
-        loop {
-            let now = SystemClock.local();
-            if wait == 0 && is_due(&nightly.place, now) {
-                wait = AGAIN;
-                copy(&nightly, now, &told);
+    /// One look at the gym's clock, once a minute: makes a copy where one is due, and gives how
+    /// that went unless the same was given the last time.
+    pub fn look(&mut self, now: NaiveDateTime) -> Option<Night> {
+        let night = night_of(now)?;
+        let waits = self.wait > 0;
+        self.wait = self.wait.saturating_sub(1);
+        if waits || !is_due(&self.nightly.place, night) {
+            return None;
+        }
+        let day = night.to_string();
+        let Nightly {
+            folder,
+            place,
+            keep,
+        } = &self.nightly;
+        let went = match copy_to(folder, place, &day, *keep) {
+            Ok(copied) => Ok(copied.report.events),
+            Err(error) => {
+                self.wait = AGAIN - 1;
+                Err(error.to_string())
             }
-            wait = wait.saturating_sub(1);
+        };
+        let new = Some(Night { day, went });
+        if self.told == new {
+            return None;
+        }
+        self.told.clone_from(&new);
+        new
+    }
+}
+
+/// The last night that is over.
+fn night_of(now: NaiveDateTime) -> Option<NaiveDate> {
+    Some(now.checked_sub_signed(TimeDelta::hours(HOUR))?.date())
+}
+
+/// Whether no copy bears the night's name; one that was made by hand bears its time too.
+fn is_due(place: &Path, night: NaiveDate) -> bool {
+    let end = format!("-{night}.sqlite");
+    let is_its = |copy: &PathBuf| copy.to_string_lossy().ends_with(&end);
+    !journal::copies(place).is_ok_and(|copies| copies.iter().any(is_its))
+}
+
+/// Copies the journal of `folder` into `place`, which must be there.
+///
+/// # Errors
+/// [`BackupError`]; older copies are then all still there.
+pub fn copy_to(
+    folder: &Path,
+    place: &Path,
+    stamp: &str,
+    keep: usize,
+) -> Result<Copied, BackupError> {
+    if !place.is_dir() {
+        return Err(BackupError::Place {
+            path: place.to_owned(),
+            source: io::ErrorKind::NotFound.into(),
+        });
+    }
+    journal::backup(folder, place, stamp, keep)
+}
+
+/// Starts the thread; how each night went is laid out on the desk.
+pub fn start(nightly: Nightly, desk: Desk) {
+    let thread = spawn_again("backup", move || {
+        let mut nights = Nights::new(nightly.clone());
+        loop {
+            if let Some(night) = nights.look(SystemClock.local()) {
+                match &night.went {
+                    Ok(events) => {
+                        tracing::info!(night = night.day, events, "the journal was copied")
+                    }
+                    Err(error) => {
+                        tracing::error!(night = night.day, error, "the journal was not copied")
+                    }
+                }
+                desk.lay_out(|counter| counter.night = Some(night));
+                lay_out_copies(&desk, Some(&nightly.place));
+            }
             std::thread::sleep(LOOK);
         }
     });
     if let Err(error) = thread {
         tracing::error!(%error, "no nightly copy: the system gives no thread");
-    }
-    state
-}
-
-fn copy(nightly: &Nightly, now: NaiveDateTime, told: &NightlyState) {
-    let stamp = now.date().to_string();
-    let Nightly {
-        folder,
-        place,
-        keep,
-    } = nightly;
-    match journal::backup(folder, place, &stamp, *keep) {
-        Ok(copied) => {
-            let events = copied.report.events;
-            tracing::info!(path = %copied.path.display(), events, "the journal was copied");
-            told.set(format!("last copy {stamp}, {events} events"));
-        }
-        Err(error) => {
-            tracing::error!(%error, "the journal was not copied");
-            told.set(format!("no copy on {stamp}: {error}"));
-        }
     }
 }

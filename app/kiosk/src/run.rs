@@ -50,16 +50,17 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let desk = Desk::new(folder.path(), milliseconds());
     let lan = Lan::of(&kiosk, folder, desk.clone());
     if let Some(at) = lan.at {
-        kiosk.share(Shared::new(desk, lan.base(at)));
+        kiosk.share(Shared::new(desk.clone(), lan.base(at)));
     }
     let mut coach_desk = CoachDesk::open(&kiosk, folder, lan.desk.clone(), inputs.clone());
     lan::start(lan, inputs.clone());
     if let Some(place) = &kiosk.config().backup {
-        nightly::start(Nightly {
+        let nightly = Nightly {
             folder: folder.path().to_owned(),
             place: place.into(),
             keep: kiosk.config().backups.into(),
-        });
+        };
+        nightly::start(nightly, desk.clone());
     }
     match ui::open_backend() {
         Ok(()) => {
