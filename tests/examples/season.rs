@@ -1,23 +1,28 @@
 //! A season of invented lifting in a data folder, entered through the kiosk itself, and the page
-//! over it: what the browser scripts look at.
+//! over it: what the browser scripts look at. In a folder that has lifts already, only the page.
 //!
 //! ```text
-//! cargo run -p acceptance --example season -- DIR PORT
+//! cargo run -p acceptance --example season -- DIR PORT [WEEKS]
 //! ```
-//! Then one command a line on standard input: `link` prints the link of the lift that ended last,
-//! `set` enters the next set at the kiosk, `quit` ends.
+//! Sticks appear in DIR/stick, copies go to DIR/second. Then one command a line on standard input:
+//! `link` prints the link of the lift that ended last, `set` enters the next set at the kiosk,
+//! `taps N` that many with the milliseconds that each took, `language CODE` chooses the kiosk's,
+//! `quit` ends.
 use chrono::{Datelike as _, Days, NaiveDate};
-use kiosk::clock::{BenchClock, milliseconds};
+use kiosk::clock::{BenchClock, milliseconds, stopwatch};
+use kiosk::coach_desk::CoachDesk;
 use kiosk::lan::{self, Lan};
+use kiosk::nightly::{self, Nightly};
+use kiosk::run::Input;
 use kiosk::shared::Shared;
 use kiosk::{Folder, Kiosk};
 use std::io::{BufRead as _, Write as _};
 use std::path::Path;
 use std::sync::mpsc;
 use std::time::Duration;
-use view::{Frame, Screen, Tap};
+use view::{Chosen, Frame, Language, Screen, Tap};
 
-/// Weeks of it.
+/// Weeks of it, where none are named.
 const WEEKS: u64 = 24;
 /// Taps at most for one lift.
 const TAPS_MAX: usize = 60;
@@ -30,19 +35,27 @@ fn main() {
         panic!("give a folder and a port");
     };
     let dir = Path::new(&dir);
-    std::fs::create_dir_all(dir).expect("a folder");
-    std::fs::write(
-        dir.join("kiosk.toml"),
-        format!("share = true\nport = {port}\n"),
-    )
-    .expect("writes");
+    let weeks = args.next().map_or(WEEKS, |n| n.parse().expect("weeks"));
+    let (stick, second) = (dir.join("stick"), dir.join("second"));
+    for place in [&stick, &second] {
+        std::fs::create_dir_all(place).expect("a folder");
+    }
+    let settings = format!(
+        "share = true\nport = {port}\nstick = \"{}\"\nbackup = \"{}\"\n",
+        stick.display(),
+        second.display()
+    );
+    std::fs::write(dir.join("kiosk.toml"), settings).expect("writes");
     let folder = Folder::open(Some(dir)).expect("opens");
     let (year, month, day) = LAST;
     let last = NaiveDate::from_ymd_opt(year, month, day).expect("a day");
-    let first = last - Days::new(7 * WEEKS);
+    let first = last - Days::new(7 * weeks);
     let clock = BenchClock::at(first.and_hms_opt(18, 0, 0).expect("a time"));
     let mut kiosk = Kiosk::open(&folder, Box::new(clock.clone())).expect("opens");
     let mut sets = 0;
+    if !kiosk.state().lifts.is_empty() {
+        clock.advance_ms(i64::try_from(7 * weeks).expect("few") * 86_400_000);
+    }
     while kiosk.date() < last {
         if kiosk.date().weekday().num_days_from_monday() % 3 != 2 {
             sets = evening(&mut kiosk, &clock, sets);
@@ -53,12 +66,20 @@ fn main() {
     share::set_code(dir, "flat-backs-only").expect("sets");
     let desk = share::Desk::new(dir, milliseconds());
     kiosk.share(Shared::new(desk.clone(), Some("http://127.0.0.1".into())));
-    let (inputs, _inbox) = mpsc::channel();
+    let (inputs, inbox) = mpsc::channel();
+    let coach_desk = CoachDesk::open(&kiosk, &folder, desk.clone(), inputs.clone());
     lan::start(Lan::of(&kiosk, &folder, desk.clone()), inputs);
+    let nightly = Nightly {
+        folder: dir.to_owned(),
+        place: second,
+        keep: 7,
+    };
+    nightly::start(nightly, desk.clone());
     say(&format!(
         "ready, {sets} sets, page at http://127.0.0.1:{port}/, code flat-backs-only"
     ));
-    obey(&mut kiosk, &clock, &desk);
+    let kiosk = (kiosk, coach_desk, inbox);
+    obey(kiosk, &clock, &desk);
 }
 
 /// Milliseconds since midnight on the kiosk's clock.
@@ -112,8 +133,12 @@ fn step(kiosk: &mut Kiosk, frame: &Frame, sets: usize) -> Frame {
     }
 }
 
-/// Obeys standard input while the kiosk ticks.
-fn obey(kiosk: &mut Kiosk, clock: &BenchClock, desk: &share::Desk) {
+/// Obeys standard input while the kiosk ticks and its desk takes orders.
+fn obey(
+    (mut kiosk, mut coach_desk, inputs): (Kiosk, CoachDesk, mpsc::Receiver<Input>),
+    clock: &BenchClock,
+    desk: &share::Desk,
+) {
     let (lines, inbox) = mpsc::channel();
     let reader = std::thread::spawn(move || {
         for line in std::io::stdin().lock().lines().map_while(Result::ok) {
@@ -122,38 +147,90 @@ fn obey(kiosk: &mut Kiosk, clock: &BenchClock, desk: &share::Desk) {
             }
         }
     });
-    let who: Option<String> = kiosk
-        .day()
-        .iter()
-        .find(|e| e.outcome.is_ok())
-        .map(|e| e.lifter.clone());
-    let who = who.expect("somebody lifts on the last day");
     loop {
-        match inbox.recv_timeout(Duration::from_millis(200)).as_deref() {
-            Ok("quit") | Err(mpsc::RecvTimeoutError::Disconnected) => break,
-            Ok("set") => {
-                clock.advance_ms(95_000);
-                let frame = kiosk.frame();
-                let tap = if frame.lifter == who {
-                    Tap::Main
-                } else {
-                    Tap::Lifter(who.clone())
-                };
-                let frame = kiosk.tap(&tap);
-                say(&format!("{who}: {}", screen(&frame)));
-            }
-            Ok("link") => {
-                let last = kiosk.state().lifts.values().next_back().expect("a lift");
-                let (no, lifter) = (last.no.0, last.sheet.lifter.clone());
-                say(&desk.link(no, &lifter, 0).unwrap_or_default());
-            }
-            Ok(other) => say(&format!("no command: {other}")),
-            Err(mpsc::RecvTimeoutError::Timeout) => {
-                kiosk.tick();
+        while let Ok(input) = inputs.try_recv() {
+            match input {
+                Input::Order(order) => coach_desk.obey(&mut kiosk, order),
+                Input::StickChanged(id) => coach_desk.look(&kiosk, id),
+                Input::Stick(seen) => coach_desk.lay_out(&kiosk, seen),
+                Input::Tap(_) | Input::Pressed(_) | Input::Quit => {}
             }
         }
+        let line = inbox.recv_timeout(Duration::from_millis(200));
+        let line = match line.as_deref() {
+            Err(mpsc::RecvTimeoutError::Timeout) => {
+                kiosk.tick();
+                continue;
+            }
+            Ok("quit") | Err(mpsc::RecvTimeoutError::Disconnected) => break,
+            Ok(line) => line,
+        };
+        let (word, about) = line.split_once(' ').unwrap_or((line, ""));
+        say(&match word {
+            "set" => one_set(&mut kiosk, clock),
+            "taps" => taps(&mut kiosk, clock, about.parse().expect("a number")),
+            "link" => link(&kiosk, desk),
+            "language" => {
+                let language = Language::of_code(about).expect("a language");
+                let chosen = Chosen {
+                    language,
+                    ..Chosen::default()
+                };
+                kiosk.choose_look(chosen).expect("kept");
+                "chosen".to_owned()
+            }
+            other => format!("no command: {other}"),
+        });
     }
     drop(reader);
+}
+
+/// The next tap of somebody who lifts today.
+fn one_set(kiosk: &mut Kiosk, clock: &BenchClock) -> String {
+    clock.advance_ms(95_000);
+    let frame = kiosk.frame();
+    let mut entries = kiosk.day().iter().filter(|entry| entry.outcome.is_ok());
+    let who = entries.next().map(|entry| entry.lifter.clone());
+    let who = who.expect("somebody lifts on the last day");
+    let tap = if frame.lifter == who {
+        Tap::Main
+    } else {
+        Tap::Lifter(who.clone())
+    };
+    let frame = kiosk.tap(&tap);
+    format!("{who}: {}", screen(&frame))
+}
+
+/// Enters sets, undone and done again, and tells how long the kiosk took for each tap:
+/// milliseconds, until the frame that shows it is there.
+fn taps(kiosk: &mut Kiosk, clock: &BenchClock, count: usize) -> String {
+    let mut took = Vec::new();
+    while took.len() < count {
+        let at_bar = |frame: &Frame| matches!(frame.screen, Screen::Bar(_));
+        for _ in 0..TAPS_MAX {
+            if at_bar(&kiosk.frame()) {
+                break;
+            }
+            one_set(kiosk, clock);
+        }
+        // A set is entered, then taken back.
+        for tap in [Tap::Main, Tap::Undo] {
+            let before = kiosk.seq();
+            let mut clock = stopwatch();
+            kiosk.tap(&tap);
+            let us = clock() / 1_000;
+            assert!(kiosk.seq() > before, "it was kept");
+            took.push(format!("{}.{:03}", us / 1_000, us % 1_000));
+        }
+        std::thread::sleep(Duration::from_millis(20));
+    }
+    took.join(" ")
+}
+
+fn link(kiosk: &Kiosk, desk: &share::Desk) -> String {
+    let last = kiosk.state().lifts.values().next_back().expect("a lift");
+    let (no, lifter) = (last.no.0, last.sheet.lifter.clone());
+    desk.link(no, &lifter, 0).unwrap_or_default()
 }
 
 fn screen(frame: &Frame) -> &'static str {

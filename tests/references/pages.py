@@ -1,8 +1,10 @@
 #!/usr/bin/env python3
-"""A real browser drives every page of the LAN: screenshots, a phone's width, paper, downloads opened,
-the floor board following what is entered at the kiosk.
+"""A real browser drives every page of the LAN: screenshots, a phone's width, paper, both languages,
+downloads opened, the desk with a stick and copies, the floor board following what is entered at the
+kiosk.
 
-Needs Debian's chromium and chromium-driver, and selenium from PyPI. Talks to loopback alone.
+Needs Debian's chromium and chromium-driver, and selenium from PyPI; with poppler-utils the paper
+becomes a picture too. Talks to loopback alone.
 
     cargo build -p acceptance --example season
     python3 tests/references/pages.py target/debug/examples/season OUT_FOLDER
@@ -13,6 +15,7 @@ import http.client
 import io
 import json
 import pathlib
+import shutil
 import sqlite3
 import subprocess
 import sys
@@ -49,6 +52,8 @@ class Season:
         return self.process.stdout.readline().strip()
 
     def end(self):
+        if self.process.poll() is not None:
+            return
         self.process.stdin.write("quit\n")
         self.process.stdin.close()
         self.process.wait(20)
@@ -129,12 +134,118 @@ def coach(driver, out):
     print(f"lifters {names}; charts and marks of {names[0]}: {charts(driver)}")
     shoot(driver, out, "lifter")
     shoot(driver, out, "lifter-phone", PHONE)
-    paper = driver.execute_cdp_cmd("Page.printToPDF", {"preferCSSPageSize": True})
-    (out / "lifter.pdf").write_bytes(base64.b64decode(paper["data"]))
-    size(driver, SCREEN)
+    paper(driver, out, "lifter")
     driver.find_element(By.LINK_TEXT, "Plan").click()
     shoot(driver, out, "plan")
     shoot(driver, out, "plan-phone", PHONE)
+    rows = driver.find_elements(By.CSS_SELECTOR, "table.plan tbody tr")
+    marked = driver.find_elements(By.CSS_SELECTOR, "table.plan .programme")
+    assert rows and marked, (len(rows), len(marked))
+    print(f"plan and done: {len(rows)} rows, {len(marked)} by a programme, such as {marked[0].text!r}")
+    paper(driver, out, "plan")
+
+
+def paper(driver, out, name):
+    """A4 as the browser prints it; no page may be empty, and none cut off."""
+    printed = driver.execute_cdp_cmd("Page.printToPDF", {
+        "paperWidth": 8.27, "paperHeight": 11.69, "preferCSSPageSize": True})
+    pdf = out / f"{name}.pdf"
+    pdf.write_bytes(base64.b64decode(printed["data"]))
+    if shutil.which("pdftoppm"):
+        subprocess.run(["pdftoppm", "-r", "70", "-l", "2", "-png", str(pdf), str(out / f"{name}-paper")], check=True)
+    size(driver, SCREEN)
+
+
+def choose(driver, language):
+    """Chooses the language at the foot of a page, which then is shown again in it."""
+    before = driver.current_url
+    driver.find_element(By.CSS_SELECTOR, f"form.language button[value={language}]").click()
+    for _ in range(100):
+        if driver.find_element(By.TAG_NAME, "html").get_attribute("lang") == language:
+            break
+        time.sleep(0.05)
+    assert driver.find_element(By.TAG_NAME, "html").get_attribute("lang") == language
+    assert driver.current_url == before, (before, driver.current_url)
+
+
+def german(driver, out):
+    """Every page of the coach in the other language, on a phone."""
+    driver.get(BASE + "/coach")
+    choose(driver, "de")
+    for path, name, words in (("/coach", "coach", "Einheiten"), ("/coach/plan", "plan", "aus dem Programm"),
+                              ("/coach/desk", "desk", "Kopien des Journals"), ("/", "front", "Übersicht für alle")):
+        driver.get(BASE + path)
+        assert words in driver.find_element(By.TAG_NAME, "body").text, path
+        shoot(driver, out, f"{name}-de-phone", PHONE, whole=True)
+    driver.get(BASE + "/coach")
+    driver.find_elements(By.CSS_SELECTOR, "nav.people a")[0].click()
+    text = driver.find_element(By.TAG_NAME, "main").text
+    assert "Geplant und geschafft" in text and "Schwerste Arbeitslast" in text
+    labels = [label.text for label in driver.find_elements(By.CSS_SELECTOR, "figure svg text")]
+    assert any(". " in label for label in labels), labels
+    shoot(driver, out, "lifter-de")
+    shoot(driver, out, "lifter-de-phone", PHONE)
+    driver.get(BASE + "/nowhere")
+    assert "Das ging nicht" in driver.title
+    driver.get_log("browser")  # The 404 is told there, as it should be.
+    shoot(driver, out, "problem-de-phone", PHONE)
+    driver.get(BASE + "/coach")
+    choose(driver, "en")
+
+
+def told(driver):
+    return driver.find_element(By.CSS_SELECTOR, ".notice[role=status]").text
+
+
+def order(driver, name, code=CODE):
+    """Gives the first order of a name with the code, and returns what the desk answers."""
+    form = driver.find_element(By.XPATH, f"//form[input[@name='order' and @value='{name}']]")
+    form.find_element(By.NAME, "code").send_keys(code)
+    form.find_element(By.TAG_NAME, "button").click()
+    return told(driver)
+
+
+def until(driver, words):
+    for _ in range(60):
+        driver.get(BASE + "/coach/desk")
+        if words in driver.find_element(By.TAG_NAME, "main").text:
+            return
+        time.sleep(0.5)
+    raise SystemExit(f"the desk never says {words!r}")
+
+
+def desk(driver, out, data):
+    """A stick with a fault, then without; taken, written to; a copy made and put back."""
+    size(driver, SCREEN)
+    until(driver, "No stick is in")
+    shoot(driver, out, "desk-empty-phone", PHONE)
+    stick = data / "stick"
+    lifter = "Hamza"
+    head = "date,lifter,lift,sets,reps,load,note\n"
+    rows = [f"2027-03-{day:02},{lifter},rack pull,1,5,180 kg,from the stick\n" for day in (1, 8, 15)]
+    (stick / "march.csv").write_text(head + rows[0].replace(" kg", ""), encoding="utf-8")
+    until(driver, "row 2, column load")
+    shoot(driver, out, "desk-fault-phone", PHONE, whole=True)
+    assert not driver.find_elements(By.XPATH, "//input[@value='take']")
+    (stick / "march.csv").write_text(head + "".join(rows), encoding="utf-8")
+    until(driver, "3 new days")
+    shoot(driver, out, "desk", whole=True)
+    shoot(driver, out, "desk-phone", PHONE, whole=True)
+    size(driver, SCREEN)
+    answer = order(driver, "take", "not-the-code")
+    driver.get_log("browser")  # The 403 is told there, as it should be.
+    answers = [answer]
+    for name in ("copy", "take", "write", "restore"):
+        until(driver, "Copies of the journal")
+        if name == "write":
+            until(driver, "3 days as before")
+        answers.append(order(driver, name))
+    shoot(driver, out, "desk-told-phone", PHONE)
+    print("desk:", *answers, sep="\n  ")
+    expected = ("not the code", "copied and proven", "took 3 rows", "may be pulled", "restored")
+    assert all(words in answer for words, answer in zip(expected, answers)), answers
+    files = sorted(path.name for path in next(stick.glob("pinladder-record-*")).iterdir())
+    assert files == ["journal.sqlite", "record.csv", "record.json"], files
 
 
 def download(driver, folder, link, name):
@@ -184,6 +295,14 @@ def board(driver, out, season):
     assert len({json.dumps(s) for s in seen}) > 2, "the board did not follow"
     shoot(driver, out, "board", TV)
     shoot(driver, out, "board-phone", PHONE)
+    season.say("language de")
+    for _ in range(100):
+        if driver.find_element(By.ID, "title").text == "Übersicht":
+            break
+        time.sleep(0.05)
+    assert driver.find_element(By.ID, "title").text == "Übersicht", "the board speaks as the kiosk does"
+    shoot(driver, out, "board-de", TV)
+    season.say("language en")
 
 
 def own(driver, out, season):
@@ -217,7 +336,9 @@ def main():
             sign_in(driver, out)
             coach(driver, out)
             downloads(driver, folder)
+            german(driver, out)
             board(driver, out, season)
+            desk(driver, out, folder / "data")
             driver.get(BASE + "/coach")
             size(driver, SCREEN)
             driver.find_element(By.CSS_SELECTOR, "nav form button").click()
