@@ -9,6 +9,7 @@ use crate::nightly::copy_to;
 use crate::run::Input;
 use crate::stick::{Stick, write_back};
 use share::{ChangeShown, Desk, Order, PlanShown, StickShown, Told, Wish};
+use std::os::unix::fs::MetadataExt as _;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::Sender;
 use std::time::{Duration, UNIX_EPOCH};
@@ -119,10 +120,15 @@ impl CoachDesk {
                 let told = self.restore(kiosk, &name);
                 drop(answer.send(told));
             }
-            Wish::WriteStick(_) => {
+            Wish::WriteStick(id) => {
                 let (data, place) = (self.folder.clone(), self.sticks.clone());
                 self.aside("write to stick", move || {
-                    let told = place.map_or(Told::NoSticks, |place| written(&data, &place));
+                    let told = match place {
+                        None => Told::NoSticks,
+                        // Without the stick its place is a folder of this machine.
+                        Some(place) if identity(&place) != id => Told::OtherStick,
+                        Some(place) => written(&data, &place),
+                    };
                     drop(answer.send(told));
                 });
             }
@@ -265,9 +271,16 @@ fn watch(place: PathBuf, inputs: Sender<Input>) {
     }
 }
 
-/// What tells one stick from another: names, sizes and times, nothing opened; empty for nothing.
+/// What tells one stick from another: the device, names, sizes and times, nothing opened; empty
+/// for a place where nothing is mounted and nothing lies.
 fn identity(place: &Path) -> String {
-    let mut all = Vec::new();
+    let device = |path: &Path| path.metadata().map(|about| about.dev()).ok();
+    let (here, above) = (device(place), place.parent().and_then(device));
+    let mut all: Vec<String> = here
+        .filter(|here| above.is_some_and(|above| above != *here))
+        .map(|here| format!("device {here}"))
+        .into_iter()
+        .collect();
     for folder in [place.to_owned(), place.join("plans")] {
         let Ok(entries) = std::fs::read_dir(&folder) else {
             continue;

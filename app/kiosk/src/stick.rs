@@ -9,9 +9,10 @@ use plan::{Fault, PLAN_ENDINGS, Source};
 use rustix::fs::{Dir, FileType, Mode, OFlags, fstat, open, openat};
 use rustix::io::Errno;
 use std::collections::{BTreeMap, BTreeSet};
-use std::fs::File;
+use std::fs::{File, Metadata};
 use std::io::Read as _;
 use std::os::fd::OwnedFd;
+use std::os::unix::fs::MetadataExt as _;
 use std::path::{Path, PathBuf};
 
 /// Names that are looked at in a folder.
@@ -280,8 +281,11 @@ pub struct WrittenBack {
 /// may be pulled.
 ///
 /// # Errors
-/// [`KioskError`]; a folder whose name ends in ".part" may then be left there.
+/// [`KioskError`]; a folder whose name ends in ".part" may then be left there. A stick that is
+/// pulled meanwhile is an error, whatever lies in its place by then.
 pub fn write_back(data: &Path, place: &Path, stamp: &str) -> Result<WrittenBack, KioskError> {
+    // Held open, so that what is flushed at the end is what was written to.
+    let top = File::open(place).map_err(KioskError::file(place))?;
     let name = format!("pinladder-record-{stamp}");
     let part = place.join(format!("{name}.part"));
     std::fs::create_dir(&part).map_err(KioskError::file(&part))?;
@@ -313,10 +317,15 @@ pub fn write_back(data: &Path, place: &Path, stamp: &str) -> Result<WrittenBack,
     files.push((journal::JOURNAL_FILE.to_owned(), bytes));
     let folder = place.join(&name);
     std::fs::rename(&part, &folder).map_err(KioskError::file(&folder))?;
-    let top = File::open(place).map_err(KioskError::file(place))?;
     rustix::fs::syncfs(&top).map_err(|errno| KioskError::File {
         path: place.to_owned(),
         why: errno.into(),
     })?;
-    Ok(WrittenBack { folder, files })
+    let which = |about: std::io::Result<Metadata>| about.map(|about| (about.dev(), about.ino()));
+    match (which(top.metadata()), which(std::fs::metadata(place))) {
+        (Ok(before), Ok(now)) if before == now => Ok(WrittenBack { folder, files }),
+        _ => Err(KioskError::Usage(
+            "the stick was pulled while it was written to; put it in and write again".into(),
+        )),
+    }
 }

@@ -180,7 +180,7 @@ fn a_stick_is_seen_taken_and_written_to_and_a_copy_put_back() {
     let header = "date,lifter,lift,sets,reps,load,note\n";
     let row = "2027-03-01,Hamza,rack pull,1,5,180 kg,from the stick\n";
     std::fs::write(stick.path().join("march.csv"), format!("{header}{row}")).expect("writes");
-    let page = kiosk.desk_with("Hamza: 2027-03-01, 1 new day");
+    let page = kiosk.desk_with("Hamza: Mon 1 Mar 2027, 1 new day");
     let id = about(&page, "take");
     assert!(
         kiosk
