@@ -11,6 +11,7 @@ mod board;
 mod chart;
 mod code;
 mod counter;
+mod crowd;
 mod csv_file;
 mod database_file;
 mod desk;

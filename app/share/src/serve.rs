@@ -2,6 +2,7 @@
 //!
 //! Refuses: slow headers, stalled readers, endless connections, more of them than a kiosk bears,
 //! whoever comes in by another interface than the page's.
+use crate::crowd::Crowd;
 use crate::guard::Peer;
 use crate::stall::Impatient;
 use axum::{Extension, Router};
@@ -124,7 +125,7 @@ pub async fn serve(
     tls: Option<TlsAcceptor>,
     shutdown: impl Future<Output = ()>,
 ) -> io::Result<()> {
-    let seats = Arc::new(Semaphore::new(CONNECTIONS));
+    let (seats, crowd) = (Arc::new(Semaphore::new(CONNECTIONS)), Crowd::default());
     let (end, ending) = watch::channel(());
     let mut connections = JoinSet::new();
     let mut shutdown = pin!(shutdown);
@@ -142,13 +143,18 @@ pub async fn serve(
             }
             (seat, taken) = taken => match taken {
                 Ok((stream, from)) => {
+                    // Closed without a word: an answer would cost what is to be saved.
+                    let Some(place) = crowd.enter(from.ip()) else {
+                        tracing::debug!(%from, "holds too many connections");
+                        continue;
+                    };
                     let router = router.clone().layer(Extension(Peer(from.ip())));
                     let connection = welcome(stream, router, tls.clone(), ending.clone());
                     connections.spawn(async move {
                         if let Err(error) = connection.await {
                             tracing::debug!(%from, error, "a connection ended early");
                         }
-                        drop(seat);
+                        drop((seat, place));
                     });
                 }
                 Err(error) if is_passing(&error) => {
