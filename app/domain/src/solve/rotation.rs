@@ -38,6 +38,7 @@ mod course;
 mod free;
 mod layer;
 mod model;
+mod numbers;
 mod plates;
 mod run;
 mod search;

@@ -8,8 +8,8 @@ use alloc::vec::Vec;
 pub(super) struct Move {
     /// Place among the stacks that serve the turn.
     pub stack: u32,
-    /// The bar then.
-    pub bar: u32,
+    /// What [`Bars::arrive`] makes the bar of.
+    pub found: u32,
     /// Handling, nanoseconds.
     pub handling: i64,
     /// It is only known that it takes at least this.
@@ -18,6 +18,9 @@ pub(super) struct Move {
 
 /// Bars by number.
 pub(super) trait Bars {
+    /// What is asked most often about a bar, to have it at hand.
+    type Face: Copy;
+
     /// The bar at the start.
     fn start(&self) -> u32;
 
@@ -32,9 +35,15 @@ pub(super) trait Bars {
         moves: &mut Vec<Move>,
     );
 
-    /// Whether `bar` is known to be as good as `other`, for whatever may come, after handling of
-    /// at most `most`.
-    fn as_good(&self, bar: u32, other: u32, most: i64) -> bool;
+    /// The bar after a move of those found last, from the same `bar`.
+    fn arrive(&mut self, bar: u32, way: &Move) -> u32;
+
+    /// What to ask [`Bars::as_good`] with.
+    fn face(&self, bar: u32) -> Self::Face;
+
+    /// Whether one bar is known to be as good as another, for whatever may come, after handling
+    /// of at most `most`.
+    fn as_good(&self, face: &Self::Face, other: &Self::Face, most: i64) -> bool;
 
     /// The plates of one side, inside to outside, for each of a row of bars that follow one
     /// another, the start's not among them.

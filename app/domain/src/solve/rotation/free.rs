@@ -9,10 +9,11 @@
 //! Refuses: nothing.
 use super::bars::{Bars, Move};
 use super::model::Model;
+use super::numbers::Numbers;
 use super::plates::{Packing, Plates};
 use super::stacks::{Stacks, at};
-use alloc::collections::BTreeMap;
 use alloc::vec::Vec;
+use core::ops::Range;
 
 /// See the module.
 #[derive(Debug)]
@@ -20,25 +21,43 @@ pub(super) struct Free<'a> {
     model: &'a Model,
     stacks: &'a Stacks,
     piles: Vec<Pile>,
-    /// By digest of the blocks.
-    numbers: BTreeMap<u64, Vec<u32>>,
+    /// Of all piles, one after the other.
+    blocks: Vec<Plates>,
+    /// The same, as long as there is a packing.
+    packed: Vec<Packed>,
+    numbers: Numbers,
     /// By turn and place: the sets that serve.
     sets: Vec<Vec<Plates>>,
     start: u32,
     /// Where the counts of all kinds fit.
     packing: Option<Packing>,
-    scratch: Vec<(usize, Plates, Plates)>,
+    scratch: Vec<Keep>,
+    /// Of the moves found last: what is kept, and the block that goes on.
+    found: Vec<(Keep, Plates)>,
 }
+
+/// How many whole blocks are kept, which part of the next one, and both together.
+type Keep = (usize, Plates, Plates);
 
 /// A block in a few bits, and its handling.
 type Packed = (u128, i64);
 
 #[derive(Debug)]
 struct Pile {
-    blocks: Vec<Plates>,
-    packed: Vec<Packed>,
+    /// Where its blocks are.
+    blocks: Range<usize>,
     total: Plates,
+    /// Of all its plates.
     handling: i64,
+}
+
+/// What mostly decides whether one pile is as good as another.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Face {
+    bar: u32,
+    handling: i64,
+    /// The innermost block, packed.
+    inner: u128,
 }
 
 impl<'a> Free<'a> {
@@ -52,11 +71,14 @@ impl<'a> Free<'a> {
             model,
             stacks,
             piles: Vec::new(),
-            numbers: BTreeMap::new(),
+            blocks: Vec::new(),
+            packed: Vec::new(),
+            numbers: Numbers::new(),
             sets: sets.collect(),
             start: 0,
             packing: Packing::new(model),
             scratch: Vec::new(),
+            found: Vec::new(),
         };
         let single = |kind: &u8| Plates::of(core::slice::from_ref(kind));
         let blocks: Vec<Plates> = model.on_bar.iter().map(single).collect();
@@ -66,37 +88,38 @@ impl<'a> Free<'a> {
 
     fn number(&mut self, blocks: &[Plates]) -> u32 {
         let digest = blocks.iter().fold(0, |digest, block| block.digest(digest));
-        let alike = self.numbers.entry(digest).or_default();
-        let same = |number: &&u32| self.piles[at(**number)].blocks == blocks;
-        if let Some(&number) = alike.iter().find(same) {
+        let same = |number: u32| self.blocks[self.piles[at(number)].blocks.clone()] == *blocks;
+        let (number, known) = self.numbers.find(digest, same);
+        if known {
             return number;
         }
-        let number = u32::try_from(self.piles.len()).expect("fewer than 2^32 states");
-        alike.push(number);
         let total = blocks
             .iter()
             .fold(Plates::NONE, |sum, block| sum.and(block));
-        let handling = total.handling(self.model);
-        let pack = |packing: &Packing| {
+        if let Some(packing) = &self.packing {
             let packed = |block: &Plates| (packing.pack(block), block.handling(self.model));
-            blocks.iter().map(packed).collect()
-        };
+            self.packed.extend(blocks.iter().map(packed));
+        }
+        let from = self.blocks.len();
+        self.blocks.extend_from_slice(blocks);
         self.piles.push(Pile {
-            blocks: blocks.to_vec(),
-            packed: self.packing.as_ref().map(pack).unwrap_or_default(),
+            blocks: from..self.blocks.len(),
             total,
-            handling,
+            handling: total.handling(self.model),
         });
         number
     }
 
-    /// Finds all that may be kept of a pile on the way to the set `wanted`: how many whole
-    /// blocks, which part of the next one, and both together.
+    fn blocks(&self, bar: u32) -> &[Plates] {
+        &self.blocks[self.piles[at(bar)].blocks.clone()]
+    }
+
+    /// Finds all that may be kept of a pile on the way to the set `wanted`.
     fn keeps(&mut self, bar: u32, wanted: &Plates, change: bool) {
-        let pile = &self.piles[at(bar)];
+        let blocks = &self.blocks[self.piles[at(bar)].blocks.clone()];
         self.scratch.clear();
         let mut kept = Plates::NONE;
-        for (whole, block) in pile.blocks.iter().enumerate() {
+        for (whole, block) in blocks.iter().enumerate() {
             let most = block.common(&wanted.without(&kept));
             for part in most.parts() {
                 let sum = kept.and(&part);
@@ -113,7 +136,7 @@ impl<'a> Free<'a> {
             kept = kept.and(block);
         }
         if !change || self.model.light(kept.load(self.model)) {
-            self.scratch.push((pile.blocks.len(), Plates::NONE, kept));
+            self.scratch.push((blocks.len(), Plates::NONE, kept));
         }
     }
 
@@ -128,6 +151,8 @@ impl<'a> Free<'a> {
 }
 
 impl Bars for Free<'_> {
+    type Face = Face;
+
     fn start(&self) -> u32 {
         self.start
     }
@@ -142,7 +167,7 @@ impl Bars for Free<'_> {
     ) {
         let stacks = self.stacks;
         let want = self.model.turns[turn];
-        let mut blocks = Vec::new();
+        self.found.clear();
         for (place, &node) in stacks.serving[turn].iter().enumerate() {
             let stack = u32::try_from(place).expect("a place among nodes");
             if stacks.stub[at(node)] {
@@ -150,7 +175,7 @@ impl Bars for Free<'_> {
                 if worth(place, handling) {
                     moves.push(Move {
                         stack,
-                        bar,
+                        found: u32::MAX,
                         handling,
                         stub: true,
                     });
@@ -167,39 +192,61 @@ impl Bars for Free<'_> {
                 continue;
             }
             self.keeps(bar, &wanted, change);
-            for at_keep in 0..self.scratch.len() {
-                let (whole, part, kept) = self.scratch[at_keep];
-                let pile = &self.piles[at(bar)];
-                let both = pile.handling + stacks.handling[at(node)];
+            for &keep in &self.scratch {
+                let (_, _, kept) = keep;
+                let both = self.piles[at(bar)].handling + stacks.handling[at(node)];
                 let handling = both - 2 * kept.handling(self.model);
                 if worth(place, handling) {
-                    blocks.clear();
-                    blocks.extend_from_slice(&pile.blocks[..whole]);
-                    let new = [part, wanted.without(&kept)];
-                    blocks.extend(new.into_iter().filter(|block| *block != Plates::NONE));
-                    let bar = self.number(&blocks);
                     moves.push(Move {
                         stack,
-                        bar,
+                        found: u32::try_from(self.found.len()).expect("fewer than 2^32"),
                         handling,
                         stub: false,
                     });
+                    self.found.push((keep, wanted.without(&kept)));
                 }
             }
         }
     }
 
-    fn as_good(&self, bar: u32, other: u32, most: i64) -> bool {
-        let (a, b) = (&self.piles[at(bar)], &self.piles[at(other)]);
-        if (a.handling - b.handling).abs() > most {
+    fn arrive(&mut self, bar: u32, way: &Move) -> u32 {
+        let ((whole, part, _), new) = self.found[at(way.found)];
+        let mut blocks = self.blocks(bar)[..whole].to_vec();
+        blocks.extend([part, new].into_iter().filter(|b| *b != Plates::NONE));
+        self.number(&blocks)
+    }
+
+    fn face(&self, bar: u32) -> Face {
+        let pile = &self.piles[at(bar)];
+        let inner = self
+            .packed
+            .get(pile.blocks.start)
+            .map_or(0, |block| block.0);
+        Face {
+            bar,
+            handling: pile.handling,
+            inner: if pile.blocks.is_empty() { 0 } else { inner },
+        }
+    }
+
+    fn as_good(&self, face: &Face, other: &Face, most: i64) -> bool {
+        if (face.handling - other.handling).abs() > most {
             return false;
         }
+        let all = face.handling + other.handling;
         let Some(packing) = &self.packing else {
-            return false;
+            return all <= most;
         };
+        if all <= most {
+            return true;
+        }
+        if !packing.within(other.inner, face.inner) {
+            return false;
+        }
+        let packed = |face: &Face| &self.packed[self.piles[at(face.bar)].blocks.clone()];
         // Blocks that hold some blocks of the other in a row may stay, and so may such a part.
-        let (mut kept, mut others) = (0, b.packed.iter().peekable());
-        for (block, _) in &a.packed {
+        let (mut kept, mut others) = (0, packed(other).iter().peekable());
+        for (block, _) in packed(face) {
             let mut sum = 0;
             let more = |sum: u128, other: &Packed| packing.within(sum + other.0, *block);
             while let Some(other) = others.next_if(|other| more(sum, other)) {
@@ -210,14 +257,14 @@ impl Bars for Free<'_> {
                 break;
             }
         }
-        a.handling + b.handling - 2 * kept <= most
+        all - 2 * kept <= most
     }
 
     fn lay(&self, bars: &[u32]) -> Vec<Vec<u8>> {
         let mut laid: Vec<Vec<u8>> = Vec::new();
         let mut after: &[Plates] = &[];
         for &bar in bars.iter().rev() {
-            let blocks = &self.piles[at(bar)].blocks;
+            let blocks = self.blocks(bar);
             let mut from = blocks.iter().zip(after).take_while(|(a, b)| a == b).count();
             let mut kept: usize = blocks[..from].iter().map(Plates::count).sum();
             let mut outside = Plates::NONE;

@@ -56,12 +56,8 @@ impl Layer {
         if self.states.len() <= width {
             return None;
         }
-        let key = |s: &State| match aim {
-            Aim::Handling => (s.least_handling, s.ends, s.clock),
-            Aim::Both | Aim::Ends => (s.ends, s.least_handling, s.clock),
-        };
         let mut order: Vec<usize> = (0..self.states.len()).collect();
-        order.sort_unstable_by_key(|&i| (key(&self.states[i]), i));
+        order.select_nth_unstable_by_key(width, |&i| (promise(aim, &self.states[i]), i));
         let dropped = order[width..].iter().map(|&i| self.states[i].ends).min();
         order.truncate(width);
         order.sort_unstable();
@@ -74,6 +70,28 @@ impl Layer {
         self.states = order.into_iter().map(|i| self.states[i]).collect();
         dropped
     }
+}
+
+/// Less is more promising.
+pub(super) type Promise = (i64, i64, i64);
+
+pub(super) fn promise(aim: Aim, state: &State) -> Promise {
+    match aim {
+        Aim::Handling => (state.least_handling, state.ends, state.clock),
+        Aim::Both | Aim::Ends => (state.ends, state.least_handling, state.clock),
+    }
+}
+
+/// Keeps the `width` most promising of `states` in any order; returns the least end given up.
+pub(super) fn narrow(states: &mut Vec<State>, width: usize, aim: Aim) -> Option<i64> {
+    if states.len() <= width {
+        return None;
+    }
+    let place = |s: &State| (promise(aim, s), s.bar, s.lifter, s.parent);
+    states.select_nth_unstable_by_key(width, place);
+    let dropped = states[width..].iter().map(|s| s.ends).min();
+    states.truncate(width);
+    dropped
 }
 
 /// Leaves out of `states`, all at one place, those that another one makes needless.
@@ -94,44 +112,65 @@ pub(super) fn drop_needless<B: Bars>(
             && (0..lifters).all(|l| a.ready[l] <= b.ready[l])
     };
     let same_bar = |a: &State, b: &State| a.hole == b.hole && a.bar == b.bar;
-    keep(states, same_bar, beats, &mut ponder);
+    keep(
+        states,
+        |_| (),
+        same_bar,
+        |a, b, &(), &()| beats(a, b),
+        &mut ponder,
+    );
     states.sort_unstable_by_key(|s| {
         let what = (s.bar, s.ready, s.lifter, s.parent);
         (s.hole, s.clock, s.handling, what)
     });
     let same_hole = |a: &State, b: &State| a.hole == b.hole;
-    let beats_soon = |a: &State, b: &State| {
+    let beats_soon = |a: &State, b: &State, face: &B::Face, other: &B::Face| {
         let mut most = b.clock - a.clock;
         if aim != Aim::Ends {
             most = most.min(b.handling - a.handling);
         }
-        beats(a, b) && bars.as_good(a.bar, b.bar, most)
+        beats(a, b) && bars.as_good(face, other, most)
     };
-    keep(states, same_hole, beats_soon, &mut ponder);
+    keep(
+        states,
+        |bar| bars.face(bar),
+        same_hole,
+        beats_soon,
+        &mut ponder,
+    );
     states.sort_unstable_by_key(|s| (order(s), s.lifter, s.parent));
 }
 
 /// Comparisons that are as much work as one state.
 const COMPARISONS: usize = 64;
 
-/// Keeps those that none kept before of the `same` group `beats`.
-fn keep(
+/// Keeps those that none kept before of the `same` group `beats`, judged by the faces of their
+/// bars, too.
+fn keep<F: Copy>(
     states: &mut Vec<State>,
+    face: impl Fn(u32) -> F,
     same: impl Fn(&State, &State) -> bool,
-    beats: impl Fn(&State, &State) -> bool,
+    beats: impl Fn(&State, &State, &F, &F) -> bool,
     ponder: &mut impl FnMut(usize) -> bool,
 ) {
     let (mut kept, mut group) = (0, 0);
+    let mut faces: Vec<F> = Vec::with_capacity(states.len());
     for at in 0..states.len() {
         let state = states[at];
         if group < kept && !same(&states[group], &state) {
             group = kept;
         }
-        let others = &states[group..kept];
-        let beaten = others.iter().position(|other| beats(other, &state));
-        let compared = beaten.unwrap_or(others.len());
-        if beaten.is_none() {
+        let own = face(state.bar);
+        let mut others = states[group..kept].iter().zip(&faces[group..]);
+        let beaten = others.position(|(other, face)| beats(other, &state, face, &own));
+        let compared = beaten.unwrap_or(kept - group);
+        if beaten.is_some() {
+            // Who beats one often beats more: sooner next time.
+            states.swap(group + compared, group + compared / 2);
+            faces.swap(group + compared, group + compared / 2);
+        } else {
             states[kept] = state;
+            faces.push(own);
             kept += 1;
         }
         if !ponder(compared / COMPARISONS) {

@@ -90,13 +90,14 @@ impl Plates {
         parts
     }
 
-    /// A number that hardly any two rows of sets share, built up set by set (FNV-1a).
+    /// A number that hardly any two rows of sets share, built up set by set: eight kinds at a
+    /// time are folded in and spread (FNV-1a's steps, wider).
     pub(super) fn digest(&self, before: u64) -> u64 {
-        self.0
-            .iter()
-            .fold(before ^ 0xCBF2_9CE4_8422_2325, |digest, &n| {
-                (digest ^ u64::from(n)).wrapping_mul(0x0000_0100_0000_01B3)
-            })
+        self.0.chunks_exact(8).fold(before, |digest, counts| {
+            let counts = counts.iter().fold(0, |all, &n| all << 8 | u64::from(n));
+            let mixed = (digest ^ counts).wrapping_mul(0x9E37_79B9_7F4A_7C15);
+            mixed ^ mixed >> 32
+        })
     }
 }
 

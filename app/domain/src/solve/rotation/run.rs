@@ -37,8 +37,11 @@ const TABLE_LIMIT: usize = 2_000_000;
 const WORK_LIMIT: usize = 150_000_000;
 /// Widths of the first passes.
 const FIRST_WIDTHS: [usize; 2] = [30, 300];
-/// Widths of the passes that prove something, the last as much as fits in memory.
-const WIDTHS: [usize; 3] = [3_000, 30_000, 400_000];
+/// Widths of the passes that are after the end alone. The first mostly finds the best, so that the
+/// next has less to look at to prove it; the last has as much as fits in memory.
+const WIDTHS: [usize; 3] = [1_000, 30_000, 400_000];
+/// And of those that are after less handling.
+const HANDLING_WIDTHS: [usize; 4] = [300, 3_000, 30_000, 400_000];
 
 /// Plans a checked problem.
 pub(super) fn run(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refusal> {
@@ -175,7 +178,7 @@ fn passes<B: Bars, C: Cost>(search: &mut Search<'_, '_, '_, B, C>) -> Verdict {
             proven = outcome.whole || at_least >= search.best.ends;
         }
     }
-    for width in [FIRST_WIDTHS[1]].into_iter().chain(WIDTHS) {
+    for width in HANDLING_WIDTHS {
         if !whole && !search.allowance.spent {
             whole = search.pass(Aim::Handling, width).whole;
         }

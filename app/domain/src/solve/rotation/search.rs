@@ -12,12 +12,15 @@ use super::allowance::Allowance;
 use super::bars::{Bars, Move};
 use super::bounds::{After, Bounds};
 use super::course::Course;
-use super::layer::{Layer, State, drop_needless};
+use super::layer::{Layer, Promise, State, drop_needless, narrow, promise};
 use super::model::{Model, hole_after};
 use super::spread::{Cost, LANES, Spread};
 use alloc::vec;
 use alloc::vec::Vec;
 use core::ops::Range;
+
+/// Of so many times the width of a pass, the needless are left out first.
+const SPARE: usize = 4;
 
 /// What a pass is after.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -63,6 +66,30 @@ impl Outcome {
     fn give_up(&mut self, ends: i64) {
         self.whole = false;
         self.at_least = self.at_least.min(ends);
+    }
+}
+
+/// What becomes of the states of a pass.
+struct Sieve {
+    aim: Aim,
+    /// The least promising state that the layer still has room for, once it is full.
+    worst: Option<Promise>,
+    outcome: Outcome,
+}
+
+impl Sieve {
+    /// Whether there is no room for this state.
+    fn falls_through(&self, state: &State) -> bool {
+        self.worst
+            .is_some_and(|worst| promise(self.aim, state) > worst)
+    }
+
+    /// Makes room.
+    fn narrow(&mut self, layer: &mut Layer, width: usize) {
+        if let Some(dropped) = layer.narrow(width, self.aim) {
+            self.outcome.give_up(dropped);
+            self.worst = layer.states.iter().map(|s| promise(self.aim, s)).max();
+        }
     }
 }
 
@@ -112,49 +139,52 @@ struct Coming {
 impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
     /// Looks for something better than the best plan, with at most `width` states a layer.
     pub(super) fn pass(&mut self, aim: Aim, width: usize) -> Outcome {
-        let mut outcome = Outcome {
-            whole: true,
-            at_least: i64::MAX,
+        let mut sieve = Sieve {
+            aim,
+            worst: None,
+            outcome: Outcome {
+                whole: true,
+                at_least: i64::MAX,
+            },
         };
         let mut layer = Layer::new(&self.course.layers[0]);
         layer.push(&[self.start()]);
         let mut trail: Vec<Vec<Mark>> = Vec::new();
         for places in &self.course.layers[1..] {
             let mut next = Layer::new(places);
+            sieve.worst = None;
             for place in places.clone() {
-                let mut children = self.children(aim, &layer, place, &mut outcome);
+                let mut children = self.children(&mut sieve, &layer, place);
+                if let Some(dropped) = narrow(&mut children, width.saturating_mul(SPARE), aim) {
+                    sieve.outcome.give_up(dropped);
+                }
                 let ponder = |work| self.allowance.ponder(work);
                 drop_needless(aim, self.bars, self.model.lifters(), &mut children, ponder);
                 if self.allowance.spent {
                     let open = layer.states.iter().map(|s| s.ends).min();
-                    outcome.give_up(open.unwrap_or(i64::MAX));
-                    return outcome;
+                    sieve.outcome.give_up(open.unwrap_or(i64::MAX));
+                    return sieve.outcome;
                 }
                 next.push(&children);
+                if next.states.len() / 2 > width {
+                    sieve.narrow(&mut next, width);
+                }
             }
-            if let Some(dropped) = next.narrow(width, aim) {
-                outcome.give_up(dropped);
-            }
+            sieve.narrow(&mut next, width);
             trail.push(next.states.iter().map(mark).collect());
             layer = next;
         }
         self.finish(aim, &layer, &trail);
-        outcome
+        sieve.outcome
     }
 
     /// All that leads from a layer to a place.
-    fn children(
-        &mut self,
-        aim: Aim,
-        layer: &Layer,
-        place: usize,
-        outcome: &mut Outcome,
-    ) -> Vec<State> {
+    fn children(&mut self, sieve: &mut Sieve, layer: &Layer, place: usize) -> Vec<State> {
         let mut children = Vec::new();
         for lifter in 0..self.model.lifters() {
             if let Some(before) = self.course.places[place].before[lifter] {
                 let from = layer.at(before as usize);
-                self.lead_on(aim, layer, from, (place, lifter), &mut children, outcome);
+                self.lead_on(sieve, layer, from, (place, lifter), &mut children);
             }
         }
         children
@@ -185,12 +215,11 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
     /// Adds to `children` what comes of the states `from` of a layer when a lifter goes next.
     fn lead_on(
         &mut self,
-        aim: Aim,
+        sieve: &mut Sieve,
         layer: &Layer,
         from: Range<usize>,
         (place, lifter): (usize, usize),
         children: &mut Vec<State>,
-        outcome: &mut Outcome,
     ) {
         let mut moves = Vec::new();
         let mut at = from.start;
@@ -202,17 +231,20 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
                 .take_while(|s| same(s))
                 .count();
             let group = &layer.states[at..at + count];
-            let step = self.step(aim, place, lifter, first.hole);
+            let step = self.step(sieve.aim, place, lifter, first.hole);
             self.moves(&step, group, &mut moves);
-            for (offset, state) in group.iter().enumerate() {
-                let parent = u32::try_from(at + offset).expect("fewer than 2^32 states");
-                for way in &moves {
-                    let Some(child) = self.child(&step, state, parent, way) else {
+            for way in &moves {
+                let mut arrived = None;
+                for (offset, state) in group.iter().enumerate() {
+                    let parent = u32::try_from(at + offset).expect("fewer than 2^32 states");
+                    let Some(mut child) = self.child(&step, state, parent, way) else {
                         continue;
                     };
-                    if way.stub {
-                        outcome.give_up(child.ends);
+                    if way.stub || sieve.falls_through(&child) {
+                        sieve.outcome.give_up(child.ends);
                     } else {
+                        let bars = &mut self.bars;
+                        child.bar = *arrived.get_or_insert_with(|| bars.arrive(first.bar, way));
                         children.push(child);
                     }
                 }
@@ -330,7 +362,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
             least_handling,
             ready,
             parent,
-            bar: way.bar,
+            bar: from.bar,
             lifter: u8::try_from(step.lifter).expect("few lifters"),
             hole: step.hole,
         })

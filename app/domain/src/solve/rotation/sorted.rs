@@ -14,6 +14,9 @@ pub(super) struct Sorted<'a> {
 }
 
 impl Bars for Sorted<'_> {
+    /// The bar, and the handling of all its plates.
+    type Face = (u32, i64);
+
     fn start(&self) -> u32 {
         self.stacks.start
     }
@@ -36,7 +39,7 @@ impl Bars for Sorted<'_> {
             if worth(place, handling) {
                 moves.push(Move {
                     stack: u32::try_from(place).expect("a place among nodes"),
-                    bar: node,
+                    found: node,
                     handling,
                     stub: !want.serves(stacks.load[at(node)]),
                 });
@@ -44,10 +47,17 @@ impl Bars for Sorted<'_> {
         }
     }
 
-    fn as_good(&self, bar: u32, other: u32, most: i64) -> bool {
-        let handling = |bar: u32| self.stacks.handling[at(bar)];
-        let least = (handling(bar) - handling(other)).abs();
-        least <= most && self.stacks.apart(bar, other, false) <= most
+    fn arrive(&mut self, _: u32, way: &Move) -> u32 {
+        way.found
+    }
+
+    fn face(&self, bar: u32) -> (u32, i64) {
+        (bar, self.stacks.handling[at(bar)])
+    }
+
+    fn as_good(&self, face: &(u32, i64), other: &(u32, i64), most: i64) -> bool {
+        let least = (face.1 - other.1).abs();
+        least <= most && self.stacks.apart(face.0, other.0, false) <= most
     }
 
     fn lay(&self, bars: &[u32]) -> Vec<Vec<u8>> {

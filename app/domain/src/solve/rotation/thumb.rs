@@ -2,7 +2,7 @@
 //! precedence, and the bar is loaded with what is nearest.
 //!
 //! Refuses: nothing.
-use super::bars::{Bars, Move};
+use super::bars::Bars;
 use super::model::{Model, hole_after};
 use super::search::Best;
 use alloc::vec;
@@ -13,7 +13,8 @@ struct Offer {
     lifter: usize,
     turn: usize,
     starts: i64,
-    way: Move,
+    handling: i64,
+    bar: u32,
     /// Less is better.
     rank: (i64, i64),
 }
@@ -47,11 +48,8 @@ pub(super) fn plan<B: Bars>(model: &Model, bars: &mut B) -> Best {
         let next = offers.min_by_key(|offer| offer.rank);
         let next = next.expect("someone has a turn left, each turn has a stack");
         thumb.take(&next);
-        handling += next.way.handling;
-        steps.push((
-            u8::try_from(next.lifter).expect("few lifters"),
-            next.way.bar,
-        ));
+        handling += next.handling;
+        steps.push((u8::try_from(next.lifter).expect("few lifters"), next.bar));
     }
     Best {
         ends: thumb.clock,
@@ -82,7 +80,8 @@ impl Thumb<'_> {
             lifter,
             turn,
             starts,
-            way,
+            handling: way.handling,
+            bar: bars.arrive(self.bar, &way),
             rank,
         })
     }
@@ -90,7 +89,7 @@ impl Thumb<'_> {
     fn take(&mut self, offer: &Offer) {
         let want = &self.model.turns[offer.turn];
         self.hole = hole_after(want.hole, self.hole);
-        self.bar = offer.way.bar;
+        self.bar = offer.bar;
         self.clock = offer.starts + want.lasts;
         self.done[offer.lifter] += 1;
         if self.done[offer.lifter] < self.model.count(offer.lifter) {
