@@ -14,6 +14,7 @@ use alloc::boxed::Box;
 use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
+use chrono::NaiveDate;
 use core::fmt;
 
 /// The most reps of one set.
@@ -41,6 +42,13 @@ pub enum Command {
         name: String,
         /// Its rows, at least one.
         rows: Vec<Prescription>,
+    },
+    /// Take all that the plan has for a lifter's day off it.
+    ClearDay {
+        /// Who.
+        lifter: String,
+        /// The day.
+        date: NaiveDate,
     },
     /// Begin a lift.
     BeginLift(Box<LiftSheet>),
@@ -105,6 +113,8 @@ pub enum Command {
 pub enum Refusal {
     /// The plan has no rows.
     EmptyPlan,
+    /// The plan has nothing for that lifter's day.
+    NothingPlanned,
     /// The sheet has no rungs.
     EmptyLadder,
     /// The lifter has another lift under way, of this name.
@@ -144,6 +154,7 @@ impl fmt::Display for Refusal {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::EmptyPlan => f.write_str("the plan has no rows; write at least one"),
+            Self::NothingPlanned => f.write_str("the plan has nothing for that day; look again"),
             Self::EmptyLadder => f.write_str("the sheet has no rungs; check the plan's load"),
             Self::UnderWay { lifter, lift } => {
                 write!(f, "{lifter} is under way with the {lift}; end it first")
@@ -192,6 +203,14 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         Command::TakeFile { name, text } => Fact::FileTaken { name, text },
         Command::TakePlan { rows, .. } if rows.is_empty() => return Err(Refusal::EmptyPlan),
         Command::TakePlan { name, rows } => Fact::PlanTaken { name, rows },
+        Command::ClearDay { lifter, date } => {
+            let day = (date, lifter);
+            if !state.plan.contains_key(&day) {
+                return Err(Refusal::NothingPlanned);
+            }
+            let (date, lifter) = day;
+            Fact::DayCleared { lifter, date }
+        }
         Command::BeginLift(sheet) => begin(state, sheet)?,
         Command::EnterSet {
             no,

@@ -11,6 +11,7 @@ use crate::sheet::LiftSheet;
 use alloc::boxed::Box;
 use alloc::string::String;
 use alloc::vec::Vec;
+use chrono::NaiveDate;
 
 /// One fact and when it was recorded.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -50,6 +51,13 @@ pub enum Fact {
         name: String,
         /// Its rows.
         rows: Vec<Prescription>,
+    },
+    /// All that the plan had for a lifter's day was taken off it.
+    DayCleared {
+        /// Who.
+        lifter: String,
+        /// The day.
+        date: NaiveDate,
     },
     /// A lifter began a lift.
     LiftBegun {

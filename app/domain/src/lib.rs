@@ -23,6 +23,7 @@ pub mod lifter;
 pub mod mass;
 pub mod meet;
 pub mod moment;
+pub mod needs;
 pub mod next;
 pub mod place;
 pub mod prescription;

@@ -39,6 +39,19 @@ pub struct Programme {
     pub pace: Pace,
     /// Its days, at least one.
     pub days: Vec<Day>,
+    /// Where the coach put lifters in its queue.
+    pub begins: Vec<Begin>,
+}
+
+/// Where the coach put a lifter in a queue. Who was put twice stands where the later one says.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Begin {
+    /// Who.
+    pub lifter: String,
+    /// The day of the queue that comes next, from 0.
+    pub day: usize,
+    /// From this date on; what was done before it no longer says which day is next.
+    pub since: NaiveDate,
 }
 
 /// When the days of a programme are due.
@@ -236,22 +249,47 @@ impl Programme {
             next_day: 0,
             turns: turns.collect(),
         };
-        for Done { date, lifts } in done {
-            let count = self.days.len();
-            let soonest = (0..count).map(|ahead| (standing.next_day + ahead) % count);
-            let had = soonest.map(|day| (self.days[day].had(&lifts), day));
-            // The first of the greatest.
-            let best = had.reduce(|best, next| if next.0 > best.0 { next } else { best });
-            let Some((1.., day)) = best else { continue };
-            standing.last = Some(date);
-            standing.next_day = (day + 1) % count;
-            for (task, turn) in self.days[day].tasks.iter().zip(&mut standing.turns[day]) {
-                if let Some(at) = task.last_of(&lifts) {
-                    *turn = (at + 1) % task.alternate.len();
-                }
-            }
+        for done in done {
+            self.count(&mut standing, &done);
         }
         standing
+    }
+
+    /// Where `lifter` stands on `date`, who has done `done` before it: as [`Programme::standing`],
+    /// from the day on that the coach put them.
+    #[must_use]
+    pub fn standing_of(&self, lifter: &str, date: NaiveDate, done: Vec<Done<'_>>) -> Standing {
+        let holds = |begin: &&Begin| {
+            begin.lifter == lifter && begin.since <= date && begin.day < self.days.len()
+        };
+        let Some(begin) = self.begins.iter().rev().find(holds) else {
+            return self.standing(done);
+        };
+        let earlier = |done: &Done<'_>| done.date < begin.since;
+        let (before, after): (Vec<_>, Vec<_>) = done.into_iter().partition(earlier);
+        let mut standing = self.standing(before);
+        standing.next_day = begin.day;
+        for done in after {
+            self.count(&mut standing, &done);
+        }
+        standing
+    }
+
+    /// Counts what was done on one date.
+    fn count(&self, standing: &mut Standing, Done { date, lifts }: &Done<'_>) {
+        let count = self.days.len();
+        let soonest = (0..count).map(|ahead| (standing.next_day + ahead) % count);
+        let had = soonest.map(|day| (self.days[day].had(lifts), day));
+        // The first of the greatest.
+        let best = had.reduce(|best, next| if next.0 > best.0 { next } else { best });
+        let Some((1.., day)) = best else { return };
+        standing.last = Some(*date);
+        standing.next_day = (day + 1) % count;
+        for (task, turn) in self.days[day].tasks.iter().zip(&mut standing.turns[day]) {
+            if let Some(at) = task.last_of(lifts) {
+                *turn = (at + 1) % task.alternate.len();
+            }
+        }
     }
 
     /// What is due on `date`.

@@ -57,6 +57,9 @@ impl State {
                 self.files.insert(name.clone(), text.clone());
             }
             Fact::PlanTaken { rows, .. } => self.take_plan(rows),
+            Fact::DayCleared { lifter, date } => {
+                self.plan.remove(&(*date, lifter.clone()));
+            }
             Fact::LiftBegun { no, sheet } => {
                 self.last_no = self.last_no.max(no.0);
                 self.lifts

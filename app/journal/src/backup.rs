@@ -12,6 +12,7 @@ use std::fs::{self, File};
 use std::io;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
+use tempfile::TempDir;
 use thiserror::Error;
 
 /// How the names of copies begin and end; between them stands when they were made.
@@ -177,6 +178,75 @@ fn prune(place: &Path, made: &Path, keep: usize) -> Result<Vec<PathBuf>, BackupE
     Ok(removed)
 }
 
+/// A copy that was proven and lies in the data folder, ready to stand in the journal's place. It
+/// goes away with this value.
+#[derive(Debug)]
+pub struct Prepared {
+    folder: PathBuf,
+    part: TempDir,
+    report: Report,
+}
+
+/// Copies `file` into the data folder beside the journal and proves the copy; every event is
+/// handed to `visit` on the way. Takes as long as the journal is, and disturbs nobody who has the
+/// journal open.
+///
+/// # Errors
+/// [`BackupError`] when the copy is not sound.
+pub fn prepare(
+    file: &Path,
+    folder: &Path,
+    visit: impl FnMut(u64, &Event),
+) -> Result<Prepared, BackupError> {
+    let part = tempfile::Builder::new()
+        .prefix(".restore-")
+        .tempdir_in(folder)
+        .map_err(at(folder))?;
+    let begun = part.path().join(JOURNAL_FILE);
+    copy(file, &begun)?;
+    let report = verify_with(&begun, visit)?;
+    Ok(Prepared {
+        folder: folder.to_owned(),
+        part,
+        report,
+    })
+}
+
+impl Prepared {
+    /// What was proven of it.
+    #[must_use]
+    pub const fn report(&self) -> &Report {
+        &self.report
+    }
+
+    /// Puts it in the journal's place, which is a matter of two names. What stood before is kept
+    /// beside it, under a name with `stamp`.
+    ///
+    /// # Errors
+    /// [`BackupError`] when the journal is in use or the folder cannot be written; nothing has
+    /// changed then.
+    pub fn put_in_place(self, stamp: &str) -> Result<Restored, BackupError> {
+        let folder = &self.folder;
+        let journal = folder.join(JOURNAL_FILE);
+        let aside = if journal.exists() {
+            close(&journal)?;
+            let aside = folder.join(format!("journal-before-{stamp}{BACK}"));
+            // A second name first, so that at no instant there is no journal.
+            fs::hard_link(&journal, &aside).map_err(at(&aside))?;
+            Some(aside)
+        } else {
+            None
+        };
+        let begun = self.part.path().join(JOURNAL_FILE);
+        fs::rename(&begun, &journal).map_err(at(&journal))?;
+        sync(folder)?;
+        Ok(Restored {
+            report: self.report,
+            aside,
+        })
+    }
+}
+
 /// Proves the copy at `file` and only then puts it in the place of the journal of `folder`; every
 /// event is handed to `visit` while it is proven. What stood before is kept beside it, under a
 /// name with `stamp`.
@@ -189,26 +259,7 @@ pub fn restore(
     stamp: &str,
     visit: impl FnMut(u64, &Event),
 ) -> Result<Restored, BackupError> {
-    let journal = folder.join(JOURNAL_FILE);
-    let part = tempfile::Builder::new()
-        .prefix(".restore-")
-        .tempdir_in(folder)
-        .map_err(at(folder))?;
-    let begun = part.path().join(JOURNAL_FILE);
-    copy(file, &begun)?;
-    let report = verify_with(&begun, visit)?;
-    let aside = if journal.exists() {
-        close(&journal)?;
-        let aside = folder.join(format!("journal-before-{stamp}{BACK}"));
-        // A second name first, so that at no instant there is no journal.
-        fs::hard_link(&journal, &aside).map_err(at(&aside))?;
-        Some(aside)
-    } else {
-        None
-    };
-    fs::rename(&begun, &journal).map_err(at(&journal))?;
-    sync(folder)?;
-    Ok(Restored { report, aside })
+    prepare(file, folder, visit)?.put_in_place(stamp)
 }
 
 /// Makes the journal one file that nobody has open; a damaged one is left as it is, and what

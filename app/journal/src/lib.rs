@@ -16,7 +16,7 @@ mod record;
 mod verify;
 pub mod wire;
 
-pub use backup::{BackupError, Copied, Restored, backup, copies, copy, restore};
+pub use backup::{BackupError, Copied, Prepared, Restored, backup, copies, copy, prepare, restore};
 pub use fault::{AppendError, JournalError, RowFault};
 pub use log::Journal;
 pub use rebuild::{FileOutcome, Rebuilt, rebuild};

@@ -2,7 +2,7 @@
 //!
 //! Refuses: to stand beside a plan. Where the plan has a pulling day near by, the programme is
 //! silent too.
-use super::{Done, Due, Pace, Programme};
+use super::{Done, Due, Pace, Programme, Standing};
 use crate::gym::Gym;
 use crate::lifter::Lifter;
 use crate::next::Due as NextDue;
@@ -41,7 +41,7 @@ pub fn fill(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Optio
     if planned_near(state, &lifter.name, programme, date) {
         return None;
     }
-    let standing = programme.standing(done(state, &lifter.name, date));
+    let standing = standing(programme, state, &lifter.name, date);
     let (day, works) = match programme.due(&standing, date) {
         Due::Day { day, works } => (day, works),
         Due::Rest(from) => {
@@ -117,6 +117,13 @@ pub fn filled(
         )
     });
     rows.flatten().collect()
+}
+
+/// Where a lifter stands in a programme on `date`, from what was done before it and where the
+/// coach put them.
+#[must_use]
+pub fn standing(programme: &Programme, state: &State, lifter: &str, date: NaiveDate) -> Standing {
+    programme.standing_of(lifter, date, done(state, lifter, date))
 }
 
 /// What a lifter did before `date`, a day at a time.

@@ -35,6 +35,7 @@ fn split(name: &str, quick: Work) -> Programme {
             apart_days: APART_DAYS,
         },
         days: vec![day("heavy day", heavy), day("other day", other)],
+        begins: Vec::new(),
     }
 }
 

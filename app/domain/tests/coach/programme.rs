@@ -1,7 +1,7 @@
 //! Where a lifter stands in a programme: from what was done alone.
 use chrono::{Days, NaiveDate, Weekday};
 use domain::prescription::LoadWish;
-use domain::programme::{Coaching, Day, Done, Due, Pace, Programme, Task, Work, shipped};
+use domain::programme::{Begin, Coaching, Day, Done, Due, Pace, Programme, Task, Work, shipped};
 use proptest::prelude::*;
 
 fn date(days: u64) -> NaiveDate {
@@ -36,6 +36,7 @@ fn programme(days: &str, pace: Pace) -> Programme {
         lifters: vec!["Ines".into()],
         pace,
         days: days.split('|').enumerate().map(day).collect(),
+        begins: Vec::new(),
     }
 }
 
@@ -49,6 +50,37 @@ fn done<'a>(list: &[(u64, &'a str)]) -> Vec<Done<'a>> {
         lifts: lifts.split('+').collect(),
     };
     list.iter().map(day).collect()
+}
+
+/// Where the coach puts somebody counts from that date on, and the queue goes on from there.
+#[test]
+fn a_lifter_stands_where_the_coach_put_them() {
+    let mut own = queue("a | b | c");
+    let begin = |day, since| Begin {
+        lifter: "Ines".into(),
+        day,
+        since: date(since),
+    };
+    own.begins = vec![begin(0, 4), begin(2, 10)];
+    let next = |past: &[(u64, &str)], on| own.standing_of("Ines", date(on), done(past)).next_day;
+    assert_eq!(next(&[(0, "a")], 3), 1, "not yet");
+    assert_eq!(next(&[(0, "a")], 9), 0, "by the first line");
+    assert_eq!(next(&[(0, "a"), (4, "a")], 9), 1, "and on from it");
+    assert_eq!(next(&[(0, "a"), (4, "a")], 10), 2, "by the later line");
+    assert_eq!(
+        next(&[(0, "a"), (10, "c")], 13),
+        0,
+        "past the last comes the first"
+    );
+    let other = own.standing_of("Bo", date(20), done(&[(0, "a")]));
+    assert_eq!(other.next_day, 1, "nobody else is moved");
+    assert_eq!(
+        own.standing_of("Ines", date(11), done(&[(9, "b")])).last,
+        Some(date(9)),
+        "the rest between days is kept"
+    );
+    own.begins = vec![begin(9, 0)];
+    assert_eq!(next(&[(0, "a")], 3), 1, "a day that is none is passed over");
 }
 
 /// What is due, as "day 1: squat+press" or "rest until" a day.

@@ -1,6 +1,7 @@
 //! What each event makes of the record's tables, in step with the domain's state.
 //!
 //! Refuses: events about lifts that do not stand; they change nothing.
+use chrono::NaiveDate;
 use domain::next::{Decided, Verdict};
 use domain::prescription::LoadWish;
 use domain::sheet::RungKind;
@@ -14,6 +15,7 @@ pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
     match &event.fact {
         Fact::FileTaken { .. } | Fact::RotationPlanned { .. } => Ok(()),
         Fact::PlanTaken { rows, .. } => take_plan(tables, rows),
+        Fact::DayCleared { lifter, date } => clear_day(tables, *date, lifter),
         Fact::LiftBegun { no, sheet } => begin(tables, *no, sheet, event.at.0),
         Fact::SetDone {
             no,
@@ -70,13 +72,8 @@ fn run(tables: &Connection, sql: &str, params: impl rusqlite::Params) -> rusqlit
 
 /// For each lifter and day that a plan names, it replaces what stood.
 fn take_plan(tables: &Connection, rows: &[Prescription]) -> Done {
-    let day = |row: &Prescription| row.date.format("%Y-%m-%d").to_string();
     for row in rows {
-        run(
-            tables,
-            "DELETE FROM planned WHERE date = ?1 AND lifter = ?2",
-            params![day(row), row.lifter],
-        )?;
+        clear_day(tables, row.date, &row.lifter)?;
     }
     for row in rows {
         let (load, share) = match row.load {
@@ -88,7 +85,7 @@ fn take_plan(tables: &Connection, rows: &[Prescription]) -> Done {
             "INSERT INTO planned (date, lifter, lift, sets, reps, load_ng, share, note) \
              VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
             params![
-                day(row),
+                day(row.date),
                 row.lifter,
                 row.lift,
                 row.sets,
@@ -100,6 +97,15 @@ fn take_plan(tables: &Connection, rows: &[Prescription]) -> Done {
         )?;
     }
     Ok(())
+}
+
+fn clear_day(tables: &Connection, date: NaiveDate, lifter: &str) -> Done {
+    let delete = "DELETE FROM planned WHERE date = ?1 AND lifter = ?2";
+    run(tables, delete, params![day(date), lifter]).map(drop)
+}
+
+fn day(date: NaiveDate) -> String {
+    date.format("%Y-%m-%d").to_string()
 }
 
 fn begin(tables: &Connection, no: LiftNo, sheet: &LiftSheet, at_ms: i64) -> Done {

@@ -19,7 +19,7 @@ use serde::{Deserialize, Deserializer, Serialize};
 
 use fact::{FileTakenV1, LiftV1, RungV1, SetDoneV1};
 use next::{NextDecidedV1, NextOverriddenV1};
-use plan::PlanTakenV1;
+use plan::{DayClearedV1, PlanTakenV1};
 use rotation::RotationV1;
 use settle::LoadSettledV1;
 use sheet::LiftBegunV1;
@@ -29,6 +29,7 @@ pub const VERSION: u32 = 1;
 
 const FILE_TAKEN: &str = "file_taken";
 const PLAN_TAKEN: &str = "plan_taken";
+const DAY_CLEARED: &str = "day_cleared";
 const LIFT_BEGUN: &str = "lift_begun";
 const SET_DONE: &str = "set_done";
 const RUNG_SKIPPED: &str = "rung_skipped";
@@ -46,6 +47,7 @@ pub fn encode(fact: &Fact) -> Written {
     match fact {
         Fact::FileTaken { name, text } => write(FILE_TAKEN, &FileTakenV1::of(name, text)),
         Fact::PlanTaken { name, rows } => write(PLAN_TAKEN, &PlanTakenV1::of(name, rows)),
+        Fact::DayCleared { lifter, date } => write(DAY_CLEARED, &DayClearedV1::of(lifter, *date)),
         Fact::LiftBegun { no, sheet } => write(LIFT_BEGUN, &LiftBegunV1::of(*no, sheet)),
         Fact::SetDone {
             no,
@@ -76,6 +78,7 @@ pub fn decode(kind: &str, body: &str) -> Result<Fact, WireFault> {
     match kind {
         FILE_TAKEN => Ok(read::<FileTakenV1>(FILE_TAKEN, body)?.into()),
         PLAN_TAKEN => read::<PlanTakenV1>(PLAN_TAKEN, body)?.try_into(),
+        DAY_CLEARED => read::<DayClearedV1>(DAY_CLEARED, body)?.try_into(),
         LIFT_BEGUN => read::<LiftBegunV1>(LIFT_BEGUN, body)?.try_into(),
         SET_DONE => Ok(read::<SetDoneV1>(SET_DONE, body)?.into()),
         RUNG_SKIPPED => Ok(read::<RungV1>(RUNG_SKIPPED, body)?.into()),

@@ -239,6 +239,14 @@ pub(crate) fn planned() -> Fact {
     }
 }
 
+/// Bo's day is taken off the plan.
+pub(crate) fn cleared() -> Fact {
+    Fact::DayCleared {
+        lifter: "Bo".to_owned(),
+        date: day(2),
+    }
+}
+
 /// A morning of two lifters with mistakes, corrections and a set that moved the back; every kind
 /// of fact and every choice of a sheet is in it.
 pub(crate) fn morning() -> Vec<Event> {
@@ -287,6 +295,7 @@ pub(crate) fn morning() -> Vec<Event> {
         Fact::RungSkipped { no: bo, rung: 1 },
         Fact::EntryUndone { no: bo },
         Fact::LiftStopped { no: bo },
+        cleared(),
     ]);
     (0..).zip(facts).map(|(n, fact)| at(n, fact)).collect()
 }

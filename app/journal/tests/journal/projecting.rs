@@ -39,6 +39,7 @@ fn stacks(events: &[Event]) -> Stacks {
         let (no, row) = match &event.fact {
             Fact::FileTaken { .. }
             | Fact::PlanTaken { .. }
+            | Fact::DayCleared { .. }
             | Fact::RotationPlanned { .. }
             | Fact::NextDecided { .. }
             | Fact::NextOverridden { .. } => continue,

@@ -318,6 +318,8 @@ pub(crate) fn fact(numbers: impl Strategy<Value = u32> + 'static) -> impl Strate
         1 => (text(), text()).prop_map(|(name, text)| Fact::FileTaken { name, text }),
         1 => (text(), vec(prescription(), 0..4))
             .prop_map(|(name, rows)| Fact::PlanTaken { name, rows }),
+        1 => prescription()
+            .prop_map(|row| Fact::DayCleared { lifter: row.lifter, date: row.date }),
         3 => (no.clone(), sheet().prop_map(Box::new))
             .prop_map(|(no, sheet)| Fact::LiftBegun { no, sheet }),
         8 => (no.clone(), rung(), any::<u8>(), hold())

@@ -8,7 +8,7 @@ use std::fmt::Write as _;
 #[test]
 fn every_kind_is_written_exactly_so() {
     let mut all = String::new();
-    let apart = [invented::planned()]
+    let apart = [invented::planned(), invented::cleared()]
         .into_iter()
         .chain(invented_next::facts());
     for fact in invented::facts().into_iter().chain(apart) {
@@ -66,7 +66,8 @@ fn what_a_newer_program_wrote_is_named_so() {
     insta::assert_snapshot!(decode(1, "set_dreamt", "{}").expect_err("no such kind"), @r#"wire version 1 has no kind "set_dreamt""#);
 }
 
-pub(crate) const KINDS: [&str; 12] = [
+pub(crate) const KINDS: [&str; 13] = [
+    "day_cleared",
     "load_settled",
     "next_decided",
     "next_overridden",

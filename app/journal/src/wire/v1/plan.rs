@@ -36,6 +36,35 @@ impl TryFrom<PlanTakenV1> for Fact {
     }
 }
 
+/// Body of `day_cleared`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct DayClearedV1 {
+    /// Who.
+    pub(crate) lifter: String,
+    /// ISO 8601.
+    pub(crate) date: String,
+}
+
+impl DayClearedV1 {
+    pub(super) fn of(lifter: &str, date: chrono::NaiveDate) -> Self {
+        Self {
+            lifter: lifter.to_owned(),
+            date: write_date(date),
+        }
+    }
+}
+
+impl TryFrom<DayClearedV1> for Fact {
+    type Error = WireFault;
+    fn try_from(body: DayClearedV1) -> Result<Self, WireFault> {
+        Ok(Self::DayCleared {
+            lifter: body.lifter,
+            date: read_date(&body.date)?,
+        })
+    }
+}
+
 /// One row of a plan.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
