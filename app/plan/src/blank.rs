@@ -3,6 +3,7 @@
 //!
 //! Refuses: examples that the checker would not take.
 use crate::fields::{COLUMNS, Need};
+use crate::plan_text::quoted;
 use chrono::{Datelike as _, Days, NaiveDate};
 use domain::{Gym, MassUnit};
 use rust_xlsxwriter::{
@@ -75,15 +76,6 @@ pub fn blank_csv(gym: &Gym, today: NaiveDate) -> String {
         text.push_str(&format!("{},{}\r\n", example.day, cells.join(",")));
     }
     text
-}
-
-/// A cell as RFC 4180 has it.
-fn quoted(cell: &str) -> String {
-    if cell.contains([',', '"', '\n', '\r']) {
-        format!("\"{}\"", cell.replace('"', "\"\""))
-    } else {
-        cell.to_owned()
-    }
 }
 
 /// A blank plan as XLSX: a sheet to write in, which offers the gym's lifters and lifts, and a

@@ -1,6 +1,13 @@
-//! Writes one value into a TOML file, all else as it stood: comments, order, spaces.
+//! Writes one value into a TOML file, or takes one out, all else as it stood: comments, order,
+//! spaces.
 //!
 //! Refuses: judging the value; whoever writes reads the whole file again afterwards.
+mod list;
+mod remove;
+
+pub use list::push;
+pub use remove::remove;
+
 use std::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
@@ -22,7 +29,8 @@ struct Place {
 }
 
 /// The text with `value` (as TOML writes it) at `path` of the entry with that table and name, or
-/// of the file itself without one. A key that is not there is written after the last one beside
+/// of the file itself without one. An entry of a kind that has no name is known by its lifter, as
+/// long as it names no lift. A key that is not there is written after the last one beside
 /// it, or after the entry's name. The text must be TOML, which a file in force is.
 ///
 /// # Errors
@@ -33,13 +41,9 @@ pub fn edit(
     path: &[Step<'_>],
     value: &str,
 ) -> Result<String, String> {
-    let root = DeTable::parse(text).map_err(|why| format!("no TOML: {}", why.message()))?;
-    let table = match entry {
-        None => root.get_ref(),
-        Some((table, name)) => named(root.get_ref(), table, name)
-            .ok_or_else(|| format!("there is no {table} called \"{name}\"; look at the file"))?,
-    };
-    let place = find(text, table, entry.is_some(), path)?;
+    let root = parse(text)?;
+    let table = table_of(root.get_ref(), entry)?;
+    let place = find(text, table, entry.map(|(table, _)| key_of(table)), path)?;
     let (head, tail) = (&text[..place.at.start], &text[place.at.end..]);
     Ok(format!(
         "{head}{}{value}{}{tail}",
@@ -47,10 +51,17 @@ pub fn edit(
     ))
 }
 
-/// The entry of a list of tables that has this name.
+/// The entry of a list of tables that has this name; one for all lifts, where it may have one.
 fn named<'t>(root: &'t DeTable<'t>, table: &str, name: &str) -> Option<&'t DeTable<'t>> {
-    let DeValue::Array(list) = root.get(table)?.get_ref() else {
-        return None;
+    let mut all = all_named(root, table, name);
+    all.retain(|entry| key_of(table) == "name" || !entry.contains_key("lift"));
+    all.into_iter().next()
+}
+
+/// The entries of a list of tables that have this name.
+fn all_named<'t>(root: &'t DeTable<'t>, table: &str, name: &str) -> Vec<&'t DeTable<'t>> {
+    let Some(DeValue::Array(list)) = root.get(table).map(Spanned::get_ref) else {
+        return Vec::new();
     };
     let tables = list.iter().filter_map(|item| {
         let DeValue::Table(table) = item.get_ref() else {
@@ -58,18 +69,81 @@ fn named<'t>(root: &'t DeTable<'t>, table: &str, name: &str) -> Option<&'t DeTab
         };
         Some(table)
     });
-    let is = |table: &&DeTable<'t>| {
-        let found = table.get("name").map(Spanned::get_ref);
+    let key = key_of(table);
+    let is = |entry: &&DeTable<'t>| {
+        let found = entry.get(key).map(Spanned::get_ref);
         matches!(found, Some(DeValue::String(text)) if text.as_ref() == name)
     };
-    tables.into_iter().find(is)
+    tables.filter(is).collect()
+}
+
+/// The key by which the entries of a table are known.
+#[must_use]
+pub fn key_of(table: &str) -> &'static str {
+    match table {
+        "rule" | "split" => "lifter",
+        _ => "name",
+    }
+}
+
+/// The table of an entry, or that of the file itself.
+fn table_of<'t>(
+    root: &'t DeTable<'t>,
+    entry: Option<(&str, &str)>,
+) -> Result<&'t DeTable<'t>, String> {
+    let Some((table, name)) = entry else {
+        return Ok(root);
+    };
+    named(root, table, name)
+        .ok_or_else(|| format!("there is no {table} called \"{name}\"; look at the file"))
+}
+
+/// Whether the file has such an entry.
+#[must_use]
+pub fn has_entry(text: &str, table: &str, name: &str) -> bool {
+    DeTable::parse(text).is_ok_and(|root| named(root.get_ref(), table, name).is_some())
+}
+
+fn parse(text: &str) -> Result<Spanned<DeTable<'_>>, String> {
+    DeTable::parse(text).map_err(|why| format!("no TOML: {}", why.message()))
+}
+
+/// The text, if it means what was wanted: whatever the hand of its owner, nothing else changes.
+fn proven(text: String, wanted: &toml::Table) -> Result<String, String> {
+    match text.parse::<toml::Table>() {
+        Ok(read) if read == *wanted => Ok(text),
+        _ => Err("the file is written in a way that this cannot change; change it there".into()),
+    }
+}
+
+/// What a file means, to be changed as its text is.
+fn meaning(text: &str) -> Result<toml::Table, String> {
+    text.parse()
+        .map_err(|why: toml::de::Error| format!("no TOML: {}", why.message()))
+}
+
+/// The table of an entry in what a file means.
+fn meant<'m>(
+    root: &'m mut toml::Table,
+    entry: Option<(&str, &str)>,
+) -> Option<&'m mut toml::Table> {
+    let Some((table, name)) = entry else {
+        return Some(root);
+    };
+    let key = key_of(table);
+    let is = |entry: &&mut toml::Value| {
+        let named = entry.get(key).and_then(toml::Value::as_str) == Some(name);
+        named && (key == "name" || entry.get("lift").is_none())
+    };
+    let list = root.get_mut(table)?.as_array_mut()?;
+    list.iter_mut().find(is)?.as_table_mut()
 }
 
 /// Goes along the path as far as it leads.
 fn find(
     text: &str,
     table: &DeTable<'_>,
-    has_name: bool,
+    known_by: Option<&str>,
     path: &[Step<'_>],
 ) -> Result<Place, String> {
     let mut table = table;
@@ -80,7 +154,7 @@ fn find(
         let value = match (step, list.take()) {
             (Step::Name(key), None) => match table.get(*key) {
                 Some(value) => value,
-                None => return missing(text, table, whole, has_name && nth == 0, rest),
+                None => return missing(text, table, whole, known_by.filter(|_| nth == 0), rest),
             },
             (Step::At(at), Some(items)) => {
                 let items: &toml::de::DeArray<'_> = items;
@@ -115,7 +189,7 @@ fn missing(
     text: &str,
     table: &DeTable<'_>,
     whole: Option<Range<usize>>,
-    after_name: bool,
+    after: Option<&str>,
     rest: &[Step<'_>],
 ) -> Result<Place, String> {
     let mut keys = Vec::new();
@@ -127,9 +201,15 @@ fn missing(
     }
     let keys = keys.join(".");
     let ends = table.values().map(|value| value.span().end);
-    let name = table.get("name").map(|name| name.span().end);
+    let known_by = after
+        .and_then(|key| table.get(key))
+        .map(|name| name.span().end);
     let inline = whole.is_some_and(|at| text[at].starts_with('{'));
-    let end = if after_name { name } else { ends.max() };
+    let end = if after.is_some() {
+        known_by
+    } else {
+        ends.max()
+    };
     let Some(end) = end else {
         // An empty file, or one whose own keys have to come first.
         return Ok(Place {

@@ -9,7 +9,7 @@ mod lifts;
 mod people;
 mod plan;
 
-pub use coach::{COACHING, DAY, PROGRAMME, RULE, SPLIT, TASK, WORK};
+pub use coach::{BEGIN, COACHING, DAY, PROGRAMME, RULE, SPLIT, TASK, WORK};
 pub use equipment::{BAR, CALIBRATION, GYM, PLATE, PLATE_SET, RACK, WEIGHED};
 pub use lifts::{LIFT, PATTERN, STEP};
 pub use people::{KIOSK, LANDMARKS, LIFTER, LIFTERS};
@@ -88,6 +88,7 @@ pub const TABLES: &[(&str, &Table)] = &[
     ("lifters.toml", &LANDMARKS),
     ("programme.toml", &COACHING),
     ("programme.toml", &PROGRAMME),
+    ("programme.toml", &BEGIN),
     ("programme.toml", &DAY),
     ("programme.toml", &TASK),
     ("programme.toml", &WORK),

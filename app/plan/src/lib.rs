@@ -23,6 +23,7 @@ mod nearest;
 mod pattern_file;
 mod plan_faults;
 mod plan_row;
+mod plan_text;
 mod plan_time;
 mod plates_file;
 mod programme_file;
@@ -47,6 +48,7 @@ pub use coach_file::coach_plan;
 pub use fault::{Column, Fault, Weight};
 pub use gym_file::{gym, gym_noted};
 pub use kiosk_file::{Kiosk, kiosk, kiosk_noted};
+pub use plan_text::{PlanCells, plan_csv};
 pub use programme_file::coaching;
 pub use shift::shift_weeks;
 

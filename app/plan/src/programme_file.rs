@@ -3,6 +3,7 @@
 //! Refuses: lifts, patterns and lifters that the gym does not have, a lifter in two programmes,
 //! days of the week for some days only.
 use crate::Source;
+use crate::date::date;
 use crate::fault::{Fault, Wrong, quote};
 use crate::fields;
 use crate::known::Known;
@@ -17,7 +18,7 @@ use crate::wording::{choice, name, words};
 use chrono::Weekday;
 use domain::Gym;
 use domain::prescription::LoadWish;
-use domain::programme::{Coaching, Day, Pace, Programme, Task, Work, shipped};
+use domain::programme::{Begin, Coaching, Day, Pace, Programme, Task, Work, shipped};
 
 /// Most programmes of a gym.
 const PROGRAMMES_MAX: usize = 50;
@@ -160,12 +161,30 @@ fn programme(
             apart_days: APART_DAYS,
         },
     };
+    let begins = begins(doc, entry, &days, against);
     Some(Programme {
         name: old.map_or(name, |old| Some(old.name))?,
         lifters,
         pace,
         days,
+        begins,
     })
+}
+
+/// Where lifters were put in the queue.
+fn begins(doc: &mut Doc<'_>, entry: &Entry<'_>, days: &[Day], against: &Against) -> Vec<Begin> {
+    let known = Known::of("day", days.iter().map(|day| day.name.as_str()));
+    let mut begins = Vec::new();
+    for at in entry.entries(doc, "begins", LIFTERS_MAX, &fields::BEGIN) {
+        let lifter = at.text(doc, "lifter", |text| against.lifters.find(text));
+        let day = at.text(doc, "day", |text| known.find(text));
+        let since = at.text(doc, "since", date);
+        let place = day.and_then(|name| days.iter().position(|day| day.name == name));
+        if let (Some(lifter), Some(day), Some(since)) = (lifter, place, since) {
+            begins.push(Begin { lifter, day, since });
+        }
+    }
+    begins
 }
 
 /// Whether the days stand on days of the week; all must, or none.

@@ -1,6 +1,6 @@
 //! One value written into a file, all else as it stood.
 use plan::Source;
-use plan::edit::{Step, edit};
+use plan::edit::{Step, edit, has_entry, push, remove};
 
 const LIFTERS: &str = "# Ours.\n[[lifter]]\nname = \"Ines\" # the tall one\nunit = \"kg\"\nrack = \"door rack\"\n\n\
     [lifter.landmarks]\ntibial_tuberosity = \"488 mm\" # in shoes\n\n\
@@ -107,4 +107,91 @@ fn the_demo_gym_takes_every_edit() {
         let height = now.landmark(domain::lift::Landmark::MidThigh);
         assert_eq!(height, Some(domain::Length::mm(701)));
     }
+}
+
+#[test]
+fn an_entry_goes_with_its_tables_and_the_comment_above_it() {
+    let text = remove(LIFTERS, Some(("lifter", "Ines")), &[]).expect("it is there");
+    let head = LIFTERS.find("# Ours.").expect("the comment");
+    let next = LIFTERS
+        .find("[[lifter]]\nname = \"Tomo\"")
+        .expect("the next");
+    // The comment stands right above the entry, so it is taken to be about it.
+    assert_eq!(text, format!("{}{}", &LIFTERS[..head], &LIFTERS[next..]));
+    let text = remove(LIFTERS, Some(("lifter", "Una")), &[]).expect("the last");
+    assert!(!has_entry(&text, "lifter", "Una") && has_entry(&text, "lifter", "Tomo"));
+    let rules = "[[rule]]\nlift = \"squat\"\nlifter = \"Ines\"\ntries = 1\n\n# Slow.\n[[rule]]\nlifter = \"Ines\"\ntries = 3\n";
+    let set = edit(rules, Some(("rule", "Ines")), &[Step::Name("tries")], "5").expect("set");
+    assert_eq!(
+        set,
+        rules.replace("tries = 3", "tries = 5"),
+        "the line for all lifts"
+    );
+    let more = edit(
+        rules,
+        Some(("rule", "Ines")),
+        &[Step::Name("drop")],
+        "\"5 %\"",
+    )
+    .expect("more");
+    assert_eq!(
+        more,
+        rules.replace("\ntries = 3", "\ndrop = \"5 %\"\ntries = 3")
+    );
+    let text = remove(rules, Some(("rule", "Ines")), &[]).expect("the first line");
+    assert_eq!(text, "# Slow.\n[[rule]]\nlifter = \"Ines\"\ntries = 3\n");
+    let text = remove(&text, Some(("rule", "Ines")), &[]).expect("the other");
+    assert_eq!(text, "");
+    assert!(remove(LIFTERS, Some(("lifter", "Nobody")), &[]).is_err());
+    let braces = "lifter = [{ name = \"Ines\" }, { name = \"Una\" }]\n";
+    assert!(
+        remove(braces, Some(("lifter", "Ines")), &[]).is_err(),
+        "by hand"
+    );
+}
+
+#[test]
+fn a_key_and_an_item_of_a_list_go_and_come() {
+    let text = "[[rack]]\nname = \"door\" # ours\nmats = [\"20 mm\", \"10 mm\"] # rubber\n";
+    let door = Some(("rack", "door"));
+    let mats = |at| remove(text, door, &[Step::Name("mats"), Step::At(at)]);
+    let with = |mats: &str| text.replace("[\"20 mm\", \"10 mm\"]", mats);
+    assert_eq!(mats(0), Ok(with("[\"10 mm\"]")));
+    assert_eq!(mats(1), Ok(with("[\"20 mm\"]")));
+    assert!(mats(2).is_err());
+    let key = remove(text, door, &[Step::Name("mats")]);
+    assert_eq!(key.as_deref(), Ok("[[rack]]\nname = \"door\" # ours\n"));
+    assert_eq!(
+        push(text, door, "mats", "\"5 mm\""),
+        Ok(with("[\"20 mm\", \"10 mm\", \"5 mm\"]"))
+    );
+    let bare = "[[rack]]\nname = \"door\"\n";
+    let begun = push(bare, door, "mats", "\"5 mm\"");
+    assert_eq!(
+        begun.as_deref(),
+        Ok("[[rack]]\nname = \"door\"\nmats = [\"5 mm\"]\n")
+    );
+    let one = push("mats = []\n", None, "mats", "\"5 mm\"").expect("into an empty one");
+    assert_eq!(one, "mats = [\"5 mm\"]\n");
+    let none = remove(&one, None, &[Step::Name("mats"), Step::At(0)]);
+    assert_eq!(none.as_deref(), Ok("mats = []\n"));
+    assert!(push("mats = 5\n", None, "mats", "6").is_err());
+}
+
+#[test]
+fn lines_of_a_list_stay_lines() {
+    let text = "[[plate_set]]\nname = \"p\"\nplates = [\n    { mass = \"20 kg\" }, # big\n    { mass = \"10 kg\" },\n]\n";
+    let set = Some(("plate_set", "p"));
+    let more = push(text, set, "plates", "{ mass = \"5 kg\" }").expect("one more");
+    let last = "    { mass = \"10 kg\" },\n";
+    assert_eq!(
+        more,
+        text.replace(last, &format!("{last}    {{ mass = \"5 kg\" }},\n"))
+    );
+    let item = |at| remove(text, set, &[Step::Name("plates"), Step::At(at)]);
+    assert_eq!(
+        item(0),
+        Ok(text.replace("    { mass = \"20 kg\" }, # big\n", ""))
+    );
+    assert_eq!(item(1), Ok(text.replace(last, "")));
 }

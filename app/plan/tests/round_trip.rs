@@ -176,4 +176,16 @@ proptest! {
         let source = Source { name: "week.csv", text: &text };
         prop_assert_eq!(plan::coach_plan(source, &gym()), Ok(rows));
     }
+
+    /// As the kiosk itself writes rows that were put together on its screen.
+    #[test]
+    fn rows_in_our_own_hand(rows in prop::collection::vec(row(), 1..10)) {
+        let mut seen = BTreeSet::new();
+        let mut rows = rows;
+        rows.retain(|row| seen.insert((row.date, row.lifter.clone(), row.lift.clone())));
+        let cells: Vec<_> = rows.iter().map(plan::PlanCells::from).collect();
+        let text = plan::plan_csv(&cells);
+        let source = Source { name: "desk", text: text.as_bytes() };
+        prop_assert_eq!(plan::coach_plan(source, &gym()), Ok(rows));
+    }
 }

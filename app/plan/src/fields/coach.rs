@@ -55,6 +55,31 @@ pub const PROGRAMME: Table = Table {
             "[[programme.day]] tables",
             "its days, in their order, 1 to 14; they replace what was",
         ),
+        may(
+            "begins",
+            "where what was done leads",
+            "[{ lifter = \"Tevita\", day = \"heavy day\", since = \"2026-12-01\" }]",
+            "where lifters were put in its queue, up to 500; of two for a lifter the later",
+        ),
+    ],
+};
+
+/// Where a lifter was put in a queue.
+pub const BEGIN: Table = Table {
+    a: "a place in the queue",
+    form: "{ lifter = \"Tevita\", day = \"heavy day\", since = \"2026-12-01\" }",
+    fields: &[
+        must("lifter", "\"Tevita\"", "who"),
+        must(
+            "day",
+            "\"heavy day\"",
+            "name of the day of the programme that comes next",
+        ),
+        must(
+            "since",
+            "\"2026-12-01\"",
+            "from this date on; what was done before it no longer says which day is next",
+        ),
     ],
 };
 
