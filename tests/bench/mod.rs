@@ -1,9 +1,14 @@
 //! The bench: a kiosk on a data folder, a window without a display, a finger.
 //!
 //! Refuses: private doors; taps go through the widgets, the state is read off the screen.
-use i_slint_backend_testing::{ElementHandle, ElementQuery, TestingBackend, TestingBackendOptions};
+use chrono::NaiveDate;
+use i_slint_backend_testing::{
+    AccessibleRole, ElementHandle, ElementQuery, TestingBackend, TestingBackendOptions,
+};
 use kiosk::clock::BenchClock;
 use kiosk::{Folder, Kiosk};
+use slint::LogicalPosition;
+use slint::platform::WindowEvent;
 use std::cell::RefCell;
 use std::path::Path;
 use std::rc::Rc;
@@ -11,7 +16,7 @@ use view::{Frame, Screen, Tap};
 
 /// A Wednesday of the demo plan, in the evening.
 pub(crate) fn evening() -> BenchClock {
-    let day = chrono::NaiveDate::from_ymd_opt(2026, 12, 2).expect("a day");
+    let day = NaiveDate::from_ymd_opt(2026, 12, 2).expect("a day");
     BenchClock::at(day.and_hms_opt(18, 0, 0).expect("a time"))
 }
 
@@ -47,8 +52,10 @@ impl Bench {
 
     /// A finger on the element with this label; more than the bounce time passes after it.
     pub(crate) fn tap(&self, label: &str) {
-        let found: Vec<ElementHandle> =
+        let mut found: Vec<ElementHandle> =
             ElementHandle::find_by_accessible_label(self.face.component(), label).collect();
+        // What was typed may read as a key does.
+        found.sort_by_key(|one| one.accessible_role() != Some(AccessibleRole::Button));
         let Some(element) = found.into_iter().next() else {
             panic!(
                 "nothing on the screen is called \"{label}\"; there are {:?}",
@@ -56,11 +63,40 @@ impl Bench {
             );
         };
         element.mock_single_click(slint::platform::PointerEventButton::Left);
+        self.take_taps();
+        self.wait_ms(400);
+    }
+
+    /// A finger that stays on the element with this label until it counts, and leaves it.
+    pub(crate) fn hold(&self, label: &str) {
+        let found = ElementHandle::find_by_accessible_label(self.face.component(), label).next();
+        let element = found.unwrap_or_else(|| panic!("no \"{label}\" in {:?}", self.labels()));
+        let (at, size) = (element.absolute_position(), element.size());
+        let position = LogicalPosition::new(at.x + size.width / 2.0, at.y + size.height / 2.0);
+        let button = slint::platform::PointerEventButton::Left;
+        let window = self.face.window();
+        window.dispatch_event(WindowEvent::PointerMoved { position });
+        window.dispatch_event(WindowEvent::PointerPressed { position, button });
+        self.wait_ms(900);
+        self.take_taps();
+        window.dispatch_event(WindowEvent::PointerReleased { position, button });
+        window.dispatch_event(WindowEvent::PointerExited);
+        self.take_taps();
+        self.wait_ms(400);
+    }
+
+    fn take_taps(&self) {
         for tap in self.taps.take() {
             let frame = self.kiosk.borrow_mut().tap(&tap);
             self.face.show_frame(&frame);
         }
-        self.wait_ms(400);
+    }
+
+    /// What the plan has for a lifter's day.
+    pub(crate) fn planned(&self, lifter: &str, date: NaiveDate) -> Vec<domain::Prescription> {
+        let kiosk = self.kiosk.borrow();
+        let rows = kiosk.state().plan.get(&(date, lifter.to_owned()));
+        rows.cloned().unwrap_or_default()
     }
 
     /// A button or foot switch.

@@ -6,20 +6,20 @@ use view::list::ListState;
 use view::{Language, Screen};
 
 /// Opens the desk with a code; the first time it becomes the code.
-fn enter(bench: &Bench, code: &str) {
+pub(crate) fn enter(bench: &Bench, code: &str) {
     bench.tap("kiosk");
     bench.tap("coach's desk, behind a code");
     type_in(bench, code);
 }
 
 /// Taps key after key.
-fn type_in(bench: &Bench, keys: &str) {
+pub(crate) fn type_in(bench: &Bench, keys: &str) {
     for key in keys.chars() {
         bench.tap(&key.to_string());
     }
 }
 
-fn title(bench: &Bench) -> String {
+pub(crate) fn title(bench: &Bench) -> String {
     match bench.frame().screen {
         Screen::List(list) => list.title,
         Screen::Typing(typing) => typing.title,
@@ -37,15 +37,42 @@ fn title(bench: &Bench) -> String {
     }
 }
 
+/// Goes on to the next page of a list, in the language of the screen.
+fn turn_page(bench: &Bench) {
+    let german = bench.frame().language == Language::German;
+    bench.tap(if german { "mehr" } else { "more" });
+}
+
 /// Turns pages until a row is there, and taps it.
-fn tap_row(bench: &Bench, label: &str) {
+pub(crate) fn tap_row(bench: &Bench, label: &str) {
     for _ in 0..6 {
         if bench.labels().iter().any(|found| found == label) {
             break;
         }
-        bench.tap("more");
+        turn_page(bench);
     }
     bench.tap(label);
+}
+
+/// Turns pages until a row is there whose label begins and ends so, and taps it.
+pub(crate) fn tap_like(bench: &Bench, front: &str, back: &str) {
+    let is = |label: &String| label.starts_with(front) && label.ends_with(back);
+    for _ in 0..6 {
+        if let Some(label) = bench.labels().into_iter().find(is) {
+            return bench.tap(&label);
+        }
+        turn_page(bench);
+    }
+    panic!("no row {front} ... {back} in {:?}", bench.labels());
+}
+
+/// The rows of the list on the screen: title, value, more.
+pub(crate) fn rows(bench: &Bench) -> Vec<(String, String, String)> {
+    let Screen::List(list) = bench.frame().screen else {
+        panic!("no list: {}", bench.screen())
+    };
+    let row = |row: view::list::ListRow| (row.title, row.value, row.detail);
+    list.rows.into_iter().map(row).collect()
 }
 
 #[test]

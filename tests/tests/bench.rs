@@ -5,6 +5,8 @@
 mod bench;
 #[path = "../scenarios/cautions.rs"]
 mod cautions;
+#[path = "../scenarios/coaching.rs"]
+mod coaching;
 #[path = "../scenarios/desk.rs"]
 mod desk;
 #[path = "../scenarios/hardware.rs"]
@@ -15,10 +17,16 @@ mod ladder;
 mod mistake;
 #[path = "../scenarios/panel.rs"]
 mod panel;
+#[path = "../scenarios/planned.rs"]
+mod planned;
 #[path = "../scenarios/power.rs"]
 mod power;
+#[path = "../scenarios/removed.rs"]
+mod removed;
 #[path = "../scenarios/rotation.rs"]
 mod rotation;
+#[path = "../scenarios/ruled.rs"]
+mod ruled;
 #[path = "../scenarios/settle.rs"]
 mod settle;
 #[path = "../scenarios/turns.rs"]

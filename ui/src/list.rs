@@ -102,6 +102,7 @@ fn row((row, at): (&view::list::ListRow, i32)) -> ListRow {
             view::list::ListState::Chosen => ListState::Chosen,
             view::list::ListState::Amiss => ListState::Amiss,
             view::list::ListState::Told => ListState::Told,
+            view::list::ListState::Held => ListState::Held,
         },
     }
 }

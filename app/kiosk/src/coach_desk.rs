@@ -1,10 +1,12 @@
 //! The coach's desk from the kiosk's side: lays out the stick and the copies, carries orders out.
 //!
 //! Refuses: keeping the owner's thread from a tap for longer than a plan takes to be appended;
-//! what takes time runs on threads of its own. Only putting a copy back stops the kiosk.
+//! what takes time runs on threads of its own. A copy is proven there too; to put it back is a
+//! matter of two names.
 use crate::clock::{Clock as _, SystemClock};
+use crate::error::KioskError;
 use crate::folder::Folder;
-use crate::kiosk::Kiosk;
+use crate::kiosk::{Kiosk, Proven, make_record};
 use crate::nightly::copy_to;
 use crate::run::Input;
 use crate::stick::{Stick, write_back};
@@ -12,6 +14,7 @@ use share::{ChangeShown, Desk, Order, PlanShown, StickShown, Told, Wish};
 use std::os::unix::fs::MetadataExt as _;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::Sender;
+use std::sync::{Arc, Weak};
 use std::time::{Duration, UNIX_EPOCH};
 
 /// Between two looks at the place for sticks.
@@ -33,6 +36,8 @@ pub struct CoachDesk {
     copies: Option<(PathBuf, usize)>,
     /// The stick that is laid out.
     stick: Option<(String, Stick)>,
+    /// Alive as long as a copy is being proven.
+    proving: Weak<()>,
 }
 
 /// A stick that was read, or its absence, under the id that it was seen with.
@@ -41,6 +46,17 @@ pub struct Seen {
     id: String,
     stick: Option<Stick>,
 }
+
+/// A copy that was tried, and where the answer goes.
+#[derive(Debug)]
+pub struct Tried {
+    proven: Result<Proven, KioskError>,
+    answer: Answer,
+    _alive: Arc<()>,
+}
+
+/// Where the answer to an order goes.
+type Answer = tokio::sync::oneshot::Sender<Told>;
 
 impl CoachDesk {
     /// Opens the desk, and starts to look for sticks where the settings name a place.
@@ -57,6 +73,7 @@ impl CoachDesk {
                 .as_ref()
                 .map(|place| (PathBuf::from(place), usize::from(config.backups))),
             stick: None,
+            proving: Weak::new(),
         };
         let orders = coach_desk.inputs.clone();
         coach_desk
@@ -117,8 +134,9 @@ impl CoachDesk {
                 drop(answer.send(told));
             }
             Wish::Restore(name) => {
-                let told = self.restore(kiosk, &name);
-                drop(answer.send(told));
+                if let Err((told, answer)) = self.prove(&name, answer) {
+                    drop(answer.send(told));
+                }
             }
             Wish::WriteStick(id) => {
                 let (data, place) = (self.folder.clone(), self.sticks.clone());
@@ -166,19 +184,59 @@ impl CoachDesk {
         }
     }
 
-    fn restore(&self, kiosk: &mut Kiosk, name: &str) -> Told {
+    /// Proves a copy on a thread of its own; what comes of it is told as an input. Taps are
+    /// answered meanwhile, from the journal that still stands.
+    ///
+    /// # Errors
+    /// Why nothing is done, with the answer's way back.
+    fn prove(&mut self, name: &str, answer: Answer) -> Result<(), (Told, Answer)> {
+        if self.proving.strong_count() > 0 {
+            return Err((Told::PuttingBack, answer));
+        }
         let Some((place, _)) = &self.copies else {
-            return Told::NoPlace;
+            return Err((Told::NoPlace, answer));
         };
         let known = journal::copies(place).unwrap_or_default();
-        let is_named = |path: &&PathBuf| path.file_name().is_some_and(|n| n == name);
-        let Some(copy) = known.iter().find(is_named) else {
-            return Told::CopyGone;
+        let is_named = |path: &PathBuf| path.file_name().is_some_and(|n| n == name);
+        let Some(copy) = known.into_iter().find(is_named) else {
+            return Err((Told::CopyGone, answer));
         };
-        match kiosk.restore(&self.folder, copy) {
-            Ok(events) => Told::Restored(events),
+        let alive = Arc::new(());
+        self.proving = Arc::downgrade(&alive);
+        let (folder, inputs) = (self.folder.clone(), self.inputs.clone());
+        self.aside("prove copy", move || {
+            let proven = Proven::of(&copy, &folder);
+            // Nobody hears it when the kiosk has ended.
+            let tried = Tried {
+                proven,
+                answer,
+                _alive: alive,
+            };
+            drop(inputs.send(Input::Proven(Box::new(tried))));
+        });
+        Ok(())
+    }
+
+    /// Puts a copy back that was proven, and has the record made again.
+    pub fn put_back(&mut self, kiosk: &mut Kiosk, tried: Tried) {
+        let Tried { proven, answer, .. } = tried;
+        let told = match proven.and_then(|proven| kiosk.put_back(&self.folder, proven)) {
+            Ok(events) => {
+                let (folder, inputs) = (self.folder.clone(), self.inputs.clone());
+                self.aside("make record", move || {
+                    make_record(&folder);
+                    drop(inputs.send(Input::RecordMade));
+                });
+                Told::Restored(events)
+            }
             Err(error) => Told::NotRestored(error.to_string()),
-        }
+        };
+        drop(answer.send(told));
+    }
+
+    /// The record was made again.
+    pub fn record_made(&self, kiosk: &mut Kiosk) {
+        kiosk.follow_anew(&self.folder);
     }
 
     /// Runs what takes time on a thread of its own.

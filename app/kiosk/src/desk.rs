@@ -2,14 +2,18 @@
 //! gym's files, a gym begun anew.
 //!
 //! Refuses: a value with which the files could no longer be read; then nothing is changed.
+mod texts;
+
 use crate::error::KioskError;
-use crate::folder::{Folder, GYM_FILES};
+use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
 use crate::owner::Owner;
+use chrono::NaiveDate;
+use domain::needs::need;
 use domain::{Command, Gym, Moment};
-use plan::edit::{Step, edit};
-use plan::{PLAN_ENDINGS, Source};
-use view::desk::{DeskNews, Edit, Key, PlanNews, Wish};
+use plan::{PLAN_ENDINGS, PlanCells, Source};
+use texts::Texts;
+use view::desk::{DayWish, DeskNews, PlanNews, Wish};
 
 /// Plans that are looked at in the folder.
 const PLANS_MAX: usize = 60;
@@ -80,89 +84,97 @@ fn needed(folder: Option<&Folder>) -> Result<&Folder, KioskError> {
     folder.ok_or_else(none)
 }
 
-/// Does what somebody at the desk wants, whole or not at all.
+/// Does what somebody at the desk wants on `today`, whole or not at all.
 ///
 /// # Errors
-/// [`KioskError::Faults`] when the files could not be read with it; others when they cannot be
-/// written.
+/// [`KioskError::Faults`] when the files could not be read with it, [`KioskError::Needed`] when
+/// something still needs what was to go; others when they cannot be written.
 pub fn grant(
     wish: &Wish,
     folder: Option<&Folder>,
     owner: &mut Owner,
     gym: &Gym,
-    now: Moment,
+    (now, today): (Moment, NaiveDate),
 ) -> Result<(), KioskError> {
-    let text_of = |owner: &Owner, name: &str| {
-        let kept = owner.state().files.get(name).cloned();
-        kept.unwrap_or_default()
-    };
-    let changed: Vec<(&str, String)> = match wish {
+    let mut texts = Texts::of(owner);
+    match wish {
         Wish::TakePlan(name) => {
             let rows = read_plan(folder, gym, name)?;
             let name = name.clone();
             return owner.command(&Command::TakePlan { name, rows }, now);
         }
-        Wish::Set(change) => {
-            let text = written(&text_of(owner, change.file), change);
-            vec![(change.file, text.map_err(KioskError::Usage)?)]
+        Wish::Plan(wish) => {
+            let command = plan_day(wish, owner, gym)?;
+            return owner.command(&command, now);
         }
-        Wish::Add { file, entry } => {
-            let text = text_of(owner, file);
-            vec![(file, format!("{}\n{entry}", text.trim_end()))]
+        Wish::Change(changes) => texts.change(changes)?,
+        Wish::Remove(thing) => {
+            if let Some(need) = need(gym, owner.state(), today, thing) {
+                return Err(KioskError::Needed(need));
+            }
+            texts.remove(thing, gym)?;
         }
-        Wish::Begin { gym, lifters } => vec![
-            (GYM_FILES[0], gym.clone()),
-            (GYM_FILES[1], lifters.clone()),
-            // They name racks and lifters that are no more.
-            (
-                GYM_FILES[2],
-                without(&text_of(owner, GYM_FILES[2]), "racks"),
-            ),
-            (GYM_FILES[3], String::new()),
-        ],
-    };
-    let after = |name: &'static str| {
-        let new = changed.iter().find(|(changed, _)| *changed == name);
-        let text = new.map_or_else(|| text_of(owner, name), |(_, text)| text.clone());
-        (name, text)
-    };
-    gym_files::proven(&GYM_FILES.map(after))?;
+        Wish::Begin { gym, lifters } => texts.begin(gym, lifters),
+    }
+    gym_files::proven(texts.all())?;
     // First the folder, then the journal: cut short in between, the next start takes the file.
     if let Some(folder) = folder {
-        for (name, text) in &changed {
+        for (name, text) in texts.changed() {
             if matches!(wish, Wish::Begin { .. }) {
                 folder.keep_before(name)?;
             }
             folder.replace(name, text)?;
         }
     }
-    for (name, text) in changed {
-        let name = name.to_owned();
+    for (name, text) in texts.changed() {
+        let (name, text) = (name.to_owned(), text.to_owned());
         owner.command(&Command::TakeFile { name, text }, now)?;
     }
     Ok(())
 }
 
-/// The text of a file with one value changed.
-fn written(text: &str, change: &Edit) -> Result<String, String> {
-    let entry = change
-        .entry
-        .as_ref()
-        .map(|(table, name)| (*table, name.as_str()));
-    let step = |key: &Key| match key {
-        Key::Name(name) => Step::Name(name),
-        Key::At(at) => Step::At(*at),
-    };
-    let path: Vec<Step<'_>> = change.path.iter().map(step).collect();
-    edit(text, entry, &path, &change.value)
-}
+/// The name under which rows that were put together on the screen go into the journal.
+const DESK_PLAN: &str = "desk";
 
-/// A text without the line of one key.
-fn without(text: &str, key: &str) -> String {
-    let is = |line: &str| {
-        line.split_once('=')
-            .is_some_and(|(found, _)| found.trim() == key)
+/// A day of the plan with one row more, other or less: the rows go through the door of plans.
+fn plan_day(wish: &DayWish, owner: &Owner, gym: &Gym) -> Result<Command, KioskError> {
+    let day = (wish.date, wish.lifter.clone());
+    let mut stand = owner.state().plan.get(&day).cloned().unwrap_or_default();
+    let lost = || KioskError::Refused(domain::Refusal::NothingPlanned);
+    let Some(row) = &wish.row else {
+        let at = wish.at.filter(|at| *at < stand.len()).ok_or_else(lost)?;
+        stand.remove(at);
+        let (date, lifter) = day;
+        return Ok(match stand.is_empty() {
+            true => Command::ClearDay { lifter, date },
+            false => Command::TakePlan {
+                name: DESK_PLAN.into(),
+                rows: stand,
+            },
+        });
     };
-    let kept: Vec<&str> = text.lines().filter(|line| !is(line)).collect();
-    kept.join("\n") + "\n"
+    let mut cells: Vec<PlanCells> = stand.iter().map(PlanCells::from).collect();
+    let before = wish.at.and_then(|at| cells.get(at).cloned());
+    let cell = PlanCells {
+        date: wish.date.to_string(),
+        lifter: wish.lifter.clone(),
+        lift: row.lift.clone(),
+        sets: row.sets.clone(),
+        reps: row.reps.clone(),
+        load: row.load.clone(),
+        ladder: row.ladder.clone().unwrap_or_default(),
+        ..before.unwrap_or_default()
+    };
+    match wish.at {
+        Some(at) => *cells.get_mut(at).ok_or_else(lost)? = cell,
+        None => cells.push(cell),
+    }
+    let text = plan::plan_csv(&cells);
+    let source = Source {
+        name: DESK_PLAN,
+        text: text.as_bytes(),
+    };
+    let rows = plan::coach_plan(source, gym).map_err(KioskError::Faults)?;
+    let name = DESK_PLAN.into();
+    Ok(Command::TakePlan { name, rows })
 }

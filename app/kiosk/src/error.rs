@@ -34,6 +34,9 @@ pub enum KioskError {
     /// The core refused.
     #[error("{0}")]
     Refused(domain::Refusal),
+    /// Something still needs what was to be taken out of the gym.
+    #[error("{}", view::Language::English.need(.0))]
+    Needed(domain::needs::Need),
     /// The screen could not be drawn.
     #[error("the picture could not be drawn: {0}")]
     Picture(String),

@@ -1,8 +1,11 @@
 //! A whole kiosk without a window: taps in, frames out, time from the clock it is given.
 //!
 //! Refuses: threads and drawing. The window's thread and the bench drive it alike.
+mod after;
 mod beside;
 mod handed;
+
+pub use handed::{Proven, make_record};
 
 use crate::clock::Clock;
 use crate::desk;
@@ -10,13 +13,11 @@ use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
 use crate::owner::Owner;
-use crate::replan::{Patience, replan};
+use crate::replan::Patience;
 use crate::shared::Shared;
 use chrono::NaiveDate;
+use domain::State;
 use domain::day::{DayEntry, day};
-use domain::next::here::decided;
-use domain::rotation::{station_of, stations};
-use domain::{Command, LiftNo, State};
 use journal::{Journal, Record};
 use std::net::SocketAddr;
 use view::aside::Aside;
@@ -30,6 +31,8 @@ pub struct Kiosk {
     record: Option<Record>,
     gym: GymInForce,
     config: plan::Kiosk,
+    /// What the settings in force were read from.
+    config_text: Option<String>,
     stage: Stage,
     patience: Patience,
     clock: Box<dyn Clock>,
@@ -89,17 +92,13 @@ impl Kiosk {
     }
 
     fn with(owner: Owner, gym: GymInForce, record: Option<Record>, clock: Box<dyn Clock>) -> Self {
-        let config = owner
-            .state()
-            .files
-            .get("kiosk.toml")
-            .map(|text| config_of(text));
         let mut kiosk = Self {
             owner,
             record,
             notice: notice_of(&gym),
             gym,
-            config: config.unwrap_or_default(),
+            config: plan::Kiosk::default(),
+            config_text: None,
             stage: Stage::default(),
             patience: Patience::AtTheRack,
             clock,
@@ -121,11 +120,11 @@ impl Kiosk {
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
         let command = stage.tap(&self.scene(&time), tap);
-        let now = self.clock.now();
+        let (now, today) = (self.clock.now(), self.date());
         let done = match (stage.wish.take(), &command) {
             (Some(wish), _) => {
                 let (folder, owner) = (self.folder.as_ref(), &mut self.owner);
-                desk::grant(&wish, folder, owner, &self.gym.gym, now)
+                desk::grant(&wish, folder, owner, &self.gym.gym, (now, today))
             }
             (None, Some(command)) => self.owner.command(command, now),
             (None, None) => Ok(()),
@@ -240,93 +239,6 @@ impl Kiosk {
         self.clock.local().date()
     }
 
-    /// After an entry: the station's order anew, and whoever is up is shown.
-    fn follow(&mut self, command: &Command) {
-        let no = match command {
-            Command::BeginLift(_) => LiftNo(self.owner.state().last_no),
-            Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => *no,
-            Command::StopLift(no) | Command::GoOn(no) | Command::Undo(no) => *no,
-            Command::SettleLoad { no, .. } => *no,
-            Command::TakeFile { .. }
-            | Command::TakePlan { .. }
-            | Command::DecideNext { .. }
-            | Command::OverrideNext { .. }
-            | Command::CallRotation { .. } => return,
-        };
-        self.decide_next();
-        let first = matches!(command, Command::Undo(_)).then_some(no);
-        self.replan(first);
-        let time = self.time_of_day();
-        let mut stage = self.stage.clone();
-        match command {
-            Command::Undo(_) => stage.show(&self.scene(&time), no),
-            Command::BeginLift(_) | Command::SettleLoad { .. } => {}
-            Command::EnterSet { .. }
-            | Command::SkipRung { .. }
-            | Command::StopLift(_)
-            | Command::GoOn(_) => stage.follow(&self.scene(&time), no),
-            Command::TakeFile { .. }
-            | Command::TakePlan { .. }
-            | Command::DecideNext { .. }
-            | Command::OverrideNext { .. }
-            | Command::CallRotation { .. } => {}
-        }
-        self.stage = stage;
-    }
-
-    /// Records what the rules give after each lift of today that is over; also one that a power cut
-    /// kept from being recorded.
-    fn decide_next(&mut self) -> bool {
-        let today = self.date();
-        let state = self.owner.state();
-        let open =
-            |run: &&domain::LiftRun| run.sheet.date == today && run.next.is_none() && run.is_over();
-        let decided: Vec<_> = state
-            .lifts
-            .values()
-            .filter(open)
-            .filter_map(|run| Some((run.no, decided(&self.gym.gym, state, run)?)))
-            .collect();
-        let any = !decided.is_empty();
-        for (no, decided) in decided {
-            let decided = Box::new(decided);
-            let command = Command::DecideNext { no, decided };
-            if let Err(error) = self.owner.command(&command, self.clock.now()) {
-                tracing::warn!(%error, "what is due the next time was not recorded");
-            }
-        }
-        any
-    }
-
-    /// Calls the turns at every station anew where they changed.
-    fn replan(&mut self, first: Option<LiftNo>) {
-        let (date, now) = (self.date(), self.clock.now());
-        for station in stations(self.owner.state(), date) {
-            let state = self.owner.state();
-            let here = |no: &LiftNo| {
-                state
-                    .lifts
-                    .get(no)
-                    .is_some_and(|r| station_of(r) == station)
-            };
-            let first = first.filter(here);
-            let turns = replan(
-                &self.gym.gym,
-                state,
-                &station,
-                date,
-                now,
-                first,
-                self.patience,
-            );
-            let Some(turns) = turns else { continue };
-            let call = Command::CallRotation { station, turns };
-            if let Err(error) = self.owner.command(&call, now) {
-                tracing::warn!(%error, "the order of turns was not called");
-            }
-        }
-    }
-
     fn after_change(&mut self) {
         if let Some(record) = &mut self.record {
             self.owner.follow(record);
@@ -338,6 +250,12 @@ impl Kiosk {
                 gym,
                 faults: Vec::new(),
             };
+            self.today.made_for = None;
+        }
+        let text = self.owner.state().files.get("kiosk.toml");
+        if text != self.config_text.as_ref() {
+            self.config_text = text.cloned();
+            self.config = text.map(|text| config_of(text)).unwrap_or_default();
             self.today.made_for = None;
         }
     }

@@ -30,13 +30,27 @@ impl Owner {
     /// # Errors
     /// [`KioskError::Journal`] when it cannot be read.
     pub fn open(journal: Journal) -> Result<Self, KioskError> {
+        Self::resume(journal, State::default(), 0)
+    }
+
+    /// As [`Owner::open`], where `state` is known to be what the first `seq` events make.
+    ///
+    /// # Errors
+    /// [`KioskError::Journal`] when it cannot be read.
+    pub fn resume(journal: Journal, state: State, seq: u64) -> Result<Self, KioskError> {
         let mut owner = Self {
             store: Store::Journal(Box::new(journal)),
-            state: State::default(),
-            seq: 0,
+            state,
+            seq,
         };
         owner.catch_up()?;
         Ok(owner)
+    }
+
+    /// Lets go of the journal: what stood, and the number of the last event.
+    #[must_use]
+    pub fn close(self) -> (State, u64) {
+        (self.state, self.seq)
     }
 
     /// An owner that keeps nothing, starting from `state`.

@@ -4,7 +4,7 @@
 //! window that waits for the disk.
 use crate::cli::say;
 use crate::clock::{SystemClock, milliseconds};
-use crate::coach_desk::{CoachDesk, Seen};
+use crate::coach_desk::{CoachDesk, Seen, Tried};
 use crate::devices::Devices;
 use crate::error::KioskError;
 use crate::folder::Folder;
@@ -31,6 +31,10 @@ pub enum Input {
     StickChanged(String),
     /// A stick was read.
     Stick(Seen),
+    /// A copy was proven, or not.
+    Proven(Box<Tried>),
+    /// The record was made again after a copy was put back.
+    RecordMade,
     /// A button or foot switch.
     Pressed(Press),
     /// The window was closed, or the system asks us to end.
@@ -104,6 +108,8 @@ fn take(
         Ok(Input::Order(order)) => desk.obey(kiosk, order),
         Ok(Input::StickChanged(id)) => desk.look(kiosk, id),
         Ok(Input::Stick(seen)) => desk.lay_out(kiosk, seen),
+        Ok(Input::Proven(tried)) => desk.put_back(kiosk, *tried),
+        Ok(Input::RecordMade) => desk.record_made(kiosk),
         Err(RecvTimeoutError::Timeout) => return Some(kiosk.tick()),
         Ok(Input::Quit) | Err(RecvTimeoutError::Disconnected) => return None,
     }

@@ -123,6 +123,8 @@ pub enum Told {
     NotCopied(String),
     /// The copy meant is gone.
     CopyGone,
+    /// A copy is being put back already.
+    PuttingBack,
     /// So many events were put back.
     Restored(u64),
     /// Nothing was.
@@ -149,6 +151,7 @@ impl Told {
             Self::Copied(events) => say.fill(w::COPIED, &[&events.to_string()]),
             Self::NotCopied(why) => say.fill(w::NOT_COPIED, &[why]),
             Self::CopyGone => say.say(w::COPY_GONE),
+            Self::PuttingBack => say.say(w::PUTTING_BACK),
             Self::Restored(events) => say.fill(w::RESTORED, &[&events.to_string()]),
             Self::NotRestored(why) => say.fill(w::NOT_RESTORED, &[why]),
             Self::NoOrders => say.say(w::NO_ORDERS),

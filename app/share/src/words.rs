@@ -112,6 +112,7 @@ view::phrases! {
     NO_PLACE: "no second place is set; write backup = \"...\" into kiosk.toml", "kein zweiter Ort ist gesetzt; schreib backup = \"...\" in kiosk.toml";
     COPIED: "copied and proven: {0} events", "kopiert und geprüft: {0} Ereignisse";
     NOT_COPIED: "no copy: {0}", "keine Kopie: {0}";
+    PUTTING_BACK: "a copy is being put back already; wait for it", "eine Kopie wird gerade zurückgelegt; warte darauf";
     COPY_GONE: "that copy is gone; look again", "diese Kopie gibt es nicht mehr; sieh noch einmal nach";
     RESTORED: "restored {0} events; the journal before is kept beside it", "{0} Ereignisse zurückgeholt; das Journal von vorher liegt daneben";
     NOT_RESTORED: "nothing was restored: {0}", "nichts wurde zurückgeholt: {0}";

@@ -4,23 +4,34 @@
 //! A row is made together with what a tap on it does, so that the two never part. Refuses: files
 //! and their form; a [`Wish`] says what somebody wants, and whoever keeps the files checks it.
 mod cards;
+mod coaching;
+mod days;
+mod form;
 mod gym;
 mod people;
+mod ruling;
 mod things;
 mod typing;
+mod what;
+mod wish;
 
 use crate::aside::Aside;
 use crate::frame::Screen;
-use crate::language::{Language, p};
+use crate::language::{Language, Phrase, p};
 use crate::list::{List, ListRow, ListState};
 use crate::scene::Scene;
 use crate::stage::Stage;
 use crate::tap::Tap;
+use chrono::NaiveDate;
 use domain::Command;
+use domain::needs::{Thing, need};
 
 pub use cards::{LanCard, StickCard, StickPlanRow};
+pub use form::Form;
+use typing::Typed;
 pub use typing::Typing;
-use typing::{Typed, What};
+use what::What;
+pub use wish::{Change, DayRow, DayWish, Edit, Key, Wish};
 
 /// The name under which the desk's code is kept among the files taken.
 pub const DESK_FILE: &str = "desk.toml";
@@ -45,51 +56,6 @@ pub struct PlanNews {
     pub read: Result<usize, (String, usize)>,
 }
 
-/// What somebody at the desk wants of the gym's files.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Wish {
-    /// Take the plan of that name from the folder.
-    TakePlan(String),
-    /// Write a value into a file.
-    Set(Edit),
-    /// Write a new entry at the end of a file: TOML.
-    Add {
-        /// Which file.
-        file: &'static str,
-        /// The entry.
-        entry: String,
-    },
-    /// Begin a gym anew: gym.toml and lifters.toml, whole.
-    Begin {
-        /// The text of gym.toml.
-        gym: String,
-        /// The text of lifters.toml.
-        lifters: String,
-    },
-}
-
-/// A value to be written.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Edit {
-    /// "lifters.toml".
-    pub file: &'static str,
-    /// The entry: its table and its name; `None` for the file itself.
-    pub entry: Option<(&'static str, String)>,
-    /// The way to the value in it: keys, and places in lists.
-    pub path: Vec<Key>,
-    /// As TOML writes it: "\"488 mm\"", "6".
-    pub value: String,
-}
-
-/// One step of a way.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Key {
-    /// Of a table.
-    Name(&'static str),
-    /// In a list, from 0.
-    At(usize),
-}
-
 /// Where somebody is at the desk.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Place {
@@ -97,16 +63,30 @@ pub enum Place {
     Door(String, bool),
     /// All there is.
     Home,
-    /// Plans in the folder.
+    /// Plans in the folder, and the way to write one.
     Plans,
+    /// For whom a plan is written.
+    Writers,
+    /// The days to come of one lifter.
+    Days(String),
+    /// One of them.
+    Day(String, NaiveDate),
     /// Lifters.
     Lifters,
     /// One of them.
     Lifter(String),
+    /// What is due for one of them.
+    NextTimes(String),
+    /// The programme that one of them follows.
+    Follows(String),
+    /// The rule of next time for one of them.
+    Rule(String),
     /// Racks.
     Racks,
     /// One of them.
     Rack(String),
+    /// Its mats.
+    Mats(String),
     /// Bars.
     Bars,
     /// One of them.
@@ -115,14 +95,22 @@ pub enum Place {
     Sets,
     /// One of them.
     Set(String),
+    /// One kind of plate of a set, from 0.
+    Plate(String, usize),
     /// Programmes.
     Programmes,
+    /// One of them.
+    Programme(String),
     /// Faults of files.
     Checks,
     /// Faults of devices.
     Hardware,
     /// Something is typed.
     Typing(Box<Typed>),
+    /// Something with several values is put together.
+    Form(Box<Form>),
+    /// One of its values is chosen, from 0.
+    Choice(Box<Form>, usize),
 }
 
 /// What a tap on a row does.
@@ -150,11 +138,22 @@ impl Place {
             | Self::Programmes
             | Self::Checks
             | Self::Hardware => Self::Home,
+            Self::Writers => Self::Plans,
+            Self::Days(_) => Self::Writers,
+            Self::Day(lifter, _) => Self::Days(lifter.clone()),
             Self::Lifter(_) => Self::Lifters,
+            Self::NextTimes(name) | Self::Follows(name) | Self::Rule(name) => {
+                Self::Lifter(name.clone())
+            }
             Self::Rack(_) => Self::Racks,
+            Self::Mats(rack) => Self::Rack(rack.clone()),
             Self::Bar(_) => Self::Bars,
             Self::Set(_) => Self::Sets,
+            Self::Plate(set, _) => Self::Set(set.clone()),
+            Self::Programme(_) => Self::Programmes,
             Self::Typing(typed) => typed.from.clone(),
+            Self::Form(form) => form.up(),
+            Self::Choice(form, _) => Self::Form(form.clone()),
         })
     }
 
@@ -166,6 +165,9 @@ impl Place {
         }
         if let Self::Typing(typed) = self {
             return Screen::Typing(typed.screen(say));
+        }
+        if let Self::Form(form) = self {
+            return Screen::List(form.screen(scene));
         }
         let (title, hint) = self.words(say);
         let body = if let Self::Lifter(name) = self {
@@ -185,8 +187,27 @@ impl Place {
     fn words(&self, say: Language) -> (String, String) {
         let plain = |title| (say.say(title), String::new());
         match self {
-            Self::Door(..) | Self::Home | Self::Typing(_) => plain(p::DESK),
+            Self::Door(..) | Self::Home | Self::Typing(_) | Self::Form(_) => plain(p::DESK),
+            Self::Choice(form, at) => (form.asked(say, *at), String::new()),
             Self::Plans => (say.say(p::PLANS), say.say(p::PLANS_HINT)),
+            Self::Writers => (say.say(p::WRITE_PLAN), say.say(p::WRITE_HINT)),
+            Self::Days(lifter) => (say.fill(p::PLAN_OF, &[lifter]), String::new()),
+            Self::Day(lifter, date) => (format!("{lifter}, {}", say.date(*date)), String::new()),
+            Self::NextTimes(name) => (format!("{name}, {}", say.say(p::NEXT_TIMES)), {
+                say.say(p::NEXT_TIMES_HINT)
+            }),
+            Self::Follows(name) => (format!("{name}, {}", say.say(p::PROGRAMME)), {
+                say.say(p::FOLLOWS_HINT)
+            }),
+            Self::Rule(name) => (
+                format!("{name}, {}", say.say(p::RULE)),
+                say.say(p::RULE_HINT),
+            ),
+            Self::Mats(rack) => (format!("{rack}, {}", say.say(p::MATS_TITLE)), {
+                say.say(p::MATS_HINT)
+            }),
+            Self::Plate(set, _) => (set.clone(), say.say(p::MEASURE_HINT)),
+            Self::Programme(name) => (name.clone(), say.say(p::PROGRAMME_HINT)),
             Self::Lifters => plain(p::LIFTERS),
             Self::Lifter(name) => (name.clone(), say.say(p::LANDMARKS_HINT)),
             Self::Racks => plain(p::RACKS),
@@ -206,7 +227,18 @@ impl Place {
             Self::Door(..) | Self::Typing(_) => Vec::new(),
             Self::Home => gym::home(scene),
             Self::Plans => gym::plans(scene),
-            Self::Programmes => gym::programmes(scene),
+            Self::Writers => days::writers(scene),
+            Self::Days(lifter) => days::days(scene, lifter),
+            Self::Day(lifter, date) => days::day(scene, lifter, *date),
+            Self::NextTimes(name) => ruling::next_times(scene, name),
+            Self::Follows(name) => coaching::follows(scene, name),
+            Self::Rule(name) => coaching::rule(scene, name),
+            Self::Mats(rack) => things::mats(scene, rack),
+            Self::Plate(set, at) => things::plate(scene, set, *at),
+            Self::Programmes => coaching::programmes(scene),
+            Self::Programme(name) => coaching::programme(scene, name),
+            Self::Form(form) => form.rows(scene),
+            Self::Choice(form, at) => form.choices(scene, *at),
             Self::Checks => told(scene, &scene.news.faults),
             Self::Hardware => told(scene, &scene.news.hardware),
             Self::Lifters => people::lifters(scene),
@@ -217,6 +249,41 @@ impl Place {
             Self::Bar(name) => things::bar(scene, name),
             Self::Sets => things::sets(scene),
             Self::Set(name) => things::set(scene, name),
+        }
+    }
+}
+
+/// A row is the one chosen, or not.
+fn chosen(is: bool) -> ListState {
+    if is {
+        ListState::Chosen
+    } else {
+        ListState::Plain
+    }
+}
+
+/// A row that takes something away: held, not tapped.
+fn held(say: Language, title: Phrase) -> ListRow {
+    let row = ListRow::new(say.say(p::TAKE_AWAY), say.say(title));
+    row.detail(say.say(p::HOLD_IT)).state(ListState::Held)
+}
+
+/// The row that takes a thing out of the gym, or says what still needs it.
+fn removing(scene: &Scene<'_>, thing: Thing) -> (ListRow, Act) {
+    let say = scene.language();
+    let title = match &thing {
+        Thing::Lifter(name) | Thing::Rack(name) | Thing::Bar(name) => name.clone(),
+        Thing::Plate { .. } => say.say(p::THIS_KIND),
+    };
+    let row = ListRow::new(say.say(p::TAKE_AWAY), title);
+    match need(scene.gym, scene.state, scene.date, &thing) {
+        Some(need) => {
+            let row = row.detail(say.need(&need)).state(ListState::Told);
+            (row, Act::Nothing)
+        }
+        None => {
+            let row = row.detail(say.say(p::HOLD_IT)).state(ListState::Held);
+            (row, Act::Want(Wish::Remove(thing)))
         }
     }
 }
@@ -254,6 +321,7 @@ impl Stage {
                 self.at_door(scene, typed)
             }
             (Place::Typing(typed), _) => self.tap_typing(scene, typed, tap),
+            (Place::Form(form), Tap::Main) => self.keep_form(form),
             (_, Tap::Row(at)) => {
                 let act = place.rows(scene).into_iter().nth(*at)?.1;
                 self.act(place, act);
@@ -271,7 +339,15 @@ impl Stage {
                 let typed = Typed::new(what, from.clone());
                 self.aside = Some(Aside::Desk(Place::Typing(Box::new(typed))));
             }
-            Act::Want(wish) => self.wish = Some(wish),
+            Act::Want(wish) => {
+                // What is taken away has no page any more.
+                let gone = matches!(&wish, Wish::Remove(_))
+                    || matches!(&wish, Wish::Plan(day) if day.row.is_none());
+                if gone {
+                    self.aside = from.up().map(Aside::Desk);
+                }
+                self.wish = Some(wish);
+            }
         }
     }
 

@@ -44,6 +44,8 @@ pub enum ListState {
     Amiss,
     /// Only told; a tap does nothing.
     Told,
+    /// It takes something away: it has to be held.
+    Held,
 }
 
 /// A page to read.

@@ -7,7 +7,7 @@ use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::owner::Owner;
 use domain::Command;
-use journal::Journal;
+use journal::{Journal, Record};
 use view::Stage;
 
 impl Kiosk {
@@ -38,27 +38,85 @@ impl Kiosk {
         Ok(())
     }
 
-    /// Proves the copy at `file`, puts it in the place of the journal, which is kept beside it,
-    /// and goes on from what it holds: the number of its events.
+    /// Puts a copy that was proven in the place of the journal, which is kept beside it, and goes
+    /// on from what it holds: the number of its events. The record is left to
+    /// [`Kiosk::follow_anew`].
     ///
     /// # Errors
-    /// [`KioskError`] when the copy is not sound or nothing can be put in place; the kiosk then
-    /// goes on with what stood.
-    pub fn restore(&mut self, folder: &Folder, file: &std::path::Path) -> Result<u64, KioskError> {
+    /// [`KioskError`] when nothing can be put in place; the kiosk then goes on with what stood.
+    pub fn put_back(&mut self, folder: &Folder, proven: Proven) -> Result<u64, KioskError> {
         let stamp = self.clock.local().format("%Y-%m-%dT%H%M%S").to_string();
-        // The journal must be closed to be put aside; meanwhile the state is kept in memory.
-        self.owner = Owner::in_memory(self.owner.state().clone());
-        let restored = journal::restore(file, folder.path(), &stamp, |_, _| {});
+        // The journal must be closed to be put aside.
+        let empty = Owner::in_memory(domain::State::default());
+        let (stood, stood_seq) = std::mem::replace(&mut self.owner, empty).close();
+        let restored = proven.prepared.put_in_place(&stamp);
+        let (state, seq) = match &restored {
+            Ok(_) => (proven.state, proven.seq),
+            Err(_) => (stood, stood_seq),
+        };
         let reopened = Journal::open(&folder.journal()).map_err(KioskError::from);
-        self.owner = match reopened.and_then(Owner::open) {
+        let resumed = reopened.and_then(|journal| Owner::resume(journal, state, seq));
+        self.owner = match resumed {
             Ok(owner) => owner,
             // Nothing more could be kept: the kiosk ends, and its service starts it anew.
             Err(error) => panic!("the journal cannot be opened any more: {error}"),
         };
-        self.today.made_for = None;
+        if restored.is_ok() {
+            self.record = None;
+            self.today.made_for = None;
+        }
         self.after_change();
         let time = self.time_of_day();
         self.stage = Stage::resume(&self.scene(&time));
         Ok(restored?.report.events)
+    }
+
+    /// The record was made again from the journal that was put back: it is followed from now on.
+    pub fn follow_anew(&mut self, folder: &Folder) {
+        match Record::open(&folder.record()) {
+            Ok(record) => self.record = Some(record),
+            Err(error) => tracing::warn!(%error, "no record; the LAN page will be empty"),
+        }
+        self.after_change();
+    }
+}
+
+/// A copy that was proven, with the state that its events make.
+#[derive(Debug)]
+pub struct Proven {
+    prepared: journal::Prepared,
+    state: domain::State,
+    seq: u64,
+}
+
+impl Proven {
+    /// Proves the copy at `file` beside the journal of `folder`. Takes as long as it is long, and
+    /// belongs on a thread of its own.
+    ///
+    /// # Errors
+    /// [`KioskError`] when the copy is not sound.
+    pub fn of(file: &std::path::Path, folder: &Folder) -> Result<Self, KioskError> {
+        let (mut state, mut last) = (domain::State::default(), 0);
+        let prepared = journal::prepare(file, folder.path(), |seq, event| {
+            state.apply(event);
+            last = seq;
+        })?;
+        Ok(Self {
+            prepared,
+            state,
+            seq: last,
+        })
+    }
+}
+
+/// Makes the record of `folder` again, from its journal; belongs on a thread of its own.
+pub fn make_record(folder: &Folder) {
+    let made = || -> Result<(), KioskError> {
+        let journal = Journal::open(&folder.journal())?;
+        Record::open(&folder.record())?.follow(&journal)?;
+        Ok(())
+    };
+    if let Err(error) = made() {
+        tracing::warn!(%error, "the record does not follow the journal that was put back");
     }
 }

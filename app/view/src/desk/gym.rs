@@ -1,8 +1,9 @@
 //! The desk's front page, plans, programmes, and a gym built from nothing.
 //!
 //! Refuses: taking a plan with a fault; it is shown with the first of them.
-use super::typing::{New, What};
-use super::{Act, Edit, Key, Place, PlanNews, Rows, Wish, people};
+use super::what::{New, What};
+use super::wish::{Change, Edit, Key};
+use super::{Act, Place, PlanNews, Rows, Wish, people};
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
@@ -62,7 +63,7 @@ fn sharing(scene: &Scene<'_>) -> (ListRow, Act) {
     let shares = text.is_some_and(|text| text.lines().any(on));
     let value = say.say(if shares { p::ON } else { p::OFF });
     let row = ListRow::new(say.say(p::SHARING), value).detail(say.say(p::SHARING_HINT));
-    let turn = Wish::Set(Edit {
+    let turn = Wish::set(Edit {
         file: "kiosk.toml",
         entry: None,
         path: vec![Key::Name("share")],
@@ -86,26 +87,11 @@ pub(crate) fn plans(scene: &Scene<'_>) -> Rows {
             (row.state(ListState::Amiss), Act::Nothing)
         }
     };
-    let mut rows: Rows = scene.news.plans.iter().map(row).collect();
-    if rows.is_empty() {
+    let write = ListRow::new(say.say(p::ON_THE_SCREEN), say.say(p::WRITE_PLAN));
+    let mut rows: Rows = vec![(write, Act::Go(Place::Writers))];
+    rows.extend(scene.news.plans.iter().map(row));
+    if rows.len() == 1 {
         let row = ListRow::new(say.say(p::NO_PLANS), String::new()).state(ListState::Told);
-        rows.push((row, Act::Nothing));
-    }
-    rows
-}
-
-/// The programmes, and who follows each.
-pub(crate) fn programmes(scene: &Scene<'_>) -> Rows {
-    let say = scene.language();
-    let all = &scene.gym.coaching.programmes;
-    let row = |programme: &domain::programme::Programme| {
-        let days = say.fill(p::DAYS, &[&programme.days.len().to_string()]);
-        let row = ListRow::new(days, programme.name.clone()).detail(programme.lifters.join(", "));
-        (row.state(ListState::Told), Act::Nothing)
-    };
-    let mut rows: Rows = all.iter().map(row).collect();
-    if rows.is_empty() {
-        let row = ListRow::new(say.say(p::NO_PROGRAMMES), String::new()).state(ListState::Told);
         rows.push((row, Act::Nothing));
     }
     rows
@@ -114,24 +100,19 @@ pub(crate) fn programmes(scene: &Scene<'_>) -> Rows {
 /// What somebody wants who typed the name of something new.
 pub(crate) fn wish_for(scene: &Scene<'_>, new: &New, name: &str) -> Wish {
     let first_rack = scene.gym.racks.first();
+    let add = |file, entry| Wish::Change(vec![Change::Add { file, entry }]);
     match new {
-        New::Lifter => Wish::Add {
-            file: "lifters.toml",
-            entry: people::entry(
-                name,
-                first_rack.map_or("", |rack| rack.name.as_str()),
-                scene.gym.lifters.first().map_or(MassUnit::Kg, |l| l.unit),
-            ),
-        },
-        New::Rack => Wish::Add {
-            file: "gym.toml",
-            entry: rack_entry(name, first_rack.map_or("", |rack| rack.plates.as_str()))
-                + &bar_entry(&format!("{name} bar"), "straight", Some(name)),
-        },
-        New::Bar => Wish::Add {
-            file: "gym.toml",
-            entry: bar_entry(name, "straight", None),
-        },
+        New::Lifter => {
+            let rack = first_rack.map_or("", |rack| rack.name.as_str());
+            let unit = scene.gym.lifters.first().map_or(MassUnit::Kg, |l| l.unit);
+            add("lifters.toml", people::entry(name, rack, unit))
+        }
+        New::Rack => {
+            let plates = first_rack.map_or("", |rack| rack.plates.as_str());
+            let bar = bar_entry(&format!("{name} bar"), "straight", Some(name));
+            add("gym.toml", rack_entry(name, plates) + &bar)
+        }
+        New::Bar => add("gym.toml", bar_entry(name, "straight", None)),
         New::Gym(gym) => Wish::Begin {
             gym: gym_text(gym.as_deref().unwrap_or(name)),
             lifters: people::entry(name, RACK, MassUnit::Kg)

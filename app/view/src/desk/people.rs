@@ -1,14 +1,16 @@
 //! Lifters at the desk: unit, rack, landmarks with a drawing of the body.
 //!
 //! Refuses: guessing a height; what nobody measured is said to be missing.
-use super::typing::{Kind, New, What, value};
-use super::{Act, Edit, Key, Place, Rows, Wish};
+use super::what::{Kind, New, What, value};
+use super::wish::{Change, Edit, Key, quoted};
+use super::{Act, Place, Rows, Wish, removing};
 use crate::draw::HeightMark;
 use crate::drawings::mm;
 use crate::language::{Language, p};
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
 use domain::lift::Landmark;
+use domain::needs::Thing;
 use domain::{LengthUnit, Lifter, MassUnit};
 
 const FILE: &str = "lifters.toml";
@@ -67,17 +69,59 @@ pub(crate) fn lifter(scene: &Scene<'_>, name: &str) -> Rows {
     let next = racks.get(at.map_or(0, |at| (at + 1) % racks.len()));
     let act = next.map_or(Act::Nothing, |rack| set(name, "rack", &rack.name));
     rows.push((ListRow::new(say.say(p::RACK), lifter.rack.clone()), act));
+    rows.push(own_bar(scene, lifter));
+    let go = |title, value: String, place| (ListRow::new(say.say(title), value), Act::Go(place));
+    let who = || name.to_owned();
+    let programme = scene
+        .gym
+        .coaching
+        .of(name)
+        .map(|programme| programme.name.clone());
+    let programme = programme.unwrap_or_else(|| say.say(p::NO_PROGRAMME));
+    rows.extend([
+        go(p::PLANS, say.say(p::WRITE_PLAN), Place::Days(who())),
+        go(
+            p::NEXT_TIMES,
+            say.say(p::NEXT_TIMES_WHAT),
+            Place::NextTimes(who()),
+        ),
+        go(p::PROGRAMME, programme, Place::Follows(who())),
+        go(p::RULE, say.say(p::RULE_WHAT), Place::Rule(who())),
+        removing(scene, Thing::Lifter(who())),
+    ]);
     rows
+}
+
+/// The bar that a lifter lifts with from the floor; a tap goes on to the next one by their rack,
+/// and at last to none of their own.
+fn own_bar(scene: &Scene<'_>, lifter: &Lifter) -> (ListRow, Act) {
+    let say = scene.language();
+    let bars: Vec<&str> = scene
+        .gym
+        .bars_at(&lifter.rack)
+        .map(|bar| bar.name.as_str())
+        .collect();
+    let own = lifter.bar.as_deref();
+    let at = own.and_then(|own| bars.iter().position(|bar| *bar == own));
+    let next = match (own, at) {
+        (None, _) => bars.first(),
+        (Some(_), at) => at.and_then(|at| bars.get(at + 1)),
+    };
+    let value = next.map(|bar| quoted(bar)).unwrap_or_default();
+    let edit = Edit::of(FILE, (TABLE, &lifter.name), "bar", value);
+    let change = if next.is_some() {
+        Change::Set(edit)
+    } else {
+        Change::Drop(edit)
+    };
+    let shown = own.map_or_else(|| say.say(p::ANY_BAR), str::to_owned);
+    let row = ListRow::new(say.say(p::OWN_BAR), shown);
+    (row, Act::Want(Wish::Change(vec![change])))
 }
 
 /// A text of the lifter's entry, to be written.
 fn set(name: &str, key: &'static str, value: &str) -> Act {
-    Act::Want(Wish::Set(Edit {
-        file: FILE,
-        entry: Some((TABLE, name.to_owned())),
-        path: vec![Key::Name(key)],
-        value: format!("\"{value}\""),
-    }))
+    Act::Want(Wish::set(Edit::of(FILE, (TABLE, name), key, quoted(value))))
 }
 
 fn height(say: Language, lifter: &Lifter, landmark: Landmark, key: &'static str) -> (ListRow, Act) {

@@ -1,14 +1,16 @@
 //! What is typed at the desk: the code, a number with its unit, a name. A pad of our own.
 //!
 //! Refuses: values that cannot be read; it says so and keeps what was typed.
-use super::{Edit, Key, Place, Wish};
+use super::what::{Kind, New, What};
+use super::wish::{Change, Edit, quoted};
+use super::{Place, Wish};
 use crate::aside::Aside;
 use crate::desk::{DESK_FILE, gym};
 use crate::language::{Language, Phrase, p};
 use crate::scene::Scene;
 use crate::stage::Stage;
 use crate::tap::Tap;
-use domain::{Command, Length, Mass};
+use domain::Command;
 
 /// Digits of the code.
 pub(crate) const CODE_DIGITS: usize = 4;
@@ -43,39 +45,6 @@ pub struct Typing {
     pub main: String,
 }
 
-/// What is typed.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) enum What {
-    /// A new code.
-    Code,
-    /// A value of an entry.
-    Value {
-        title: String,
-        edit: Edit,
-        kind: Kind,
-    },
-    /// A name of something new.
-    Name(New),
-}
-
-/// Of what kind a value is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Kind {
-    Length,
-    Mass,
-    Count,
-}
-
-/// What is new.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) enum New {
-    Lifter,
-    Rack,
-    Bar,
-    /// A gym from nothing; then, with its name, its first lifter.
-    Gym(Option<String>),
-}
-
 /// Something under way on the pad.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Typed {
@@ -90,9 +59,9 @@ pub struct Typed {
 impl Typed {
     pub(crate) fn new(what: What, from: Place) -> Self {
         Self {
+            page: what.first_page(),
             what,
             text: String::new(),
-            page: 0,
             wrong: false,
             from,
         }
@@ -100,25 +69,20 @@ impl Typed {
 
     fn keys(&self) -> &'static str {
         match &self.what {
-            What::Code => DIGITS,
-            What::Value {
+            What::Code
+            | What::Value {
+                kind: Kind::Count, ..
+            }
+            | What::Field {
                 kind: Kind::Count, ..
             } => DIGITS,
-            What::Value { .. } => NUMBERS,
+            What::Value { .. } | What::Field { .. } => NUMBERS,
             What::Name(_) => LETTERS[self.page % LETTERS.len()],
         }
     }
 
     fn units(&self) -> &'static [&'static str] {
-        match &self.what {
-            What::Value {
-                kind: Kind::Length, ..
-            } => &["mm", "in"],
-            What::Value {
-                kind: Kind::Mass, ..
-            } => &["kg", "lb"],
-            What::Code | What::Value { .. } | What::Name(_) => &[],
-        }
+        self.what.kind().map(Kind::units).unwrap_or_default()
     }
 
     fn unit(&self) -> &'static str {
@@ -137,9 +101,10 @@ impl Typed {
                     .collect::<Vec<_>>()
                     .join("–")
             }
-            What::Code | What::Value { .. } => {
+            What::Code | What::Value { .. } | What::Field { .. } => {
                 let units = self.units();
                 let next = units.get((self.page + 1) % units.len().max(1));
+                let next = next.filter(|_| units.len() > 1);
                 next.map(|unit| (*unit).to_owned()).unwrap_or_default()
             }
         }
@@ -148,7 +113,7 @@ impl Typed {
     pub(crate) fn screen(&self, say: Language) -> Typing {
         let (title, asked): (String, Phrase) = match &self.what {
             What::Code => (say.say(p::NEW_CODE), p::FOUR_DIGITS),
-            What::Value { title, .. } => (title.clone(), p::TYPE_VALUE),
+            What::Value { title, .. } | What::Field { title, .. } => (title.clone(), p::TYPE_VALUE),
             What::Name(new) => (
                 say.say(match new {
                     New::Lifter => p::NEW_LIFTER,
@@ -175,12 +140,12 @@ impl Typed {
 
     /// The value as TOML writes it; `None` when it cannot be read.
     fn value(&self, kind: Kind) -> Option<String> {
-        let text = format!("{} {}", self.text, self.unit());
-        match kind {
-            Kind::Length => Length::read(&text).ok().map(|_| format!("\"{text}\"")),
-            Kind::Mass => Mass::read(&text).ok().map(|_| format!("\"{text}\"")),
-            Kind::Count => self.text.parse::<u16>().ok().map(|n| n.to_string()),
-        }
+        let read = kind.read(&self.text, self.unit())?;
+        Some(if kind == Kind::Count {
+            read
+        } else {
+            quoted(&read)
+        })
     }
 }
 
@@ -265,7 +230,7 @@ impl Stage {
         } else {
             let most = match typed.what {
                 What::Name(_) => NAME_MAX,
-                What::Value { .. } => NUMBER_MAX,
+                What::Value { .. } | What::Field { .. } => NUMBER_MAX,
                 What::Code => CODE_DIGITS,
             };
             let text = after_key(&typed.text, typed.keys(), tap)?;
@@ -286,12 +251,28 @@ impl Stage {
                 self.aside = Some(Aside::Desk(from));
                 return Some(new_code(&typed.text));
             }
-            What::Value { edit, kind, .. } => typed.value(*kind).map(|value| {
-                Wish::Set(Edit {
+            What::Value {
+                edit, kind, more, ..
+            } => typed.value(*kind).map(|value| {
+                let edit = Edit {
                     value,
                     ..edit.clone()
-                })
+                };
+                let change = if *more {
+                    Change::Push(edit)
+                } else {
+                    Change::Set(edit)
+                };
+                Wish::Change(vec![change])
             }),
+            What::Field { form, at, kind, .. } => {
+                if let Some(value) = kind.read(&typed.text, typed.unit()) {
+                    let form = Box::new(form.with(*at, Some(value)));
+                    self.aside = Some(Aside::Desk(Place::Form(form)));
+                    return None;
+                }
+                None
+            }
             What::Name(New::Gym(None)) if !name.is_empty() => {
                 typed.what = What::Name(New::Gym(Some(name)));
                 typed.text.clear();
@@ -327,24 +308,4 @@ fn title_case(name: &str) -> String {
         .map(word)
         .collect::<Vec<_>>()
         .join(" ")
-}
-
-/// A value of an entry of a file, to be typed.
-pub(crate) fn value(
-    title: String,
-    kind: Kind,
-    file: &'static str,
-    entry: (&'static str, &str),
-    path: &[Key],
-) -> What {
-    What::Value {
-        title,
-        kind,
-        edit: Edit {
-            file,
-            entry: Some((entry.0, entry.1.to_owned())),
-            path: path.to_vec(),
-            value: String::new(),
-        },
-    }
 }

@@ -26,7 +26,7 @@ impl Language {
     pub fn due(self, due: &Due, unit: MassUnit) -> String {
         if due.decision.why == Why::Coach && !due.note.is_empty() {
             let load = self.mass(due.decision.load, unit);
-            return self.fill(p::N_COACH_SAID, &[&load, &due.note]);
+            return self.fill(p::N_COACH_SAID, &[&load, &self.note(&due.note)]);
         }
         self.decision(&due.decision, unit)
     }

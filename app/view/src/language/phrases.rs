@@ -1,5 +1,9 @@
 //! The phrases of the screen, both languages side by side. Refuses: a key without either.
 
+pub(crate) mod desk;
+
+pub(crate) use desk::*;
+
 crate::phrases! {
     // Everywhere.
     DONE: "done", "fertig";
@@ -173,74 +177,6 @@ crate::phrases! {
     N_MOVED_WARM: "the back moved in a warm-up", "der Rücken gab beim Aufwärmen nach";
     N_CUT: "{0} of {1} sets done, and those well", "{0} von {1} Sätzen, und die gut";
     N_IN_SET: " in set {0}", " in Satz {0}";
-    // The coach's desk.
-    DESK: "coach's desk", "Schreibtisch des Coachs";
-    BEHIND_CODE: "behind a code", "mit Code";
-    FOUR_DIGITS: "type the four digits", "die vier Ziffern eingeben";
-    CHOOSE_CODE: "choose four digits; they open the desk from now on", "vier Ziffern wählen; sie öffnen ihn von nun an";
-    WRONG_CODE: "those are not the digits; try again", "das sind sie nicht; noch einmal";
-    CODE: "code", "Code";
-    NEW_CODE: "new code", "neuer Code";
-    DELETE_LAST: "delete", "löschen";
-    KEEP: "keep", "behalten";
-    TYPE_VALUE: "type the number, then keep it", "Zahl eingeben, dann behalten";
-    TYPE_NAME: "type the name, then keep it", "Namen eingeben, dann behalten";
-    NOT_READ: "that cannot be read; type it anew", "das ist nicht zu lesen; noch einmal";
-    PLANS: "plans", "Pläne";
-    PLANS_HINT: "from the folder \"plans\"; a plan replaces what stood for its lifters and days", "aus dem Ordner „plans“; ein Plan ersetzt, was für seine Leute und Tage stand";
-    NO_PLANS: "no plan lies in the folder \"plans\"", "im Ordner „plans“ liegt kein Plan";
-    TAKE_PLAN: "take {0}", "{0} nehmen";
-    PLAN_ROWS: "{0} rows, no fault", "{0} Zeilen, kein Fehler";
-    PLAN_TAKEN: "the plan {0} was taken", "der Plan {0} gilt jetzt";
-    LIFTERS: "lifters", "Leute";
-    NEW_LIFTER: "new lifter", "jemand Neues";
-    FIRST_LIFTER: "the first lifter", "die erste Person";
-    ADD: "add", "dazu";
-    MEASURED_OF: "{0} of {1} landmarks measured", "{0} von {1} Marken gemessen";
-    LANDMARKS_HINT: "heights above the floor, in the shoes they lift in", "Höhen über dem Boden, in den Schuhen zum Heben";
-    NOT_YET_MEASURED: "not measured", "nicht gemessen";
-    UNIT: "unit", "Einheit";
-    RACK: "rack", "Rack";
-    RACKS: "racks", "Racks";
-    NEW_RACK: "new rack", "neues Rack";
-    MEASURE_HINT: "measure each figure; a tap types it anew", "jede Zahl messen; antippen, um sie neu einzugeben";
-    HOLES: "{0} holes", "{0} Löcher";
-    FIRST_HOLE: "floor to hole 1", "Boden bis Loch 1";
-    SPACING: "hole to hole", "Loch zu Loch";
-    HOLE_COUNT: "holes", "Löcher";
-    PIN_DIAMETER: "pin, across", "Bolzen, Durchmesser";
-    HOLE_DIAMETER: "hole, across", "Loch, Durchmesser";
-    MATS_TITLE: "mats", "Matten";
-    BARS: "bars", "Stangen";
-    NEW_BAR: "new bar", "neue Stange";
-    MASS: "mass", "Gewicht";
-    SHAFT: "shaft, across", "Griffteil, Durchmesser";
-    SLEEVE: "sleeve, its collar on", "Hülse, mit Verschluss";
-    COLLARS_TITLE: "both collars", "beide Verschlüsse";
-    CONDITION: "condition", "Zustand";
-    CONDITION_HINT: "the retired one lies on the pins", "auf den Bolzen liegt die ausgemusterte";
-    STRAIGHT: "straight", "gerade";
-    RETIRED: "retired", "ausgemustert";
-    PLATES: "plates", "Scheiben";
-    KINDS: "{0} kinds", "{0} Sorten";
-    PAIRS: "{0} pairs", "{0} Paare";
-    PAIRS_OF: "pairs of {0}", "Paare zu {0}";
-    PROGRAMMES: "programmes", "Programme";
-    PROGRAMMES_HINT: "written in programme.toml", "stehen in programme.toml";
-    NO_PROGRAMMES: "no programme is written", "kein Programm geschrieben";
-    DAYS: "{0} days", "{0} Tage";
-    SHARING: "page on the network", "Seite im Netz";
-    SHARING_HINT: "from the next start on", "ab dem nächsten Start";
-    ON: "on", "an";
-    OFF: "off", "aus";
-    CHECKS: "checks", "Prüfungen";
-    CHECKS_HINT: "of the gym's files as they lie in the folder", "der Dateien, wie sie im Ordner liegen";
-    HARDWARE: "devices", "Geräte";
-    ALL_WELL: "no fault", "kein Fehler";
-    FAULTS: "faults: {0}", "Fehler: {0}";
-    BEGIN: "from nothing", "von vorn";
-    NEW_GYM: "new gym", "neues Studio";
-    BEGIN_HINT: "replaces racks, bars, plates and lifters; the record stays", "ersetzt Racks, Stangen, Scheiben, Leute; Gehobenes bleibt";
     // Days.
     DATE: "{0} {1} {2}", "{0}, {1}. {2}";
     SHORT_DATE: "{0} {1}", "{0}. {1}";

@@ -1,0 +1,100 @@
+//! What follows from an entry by itself: what is due the next time, the order of turns, whose
+//! face is shown.
+//!
+//! Refuses: to fail; what could not be recorded is logged, and made up for at the next tick.
+use super::Kiosk;
+use crate::replan::replan;
+use domain::next::here::decided;
+use domain::rotation::{station_of, stations};
+use domain::{Command, LiftNo};
+
+impl Kiosk {
+    /// After an entry: the station's order anew, and whoever is up is shown.
+    pub(super) fn follow(&mut self, command: &Command) {
+        let no = match command {
+            Command::BeginLift(_) => LiftNo(self.owner.state().last_no),
+            Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => *no,
+            Command::StopLift(no) | Command::GoOn(no) | Command::Undo(no) => *no,
+            Command::SettleLoad { no, .. } => *no,
+            Command::TakeFile { .. }
+            | Command::TakePlan { .. }
+            | Command::ClearDay { .. }
+            | Command::DecideNext { .. }
+            | Command::OverrideNext { .. }
+            | Command::CallRotation { .. } => return,
+        };
+        self.decide_next();
+        let first = matches!(command, Command::Undo(_)).then_some(no);
+        self.replan(first);
+        let time = self.time_of_day();
+        let mut stage = self.stage.clone();
+        match command {
+            Command::Undo(_) => stage.show(&self.scene(&time), no),
+            Command::BeginLift(_) | Command::SettleLoad { .. } => {}
+            Command::EnterSet { .. }
+            | Command::SkipRung { .. }
+            | Command::StopLift(_)
+            | Command::GoOn(_) => stage.follow(&self.scene(&time), no),
+            Command::TakeFile { .. }
+            | Command::TakePlan { .. }
+            | Command::ClearDay { .. }
+            | Command::DecideNext { .. }
+            | Command::OverrideNext { .. }
+            | Command::CallRotation { .. } => {}
+        }
+        self.stage = stage;
+    }
+
+    /// Records what the rules give after each lift of today that is over; also one that a power cut
+    /// kept from being recorded.
+    pub(super) fn decide_next(&mut self) -> bool {
+        let today = self.date();
+        let state = self.owner.state();
+        let open =
+            |run: &&domain::LiftRun| run.sheet.date == today && run.next.is_none() && run.is_over();
+        let decided: Vec<_> = state
+            .lifts
+            .values()
+            .filter(open)
+            .filter_map(|run| Some((run.no, decided(&self.gym.gym, state, run)?)))
+            .collect();
+        let any = !decided.is_empty();
+        for (no, decided) in decided {
+            let decided = Box::new(decided);
+            let command = Command::DecideNext { no, decided };
+            if let Err(error) = self.owner.command(&command, self.clock.now()) {
+                tracing::warn!(%error, "what is due the next time was not recorded");
+            }
+        }
+        any
+    }
+
+    /// Calls the turns at every station anew where they changed.
+    fn replan(&mut self, first: Option<LiftNo>) {
+        let (date, now) = (self.date(), self.clock.now());
+        for station in stations(self.owner.state(), date) {
+            let state = self.owner.state();
+            let here = |no: &LiftNo| {
+                state
+                    .lifts
+                    .get(no)
+                    .is_some_and(|r| station_of(r) == station)
+            };
+            let first = first.filter(here);
+            let turns = replan(
+                &self.gym.gym,
+                state,
+                &station,
+                date,
+                now,
+                first,
+                self.patience,
+            );
+            let Some(turns) = turns else { continue };
+            let call = Command::CallRotation { station, turns };
+            if let Err(error) = self.owner.command(&call, now) {
+                tracing::warn!(%error, "the order of turns was not called");
+            }
+        }
+    }
+}

@@ -1,0 +1,93 @@
+//! The plan written on the screen: whose, which day, and the rows of that day.
+//!
+//! Refuses: days that are over, and days beyond the next two weeks; a file does those.
+use super::form::Form;
+use super::{Act, Place, Rows};
+use crate::language::{Language, p};
+use crate::list::ListRow;
+use crate::scene::Scene;
+use chrono::{Days, NaiveDate};
+use domain::prescription::LoadWish;
+use domain::{Lifter, MassUnit, Prescription};
+
+/// How many days can be written, from today on.
+const DAYS: u64 = 14;
+
+fn planned<'s>(scene: &Scene<'s>, lifter: &str, date: NaiveDate) -> &'s [Prescription] {
+    let rows = scene.state.plan.get(&(date, lifter.to_owned()));
+    rows.map(Vec::as_slice).unwrap_or_default()
+}
+
+/// For whom a plan is written.
+pub(crate) fn writers(scene: &Scene<'_>) -> Rows {
+    let say = scene.language();
+    let row = |lifter: &Lifter| {
+        let ahead = (0..DAYS).filter_map(|days| scene.date.checked_add_days(Days::new(days)));
+        let written = ahead.filter(|date| !planned(scene, &lifter.name, *date).is_empty());
+        let days = say.fill(p::DAYS_WRITTEN, &[&written.count().to_string()]);
+        let act = Act::Go(Place::Days(lifter.name.clone()));
+        (ListRow::new(days, lifter.name.clone()), act)
+    };
+    scene.gym.lifters.iter().map(row).collect()
+}
+
+/// The days to come of one lifter.
+pub(crate) fn days(scene: &Scene<'_>, lifter: &str) -> Rows {
+    let say = scene.language();
+    let programme = scene.gym.coaching.of(lifter);
+    let row = |date: NaiveDate| {
+        let rows = planned(scene, lifter, date);
+        let lifts: Vec<String> = rows.iter().map(|row| say.shipped(&row.lift)).collect();
+        let value = match (lifts.is_empty(), programme) {
+            (false, _) => lifts.join(", "),
+            (true, Some(programme)) => programme.name.clone(),
+            (true, None) => say.say(p::NOTHING_WRITTEN),
+        };
+        let detail = match programme {
+            Some(_) if lifts.is_empty() => say.say(p::PROGRAMME_FILLS),
+            _ => String::new(),
+        };
+        let row = ListRow::new(say.date(date), value).detail(detail);
+        (row, Act::Go(Place::Day(lifter.to_owned(), date)))
+    };
+    let ahead = (0..DAYS).filter_map(|days| scene.date.checked_add_days(Days::new(days)));
+    ahead.map(row).collect()
+}
+
+/// The rows of one day, and one more.
+pub(crate) fn day(scene: &Scene<'_>, lifter: &str, date: NaiveDate) -> Rows {
+    let say = scene.language();
+    let known = scene.gym.lifters.iter().find(|known| known.name == lifter);
+    let unit = known.map_or(MassUnit::Kg, |lifter| lifter.unit);
+    let of = (lifter, unit, date);
+    let row = |(at, row): (usize, &Prescription)| {
+        let form = Form::row(of, Some((at, row)));
+        let ladder = row.ladder.as_ref().map(|name| say.shipped(name));
+        let detail = ladder.unwrap_or_else(|| row.note.clone());
+        let shown = ListRow::new(say.shipped(&row.lift), work(say, row, unit)).detail(detail);
+        (shown, Act::Go(Place::Form(Box::new(form))))
+    };
+    let mut rows: Rows = planned(scene, lifter, date)
+        .iter()
+        .enumerate()
+        .map(row)
+        .collect();
+    let add = ListRow::new(say.say(p::ADD), say.say(p::NEW_ROW));
+    rows.push((add, Act::Go(Place::Form(Box::new(Form::row(of, None))))));
+    rows
+}
+
+/// "3 sets of 180 kg × 5".
+fn work(say: Language, row: &Prescription, unit: MassUnit) -> String {
+    let one = match row.load {
+        LoadWish::Mass(mass) => say.set(mass, unit, row.reps),
+        LoadWish::OfBest(share) => {
+            let percent = domain::decimal::write_rounded(share.into(), 100, 2);
+            say.number(&format!("{percent} % × {}", row.reps))
+        }
+    };
+    match row.sets {
+        1 => one,
+        sets => say.fill(p::SETS_OF, &[&sets.to_string(), &one]),
+    }
+}

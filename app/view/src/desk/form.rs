@@ -1,0 +1,385 @@
+//! Something with several values, put together on one page before it is kept: a row of the plan,
+//! the coach's ruling, a kind of plate.
+//!
+//! Refuses: keeping it by halves; the main button is there once every value that is needed is.
+use super::what::{Kind, What};
+use super::wish::{Change, DayRow, DayWish, Edit, Key, quoted};
+use super::{Act, Place, Rows, Wish};
+use crate::aside::Aside;
+use crate::language::{Language, NOTES, Phrase, p};
+use crate::list::{List, ListRow, ListState};
+use crate::scene::Scene;
+use crate::stage::Stage;
+use chrono::NaiveDate;
+use domain::prescription::LoadWish;
+use domain::{Command, LiftNo, Mass, MassUnit, Prescription};
+
+/// What is put together.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Form {
+    of: Of,
+    unit: MassUnit,
+    fields: Vec<Field>,
+    from: Place,
+}
+
+/// What becomes of it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+enum Of {
+    /// A row of the plan, in the place of row `at` of its day.
+    Row {
+        lifter: String,
+        date: NaiveDate,
+        at: Option<usize>,
+    },
+    /// The load of the next time after a lift, by the coach.
+    Ruling { no: LiftNo, title: String },
+    /// A kind of plate of a set.
+    Plate { set: String },
+}
+
+/// One value of it, as a file would have it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+struct Field {
+    ask: Ask,
+    value: Option<String>,
+}
+
+/// What is asked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Ask {
+    Lift,
+    Sets,
+    Reps,
+    Load,
+    Ladder,
+    RuledLoad,
+    Note,
+    Mass,
+    Pairs,
+    Thickness,
+    Diameter,
+}
+
+impl Ask {
+    fn title(self) -> Phrase {
+        match self {
+            Self::Lift => p::LIFT_TITLE,
+            Self::Sets => p::SETS_TITLE,
+            Self::Reps => p::REPS_TITLE,
+            Self::Load | Self::RuledLoad => p::LOAD_TITLE,
+            Self::Ladder => p::LADDER_TITLE,
+            Self::Note => p::WHY_TITLE,
+            Self::Mass => p::MASS,
+            Self::Pairs => p::PAIRS_TITLE,
+            Self::Thickness => p::THICKNESS,
+            Self::Diameter => p::DIAMETER,
+        }
+    }
+
+    /// How it is typed; `None` when it is chosen.
+    fn kind(self) -> Option<Kind> {
+        match self {
+            Self::Lift | Self::Ladder | Self::Note => None,
+            Self::Sets | Self::Reps | Self::Pairs => Some(Kind::Count),
+            Self::Load => Some(Kind::Load),
+            Self::RuledLoad | Self::Mass => Some(Kind::Mass),
+            Self::Thickness | Self::Diameter => Some(Kind::Length),
+        }
+    }
+}
+
+impl Form {
+    fn new(of: Of, unit: MassUnit, asks: &[(Ask, Option<String>)], from: Place) -> Self {
+        let field = |(ask, value): &(Ask, Option<String>)| Field {
+            ask: *ask,
+            value: value.clone(),
+        };
+        let fields = asks.iter().map(field).collect();
+        Self {
+            of,
+            unit,
+            fields,
+            from,
+        }
+    }
+
+    /// A row of a lifter's day: one that stands there, or a new one of one set of five.
+    pub(crate) fn row(
+        (lifter, unit, date): (&str, MassUnit, NaiveDate),
+        stands: Option<(usize, &Prescription)>,
+    ) -> Self {
+        let row = stands.map(|(_, row)| row);
+        let asks = [
+            (Ask::Lift, row.map(|row| row.lift.clone())),
+            (Ask::Load, row.map(|row| load_text(row.load, unit))),
+            (Ask::Sets, Some(row.map_or(1, |row| row.sets).to_string())),
+            (Ask::Reps, Some(row.map_or(5, |row| row.reps).to_string())),
+            (Ask::Ladder, row.and_then(|row| row.ladder.clone())),
+        ];
+        let lifter = lifter.to_owned();
+        let from = Place::Day(lifter.clone(), date);
+        let at = stands.map(|(at, _)| at);
+        Self::new(Of::Row { lifter, date, at }, unit, &asks, from)
+    }
+
+    /// The coach's ruling after a lift.
+    pub(crate) fn ruling(no: LiftNo, title: String, unit: MassUnit, from: Place) -> Self {
+        let asks = [(Ask::RuledLoad, None), (Ask::Note, None)];
+        Self::new(Of::Ruling { no, title }, unit, &asks, from)
+    }
+
+    /// A new kind of plate.
+    pub(crate) fn plate(set: &str, unit: MassUnit) -> Self {
+        let asks = [
+            (Ask::Mass, None),
+            (Ask::Pairs, Some("1".into())),
+            (Ask::Thickness, None),
+            (Ask::Diameter, None),
+        ];
+        let set = set.to_owned();
+        let from = Place::Set(set.clone());
+        Self::new(Of::Plate { set }, unit, &asks, from)
+    }
+
+    /// Where the button at the bottom left leads.
+    pub(crate) fn up(&self) -> Place {
+        self.from.clone()
+    }
+
+    /// The same with one value.
+    pub(crate) fn with(&self, at: usize, value: Option<String>) -> Self {
+        let mut with = self.clone();
+        if let Some(field) = with.fields.get_mut(at) {
+            field.value = value;
+        }
+        with
+    }
+
+    fn value(&self, ask: Ask) -> Option<&String> {
+        let field = self.fields.iter().find(|field| field.ask == ask);
+        field.and_then(|field| field.value.as_ref())
+    }
+
+    fn is_whole(&self) -> bool {
+        let there = |field: &Field| field.value.is_some() || field.ask == Ask::Ladder;
+        self.fields.iter().all(there)
+    }
+
+    fn title(&self, say: Language) -> String {
+        match &self.of {
+            Of::Row { lifter, date, .. } => format!("{lifter}, {}", say.date(*date)),
+            Of::Ruling { title, .. } => title.clone(),
+            Of::Plate { set } => set.clone(),
+        }
+    }
+
+    /// Its page.
+    pub(crate) fn screen(&self, scene: &Scene<'_>) -> List {
+        let say = scene.language();
+        let hint = match self.of {
+            Of::Row { .. } => p::ROW_HINT,
+            Of::Ruling { .. } => p::RULING_HINT,
+            Of::Plate { .. } => p::PLATE_HINT,
+        };
+        let main = if self.is_whole() {
+            say.say(p::KEEP)
+        } else {
+            String::new()
+        };
+        List {
+            title: self.title(say),
+            hint: say.say(hint),
+            rows: self.rows(scene).into_iter().map(|row| row.0).collect(),
+            main,
+            ..List::default()
+        }
+    }
+
+    /// Its values, each to be chosen or typed anew; what stands in the plan can be taken off.
+    pub(crate) fn rows(&self, scene: &Scene<'_>) -> Rows {
+        let say = scene.language();
+        let mut rows: Rows = (0..self.fields.len())
+            .filter_map(|at| self.field(say, at))
+            .collect();
+        if let Of::Row {
+            lifter,
+            date,
+            at: at @ Some(_),
+        } = &self.of
+        {
+            let off = DayWish {
+                lifter: lifter.clone(),
+                date: *date,
+                at: *at,
+                row: None,
+            };
+            rows.push((
+                super::held(say, p::OFF_THE_DAY),
+                Act::Want(Wish::Plan(Box::new(off))),
+            ));
+        }
+        rows
+    }
+
+    fn field(&self, say: Language, at: usize) -> Option<(ListRow, Act)> {
+        let Field { ask, value } = self.fields.get(at)?;
+        let shown = match (ask, value) {
+            (Ask::Ladder, None) => say.say(p::LADDER_OWN),
+            (_, None) => say.say(p::NOT_YET),
+            (Ask::Lift | Ask::Ladder, Some(name)) => say.shipped(name),
+            (Ask::Note, Some(note)) => say.note(note),
+            (_, Some(value)) => say.number(value),
+        };
+        let missing = value.is_none() && *ask != Ask::Ladder;
+        let state = if missing {
+            ListState::Amiss
+        } else {
+            ListState::Plain
+        };
+        let title = say.say(ask.title());
+        let act = match ask.kind() {
+            None => Act::Go(Place::Choice(Box::new(self.clone()), at)),
+            Some(kind) => Act::Type(What::Field {
+                title: format!("{}, {title}", self.title(say)),
+                form: Box::new(self.clone()),
+                at,
+                kind,
+            }),
+        };
+        Some((ListRow::new(title, shown).state(state), act))
+    }
+
+    /// What may be chosen for a value; a tap chooses it.
+    pub(crate) fn choices(&self, scene: &Scene<'_>, at: usize) -> Rows {
+        let say = scene.language();
+        let Some(field) = self.fields.get(at) else {
+            return Vec::new();
+        };
+        let named = |name: &String| (say.shipped(name), Some(name.clone()));
+        let offered: Vec<(String, Option<String>)> = match field.ask {
+            Ask::Lift => scene
+                .gym
+                .lifts
+                .iter()
+                .map(|lift| named(&lift.name))
+                .collect(),
+            Ask::Ladder => {
+                let own = (say.say(p::LADDER_OWN), None);
+                let all = scene.gym.patterns.iter().map(|one| named(&one.name));
+                [own].into_iter().chain(all).collect()
+            }
+            Ask::Note => {
+                let note = |note: &Phrase| (say.say(*note), Some(note.english.to_owned()));
+                NOTES.iter().map(note).collect()
+            }
+            Ask::Sets
+            | Ask::Reps
+            | Ask::Load
+            | Ask::RuledLoad
+            | Ask::Mass
+            | Ask::Pairs
+            | Ask::Thickness
+            | Ask::Diameter => Vec::new(),
+        };
+        let row = |(words, value): (String, Option<String>)| {
+            let state = super::chosen(value == field.value);
+            let act = Act::Go(Place::Form(Box::new(self.with(at, value))));
+            (ListRow::new(String::new(), words).state(state), act)
+        };
+        offered.into_iter().map(row).collect()
+    }
+
+    /// What is asked at `at`, for the page on which it is chosen.
+    pub(crate) fn asked(&self, say: Language, at: usize) -> String {
+        let field = self.fields.get(at);
+        field
+            .map(|field| say.say(field.ask.title()))
+            .unwrap_or_default()
+    }
+
+    /// The unit in which its masses are typed first.
+    pub(crate) const fn unit(&self) -> MassUnit {
+        self.unit
+    }
+
+    /// Keeps it.
+    fn kept(&self) -> Option<Kept> {
+        if !self.is_whole() {
+            return None;
+        }
+        let text = |ask| self.value(ask).cloned();
+        match &self.of {
+            Of::Row { lifter, date, at } => Some(Kept::Wish(Wish::Plan(Box::new(DayWish {
+                lifter: lifter.clone(),
+                date: *date,
+                at: *at,
+                row: Some(DayRow {
+                    lift: text(Ask::Lift)?,
+                    sets: text(Ask::Sets)?,
+                    reps: text(Ask::Reps)?,
+                    load: text(Ask::Load)?,
+                    ladder: text(Ask::Ladder),
+                }),
+            })))),
+            Of::Ruling { no, .. } => Some(Kept::Command(Command::OverrideNext {
+                no: *no,
+                load: Mass::read(&text(Ask::RuledLoad)?).ok()?,
+                note: text(Ask::Note)?,
+            })),
+            Of::Plate { set } => {
+                let value = format!(
+                    "{{ mass = {}, pairs = {}, thickness = {}, diameter = {} }}",
+                    quoted(&text(Ask::Mass)?),
+                    text(Ask::Pairs)?,
+                    quoted(&text(Ask::Thickness)?),
+                    quoted(&text(Ask::Diameter)?),
+                );
+                Some(Kept::Wish(Wish::Change(vec![Change::Push(Edit {
+                    file: "gym.toml",
+                    entry: Some(("plate_set", set.clone())),
+                    path: vec![Key::Name("plates")],
+                    value,
+                })])))
+            }
+        }
+    }
+}
+
+/// What keeping comes to.
+enum Kept {
+    Wish(Wish),
+    Command(Command),
+}
+
+impl Stage {
+    /// The main button of the page.
+    pub(crate) fn keep_form(&mut self, form: &Form) -> Option<Command> {
+        let kept = form.kept()?;
+        self.aside = Some(Aside::Desk(form.up()));
+        match kept {
+            Kept::Command(command) => Some(command),
+            Kept::Wish(wish) => {
+                self.wish = Some(wish);
+                None
+            }
+        }
+    }
+}
+
+/// A load as somebody would type it: in the lifter's unit, unless the other has fewer digits.
+fn load_text(load: LoadWish, unit: MassUnit) -> String {
+    let mass = match load {
+        LoadWish::Mass(mass) => mass,
+        LoadWish::OfBest(share) => {
+            let percent = domain::decimal::write_rounded(share.into(), 100, 2);
+            return format!("{percent} %");
+        }
+    };
+    let other = match unit {
+        MassUnit::Kg => MassUnit::Lb,
+        MassUnit::Lb => MassUnit::Kg,
+    };
+    let (own, other) = (mass.exact(unit), mass.exact(other));
+    if other.len() < own.len() { other } else { own }
+}
