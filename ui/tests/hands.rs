@@ -147,3 +147,94 @@ fn a_key_that_bounces_is_one_tap() {
     key(&face, Key::Return);
     assert_eq!(taps.take(), [Tap::Main]);
 }
+
+/// Goes on by Tab until the button with this label has the keys.
+fn keys_to(face: &ui::Face, label: &str) {
+    let query = || {
+        i_slint_backend_testing::ElementHandle::find_by_accessible_label(face.component(), label)
+    };
+    assert!(query().next().is_some(), "the button is there");
+    let shot = |face: &ui::Face| {
+        let (left, top, right, bottom) = buttons(face)
+            .into_iter()
+            .find(|button| button.0 == label)
+            .expect("the button")
+            .1;
+        let image = face.window().take_snapshot().expect("it draws");
+        let width = image.width() as usize;
+        let row = (top as usize).saturating_sub(6);
+        let from = row * width + left as usize;
+        assert!(right > left && bottom > top);
+        image.as_slice()[from..from + (right - left) as usize].to_vec()
+    };
+    let without = shot(face);
+    for _ in 0..40 {
+        key(face, Key::Tab);
+        // The ring stands around it.
+        if shot(face) != without {
+            return;
+        }
+    }
+    panic!("the keys never come to {label}");
+}
+
+#[test]
+fn what_is_held_by_a_finger_is_held_by_a_key() {
+    for pressed in [SharedString::from(Key::Return), " ".into()] {
+        let run = std::thread::spawn(move || {
+            let (face, taps) = open();
+            face.show_frame(&scene("entry-reps"));
+            keys_to(&face, "end the lift");
+            let window = face.window();
+            let down = || WindowEvent::KeyPressed {
+                text: pressed.clone(),
+            };
+            let up = || WindowEvent::KeyReleased {
+                text: pressed.clone(),
+            };
+            window.dispatch_event(down());
+            wait_ms(300);
+            window.dispatch_event(up());
+            wait_ms(2_000);
+            assert_eq!(taps.take(), [], "a short press does nothing");
+            window.dispatch_event(down());
+            // A keyboard says it again and again while a key is down.
+            for _ in 0..9 {
+                wait_ms(100);
+                window.dispatch_event(WindowEvent::KeyPressRepeated {
+                    text: pressed.clone(),
+                });
+            }
+            assert_eq!(taps.take(), [Tap::Stop], "held as long as a finger");
+            wait_ms(2_000);
+            window.dispatch_event(up());
+            assert_eq!(taps.take(), [], "once");
+        });
+        run.join().expect("the keys are heard");
+    }
+}
+
+#[test]
+fn an_assistive_tool_asks_twice_for_what_is_held() {
+    let (face, taps) = open();
+    face.show_frame(&scene("entry-reps"));
+    let stop = || {
+        i_slint_backend_testing::ElementHandle::find_by_accessible_label(
+            face.component(),
+            "end the lift",
+        )
+        .next()
+        .expect("the button")
+    };
+    stop().invoke_accessible_default_action();
+    assert_eq!(taps.take(), [], "once is not enough");
+    let words = stop().accessible_description();
+    assert_eq!(words.as_deref(), Some("once more to do it"));
+    wait_ms(1_000);
+    stop().invoke_accessible_default_action();
+    assert_eq!(taps.take(), [Tap::Stop]);
+    stop().invoke_accessible_default_action();
+    wait_ms(6_000);
+    stop().invoke_accessible_default_action();
+    assert_eq!(taps.take(), [], "what was asked long ago does not count");
+}

@@ -2,6 +2,10 @@
 //!
 //! Works on a copy of the state in memory, so that a picture leaves no trace in the journal.
 //! Refuses: screens that it does not know, days without a lift.
+mod screens;
+
+pub use screens::SCREENS;
+
 use crate::cli::say;
 use crate::clock::BenchClock;
 use crate::error::KioskError;
@@ -12,7 +16,7 @@ use crate::owner::Owner;
 use crate::walk::{Walk, walk};
 use chrono::{NaiveDate, NaiveTime};
 use clap::Args;
-use domain::{Event, Fact, MassUnit, Moment, State};
+use domain::{Event, Fact, Moment, State};
 use journal::Journal;
 use plan::Source;
 use std::io::Write;
@@ -74,130 +78,6 @@ pub struct Shown {
     pub about: &'static str,
     walk: Walk,
 }
-
-/// The screens that can be drawn.
-pub const SCREENS: [Shown; 24] = [
-    Shown {
-        name: "choose",
-        about: "all lifters of the day",
-        walk: Walk::Choose,
-    },
-    Shown {
-        name: "floor",
-        about: "whose turn it is, who is next, at each rack",
-        walk: Walk::Floor,
-    },
-    Shown {
-        name: "floor-2-kilo",
-        about: "two lifters at one rack, in kilos",
-        walk: Walk::Crowd(MassUnit::Kg, 2),
-    },
-    Shown {
-        name: "floor-4-kilo",
-        about: "four lifters at one rack, in kilos",
-        walk: Walk::Crowd(MassUnit::Kg, 4),
-    },
-    Shown {
-        name: "floor-6-kilo",
-        about: "six lifters at one rack, in kilos",
-        walk: Walk::Crowd(MassUnit::Kg, 6),
-    },
-    Shown {
-        name: "floor-2-pound",
-        about: "two lifters at one rack, in pounds",
-        walk: Walk::Crowd(MassUnit::Lb, 2),
-    },
-    Shown {
-        name: "floor-4-pound",
-        about: "four lifters at one rack, in pounds",
-        walk: Walk::Crowd(MassUnit::Lb, 4),
-    },
-    Shown {
-        name: "floor-6-pound",
-        about: "six lifters at one rack, in pounds",
-        walk: Walk::Crowd(MassUnit::Lb, 6),
-    },
-    Shown {
-        name: "setup",
-        about: "rack, pins, gear and cautions of a lift",
-        walk: Walk::SetUp,
-    },
-    Shown {
-        name: "bar-first",
-        about: "at the bar, first rung",
-        walk: Walk::First,
-    },
-    Shown {
-        name: "bar",
-        about: "at the bar, half-way up the ladder",
-        walk: Walk::Bar,
-    },
-    Shown {
-        name: "entry-reps",
-        about: "the pad of other reps",
-        walk: Walk::Reps,
-    },
-    Shown {
-        name: "entry-moved",
-        about: "the pad of the moved back",
-        walk: Walk::Moved,
-    },
-    Shown {
-        name: "rest",
-        about: "between two rungs",
-        walk: Walk::Rest,
-    },
-    Shown {
-        name: "settle",
-        about: "work loads to choose from, after the last warm-up",
-        walk: Walk::Settle,
-    },
-    Shown {
-        name: "stop",
-        about: "after a moved back",
-        walk: Walk::Stop,
-    },
-    Shown {
-        name: "end",
-        about: "the lift is over",
-        walk: Walk::End,
-    },
-    Shown {
-        name: "history",
-        about: "what a lifter did, session by session",
-        walk: Walk::History,
-    },
-    Shown {
-        name: "panel",
-        about: "this kiosk: language, light, what it is",
-        walk: Walk::Panel,
-    },
-    Shown {
-        name: "desk",
-        about: "the coach's desk",
-        walk: Walk::Desk,
-    },
-    Shown {
-        name: "desk-door",
-        about: "the code before it",
-        walk: Walk::Door,
-    },
-    Shown {
-        name: "desk-lifter",
-        about: "a lifter's landmarks",
-        walk: Walk::Landmarks,
-    },
-    Shown {
-        name: "desk-typing",
-        about: "a height on the pad",
-        walk: Walk::Typing,
-    },
-    Shown {
-        name: "about",
-        about: "what it is, and its licences",
-        walk: Walk::About,
-    },
-];
 
 /// Runs the command.
 ///

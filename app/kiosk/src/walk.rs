@@ -35,6 +35,10 @@ pub(crate) enum Walk {
     Desk,
     Landmarks,
     Typing,
+    /// A page of the desk, by the rows that lead to it, told by title or value.
+    Page(&'static [&'static str]),
+    /// What is due for a lifter, at the desk.
+    Ruling,
 }
 
 /// Rungs done before the middle of a ladder is shown.
@@ -124,7 +128,9 @@ fn arrive(kiosk: &mut Kiosk, clock: &BenchClock, walk: Walk, shown: String) -> F
         | Walk::Door
         | Walk::Desk
         | Walk::Landmarks
-        | Walk::Typing => kiosk.frame(),
+        | Walk::Typing
+        | Walk::Page(_)
+        | Walk::Ruling => kiosk.frame(),
         Walk::Reps => kiosk.tap(&Tap::OtherReps),
         Walk::Moved => kiosk.tap(&Tap::BackMoved),
         Walk::Rest => {

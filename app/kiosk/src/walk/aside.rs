@@ -27,7 +27,15 @@ pub(super) fn walk(
             kiosk.tap(&Tap::Panel);
             Some(tap_row(kiosk, ABOUT_ROW))
         }
-        Walk::Door | Walk::Desk | Walk::Landmarks | Walk::Typing => Some(walk_to_desk(kiosk, walk)),
+        Walk::Door | Walk::Desk | Walk::Landmarks | Walk::Typing | Walk::Page(_) => {
+            Some(walk_to_desk(kiosk, walk))
+        }
+        Walk::Ruling => {
+            lift_for_weeks(kiosk, clock, lifter);
+            walk_to_desk(kiosk, Walk::Page(&["lifters"]));
+            tap_row(kiosk, lifter);
+            Some(tap_row(kiosk, "next time"))
+        }
         Walk::Choose
         | Walk::Floor
         | Walk::SetUp
@@ -56,6 +64,13 @@ fn walk_to_desk(kiosk: &mut Kiosk, walk: Walk) -> Frame {
     if matches!(walk, Walk::Desk) {
         return frame;
     }
+    if let Walk::Page(way) = walk {
+        return way
+            .iter()
+            .map(|row| tap_row(kiosk, row))
+            .last()
+            .unwrap_or(frame);
+    }
     tap_row(kiosk, "lifters");
     frame = kiosk.tap(&Tap::Row(0));
     if matches!(walk, Walk::Landmarks) {
@@ -68,20 +83,31 @@ fn walk_to_desk(kiosk: &mut Kiosk, walk: Walk) -> Frame {
     frame
 }
 
-/// Taps the row of the list on the screen that has this title.
+/// Taps the row of the list on the screen that has this title or value.
 fn tap_row(kiosk: &mut Kiosk, title: &str) -> Frame {
     let frame = kiosk.frame();
     let Screen::List(list) = &frame.screen else {
         return frame;
     };
-    match list.rows.iter().position(|row| row.title == title) {
+    match list
+        .rows
+        .iter()
+        .position(|row| row.title == title || row.value == title)
+    {
         Some(at) => kiosk.tap(&Tap::Row(at)),
         None => frame,
     }
 }
 
-/// Some weeks of one lifter's lifts, not all of which go well, and then their history.
+/// Some weeks of one lifter's lifts, and then their history.
 fn walk_to_history(kiosk: &mut Kiosk, clock: &BenchClock, lifter: &str) -> Frame {
+    lift_for_weeks(kiosk, clock, lifter);
+    kiosk.tap(&Tap::Lifter(lifter.to_owned()));
+    kiosk.tap(&Tap::History)
+}
+
+/// Some weeks of one lifter's lifts, not all of which go well.
+fn lift_for_weeks(kiosk: &mut Kiosk, clock: &BenchClock, lifter: &str) {
     let mut at = 0;
     for _ in 0..HISTORY_DAYS {
         let due = |e: &&domain::day::DayEntry| e.lifter == lifter && e.outcome.is_ok();
@@ -95,8 +121,6 @@ fn walk_to_history(kiosk: &mut Kiosk, clock: &BenchClock, lifter: &str) -> Frame
         clock.advance_ms(DAY_MS - spent);
     }
     clock.advance_ms(-DAY_MS);
-    kiosk.tap(&Tap::Lifter(lifter.to_owned()));
-    kiosk.tap(&Tap::History)
 }
 
 /// One lift to its end, and how long it took; of the third the last set falls short, of the

@@ -38,14 +38,13 @@ pub(crate) fn days(scene: &Scene<'_>, lifter: &str) -> Rows {
     let row = |date: NaiveDate| {
         let rows = planned(scene, lifter, date);
         let lifts: Vec<String> = rows.iter().map(|row| say.shipped(&row.lift)).collect();
-        let value = match (lifts.is_empty(), programme) {
-            (false, _) => lifts.join(", "),
-            (true, Some(programme)) => programme.name.clone(),
-            (true, None) => say.say(p::NOTHING_WRITTEN),
-        };
         let detail = match programme {
-            Some(_) if lifts.is_empty() => say.say(p::PROGRAMME_FILLS),
+            Some(programme) if lifts.is_empty() => say.fill(p::FILLED_BY, &[&programme.name]),
             _ => String::new(),
+        };
+        let value = match lifts.is_empty() {
+            true => say.say(p::NOTHING_WRITTEN),
+            false => lifts.join(", "),
         };
         let row = ListRow::new(say.date(date), value).detail(detail);
         (row, Act::Go(Place::Day(lifter.to_owned(), date)))

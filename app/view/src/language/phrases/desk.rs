@@ -86,7 +86,7 @@ crate::phrases! {
     PLAN_OF: "plan of {0}", "Plan: {0}";
     DAYS_WRITTEN: "days written: {0}", "Tage geschrieben: {0}";
     NOTHING_WRITTEN: "nothing", "nichts";
-    PROGRAMME_FILLS: "the programme fills it", "das Programm füllt den Tag";
+    FILLED_BY: "filled by {0}", "füllt: {0}";
     NEW_ROW: "a lift", "eine Übung";
     ROW_HINT: "tap each to change it, then keep", "antippen, um es zu ändern, dann behalten";
     OFF_THE_DAY: "off this day", "von diesem Tag";
