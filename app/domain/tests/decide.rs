@@ -252,7 +252,8 @@ proptest! {
                 | Command::OverrideNext { .. }
                 | Command::Undo(_)
                 | Command::TakeFile { .. }
-                | Command::TakePlan { .. } => None,
+                | Command::TakePlan { .. }
+                | Command::ClearDay { .. } => None,
             };
             let before = state.clone();
             let now = i64::try_from(at).unwrap();
@@ -263,4 +264,40 @@ proptest! {
             }
         }
     }
+}
+
+#[test]
+fn a_day_is_taken_off_the_plan_once() {
+    let mut state = State::default();
+    let date = NaiveDate::from_ymd_opt(2026, 12, 2).unwrap();
+    let row = domain::Prescription {
+        date,
+        lifter: "Ines".into(),
+        lift: "deadlift".into(),
+        sets: 1,
+        reps: 5,
+        load: domain::prescription::LoadWish::OfBest(8_000),
+        ladder: None,
+        rest_s: None,
+        note: String::new(),
+    };
+    let clear = |lifter: &str| Command::ClearDay {
+        lifter: lifter.into(),
+        date,
+    };
+    let take = Command::TakePlan {
+        name: "desk".into(),
+        rows: vec![row],
+    };
+    obey(&mut state, take, 1).unwrap();
+    assert_eq!(
+        obey(&mut state, clear("Bo"), 2),
+        Err(Refusal::NothingPlanned)
+    );
+    obey(&mut state, clear("Ines"), 3).unwrap();
+    assert!(state.plan.is_empty());
+    assert_eq!(
+        obey(&mut state, clear("Ines"), 4),
+        Err(Refusal::NothingPlanned)
+    );
 }

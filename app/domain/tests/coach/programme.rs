@@ -62,13 +62,19 @@ fn a_lifter_stands_where_the_coach_put_them() {
         since: date(since),
     };
     own.begins = vec![begin(0, 4), begin(2, 10)];
-    let next = |past: &[(u64, &str)], on| own.standing_of("Ines", date(on), done(past)).next_day;
-    assert_eq!(next(&[(0, "a")], 3), 1, "not yet");
-    assert_eq!(next(&[(0, "a")], 9), 0, "by the first line");
-    assert_eq!(next(&[(0, "a"), (4, "a")], 9), 1, "and on from it");
-    assert_eq!(next(&[(0, "a"), (4, "a")], 10), 2, "by the later line");
+    let next_of = |own: &Programme, past: &[(u64, &str)], on| {
+        own.standing_of("Ines", date(on), done(past)).next_day
+    };
+    assert_eq!(next_of(&own, &[(0, "a")], 3), 1, "not yet");
+    assert_eq!(next_of(&own, &[(0, "a")], 9), 0, "by the first line");
+    assert_eq!(next_of(&own, &[(0, "a"), (4, "a")], 9), 1, "and on from it");
     assert_eq!(
-        next(&[(0, "a"), (10, "c")], 13),
+        next_of(&own, &[(0, "a"), (4, "a")], 10),
+        2,
+        "by the later line"
+    );
+    assert_eq!(
+        next_of(&own, &[(0, "a"), (10, "c")], 13),
         0,
         "past the last comes the first"
     );
@@ -80,7 +86,11 @@ fn a_lifter_stands_where_the_coach_put_them() {
         "the rest between days is kept"
     );
     own.begins = vec![begin(9, 0)];
-    assert_eq!(next(&[(0, "a")], 3), 1, "a day that is none is passed over");
+    assert_eq!(
+        next_of(&own, &[(0, "a")], 3),
+        1,
+        "a day that is none is passed over"
+    );
 }
 
 /// What is due, as "day 1: squat+press" or "rest until" a day.
