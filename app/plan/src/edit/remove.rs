@@ -121,7 +121,11 @@ fn last_end(value: &Spanned<DeValue<'_>>) -> usize {
     let inner = match value.get_ref() {
         DeValue::Table(table) => table.values().map(last_end).max(),
         DeValue::Array(items) => items.iter().map(last_end).max(),
-        _ => None,
+        DeValue::String(_)
+        | DeValue::Integer(_)
+        | DeValue::Float(_)
+        | DeValue::Boolean(_)
+        | DeValue::Datetime(_) => None,
     };
     inner.map_or(own, |inner| own.max(inner))
 }

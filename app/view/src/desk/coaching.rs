@@ -126,7 +126,7 @@ fn places(scene: &Scene<'_>, lifter: &str, programme: &Programme) -> Rows {
             FILE,
             (TABLE, &programme.name),
             "begins",
-            begins(programme, begin),
+            begins(programme, &begin),
         );
         let row = ListRow::new(say.say(p::NEXT_DAY), say.shipped(&day.name));
         (row.state(chosen(at == next)), Act::Want(Wish::set(edit)))
@@ -135,7 +135,7 @@ fn places(scene: &Scene<'_>, lifter: &str, programme: &Programme) -> Rows {
 }
 
 /// The places in a queue as TOML, with a new one for its lifter.
-fn begins(programme: &Programme, new: Begin) -> String {
+fn begins(programme: &Programme, new: &Begin) -> String {
     let others = programme
         .begins
         .iter()
@@ -148,7 +148,7 @@ fn begins(programme: &Programme, new: Begin) -> String {
             begin.since
         ))
     };
-    let rows: Vec<String> = others.chain([&new]).filter_map(row).collect();
+    let rows: Vec<String> = others.chain([new]).filter_map(row).collect();
     format!("[{}]", rows.join(", "))
 }
 

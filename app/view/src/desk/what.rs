@@ -95,9 +95,11 @@ impl What {
     pub(super) fn first_page(&self) -> usize {
         match self {
             Self::Value { unit, .. } => *unit,
-            Self::Field { form, kind, .. } if matches!(kind, Kind::Mass | Kind::Load) => {
-                usize::from(form.unit() == MassUnit::Lb)
-            }
+            Self::Field {
+                form,
+                kind: Kind::Mass | Kind::Load,
+                ..
+            } => usize::from(form.unit() == MassUnit::Lb),
             Self::Field { .. } | Self::Code | Self::Name(_) => 0,
         }
     }
