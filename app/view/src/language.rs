@@ -41,7 +41,8 @@ macro_rules! phrases {
         $(pub(crate) const $key: $crate::language::Phrase =
             $crate::language::Phrase { english: $english, german: $german };)*
         /// The table with its keys.
-        pub(crate) const ALL: &[(&str, $crate::language::Phrase)] = &[$((stringify!($key), $key)),*];
+        pub(crate) const ALL: &[(&str, $crate::language::Phrase)] =
+            &[$((stringify!($key), $key)),*];
     };
 }
 
