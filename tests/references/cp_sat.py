@@ -42,9 +42,22 @@ KINDS = [
      ("positions", "stays")),
     ("ladder-any-6x7-kg", "ladder", lambda s: problems.ladder(s, 6, 7, "kg", False), 4,
      ("positions", "stays")),
+    ("ladder-loaded-inside-6x7-kg", "ladder",
+     lambda s: problems.ladder(s, 6, 7, "kg", True, loaded=True), 10, ("counts", "stays")),
+    ("ladder-loaded-any-3x4-kg", "ladder",
+     lambda s: problems.ladder(s, 3, 4, "kg", False, loaded=True), 10, ("positions", "stays")),
+    ("ladder-loaded-any-6x7-kg", "ladder",
+     lambda s: problems.ladder(s, 6, 7, "kg", False, loaded=True), 4, ("stays",)),
     ("rotation-2x3", "rotation", lambda s: problems.rotation(s, 2, 3, 7), 10, ("order",)),
     ("rotation-3x4", "rotation", lambda s: problems.rotation(s, 3, 4, 7), 4, ("order",)),
     ("rotation-4x6", "rotation", lambda s: problems.rotation(s, 4, 6, 7), 4, ("order",)),
+    # Over four denominations alone, so that CP-SAT proves some, too.
+    ("rotation-any-2x3-few", "rotation", lambda s: problems.rotation(s, 2, 3, 4, False), 10,
+     ("order",)),
+    ("rotation-any-2x3", "rotation", lambda s: problems.rotation(s, 2, 3, 7, False), 4,
+     ("order",)),
+    ("rotation-any-4x6", "rotation", lambda s: problems.rotation(s, 4, 6, 7, False), 4,
+     ("order",)),
 ]
 
 

@@ -12,6 +12,7 @@ from itertools import combinations
 from ortools.sat.python import cp_model
 
 from .quantities import Kit, divisor, mass_ng, seconds_ns
+from .stacks import Free, Sorted, deepest
 
 
 class Ladder:
@@ -19,7 +20,7 @@ class Ladder:
 
     def __init__(self, problem):
         kit = self.kit = Kit(problem)
-        assert not problem.get("on_bar")
+        self.on_bar = [kit.masses.index(mass_ng(mass)) for mass in problem.get("on_bar", [])]
         self.strip = problem["strip_after"]
         rungs = [
             tuple(mass_ng(rung[name]) for name in ("target", "below", "above"))
@@ -68,125 +69,31 @@ class Ladder:
         return Fraction(round(objective) * self.cost_unit, 10**21)
 
 
-def flags(model, count):
-    return [model.new_bool_var("") for _ in range(count)]
-
-
 def counts(problem):
-    """Pairs of each kind by rung, as "at least one, at least two, ...": sorted stacks alone."""
+    """Pairs of each kind by rung: sorted stacks alone."""
     ladder = Ladder(problem)
-    model = ladder.model
     assert ladder.kit.big_inside
-    before = None
-    for rung in range(ladder.rungs):
-        on = [flags(model, cap) for cap in ladder.caps]
-        for row in on:
-            for less, more in zip(row, row[1:]):
-                model.add_implication(more, less)
-        ladder.load(rung, [sum(row) for row in on])
-        kept = keep(model, before, on) if before else [[0] * cap for cap in ladder.caps]
-        for cost, was, now, both in zip(ladder.handling, before or kept, on, kept):
-            ladder.cost += [cost * (w + n - 2 * b) for w, n, b in zip(was, now, both)]
-        before = on
-    if ladder.strip:
-        ladder.cost += [cost * sum(row) for cost, row in zip(ladder.handling, before)]
-    return ladder, ladder.done()
-
-
-def keep(model, before, on):
-    """What stays on: of each kind the lesser number, as long as all heavier ones are the same."""
-    kept, same = [], None
-    for was, now in zip(before, on):
-        row = flags(model, len(now))
-        for k, w, n in zip(row, was, now):
-            model.add_implication(k, w)
-            model.add_implication(k, n)
-            if same is not None:
-                model.add_implication(k, same)
-        kept.append(row)
-        alike = model.new_bool_var("")
-        if same is not None:
-            model.add_implication(alike, same)
-        for k, w, n in zip(row, was, now):
-            # Alike only when all of this kind stay: the pins may want the bar barer than that.
-            model.add_bool_or(alike.negated(), w.negated(), k)
-            model.add_bool_or(alike.negated(), n.negated(), k)
-        same = alike
-    return kept
+    return rung_by_rung(ladder, Sorted(ladder.model, ladder.kit, ladder.caps, ladder.on_bar))
 
 
 def positions(problem):
     """The kind at each place of each stack: any order."""
     ladder = Ladder(problem)
-    model, kinds = ladder.model, ladder.kit.kinds()
-    depth = deepest(ladder)
-    stacks, stays = [], []
+    depth = deepest(ladder.kit, ladder.masses, max(ladder.highs))
+    return rung_by_rung(ladder, Free(ladder.model, ladder.kit, depth, ladder.on_bar))
+
+
+def rung_by_rung(ladder, stacks):
+    on = [0] * len(ladder.handling)
     for rung in range(ladder.rungs):
-        at = [flags(model, len(kinds)) for _ in range(depth)]
-        for place in at:
-            model.add_at_most_one(place)
-        for inner, outer in zip(at, at[1:]):
-            model.add(sum(outer) <= sum(inner))
-        numbers = [sum(place[kind] for place in at) for kind in kinds]
-        for kind in kinds:
-            model.add(numbers[kind] <= ladder.kit.pairs[kind])
-        ladder.load(rung, numbers)
-        stay = flags(model, depth) if stacks else [0] * depth
-        for inner, outer in zip(stay, stay[1:]):
-            if stacks:
-                model.add_implication(outer, inner)
-        for place in range(depth):
-            for kind in kinds:
-                now = at[place][kind]
-                was = stacks[-1][place][kind] if stacks else 0
-                both = 0
-                if stacks:
-                    both = model.new_bool_var("")
-                    model.add_implication(both, now)
-                    model.add_implication(both, was)
-                    model.add_implication(both, stay[place])
-                    model.add(now == was).only_enforce_if(stay[place])
-                ladder.cost.append(ladder.handling[kind] * (now + was - 2 * both))
-        stacks.append(at)
-        stays.append(stay)
+        on, was, kept = stacks.next()
+        ladder.load(rung, on)
+        moved = zip(ladder.handling, was, on, kept)
+        ladder.cost += [cost * (w + n - 2 * k) for cost, w, n, k in moved]
     if ladder.strip:
-        last = stacks[-1]
-        ladder.cost += [ladder.handling[k] * place[k] for place in last for k in kinds]
-    break_symmetry(ladder, stacks, stays)
+        ladder.cost += [cost * n for cost, n in zip(ladder.handling, on)]
+    stacks.done()
     return ladder, ladder.done()
-
-
-def deepest(ladder):
-    """How many plates the highest window can take."""
-    room, depth = max(ladder.highs), 0
-    small = sorted(m for m, n in zip(ladder.masses, ladder.kit.pairs) for _ in range(n))
-    for mass in small:
-        if mass > room:
-            break
-        room -= mass
-        depth += 1
-    if ladder.kit.sleeve is not None:
-        depth = min(depth, ladder.kit.sleeve // min(ladder.kit.thick))
-    return depth
-
-
-def break_symmetry(ladder, stacks, stays):
-    """Neighbours that come and go together lie heaviest inside."""
-    model, kinds = ladder.model, ladder.kit.kinds()
-    for first in range(ladder.rungs):
-        for last in range(first, ladder.rungs):
-            for place in range(len(stacks[0]) - 1):
-                inner, outer = stacks[first][place], stacks[first][place + 1]
-                with_them = [stays[rung][place + 1] for rung in range(first + 1, last + 1)]
-                if first:
-                    with_them.append(stays[first][place].negated())
-                if last + 1 < ladder.rungs:
-                    with_them.append(stays[last + 1][place].negated())
-                for kind in kinds:
-                    heavier = [outer[k] for k in kinds if k < kind]
-                    for other in heavier:
-                        clause = [w.negated() for w in with_them]
-                        model.add_bool_or(*clause, inner[kind].negated(), other.negated())
 
 
 def stays(problem):
@@ -211,13 +118,39 @@ def stays(problem):
             lighter_inside(model, has, (a, b), (c, d), kinds)
         if ladder.kit.big_inside and c <= a and b <= d:
             lighter_inside(model, has, (c, d), (a, b), kinds)
+    left_on = leave_on(ladder, used, has, spans)
     for rung in rungs:
         on = [span for span in spans if span[0] <= rung <= span[1]]
         numbers = [sum(number[span, kind] for span in on) for kind in kinds]
+        for kind, last in zip(ladder.on_bar, left_on):
+            numbers[kind] += sum(flag for at, flag in last.items() if at >= rung)
         for kind in kinds:
             model.add(numbers[kind] <= ladder.kit.pairs[kind])
         ladder.load(rung, numbers)
     return ladder, ladder.done()
+
+
+def leave_on(ladder, used, has, spans):
+    """For each plate on the bar beforehand, flags for the last rung that it is left on for (-1:
+    none). What lies outside comes off first, and no later stay outlasts what lies beneath it."""
+    model, left_on = ladder.model, []
+    for kind in ladder.on_bar:
+        last = {rung: model.new_bool_var("") for rung in range(-1, ladder.rungs)}
+        model.add_exactly_one(last.values())
+        for inner, flag in left_on[-1].items() if left_on else ():
+            for outer in range(inner + 1, ladder.rungs):
+                model.add_bool_or(flag.negated(), last[outer].negated())
+        for rung, flag in last.items():
+            if rung < ladder.rungs - 1 or ladder.strip:
+                ladder.cost.append(ladder.handling[kind] * flag)
+            for first, end in spans:
+                if first <= rung < end:
+                    model.add_bool_or(flag.negated(), used[first, end].negated())
+                if ladder.kit.big_inside and first <= rung:
+                    for heavy in range(kind):
+                        model.add_bool_or(flag.negated(), has[(first, end), heavy].negated())
+        left_on.append(last)
+    return left_on
 
 
 def lighter_inside(model, has, long, short, kinds):
@@ -231,7 +164,7 @@ def recounted(problem, answer):
     """The cost of our answer, counted afresh from its stacks, in seconds; rules are checked."""
     kit = Kit(problem)
     place = {mass: kind for kind, mass in enumerate(kit.masses)}
-    cost, before = Fraction(0), []
+    cost, before = Fraction(0), [place[mass_ng(mass)] for mass in problem.get("on_bar", [])]
     for rung, step in zip(problem["rungs"], answer["rungs"], strict=True):
         stack = [place[mass_ng(mass)] for mass in step["per_side"]]
         load = kit.bar + 2 * sum(kit.masses[kind] for kind in stack)

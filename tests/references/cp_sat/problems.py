@@ -75,9 +75,24 @@ def slack(dice, unit):
     return {"below": f"{low} {unit}", "above": f"{high} {unit}"}
 
 
-def ladder(seed, rungs, kinds, unit, big_inside):
+def standing(dice, problem):
+    """What lies on the bar beforehand: one to three plates."""
+    plates, masses = problem["plates"], []
+    for _ in range(dice.between(1, 3)):
+        mass = dice.pick([plate["mass"] for plate in plates])
+        pairs = next(plate["pairs"] for plate in plates if plate["mass"] == mass)
+        if masses.count(mass) < pairs:
+            masses.append(mass)
+    if problem["big_inside"]:
+        masses.sort(key=lambda mass: -float(mass.split()[0]))
+    return masses
+
+
+def ladder(seed, rungs, kinds, unit, big_inside, loaded=False):
     dice = Dice(seed)
     problem = kit(dice, kinds, unit, big_inside)
+    if loaded:
+        problem["on_bar"] = standing(dice, problem)
     problem["strip_after"] = dice.pick([False, True])
     problem["rungs"] = [
         {"target": target, **slack(dice, unit), "per_kg_off_s": dice.pick([0, 0.5, 1, 2])}
@@ -86,9 +101,9 @@ def ladder(seed, rungs, kinds, unit, big_inside):
     return problem
 
 
-def rotation(seed, lifters, turns, kinds):
+def rotation(seed, lifters, turns, kinds, big_inside=True):
     dice = Dice(seed)
-    problem = kit(dice, kinds, "kg", True)
+    problem = kit(dice, kinds, "kg", big_inside)
     problem["loaders"] = dice.pick([1, 2])
     problem["hole_change_s"] = dice.between(10, 40)
     problem["hole_change_at_most"] = f"{20 + 10 * dice.between(0, 8)} kg"

@@ -1,16 +1,16 @@
-"""The rotation for CP-SAT: which turn stands at each place of the order, the stack there by
-counts (big inside, so that what stays on is a common prefix), the hole set, and the times.
+"""The rotation for CP-SAT: which turn stands at each place of the order, the stack there (by
+counts with big inside, else by the kind at each place), the hole set, and the times.
 
 Only the end of the last turn is minimised, not then the handling: less work than ours does.
-Refuses: a rack that is not bare when it begins; plates in any order.
+Refuses: a rack that is not bare when it begins.
 """
 
 from fractions import Fraction
 
 from ortools.sat.python import cp_model
 
-from .ladder import flags, keep
 from .quantities import Kit, divisor, mass_ng, seconds_ns
+from .stacks import Free, Sorted, deepest
 
 
 class Rotation:
@@ -18,7 +18,6 @@ class Rotation:
 
     def __init__(self, problem):
         kit = self.kit = Kit(problem)
-        assert kit.big_inside
         self.turns = []
         for lifter, row in enumerate(problem["lifters"]):
             for at, turn in enumerate(row["turns"]):
@@ -46,6 +45,13 @@ class Rotation:
         self.light = (mass_ng(problem["hole_change_at_most"]) - kit.bar) // self.unit
         self.caps = kit.caps(kit.bar + self.unit * max(turn["high"] for turn in self.turns))
 
+    def stacks(self, model):
+        """Bare at first."""
+        if self.kit.big_inside:
+            return Sorted(model, self.kit, self.caps, [])
+        depth = deepest(self.kit, self.masses, max(turn["high"] for turn in self.turns))
+        return Free(model, self.kit, depth, [])
+
     def seconds(self, objective):
         return Fraction(round(objective) * self.time_unit, 10**9)
 
@@ -68,30 +74,23 @@ def ordered(problem):
     horizon = rotation.horizon()
     starts = [model.new_int_var(0, horizon, "") for _ in places]
     holes = pins(model, turns, here)
-    before, ended = None, 0
+    ended, stacks = 0, rotation.stacks(model)
     for place in places:
-        on = [flags(model, cap) for cap in rotation.caps]
-        for row in on:
-            for less, more in zip(row, row[1:]):
-                model.add_implication(more, less)
-        load = sum(mass * sum(row) for mass, row in zip(rotation.masses, on))
+        on, was, kept = stacks.next()
+        load = sum(mass * n for mass, n in zip(rotation.masses, on))
         model.add(load >= of_turn(place, "low"))
         model.add(load <= of_turn(place, "high"))
         if rotation.kit.sleeve is not None:
-            long = sum(thick * sum(row) for thick, row in zip(rotation.kit.thick, on))
+            long = sum(thick * n for thick, n in zip(rotation.kit.thick, on))
             model.add(long <= rotation.kit.sleeve)
-        takes = rotation.change * holes[place]
-        if before is None:
-            takes += sum(cost * sum(row) for cost, row in zip(rotation.handling, on))
-        else:
-            kept = keep(model, before, on)
-            for cost, was, now, both in zip(rotation.handling, before, on, kept):
-                takes += cost * (sum(was) + sum(now) - 2 * sum(both))
-            bare = sum(mass * sum(row) for mass, row in zip(rotation.masses, kept))
+        moved = zip(rotation.handling, was, on, kept)
+        takes = rotation.change * holes[place] + sum(c * (w + n - 2 * k) for c, w, n, k in moved)
+        if place > 0:
+            bare = sum(mass * n for mass, n in zip(rotation.masses, kept))
             model.add(bare <= rotation.light).only_enforce_if(holes[place])
         model.add(starts[place] >= ended + takes)
         ended = starts[place] + of_turn(place, "lasts")
-        before = on
+    stacks.done()
     rests(model, turns, here, starts, horizon)
     model.minimize(ended)
     return rotation, model
@@ -172,7 +171,7 @@ def recounted(problem, answer):
         now = [place[mass_ng(mass)] for mass in step["per_side"]]
         assert turn["low"] <= sum(rotation.masses[kind] for kind in now) <= turn["high"]
         assert all(now.count(kind) <= pairs for kind, pairs in enumerate(rotation.kit.pairs))
-        assert now == sorted(now)
+        assert not rotation.kit.big_inside or now == sorted(now)
         same = 0
         while same < min(len(stack), len(now)) and stack[same] == now[same]:
             same += 1
