@@ -173,6 +173,23 @@ pub(crate) fn under_way(seed: u64) -> Problem {
     problem
 }
 
+/// A small rotation in any order whose pins can hardly be moved: the bar alone is too heavy for it,
+/// or just light enough; most turns use the hole that is set, or none.
+pub(crate) fn stuck(seed: u64) -> Problem {
+    let mut problem = under_way(seed);
+    let dice = &mut Dice::new(seed ^ 0x57CC);
+    problem.equipment.big_inside = false;
+    let off = dice.pick(&[-20_000, -1, -1, 0]);
+    problem.hole_change_at_most = problem.equipment.bar_and_collars + grams(off);
+    let often = dice.one_in(2);
+    for turn in problem.lifters.iter_mut().flat_map(|l| &mut l.turns) {
+        if often || !dice.one_in(6) {
+            turn.hole = problem.standing.hole.filter(|_| dice.one_in(2));
+        }
+    }
+    problem
+}
+
 /// A gym's evening: lifters with the usual percentages of a work load, over seven denominations.
 pub(crate) fn evening(seed: u64, lifters: usize, turns: usize, big_inside: bool) -> Problem {
     let dice = &mut Dice::new(seed);
