@@ -41,6 +41,9 @@ pub(super) trait Bars {
     /// What to ask [`Bars::as_good`] with.
     fn face(&self, bar: u32) -> Self::Face;
 
+    /// Whether [`Bars::as_good`] is worth asking: a quick look that tells most apart.
+    fn near(&self, face: &Self::Face, other: &Self::Face, most: i64) -> bool;
+
     /// Whether one bar is known to be as good as another, for whatever may come, after handling
     /// of at most `most`.
     fn as_good(&self, face: &Self::Face, other: &Self::Face, most: i64) -> bool;

@@ -229,20 +229,21 @@ impl Bars for Free<'_> {
         }
     }
 
+    fn near(&self, face: &Face, other: &Face, most: i64) -> bool {
+        // Either the innermost plates may stay, or all comes off and goes on.
+        (face.handling - other.handling).abs() <= most
+            && (face.handling + other.handling <= most
+                || self
+                    .packing
+                    .as_ref()
+                    .is_some_and(|packing| packing.within(other.inner, face.inner)))
+    }
+
     fn as_good(&self, face: &Face, other: &Face, most: i64) -> bool {
-        if (face.handling - other.handling).abs() > most {
-            return false;
-        }
         let all = face.handling + other.handling;
-        let Some(packing) = &self.packing else {
+        let Some(packing) = self.packing.as_ref().filter(|_| all > most) else {
             return all <= most;
         };
-        if all <= most {
-            return true;
-        }
-        if !packing.within(other.inner, face.inner) {
-            return false;
-        }
         let packed = |face: &Face| &self.packed[self.piles[at(face.bar)].blocks.clone()];
         // Blocks that hold some blocks of the other in a row may stay, and so may such a part.
         let (mut kept, mut others) = (0, packed(other).iter().peekable());

@@ -112,32 +112,23 @@ pub(super) fn drop_needless<B: Bars>(
             && (0..lifters).all(|l| a.ready[l] <= b.ready[l])
     };
     let same_bar = |a: &State, b: &State| a.hole == b.hole && a.bar == b.bar;
-    keep(
-        states,
-        |_| (),
-        same_bar,
-        |a, b, &(), &()| beats(a, b),
-        &mut ponder,
-    );
+    let alike = |a: &State, b: &State, (): &(), (): &()| beats(a, b);
+    keep(states, |_| (), same_bar, alike, &mut ponder);
     states.sort_unstable_by_key(|s| {
         let what = (s.bar, s.ready, s.lifter, s.parent);
         (s.hole, s.clock, s.handling, what)
     });
     let same_hole = |a: &State, b: &State| a.hole == b.hole;
-    let beats_soon = |a: &State, b: &State, face: &B::Face, other: &B::Face| {
-        let mut most = b.clock - a.clock;
+    let face = |s: &State| (s.clock, bars.face(s.bar));
+    let beats_soon = |a: &State, b: &State, face: &(i64, B::Face), other: &(i64, B::Face)| {
+        let mut most = other.0 - face.0;
         if aim != Aim::Ends {
             most = most.min(b.handling - a.handling);
         }
-        beats(a, b) && bars.as_good(face, other, most)
+        let (face, other) = (&face.1, &other.1);
+        bars.near(face, other, most) && beats(a, b) && bars.as_good(face, other, most)
     };
-    keep(
-        states,
-        |bar| bars.face(bar),
-        same_hole,
-        beats_soon,
-        &mut ponder,
-    );
+    keep(states, face, same_hole, beats_soon, &mut ponder);
     states.sort_unstable_by_key(|s| (order(s), s.lifter, s.parent));
 }
 
@@ -148,7 +139,7 @@ const COMPARISONS: usize = 64;
 /// bars, too.
 fn keep<F: Copy>(
     states: &mut Vec<State>,
-    face: impl Fn(u32) -> F,
+    face: impl Fn(&State) -> F,
     same: impl Fn(&State, &State) -> bool,
     beats: impl Fn(&State, &State, &F, &F) -> bool,
     ponder: &mut impl FnMut(usize) -> bool,
@@ -160,7 +151,7 @@ fn keep<F: Copy>(
         if group < kept && !same(&states[group], &state) {
             group = kept;
         }
-        let own = face(state.bar);
+        let own = face(&state);
         let mut others = states[group..kept].iter().zip(&faces[group..]);
         let beaten = others.position(|(other, face)| beats(other, &state, face, &own));
         let compared = beaten.unwrap_or(kept - group);

@@ -55,9 +55,12 @@ impl Bars for Sorted<'_> {
         (bar, self.stacks.handling[at(bar)])
     }
 
+    fn near(&self, face: &(u32, i64), other: &(u32, i64), most: i64) -> bool {
+        (face.1 - other.1).abs() <= most
+    }
+
     fn as_good(&self, face: &(u32, i64), other: &(u32, i64), most: i64) -> bool {
-        let least = (face.1 - other.1).abs();
-        least <= most && self.stacks.apart(face.0, other.0, false) <= most
+        self.stacks.apart(face.0, other.0, false) <= most
     }
 
     fn lay(&self, bars: &[u32]) -> Vec<Vec<u8>> {
