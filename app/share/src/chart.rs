@@ -4,6 +4,7 @@
 //! are for the eye.
 use chrono::{Datelike as _, NaiveDate};
 use plotters::coord::Shift;
+use plotters::coord::combinators::WithKeyPoints;
 use plotters::coord::types::{RangedCoordf64, RangedCoordi32};
 use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, Pos, VPos};
@@ -22,8 +23,11 @@ pub(crate) struct Weeks {
     pub(crate) moved: Vec<u32>,
 }
 
-const SIZE: (u32, u32) = (520, 240);
+// About a phone's width, so that its letters stay as large as those around it.
+const SIZE: (u32, u32) = (400, 220);
 const FONT: (&str, u32) = ("sans-serif", 20);
+/// Days that are written below, at most.
+const LABELS: usize = 4;
 // Okabe and Ito's colours, told apart by colour-blind eyes; shape and place say it too.
 const BLUE: RGBColor = RGBColor(0, 114, 178);
 const ORANGE: RGBColor = RGBColor(213, 94, 0);
@@ -82,7 +86,23 @@ fn days(weeks: &Weeks) -> impl Iterator<Item = i32> {
     weeks.mondays.iter().map(NaiveDate::num_days_from_ce)
 }
 
-type Chart<'a, 'b> = ChartContext<'a, SVGBackend<'b>, Cartesian2d<RangedCoordi32, RangedCoordf64>>;
+/// The Mondays that are written below: spread over the weeks, none so near the former that they
+/// touch in a chart of `span` days.
+fn labelled(weeks: &Weeks, span: i32) -> Vec<i32> {
+    let all: Vec<i32> = days(weeks).collect();
+    let last = all.len().saturating_sub(1);
+    let mut kept: Vec<i32> = Vec::new();
+    for day in (0..LABELS).filter_map(|n| all.get(n * last / (LABELS - 1))) {
+        let is_far = |former: &i32| (day - former) * 5 > span;
+        if kept.last().is_none_or(is_far) {
+            kept.push(*day);
+        }
+    }
+    kept
+}
+
+type Chart<'a, 'b> =
+    ChartContext<'a, SVGBackend<'b>, Cartesian2d<WithKeyPoints<RangedCoordi32>, RangedCoordf64>>;
 
 /// A chart with weeks below and `range` at the left, filled by `fill`.
 fn draw(
@@ -95,7 +115,8 @@ fn draw(
     let to = days(weeks).last()? + 7;
     let mut text = String::new();
     let area = SVGBackend::with_string(&mut text, SIZE).into_drawing_area();
-    let drawn = on_area(say, &area, (from, to), range, fill).and_then(|()| Ok(area.present()?));
+    let below = (from..to).with_key_points(labelled(weeks, to - from));
+    let drawn = on_area(say, &area, below, range, fill).and_then(|()| Ok(area.present()?));
     drop(area);
     match drawn {
         Ok(()) => Some(text),
@@ -109,7 +130,7 @@ fn draw(
 fn on_area(
     say: Language,
     area: &DrawingArea<SVGBackend<'_>, Shift>,
-    (from, to): (i32, i32),
+    below: WithKeyPoints<RangedCoordi32>,
     range: std::ops::Range<f64>,
     fill: impl FnOnce(&mut Chart<'_, '_>) -> Drawn,
 ) -> Drawn {
@@ -118,7 +139,7 @@ fn on_area(
         .margin(8)
         .x_label_area_size(32)
         .y_label_area_size(58)
-        .build_cartesian_2d(from..to, range)?;
+        .build_cartesian_2d(below, range)?;
     let ink = RGBColor(27, 31, 35);
     let style = FONT.into_font().color(&ink);
     chart
@@ -126,7 +147,6 @@ fn on_area(
         .disable_x_mesh()
         .light_line_style(TRANSPARENT)
         .bold_line_style(PALE)
-        .x_labels(4)
         .y_labels(5)
         .label_style(style.pos(Pos::new(HPos::Center, VPos::Top)))
         .x_label_formatter(&|day| {

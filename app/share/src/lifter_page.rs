@@ -137,7 +137,7 @@ fn lift(say: Language, weeks: &[WeekRow]) -> Markup {
                     th scope="col" { (say.pick(w::BACK)) }
                 } }
                 tbody { @for week in weeks.iter().rev() { tr {
-                    th scope="row" { time datetime=(week.week) { (week.week) } }
+                    th scope="row" { time datetime=(week.week) { (w::day_and_year(say, &week.week)) } }
                     td { (say.mass(week.heaviest, unit)) }
                     td { (of(week.reps, week.planned_reps)) }
                     td { (back(week)) }
@@ -154,7 +154,7 @@ pub(crate) fn plan_table(say: Language, rows: &[Shown], with_lifter: bool) -> Ma
         return html! { p { (say.pick(w::NO_PLAN_HERE)) } };
     }
     html! {
-        table class="plan" {
+        table class=(if with_lifter { "plan all" } else { "plan" }) {
             thead { tr {
                 th scope="col" { (say.pick(w::DAY)) }
                 @if with_lifter { th scope="col" { (say.pick(w::LIFTER)) } }
@@ -173,7 +173,7 @@ pub(crate) fn plan_table(say: Language, rows: &[Shown], with_lifter: bool) -> Ma
                     }
                     @if !row.note.is_empty() { " " span class="note" { (row.note) } }
                 }
-                td { (done(say, row)) }
+                td class="done" data-word=(say.pick(w::DONE)) { (done(say, row)) }
             } } }
         }
     }

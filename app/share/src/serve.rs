@@ -93,10 +93,10 @@ fn listen(at: SocketAddr) -> io::Result<TcpListener> {
     // An address that was let go a moment ago may be taken again.
     socket.set_reuseaddr(true)?;
     // Linux takes what is for an address of its own on whichever interface it comes in.
-    if let Some(interface) = interface_of(at.ip()) {
-        if let Err(error) = socket.bind_device(Some(interface.as_bytes())) {
-            tracing::warn!(%error, interface, "the page is heard on other interfaces too");
-        }
+    if let Some(interface) = interface_of(at.ip())
+        && let Err(error) = socket.bind_device(Some(interface.as_bytes()))
+    {
+        tracing::warn!(%error, interface, "the page is heard on other interfaces too");
     }
     socket.bind(at)?;
     socket.listen(WAITING)

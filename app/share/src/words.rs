@@ -164,6 +164,16 @@ pub(crate) fn long_day(say: Language, date: &str) -> String {
     )
 }
 
+/// "2 Mar 2026"; a day that the calendar does not have stays as it is.
+pub(crate) fn day_and_year(say: Language, date: &str) -> String {
+    let year = date.split('-').next().unwrap_or_default();
+    let day = date.parse::<NaiveDate>();
+    day.map_or_else(
+        |_| date.to_owned(),
+        |day| format!("{} {year}", say.short_date(day)),
+    )
+}
+
 /// "Mon 2 Mar 2026"; a day that the calendar does not have stays as it is.
 pub(crate) fn short_day(say: Language, date: &str) -> String {
     let day = date.parse::<NaiveDate>();
