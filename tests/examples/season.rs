@@ -68,7 +68,9 @@ fn main() {
     kiosk.share(Shared::new(desk.clone(), Some("http://127.0.0.1".into())));
     let (inputs, inbox) = mpsc::channel();
     let coach_desk = CoachDesk::open(&kiosk, &folder, desk.clone(), inputs.clone());
-    lan::start(Lan::of(&kiosk, &folder, desk.clone()), inputs);
+    let lan = Lan::of(&kiosk, &folder, desk.clone());
+    kiosk.show_lan(lan.clone());
+    lan::start(lan, inputs);
     let nightly = Nightly {
         folder: dir.to_owned(),
         place: second,
@@ -153,6 +155,8 @@ fn obey(
                 Input::Order(order) => coach_desk.obey(&mut kiosk, order),
                 Input::StickChanged(id) => coach_desk.look(&kiosk, id),
                 Input::Stick(seen) => coach_desk.lay_out(&kiosk, seen),
+                Input::Proven(tried) => coach_desk.put_back(&mut kiosk, *tried),
+                Input::RecordMade => coach_desk.record_made(&mut kiosk),
                 Input::Tap(_) | Input::Pressed(_) | Input::Quit => {}
             }
         }

@@ -241,6 +241,10 @@ impl CoachDesk {
 
     /// Runs what takes time on a thread of its own.
     fn aside(&self, name: &'static str, work: impl FnOnce() + Send + 'static) {
+        let work = move || {
+            crate::watch::stand_back();
+            work();
+        };
         if let Err(error) = crate::watch::spawn_once(name, work, |_| {}) {
             tracing::error!(%error, name, "the system gives no thread");
         }

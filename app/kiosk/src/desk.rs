@@ -34,6 +34,7 @@ pub fn news(folder: Option<&Folder>, gym: &GymInForce, hardware: Vec<String>) ->
         plans,
         faults: gym.faults.iter().map(ToString::to_string).collect(),
         hardware,
+        lan: None,
     }
 }
 

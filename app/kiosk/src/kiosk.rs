@@ -12,6 +12,7 @@ use crate::desk;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
+use crate::lan::Lan;
 use crate::owner::Owner;
 use crate::replan::Patience;
 use crate::shared::Shared;
@@ -42,6 +43,7 @@ pub struct Kiosk {
     /// The data folder; `None` for a kiosk in memory.
     folder: Option<Folder>,
     news: DeskNews,
+    lan: Option<Lan>,
 }
 
 /// The day's sheets, and what they were made from.
@@ -106,6 +108,7 @@ impl Kiosk {
             shared: None,
             folder: None,
             news: DeskNews::default(),
+            lan: None,
         };
         kiosk.after_change();
         let clock = kiosk.time_of_day();
@@ -145,6 +148,7 @@ impl Kiosk {
         if matches!(self.stage.aside, Some(Aside::Desk(_))) {
             let hardware = std::mem::take(&mut self.news.hardware);
             self.news = desk::news(self.folder.as_ref(), &self.gym, hardware);
+            self.tell_lan();
         }
         self.frame()
     }
@@ -192,6 +196,7 @@ impl Kiosk {
             self.after_change();
         }
         self.gather();
+        self.tell_lan();
         self.frame()
     }
 

@@ -1,12 +1,12 @@
 //! The LAN's thread: the page, its name on the network, and the system's signals.
 //!
-//! Refuses: delaying a tap; it shares nothing with the owner but files that it only reads, and a
-//! desk whose locks are held for a moment.
+//! Refuses: delaying a tap; its threads stand back for the owner's, and it shares nothing with the
+//! owner but files that it only reads, and a desk whose locks are held for a moment.
 use crate::folder::Folder;
 use crate::kiosk::Kiosk;
 use crate::run::Input;
 use crate::shared;
-use crate::watch::spawn_again;
+use crate::watch::{spawn_again, stand_back};
 use share::{Desk, Identity, Places, TlsAcceptor};
 use std::net::SocketAddr;
 use std::path::PathBuf;
@@ -92,8 +92,11 @@ impl Lan {
 /// Starts the thread; without an address it only listens for signals.
 pub fn start(lan: Lan, inputs: Sender<Input>) {
     let thread = spawn_again("lan", move || {
+        stand_back();
+        // Readers and judges of codes run on threads of the runtime.
         let runtime = tokio::runtime::Builder::new_current_thread()
             .enable_all()
+            .on_thread_start(stand_back)
             .build();
         match runtime {
             Ok(runtime) => runtime.block_on(both(&lan, &inputs)),

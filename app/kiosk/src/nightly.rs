@@ -5,7 +5,7 @@
 //! as a folder of this one.
 use crate::clock::{Clock as _, SystemClock};
 use crate::coach_desk::lay_out_copies;
-use crate::watch::spawn_again;
+use crate::watch::{spawn_again, stand_back};
 use chrono::{NaiveDate, NaiveDateTime, TimeDelta};
 use journal::{BackupError, Copied};
 use share::{Desk, Night};
@@ -116,6 +116,7 @@ pub fn copy_to(
 /// Starts the thread; how each night went is laid out on the desk.
 pub fn start(nightly: Nightly, desk: Desk) {
     let thread = spawn_again("backup", move || {
+        stand_back();
         let mut nights = Nights::new(nightly.clone());
         loop {
             if let Some(night) = nights.look(SystemClock.local()) {

@@ -55,6 +55,7 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let lan = Lan::of(&kiosk, folder, desk.clone());
     if let Some(at) = lan.at {
         kiosk.share(Shared::new(desk.clone(), lan.base(at)));
+        kiosk.show_lan(lan.clone());
     }
     let mut coach_desk = CoachDesk::open(&kiosk, folder, lan.desk.clone(), inputs.clone());
     lan::start(lan, inputs.clone());

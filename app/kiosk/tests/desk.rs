@@ -254,6 +254,25 @@ fn days_of_programmes_and_the_language_come_to_the_page() {
     screen.choose_look(chosen).expect("kept");
     let page = kiosk.page_with("/coach/plan", "aus dem Programm: split pulls, ");
     assert!(page.contains("<html lang=\"de\">"));
+    // Whoever serves the page stands back for whoever takes taps (proc(5), stat, field 19).
+    let pid = kiosk.child.id();
+    let nice = |thread: &str| -> Vec<String> {
+        let threads = std::fs::read_dir(format!("/proc/{pid}/task")).expect("threads");
+        let told = threads.flatten().filter_map(|of| {
+            let stat = std::fs::read_to_string(of.path().join("stat")).ok()?;
+            let (front, rest) = stat.rsplit_once(") ")?;
+            let named = front.split_once('(')?.1.starts_with(thread);
+            named.then(|| rest.split(' ').nth(16).unwrap_or_default().to_owned())
+        });
+        told.collect()
+    };
+    assert_eq!(nice("pinladder"), ["0"]);
+    assert_eq!(nice("lan"), ["15"]);
+    let readers = nice("tokio");
+    assert!(
+        !readers.is_empty() && readers.iter().all(|n| n == "15"),
+        "{readers:?}"
+    );
 }
 
 /// Bodies that never come, heads that never end, many at once: each is given up on, and others

@@ -2,6 +2,7 @@
 use chrono::NaiveDate;
 use kiosk::cli::{Streams, main};
 use kiosk::clock::BenchClock;
+use kiosk::lan::{self, Lan};
 use kiosk::shared::Shared;
 use kiosk::stick::Stick;
 use kiosk::{Folder, Kiosk};
@@ -343,4 +344,43 @@ fn the_page_follows_the_kiosk() {
         kiosk::shared::base("127.0.0.1:8470".parse().expect("one"), false),
         None
     );
+}
+
+/// Whoever is asked to trust the page's certificate finds its fingerprint at the kiosk.
+#[test]
+fn the_kiosk_shows_where_its_page_is_and_its_fingerprint() {
+    let data = tempfile::tempdir().expect("a folder");
+    let free = std::net::TcpListener::bind("127.0.0.1:0").expect("loopback");
+    let port = free.local_addr().expect("an address").port();
+    drop(free);
+    let settings = format!("share = true\ntls = true\nport = {port}\n");
+    fs::write(data.path().join("kiosk.toml"), settings).expect("writes");
+    let folder = Folder::open(Some(data.path())).expect("opens");
+    let mut kiosk = Kiosk::open(&folder, Box::new(kiosk::SystemClock)).expect("opens");
+    let rows = |frame: view::Frame| match frame.screen {
+        Screen::List(list) => list.rows,
+        other => panic!("no list: {other:?}"),
+    };
+    assert_eq!(rows(kiosk.tap(&Tap::Panel)).len(), 7, "off");
+    let desk = share::Desk::new(data.path(), || 0);
+    let shown = Lan::of(&kiosk, &folder, desk);
+    kiosk.show_lan(shown.clone());
+    let (inputs, _inbox) = std::sync::mpsc::channel();
+    lan::start(shown.clone(), inputs);
+    for _ in 0..200 {
+        if !shown.card().fingerprint.is_empty() {
+            break;
+        }
+        std::thread::sleep(std::time::Duration::from_millis(100));
+    }
+    let print = shown.card().fingerprint.replace(':', " ");
+    assert_eq!(print.split(' ').count(), 32, "SHA-256: {print:?}");
+    kiosk.tick();
+    let rows = rows(kiosk.frame());
+    assert_eq!(rows[7].detail, format!("https://127.0.0.1:{port}/"));
+    let Screen::Page(page) = kiosk.tap(&Tap::Row(7)).screen else {
+        panic!("no page");
+    };
+    assert!(page.lines[0].ends_with(&rows[7].detail) && page.lines[1].ends_with(&print));
+    assert!(matches!(kiosk.tap(&Tap::Undo).screen, Screen::List(_)));
 }

@@ -19,6 +19,8 @@ pub enum Aside {
     Panel,
     /// What it is, and its licences.
     About,
+    /// Where its page on the network is.
+    Lan,
     /// The shown lifter's history of this lift.
     History(String),
     /// The coach's desk.
@@ -31,6 +33,7 @@ impl Aside {
         match self {
             Self::Panel => Screen::List(panel(scene)),
             Self::About => Screen::Page(about(scene)),
+            Self::Lan => Screen::Page(panel::lan(scene)),
             Self::History(lift) => Screen::History(history(scene, lifter, lift)),
             Self::Desk(place) => place.screen(scene),
         }
@@ -39,7 +42,7 @@ impl Aside {
     /// The lift that the header names, or nothing.
     pub(crate) fn lift(&self, say: Language) -> String {
         match self {
-            Self::Panel | Self::About | Self::Desk(_) => String::new(),
+            Self::Panel | Self::About | Self::Lan | Self::Desk(_) => String::new(),
             Self::History(lift) => say.shipped(lift),
         }
     }
@@ -68,7 +71,7 @@ impl Stage {
     pub(crate) fn tap_aside(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
         match (self.aside.clone()?, tap) {
             (Aside::Desk(place), tap) => return self.tap_desk(scene, &place, tap),
-            (Aside::About, Tap::Undo) => self.aside = Some(Aside::Panel),
+            (Aside::About | Aside::Lan, Tap::Undo) => self.aside = Some(Aside::Panel),
             (_, Tap::Undo) => self.aside = None,
             (Aside::Panel, Tap::Row(at)) => return self.tap_panel(scene, *at),
             (Aside::History(lift), Tap::Main) => {
@@ -86,6 +89,8 @@ impl Stage {
         let row = *panel::ROWS.get(at)?;
         match row {
             PanelRow::About => self.aside = Some(Aside::About),
+            PanelRow::Lan if scene.news.lan.is_some() => self.aside = Some(Aside::Lan),
+            PanelRow::Lan => {}
             PanelRow::Desk => {
                 self.aside = Some(Aside::Desk(Place::Door(String::new(), false)));
             }

@@ -45,6 +45,8 @@ pub struct DeskNews {
     pub faults: Vec<String>,
     /// Faults of devices.
     pub hardware: Vec<String>,
+    /// How it stands with the page on the network; `None` while it is off.
+    pub lan: Option<LanCard>,
 }
 
 /// A plan in the folder.

@@ -1,4 +1,5 @@
-//! This kiosk's own page: its language, its light, the door to the coach's desk, what it is.
+//! This kiosk's own page: its language, its light, the door to the coach's desk, what it is, where
+//! its page on the network is.
 //!
 //! Refuses: anything about a lifter.
 use crate::language::{Language, p};
@@ -13,10 +14,11 @@ pub(crate) enum PanelRow {
     Shine(Light),
     Desk,
     About,
+    Lan,
 }
 
 /// The rows, in their order.
-pub(crate) const ROWS: [PanelRow; 7] = [
+pub(crate) const ROWS: [PanelRow; 8] = [
     PanelRow::Speak(Language::English),
     PanelRow::Speak(Language::German),
     PanelRow::Shine(Light::ByHour),
@@ -24,6 +26,8 @@ pub(crate) const ROWS: [PanelRow; 7] = [
     PanelRow::Shine(Light::Dim),
     PanelRow::Desk,
     PanelRow::About,
+    // Last, since it is there only while the page is on.
+    PanelRow::Lan,
 ];
 
 pub(crate) fn panel(scene: &Scene<'_>) -> List {
@@ -40,11 +44,13 @@ pub(crate) fn panel(scene: &Scene<'_>) -> List {
         }
         PanelRow::Desk => ListRow::new(say.say(p::DESK), say.say(p::BEHIND_CODE)),
         PanelRow::About => ListRow::new(say.say(p::ABOUT), say.say(p::ABOUT_VALUE)),
+        PanelRow::Lan => lan_row(scene),
     };
+    let is_there = |row: &&PanelRow| **row != PanelRow::Lan || scene.news.lan.is_some();
     List {
         title: say.say(p::PANEL_TITLE),
         hint: scene.gym.name.clone(),
-        rows: ROWS.iter().map(row).collect(),
+        rows: ROWS.iter().filter(is_there).map(row).collect(),
         ..List::default()
     }
 }
@@ -54,7 +60,7 @@ pub(crate) fn choose(chosen: Chosen, row: PanelRow) -> Option<Chosen> {
     match row {
         PanelRow::Speak(language) => Some(Chosen { language, ..chosen }),
         PanelRow::Shine(light) => Some(Chosen { light, ..chosen }),
-        PanelRow::Desk | PanelRow::About => None,
+        PanelRow::Desk | PanelRow::About | PanelRow::Lan => None,
     }
 }
 
@@ -90,5 +96,52 @@ pub(crate) fn about(scene: &Scene<'_>) -> Page {
             say.say(p::ABOUT_PARTS),
             say.say(p::ABOUT_CARE),
         ],
+    }
+}
+
+fn lan_row(scene: &Scene<'_>) -> ListRow {
+    let say = scene.language();
+    let card = scene.news.lan.clone().unwrap_or_default();
+    let on = card.trouble.is_empty();
+    let name = if card.name.is_empty() {
+        card.address
+    } else {
+        card.name
+    };
+    ListRow::new(
+        say.say(p::SHARING),
+        say.say(if on { p::ON } else { p::OFF }),
+    )
+    .detail(if on { name } else { card.trouble })
+    .state(if on {
+        ListState::Plain
+    } else {
+        ListState::Amiss
+    })
+}
+
+/// Where the page on the network is, and how to know that it is this kiosk's.
+pub(crate) fn lan(scene: &Scene<'_>) -> Page {
+    let say = scene.language();
+    let card = scene.news.lan.clone().unwrap_or_default();
+    let mut lines = Vec::new();
+    if !card.address.is_empty() {
+        let at = match card.name.as_str() {
+            "" => card.address,
+            name => say.fill(p::LAN_OR, &[name, &card.address]),
+        };
+        lines.push(say.fill(p::LAN_OPENS, &[&at]));
+    }
+    if !card.fingerprint.is_empty() {
+        // Spaces, so that lines can break.
+        let print = card.fingerprint.replace(':', " ");
+        lines.push(say.fill(p::LAN_PRINT, &[&print]));
+    }
+    if !card.trouble.is_empty() {
+        lines.push(card.trouble);
+    }
+    Page {
+        title: say.say(p::SHARING),
+        lines,
     }
 }

@@ -128,6 +128,9 @@ crate::phrases! {
     ABOUT_TERMS: "Free software under the GNU General Public License, version 3 only, without any warranty. The source and the whole text of the licence come with it.", "Freie Software unter der GNU General Public License, nur Version 3, ohne jede Gewähr. Quelltext und ganzer Lizenztext liegen bei.";
     ABOUT_PARTS: "Drawn by Slint under the same licence; set in Roboto Condensed, whose licence lies beside the font. The other libraries are listed in Cargo.lock.", "Gezeichnet mit Slint unter derselben Lizenz; gesetzt in Roboto Condensed, deren Lizenz bei der Schrift liegt. Die übrigen Bibliotheken stehen in Cargo.lock.";
     ABOUT_CARE: "Heavy bars hurt people. Figures of steel are a guide, never a certificate. What your coach, your clinician and the rules of your place say comes first.", "Schwere Stangen verletzen. Zahlen zum Stahl sind ein Anhalt, keine Zusage. Was Coach, Arzt und die Regeln am Ort sagen, geht vor.";
+    LAN_OPENS: "Open it with another machine of this network: {0}", "Mit einem anderen Gerät in diesem Netz zu öffnen: {0}";
+    LAN_OR: "{0} or {1}", "{0} oder {1}";
+    LAN_PRINT: "Before you trust its certificate, see that the browser shows the same SHA-256: {0}", "Bevor du dem Zertifikat traust, sieh nach, ob der Browser denselben SHA-256 zeigt: {0}";
     // History.
     NO_SESSIONS: "no work sets yet", "noch keine Arbeitssätze";
     MOVED_WARM: "in a warm-up", "beim Aufwärmen";
