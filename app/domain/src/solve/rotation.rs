@@ -42,6 +42,7 @@ mod numbers;
 mod plates;
 mod run;
 mod search;
+mod sieve;
 mod sorted;
 mod spread;
 mod stacks;

@@ -78,7 +78,7 @@ pub(super) fn price(ready: &mut Ready<Wide>, problem: &Problem, bar: i64) -> Res
         let ends = window.price(window.low).max(window.price(window.high));
         dearest = dearest.saturating_add(ends);
         if ends == 0 {
-            // No load that is allowed is off the target: the weight may be anything, so a small one.
+            // No load that is allowed is off the target: any weight will do, so a small one.
             window.weight = 0;
         }
     }

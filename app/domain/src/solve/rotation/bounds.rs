@@ -8,7 +8,7 @@
 //! for `w` and goes next ends the rotation no sooner than `w` and what follows (`waits`), nor
 //! sooner than if no rest were needed.
 //!
-//! Refuses: more entries than fit in memory; the caller asks [`Bounds::entries`] first.
+//! Refuses: more entries than fit in memory; the caller asks [`Bounds::size`] first.
 use super::course::{Course, Place};
 use super::model::{Model, hole_after};
 use super::spread::{Cost, LANES, Lanes, Spread};

@@ -12,8 +12,9 @@ use super::allowance::Allowance;
 use super::bars::{Bars, Move};
 use super::bounds::{After, Bounds};
 use super::course::Course;
-use super::layer::{Layer, Promise, State, drop_needless, narrow, promise};
+use super::layer::{Layer, State, drop_needless, narrow};
 use super::model::{Model, hole_after};
+use super::sieve::{Outcome, Sieve};
 use super::spread::{Cost, LANES, Spread};
 use alloc::vec;
 use alloc::vec::Vec;
@@ -48,47 +49,6 @@ impl Best {
             Aim::Both => (ends, handling) >= (self.ends, self.handling),
             Aim::Ends => ends >= self.ends,
             Aim::Handling => ends > self.ends || handling >= self.handling,
-        }
-    }
-}
-
-/// What a pass found out, apart from a better plan.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Outcome {
-    /// No state was dropped for want of room or time, or because stacks were left out.
-    pub whole: bool,
-    /// No plan that was dropped ends before.
-    pub at_least: i64,
-}
-
-impl Outcome {
-    /// Something that ends no sooner than `ends` was dropped.
-    fn give_up(&mut self, ends: i64) {
-        self.whole = false;
-        self.at_least = self.at_least.min(ends);
-    }
-}
-
-/// What becomes of the states of a pass.
-struct Sieve {
-    aim: Aim,
-    /// The least promising state that the layer still has room for, once it is full.
-    worst: Option<Promise>,
-    outcome: Outcome,
-}
-
-impl Sieve {
-    /// Whether there is no room for this state.
-    fn falls_through(&self, state: &State) -> bool {
-        self.worst
-            .is_some_and(|worst| promise(self.aim, state) > worst)
-    }
-
-    /// Makes room.
-    fn narrow(&mut self, layer: &mut Layer, width: usize) {
-        if let Some(dropped) = layer.narrow(width, self.aim) {
-            self.outcome.give_up(dropped);
-            self.worst = layer.states.iter().map(|s| promise(self.aim, s)).max();
         }
     }
 }
@@ -139,14 +99,7 @@ struct Coming {
 impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
     /// Looks for something better than the best plan, with at most `width` states a layer.
     pub(super) fn pass(&mut self, aim: Aim, width: usize) -> Outcome {
-        let mut sieve = Sieve {
-            aim,
-            worst: None,
-            outcome: Outcome {
-                whole: true,
-                at_least: i64::MAX,
-            },
-        };
+        let mut sieve = Sieve::new(aim);
         let mut layer = Layer::new(&self.course.layers[0]);
         layer.push(&[self.start()]);
         let mut trail: Vec<Vec<Mark>> = Vec::new();
