@@ -50,12 +50,12 @@ fn sorted<P: Price>(ready: &Ready<P>, room: Room, limit: usize) -> Option<Grid> 
             spots += layer.len();
             layers.push((number, layer));
             layer = more;
+            if spots + all.len() > limit {
+                return None;
+            }
             if layer.is_empty() {
                 break;
             }
-        }
-        if spots + all.len() > limit {
-            return None;
         }
     }
     let kinds = ready.kinds.len();
@@ -94,9 +94,9 @@ fn free<P: Price>(ready: &Ready<P>, room: Room, limit: usize) -> Option<Grid> {
                 break;
             }
             all = merge(&all, &more);
-        }
-        if all.len() > limit {
-            return None;
+            if all.len() > limit {
+                return None;
+            }
         }
     }
     let mut grid = Grid::empty();
