@@ -137,6 +137,8 @@ fn on_area(
     area.fill(&WHITE)?;
     let mut chart = ChartBuilder::on(area)
         .margin(8)
+        // The last day is written under the last week.
+        .margin_right(30)
         .x_label_area_size(32)
         .y_label_area_size(58)
         .build_cartesian_2d(below, range)?;
