@@ -26,6 +26,7 @@ pub(crate) struct Bench {
     kiosk: RefCell<Kiosk>,
     taps: Rc<RefCell<Vec<Tap>>>,
     clock: BenchClock,
+    beside: RefCell<Option<hardware::Panel>>,
 }
 
 impl Bench {
@@ -47,7 +48,17 @@ impl Bench {
             kiosk,
             taps,
             clock: clock.clone(),
+            beside: RefCell::default(),
         }
+    }
+
+    /// On the screen, with the simulated devices beside it if they are drawn.
+    fn show(&self, frame: Frame) {
+        let beside = self.beside.borrow();
+        self.face.show_frame(&Frame {
+            beside: beside.as_ref().map(kiosk::devices::beside),
+            ..frame
+        });
     }
 
     /// A finger on the element with this label; more than the bounce time passes after it.
@@ -88,7 +99,7 @@ impl Bench {
     fn take_taps(&self) {
         for tap in self.taps.take() {
             let frame = self.kiosk.borrow_mut().tap(&tap);
-            self.face.show_frame(&frame);
+            self.show(frame);
         }
     }
 
@@ -102,7 +113,20 @@ impl Bench {
     /// A button or foot switch.
     pub(crate) fn press(&self, press: hardware::Press) {
         let frame = self.kiosk.borrow_mut().press(press);
-        self.face.show_frame(&frame);
+        self.show(frame);
+    }
+
+    /// Draws simulated devices beside the screen, and presses one of their switches.
+    pub(crate) fn press_beside(&self, panel: &hardware::Panel, name: &str) {
+        let pushed = panel.clone();
+        self.face.on_push(move |name, down| {
+            pushed.push(name, down);
+        });
+        *self.beside.borrow_mut() = Some(panel.clone());
+        self.show(self.frame());
+        let mut found = ElementHandle::find_by_accessible_label(self.face.component(), name);
+        let switch = found.next().expect("the switch is drawn");
+        switch.invoke_accessible_default_action();
     }
 
     /// What the devices report.
@@ -116,7 +140,8 @@ impl Bench {
         self.clock
             .advance_ms(i64::try_from(ms).expect("a short wait"));
         i_slint_backend_testing::mock_elapsed_time(std::time::Duration::from_millis(ms));
-        self.face.show_frame(&self.kiosk.borrow_mut().tick());
+        let frame = self.kiosk.borrow_mut().tick();
+        self.show(frame);
     }
 
     /// What is on the screen.

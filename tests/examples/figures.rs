@@ -98,20 +98,47 @@ fn main() {
         "pixels that a tick repaints, most   {:>8.2} %",
         share(shares[shares.len() - 1])
     );
+
+    let floor = frame_of("floor-6-kilo", None, None).expect("the floor");
+    draw(&floor);
+    let mut shares: Vec<u64> = (0..TICKS)
+        .rev()
+        .map(|left| draw(&tick(&floor, left)).1)
+        .collect();
+    println!(
+        "the same of a floor of six, median  {:>8.2} %",
+        share(median(&mut shares))
+    );
+    println!(
+        "the same of a floor of six, most    {:>8.2} %",
+        share(shares[shares.len() - 1])
+    );
 }
 
-/// The rest screen with so many seconds left of two minutes.
-fn tick(rest: &Frame, left: u32) -> Frame {
-    let Screen::Rest(screen) = &rest.screen else {
-        panic!("the rest screen")
+/// The frame with so many seconds left of two minutes, wherever it tells a time left.
+fn tick(frame: &Frame, left: u32) -> Frame {
+    let mut next = frame.clone();
+    let word = |word: &mut String| {
+        if word.contains(':') {
+            *word = view::words::minutes(left);
+        }
     };
-    let mut screen = screen.clone();
-    screen.left = view::words::minutes(left);
-    screen.share = f32::from(u16::try_from(left).expect("under two minutes")) / 120.0;
-    Frame {
-        screen: Screen::Rest(screen),
-        ..rest.clone()
+    for chip in &mut next.chips {
+        word(&mut chip.word);
     }
+    if let Screen::Rest(rest) = &mut next.screen {
+        word(&mut rest.left);
+        rest.share = f32::from(u16::try_from(left).expect("under two minutes")) / 120.0;
+    }
+    if let Screen::Floor(floor) = &mut next.screen {
+        for rack in &mut floor.racks {
+            let turns = rack.up.iter_mut().chain(&mut rack.next);
+            for turn in turns.chain(&mut rack.then) {
+                word(&mut turn.word);
+            }
+        }
+    }
+    next
 }
 
 fn median(of: &mut [u64]) -> u64 {

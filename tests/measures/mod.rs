@@ -6,7 +6,7 @@ mod pixels;
 use i_slint_backend_testing::{
     AccessibleRole, ElementHandle, ElementQuery, TestingBackend, TestingBackendOptions,
 };
-pub(crate) use pixels::faint_texts;
+pub(crate) use pixels::unreadable_texts;
 use slint::PhysicalSize;
 use ui::Face;
 use view::{Frame, Screen};

@@ -1,4 +1,4 @@
-//! Contrast of every text on its ground, taken from the pixels that were drawn.
+//! Contrast of every text on its ground, and texts cut short, taken from the pixels that were drawn.
 //!
 //! Refuses: theme colours; what is on the panel counts.
 use super::{Area, Panel, area};
@@ -52,11 +52,13 @@ fn colours(picture: &SharedPixelBuffer<Rgba8Pixel>, area: Area) -> BTreeMap<Rgb,
     found
 }
 
-/// Texts whose strongest pixel stands out too little from the commonest one around it.
+/// Texts whose strongest pixel stands out too little from the commonest one around it, and texts
+/// that end in dots for want of room.
 ///
-/// Looked at on the smallest panel alone, where letters are thinnest: a picture takes long.
-pub(crate) fn faint_texts(face: &Face, _: &Frame, panel: Panel) -> Vec<String> {
-    if panel.height > 600 {
+/// The largest panel is left out, since a picture takes long: letters are thinnest on the
+/// smallest one, and the room is least on the one of 16:10.
+pub(crate) fn unreadable_texts(face: &Face, _: &Frame, panel: Panel) -> Vec<String> {
+    if panel.height > 800 {
         return Vec::new();
     }
     let picture = face.window().take_snapshot().expect("it draws");
@@ -75,13 +77,65 @@ pub(crate) fn faint_texts(face: &Face, _: &Frame, panel: Panel) -> Vec<String> {
             .keys()
             .map(|&ink| contrast(ink, ground))
             .fold(0.0, f64::max);
+        let label = text.accessible_label().unwrap_or_default();
+        let at = area(&text);
         if best < CONTRAST {
-            let label = text.accessible_label().unwrap_or_default();
-            let at = area(&text);
             found.push(format!("{label:?} at {at:?} stands out by {best:.2} only"));
+        }
+        // Lines of their own are wrapped, not cut.
+        if !label.contains('\n') && cut_short(&picture, at, ground) {
+            found.push(format!("{label:?} at {at:?} is cut short"));
         }
     }
     found
+}
+
+/// Whether what is written in the area ends in three dots on the base line.
+fn cut_short(picture: &SharedPixelBuffer<Rgba8Pixel>, area: Area, ground: Rgb) -> bool {
+    #[allow(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "pixels of a panel"
+    )]
+    let whole = |edge: f32| edge.max(0.0).round() as usize;
+    let width = picture.width() as usize;
+    let right = whole(area.2).min(width);
+    let (top, bottom) = (whole(area.1), whole(area.3).min(picture.height() as usize));
+    let inked = |x: usize, y: usize| {
+        let pixel = picture.as_slice()[y * width + x];
+        let apart = |one: u8, other: u8| u32::from(one.abs_diff(other));
+        apart(pixel.r, ground.0) + apart(pixel.g, ground.1) + apart(pixel.b, ground.2) > 120
+    };
+    // From the right: the columns of each mark, and the rows that it takes.
+    let mut marks: Vec<(usize, usize, usize, usize)> = Vec::new();
+    let mut in_mark = false;
+    for x in (whole(area.0)..right).rev() {
+        let mut rows = (top..bottom).filter(|&y| inked(x, y));
+        let Some(first) = rows.next() else {
+            in_mark = false;
+            continue;
+        };
+        let last = rows.next_back().unwrap_or(first);
+        if !in_mark {
+            if marks.len() == 3 {
+                break;
+            }
+            marks.push((x, x, first, last));
+        } else if let Some(mark) = marks.last_mut() {
+            *mark = (x, mark.1, mark.2.min(first), mark.3.max(last));
+        }
+        in_mark = true;
+    }
+    let [(a, ..), (b, b_end, ..), (_, c_end, ..)] = marks[..] else {
+        return false;
+    };
+    let small = |&(left, end, first, last): &(usize, usize, usize, usize)| {
+        let most = (bottom - top) / 6 + 1;
+        end - left < most && last - first < most && first > usize::midpoint(top, bottom)
+    };
+    let level = marks.iter().all(|mark| mark.3.abs_diff(marks[0].3) <= 1);
+    let even = (a - b_end).abs_diff(b - c_end) <= 1 && b - c_end < (bottom - top) / 3 + 2;
+    level && even && marks.iter().all(small)
 }
 
 /// The formula against rows of the project's table of WCAG contrasts (black on white 21:1).

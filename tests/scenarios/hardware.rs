@@ -101,6 +101,21 @@ fn a_set_is_entered_by_foot_and_taken_back_by_hand() {
 }
 
 #[test]
+fn a_switch_drawn_beside_the_screen_is_a_switch() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = at_the_bar(folder.path());
+    let mut feet = Feet::at(&bench);
+    bench.press_beside(&feet.panel, "foot switch");
+    feet.wait(200);
+    assert_eq!(bench.screen(), "rest", "the set was entered");
+    // The window starts its clocks when it next looks at the time.
+    bench.wait_ms(10);
+    bench.wait_ms(300);
+    let down = |(_, down): &(String, bool)| *down;
+    assert!(!feet.panel.state().switches.iter().any(down), "it is up");
+}
+
+#[test]
 fn a_whole_ladder_without_a_touch() {
     let folder = tempfile::tempdir().expect("a folder");
     let bench = Bench::start(folder.path(), &evening());

@@ -2,6 +2,7 @@
 //!
 //! Refuses: deciding what to show. One thread has one face; others post to it.
 use crate::bar::AtTheBarFace;
+use crate::beside::BesideFace;
 use crate::choose::ChooseFace;
 use crate::end::EndFace;
 use crate::entry::EntryFace;
@@ -50,6 +51,7 @@ struct Parts {
     list: ListFace,
     page: PageFace,
     typing: TypingFace,
+    beside: BesideFace,
 }
 
 impl Face {
@@ -71,11 +73,12 @@ impl Face {
             settle: SettleFace::new(&window),
             stop: StopFace::new(&window),
             end: EndFace::new(&window),
-            floor: FloorFace::new(),
+            floor: FloorFace::new(&window),
             history: HistoryFace::new(&window),
             list: ListFace::new(&window),
             page: PageFace::new(&window),
             typing: TypingFace::new(&window),
+            beside: BesideFace::new(&window),
             window,
         });
         let turn = Rc::downgrade(&parts);
@@ -122,6 +125,7 @@ impl Face {
             Screen::Page(page) => parts.page.show(window, page),
             Screen::Typing(typing) => parts.typing.show(window, typing),
         }
+        parts.beside.show(window, frame.beside.as_ref());
         // Last, so that a screen is never seen with what it showed before.
         parts.frame.show(window, frame);
         *parts.last.borrow_mut() = Some(frame.clone());
@@ -131,6 +135,12 @@ impl Face {
     /// From now on `hear` is told of every tap, on the window's thread.
     pub fn on_tap(&self, hear: impl FnMut(Tap) + 'static) {
         self.0.taps.listen(hear);
+    }
+
+    /// From now on `hear` is told which simulated switch goes down (`true`) or up, on the
+    /// window's thread.
+    pub fn on_push(&self, hear: impl FnMut(&str, bool) + 'static) {
+        self.0.beside.listen(hear);
     }
 
     /// The window, for its size, snapshots and events.

@@ -3,7 +3,7 @@ use crate::draw::{BarFace, change};
 use crate::frame::{number_and_word, pace};
 use crate::generated::{Floor, KioskWindow, Turn, Turns};
 use crate::rows::Rows;
-use slint::ComponentHandle as _;
+use slint::{ComponentHandle as _, SharedString};
 use view::floor::{FloorRack, FloorTurn};
 
 /// Later turns shown at a rack alone, and at each of two.
@@ -18,17 +18,21 @@ pub(crate) struct FloorFace {
 struct RackTurns {
     bar: BarFace,
     then: Rows<Turn>,
+    words: Rows<SharedString>,
 }
 
 impl FloorFace {
-    pub(crate) fn new() -> Self {
+    pub(crate) fn new(window: &KioskWindow) -> Self {
         let rack = || RackTurns {
             bar: BarFace::new(),
             then: Rows::new(),
+            words: Rows::new(),
         };
-        Self {
-            racks: [rack(), rack()],
-        }
+        let racks = [rack(), rack()];
+        let to = window.global::<Floor<'_>>();
+        to.set_first_then(racks[0].words.model());
+        to.set_second_then(racks[1].words.model());
+        Self { racks }
     }
 
     pub(crate) fn show(&self, window: &KioskWindow, floor: &view::floor::Floor) {
@@ -40,9 +44,13 @@ impl FloorFace {
             THEN[0]
         };
         if let Some(rack) = floor.racks.first() {
+            to.set_first_up(word(rack.up.as_ref()));
+            to.set_first_next(word(rack.next.as_ref()));
             to.set_first(self.racks[0].show(rack, then));
         }
         if let Some(rack) = floor.racks.get(1) {
+            to.set_second_up(word(rack.up.as_ref()));
+            to.set_second_next(word(rack.next.as_ref()));
             to.set_second(self.racks[1].show(rack, then));
         }
         to.set_racks(match floor.racks.len() {
@@ -56,6 +64,8 @@ impl FloorFace {
 impl RackTurns {
     fn show(&self, rack: &FloorRack, then: usize) -> Turns {
         self.then.settle(rack.then.iter().take(then).map(turn));
+        let words = rack.then.iter().take(then).map(|turn| word(Some(turn)));
+        self.words.settle(words);
         let bar = rack.up.as_ref().map(|up| self.bar.draw(&up.bar));
         Turns {
             name: rack.name.as_str().into(),
@@ -97,8 +107,13 @@ fn turn(turn: &FloorTurn) -> Turn {
         reps: reps.into(),
         reps_word: reps_word.into(),
         hole: turn.hole.as_str().into(),
-        word: turn.word.as_str().into(),
         pace: pace(turn.pace),
         change: change(&turn.change),
     }
+}
+
+/// How it stands with a turn, if there is one.
+fn word(turn: Option<&FloorTurn>) -> SharedString {
+    turn.map(|turn| turn.word.as_str().into())
+        .unwrap_or_default()
 }

@@ -1,18 +1,21 @@
 //! What every screen shares: who, which screen, who else is under way, what undo would do.
 use crate::generated::{Chip, Frame, KioskWindow, Pace, Stage, Theme};
 use crate::rows::Rows;
-use slint::ComponentHandle as _;
+use slint::{ComponentHandle as _, SharedString};
 
 /// Keeps the chips of the header.
 pub(crate) struct FrameFace {
     chips: Rows<Chip>,
+    words: Rows<SharedString>,
 }
 
 impl FrameFace {
     pub(crate) fn new(window: &KioskWindow) -> Self {
-        let chips = Rows::new();
-        window.global::<Frame<'_>>().set_chips(chips.model());
-        Self { chips }
+        let (chips, words) = (Rows::new(), Rows::new());
+        let to = window.global::<Frame<'_>>();
+        to.set_chips(chips.model());
+        to.set_chip_words(words.model());
+        Self { chips, words }
     }
 
     pub(crate) fn show(&self, window: &KioskWindow, frame: &view::Frame) {
@@ -27,9 +30,13 @@ impl FrameFace {
         to.set_undo(frame.undo.as_str().into());
         to.set_undo_detail(two_lines(&frame.undo_detail).into());
         to.set_notice(frame.notice.as_str().into());
+        // The words first: a chip is never there without its own.
+        let words = frame.chips.iter().map(|chip| chip.word.as_str());
+        self.words.settle(words.map(SharedString::from));
+        let long = |chip: &view::Chip| chip.lifter.chars().count() > CHIP_LETTERS;
+        to.set_chips_long(frame.chips.iter().any(long));
         self.chips.settle(frame.chips.iter().map(|chip| Chip {
             lifter: chip.lifter.as_str().into(),
-            word: chip.word.as_str().into(),
             pace: pace(chip.pace),
         }));
         to.set_stage(stage(&frame.screen));
@@ -66,6 +73,9 @@ fn stage(screen: &view::Screen) -> Stage {
         view::Screen::Typing(_) => Stage::Typing,
     }
 }
+
+/// Letters of a name that a chip takes in its larger type.
+const CHIP_LETTERS: usize = 11;
 
 /// Letters under a button's word that fit into one line.
 const LINE: usize = 16;

@@ -37,6 +37,7 @@
 
 mod backend;
 mod bar;
+mod beside;
 mod choose;
 mod draw;
 mod end;

@@ -30,7 +30,7 @@ impl fmt::Debug for Picture {
     }
 }
 
-/// Draws `frame` at `width` by `height` pixels, headless, on a thread of its own, so that it
+/// Draws `frame` at `width` by `height` pixels, a quarter wider with devices beside it, headless, on a thread of its own, so that it
 /// works beside a window or without one.
 ///
 /// # Errors
@@ -42,6 +42,10 @@ pub fn picture(frame: &Frame, width: u32, height: u32) -> Result<Picture, String
         ));
     }
     let frame = frame.clone();
+    let width = match frame.beside {
+        Some(_) => width + width / 4,
+        None => width,
+    };
     std::thread::Builder::new()
         .name("picture".into())
         .spawn(move || draw(&frame, width, height))

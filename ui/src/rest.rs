@@ -10,6 +10,7 @@ pub(crate) struct RestFace {
     bar: BarFace,
     ladder: Rows<Rung>,
     gear: Rows<SharedString>,
+    digits: Rows<SharedString>,
 }
 
 impl RestFace {
@@ -18,10 +19,12 @@ impl RestFace {
             bar: BarFace::new(),
             ladder: Rows::new(),
             gear: Rows::new(),
+            digits: Rows::new(),
         };
         let to = window.global::<Rest<'_>>();
         to.set_ladder(face.ladder.model());
         to.set_gear(face.gear.model());
+        to.set_left_digits(face.digits.model());
         face
     }
 
@@ -29,8 +32,11 @@ impl RestFace {
         let to = window.global::<Rest<'_>>();
         let (reps, reps_word) = number_and_word(&rest.reps);
         to.set_left(rest.left.as_str().into());
+        let digits = rest.left.chars().map(String::from);
+        self.digits.settle(digits.map(SharedString::from));
         to.set_share(rest.share.clamp(0.0, 1.0));
         // Rested, but not while others come first: then the number is a place, not a time.
+        to.set_ticks(rest.left.contains(':'));
         to.set_over(rest.share <= 0.0 && rest.left.contains(':'));
         to.set_word(rest.word.as_str().into());
         to.set_last(rest.last.as_str().into());

@@ -1,13 +1,15 @@
 //! Palms and keys: several fingers at once say nothing; every button is reached without a finger.
 mod bench;
 
-use bench::{buttons, open, press, scene, wait_ms};
+use bench::{buttons, down, open, press, scene, up, wait_ms};
 use i_slint_core::input::TouchPhase;
 use i_slint_core::lengths::LogicalPoint;
 use i_slint_core::platform::InternalEvent;
 use slint::SharedString;
 use slint::platform::{Key, WindowEvent};
-use view::Tap;
+use std::cell::RefCell;
+use std::rc::Rc;
+use view::{Frame, Tap};
 
 /// A finger of a touchscreen.
 fn touch(face: &ui::Face, id: i32, (x, y): (f32, f32), phase: TouchPhase) {
@@ -237,4 +239,32 @@ fn an_assistive_tool_asks_twice_for_what_is_held() {
     wait_ms(6_000);
     stop().invoke_accessible_default_action();
     assert_eq!(taps.take(), [], "what was asked long ago does not count");
+
+#[test]
+fn a_simulated_switch_is_down_as_long_as_the_finger_is() {
+    let (face, taps) = open();
+    let switches = [("foot switch", false), ("left button", false)];
+    let beside = view::beside::Beside {
+        switches: switches
+            .map(|(name, down)| (name.to_owned(), down))
+            .to_vec(),
+        ..Default::default()
+    };
+    let frame = Frame {
+        beside: Some(beside),
+        ..scene("bar")
+    };
+    face.show_frame(&frame);
+    let pushes: Rc<RefCell<Vec<(String, bool)>>> = Rc::default();
+    let heard = Rc::clone(&pushes);
+    face.on_push(move |name, down| heard.borrow_mut().push((name.to_owned(), down)));
+    let all = buttons(&face);
+    let (_, (left, top, ..)) = all.iter().find(|b| b.0 == "left button").expect("drawn");
+    down(&face, left + 9.0, top + 9.0);
+    wait_ms(500);
+    assert_eq!(pushes.take(), [("left button".to_owned(), true)]);
+    up(&face, left + 9.0, top + 9.0);
+    let told = pushes.take();
+    assert_eq!(told.last(), Some(&("left button".to_owned(), false)));
+    assert_eq!(taps.take(), [], "it is no tap of the screen");
 }

@@ -51,6 +51,20 @@ impl Panel {
         panel
     }
 
+    /// Paints what has to be painted, and says how many pixels in a thousand that were.
+    fn paint_share(&mut self) -> (u32, String) {
+        let mut painted = 0;
+        let mut places = Vec::new();
+        let pixels = &mut self.pixels;
+        self.window.draw_if_needed(|renderer| {
+            let region = renderer.render(pixels, 1280);
+            places.extend(region.iter());
+            let sizes = places.iter().map(|(_, size)| size.width * size.height);
+            painted = sizes.sum();
+        });
+        (painted * 1000 / (1280 * 800), format!("{places:?}"))
+    }
+
     /// Paints what has to be painted, and says where.
     fn paint(&mut self) -> Painted {
         let mut painted = None;
@@ -107,15 +121,64 @@ fn a_tick_of_the_rest_paints_the_digits_and_the_line_alone() {
 }
 
 #[test]
-fn a_tick_of_another_lifter_paints_their_chip_alone() {
+fn a_tick_of_another_lifter_paints_the_words_of_chips_alone() {
     let frame = scene("bar");
     let mut panel = Panel::open(&frame);
     let painted = panel.show(|frame| frame.chips[0].word = "1:39".into(), &frame);
     let (left, top, right, bottom) = painted.expect("the chip is painted");
     assert!(
-        left >= 880 && right <= 1092 && top >= 16 && bottom <= 144,
+        left >= 880 && right <= 1256 && top >= 80 && bottom <= 128,
         "{painted:?}"
     );
+}
+
+/// Everything that tells a time left tells this one.
+fn tick(frame: &mut Frame, left: u32) {
+    let word = |word: &mut String| {
+        if word.contains(':') {
+            *word = view::words::minutes(left);
+        }
+    };
+    for chip in &mut frame.chips {
+        word(&mut chip.word);
+    }
+    if let Screen::Rest(rest) = &mut frame.screen {
+        word(&mut rest.left);
+        rest.share = f32::from(u16::try_from(left).expect("minutes")) / 180.0;
+    }
+    if let Screen::Floor(floor) = &mut frame.screen {
+        for rack in &mut floor.racks {
+            let turns = rack.up.iter_mut().chain(&mut rack.next);
+            for turn in turns.chain(&mut rack.then) {
+                word(&mut turn.word);
+            }
+        }
+    }
+}
+
+#[test]
+fn a_tick_paints_a_twentieth_of_the_pixels_at_most() {
+    let ticking = ["rest", "bar", "floor-four", "floor-six", "floor-racks-six"];
+    let mut found = Vec::new();
+    let mut panel = Panel::open(&scene(ticking[0]));
+    for name in ticking {
+        let mut frame = scene(name);
+        tick(&mut frame, 125);
+        panel.face.show_frame(&frame);
+        panel.paint();
+        for left in (50..125).rev() {
+            tick(&mut frame, left);
+            panel.face.show_frame(&frame);
+            let (painted, places) = panel.paint_share();
+            assert!(painted > 0, "{name} at {left} s paints nothing");
+            let told = format!("{name} at {left} s paints {painted} in 1000: {places}");
+            if painted > 50 {
+                found.push(told);
+                break;
+            }
+        }
+    }
+    assert!(found.is_empty(), "{}", found.join("\n"));
 }
 
 #[test]

@@ -43,6 +43,9 @@ pub enum Kind {
 pub struct Config {
     /// Where the pins are.
     pub kind: Kind,
+    /// Whether simulated devices are drawn beside the screen.
+    #[serde(default)]
+    pub panel: bool,
     /// Buttons and foot switches, at most [`SWITCHES_MAX`].
     #[serde(default, rename = "switch")]
     pub switches: Vec<SwitchAt>,
@@ -191,6 +194,12 @@ impl Config {
     }
 
     fn fault(&self) -> Option<String> {
+        if self.panel && self.kind == Kind::Linux {
+            let what = "panel draws simulated devices, and kind is \"linux\"";
+            return Some(format!(
+                "{what}; leave it out, or write kind = \"simulated\""
+            ));
+        }
         if self.switches.len() > SWITCHES_MAX {
             let count = self.switches.len();
             return Some(format!(

@@ -16,6 +16,7 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use std::sync::mpsc::Sender;
 use std::time::Duration;
 use view::Signs;
+use view::beside::Beside;
 use view::signs::Standing;
 
 /// The file in the data folder.
@@ -35,6 +36,7 @@ pub struct Devices {
     orders: Orders,
     faults: Faults,
     panel: Option<Panel>,
+    drawn: bool,
     dim_after_ms: Option<i64>,
     touched: Option<Moment>,
     shown: Signs,
@@ -70,6 +72,7 @@ impl Devices {
         let dims = config.backlight.as_ref().map(|at| at.dim_after_s);
         self.dim_after_ms = dims.map(|seconds| i64::from(seconds) * 1_000);
         self.panel = panel;
+        self.drawn = config.panel;
         if !switches.is_empty() {
             let waiting = Arc::clone(&self.waiting);
             self.thread("switches", || listen(switches, inputs, waiting));
@@ -100,6 +103,13 @@ impl Devices {
         self.panel.as_ref()
     }
 
+    /// The devices in memory as drawn beside the screen, when that is asked for.
+    #[must_use]
+    pub fn beside(&self) -> Option<Beside> {
+        let panel = self.panel.as_ref().filter(|_| self.drawn)?;
+        Some(beside(panel))
+    }
+
     /// The owner has taken a press.
     pub fn taken(&self) {
         self.waiting.fetch_sub(1, Ordering::SeqCst);
@@ -119,11 +129,30 @@ impl Devices {
         self.shown.clone_from(signs);
         let touched = *self.touched.get_or_insert(now);
         let idle = |after: i64| now.0 - touched.0 >= after;
-        self.orders.show(Wanted {
-            lamp: signs.somebody_is_up(),
-            hole: signs.hole.clone(),
-            dim: self.dim_after_ms.is_some_and(idle),
-        });
+        let dim = self.dim_after_ms.is_some_and(idle);
+        self.orders.show(wanted(signs, dim));
+    }
+}
+
+/// What the devices are to show of the signs.
+pub(crate) fn wanted(signs: &Signs, dim: bool) -> Wanted {
+    Wanted {
+        lamp: signs.somebody_is_up(),
+        hole: signs.hole.clone(),
+        dim,
+    }
+}
+
+/// The devices in memory as they are drawn.
+#[must_use]
+pub fn beside(panel: &Panel) -> Beside {
+    let state = panel.state();
+    Beside {
+        switches: state.switches,
+        lamp: state.lamp,
+        sounds: state.sounds,
+        lights: state.lights,
+        backlight: state.backlight,
     }
 }
 

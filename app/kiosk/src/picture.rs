@@ -8,6 +8,7 @@ pub use screens::SCREENS;
 
 use crate::cli::say;
 use crate::clock::BenchClock;
+use crate::devices::{beside, wanted};
 use crate::error::KioskError;
 use crate::folder::{DEMO, DEMO_PLAN, Folder};
 use crate::gym_files;
@@ -17,11 +18,13 @@ use crate::walk::{Walk, walk};
 use chrono::{NaiveDate, NaiveTime};
 use clap::Args;
 use domain::{Event, Fact, Moment, State};
+use hardware::{Config, ConfigFault, Faults};
 use journal::Journal;
 use plan::Source;
 use std::io::Write;
 use std::path::{Path, PathBuf};
-use view::{Chosen, Frame, Language, Light};
+use view::beside::Beside;
+use view::{Chosen, Frame, Language, Light, Signs};
 
 /// Options of `picture`.
 #[derive(Debug, Args)]
@@ -189,9 +192,22 @@ pub fn frames_in(
     walk(&mut kiosk, &clock, shown.walk, lifter)?;
     let frame = |chosen: &Chosen| {
         kiosk.choose_look(*chosen)?;
-        Ok(kiosk.frame())
+        let beside = matches!(shown.walk, Walk::Beside).then(|| devices_of(&kiosk.signs()));
+        Ok(Frame {
+            beside: beside.transpose()?,
+            ..kiosk.frame()
+        })
     };
     chosen.iter().map(frame).collect()
+}
+
+/// Simulated devices of every kind that show these signs.
+fn devices_of(signs: &Signs) -> Result<Beside, KioskError> {
+    let fault = |fault: ConfigFault| KioskError::Picture(fault.to_string());
+    let config = Config::read(include_str!("picture/devices.toml")).map_err(fault)?;
+    let mut opened = hardware::open(&config, &Faults::default());
+    opened.outputs.step(0, &wanted(signs, false));
+    Ok(opened.panel.as_ref().map(beside).unwrap_or_default())
 }
 
 /// The screen of that name.

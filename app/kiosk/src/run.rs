@@ -43,6 +43,8 @@ pub enum Input {
 
 /// Between two looks at the clock and at the journal.
 const TICK: Duration = Duration::from_millis(500);
+/// The same while simulated devices are drawn, so that a tune is seen.
+const TICK_DRAWN: Duration = Duration::from_millis(50);
 
 /// Opens the kiosk on `folder` and runs it until it is closed or interrupted.
 ///
@@ -125,7 +127,15 @@ fn windowed(
 ) -> Result<(), KioskError> {
     let failed = |error: ui::slint::PlatformError| KioskError::Picture(error.to_string());
     let face = ui::Face::new().map_err(failed)?;
-    face.show_frame(&kiosk.frame());
+    face.show_frame(&Frame {
+        beside: devices.beside(),
+        ..kiosk.frame()
+    });
+    if let Some(panel) = devices.panel().cloned() {
+        face.on_push(move |name, down| {
+            panel.push(name, down);
+        });
+    }
     let taps = inputs.clone();
     // A send fails only when the owner has ended, and then the window closes too.
     face.on_tap(move |tap| drop(taps.send(Input::Tap(tap))));
@@ -156,16 +166,18 @@ fn own(
 ) {
     let mut shown: Option<Frame> = None;
     loop {
-        let input = inbox.recv_timeout(TICK);
+        let drawn = devices.beside().is_some();
+        let input = inbox.recv_timeout(if drawn { TICK_DRAWN } else { TICK });
         let pressed = matches!(input, Ok(Input::Pressed(_)));
         let by_hand = pressed || matches!(input, Ok(Input::Tap(_)));
         if pressed {
             devices.taken();
         }
         kiosk.tell_devices(devices.faults().iter().map(ToString::to_string).collect());
-        let Some(frame) = take(kiosk, desk, input) else {
+        let Some(mut frame) = take(kiosk, desk, input) else {
             return;
         };
+        frame.beside = devices.beside();
         if shown.as_ref() != Some(&frame) {
             let next = frame.clone();
             // It fails only when the event loop has ended, and then the window is gone too.

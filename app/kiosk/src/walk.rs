@@ -21,6 +21,8 @@ pub(crate) enum Walk {
     Crowd(MassUnit, usize),
     SetUp,
     Bar,
+    /// The same, with simulated devices.
+    Beside,
     First,
     Reps,
     Moved,
@@ -121,6 +123,7 @@ fn arrive(kiosk: &mut Kiosk, clock: &BenchClock, walk: Walk, shown: String) -> F
         | Walk::Crowd(..)
         | Walk::SetUp
         | Walk::Bar
+        | Walk::Beside
         | Walk::First
         | Walk::History
         | Walk::Panel

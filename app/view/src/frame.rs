@@ -2,6 +2,7 @@
 use crate::aside::Aside;
 use crate::bar::AtTheBar;
 use crate::bar::at_the_bar;
+use crate::beside::Beside;
 use crate::choose::Choose;
 use crate::choose::choose;
 use crate::desk::Typing;
@@ -50,6 +51,8 @@ pub struct Frame {
     pub notice: String,
     /// The screen itself.
     pub screen: Screen,
+    /// Simulated devices drawn beside it, when that is asked for.
+    pub beside: Option<Beside>,
 }
 
 /// How it stands with a lifter.
@@ -164,6 +167,7 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
         undo_detail,
         notice: scene.notice.into(),
         screen,
+        beside: None,
     }
 }
 

@@ -6,6 +6,7 @@
 
 pub mod aside;
 pub mod bar;
+pub mod beside;
 pub mod choose;
 pub mod desk;
 pub mod draw;

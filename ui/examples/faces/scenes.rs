@@ -104,6 +104,7 @@ pub(crate) fn frame(screen: Screen) -> Frame {
             "90 kg × 3".into()
         },
         notice: String::new(),
+        beside: None,
         screen,
     }
 }

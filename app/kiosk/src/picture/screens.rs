@@ -4,7 +4,7 @@ use crate::walk::Walk;
 use domain::MassUnit;
 
 /// The screens that can be drawn.
-pub const SCREENS: [Shown; 32] = [
+pub const SCREENS: [Shown; 33] = [
     Shown {
         name: "choose",
         about: "all lifters of the day",
@@ -59,6 +59,11 @@ pub const SCREENS: [Shown; 32] = [
         name: "bar",
         about: "at the bar, half-way up the ladder",
         walk: Walk::Bar,
+    },
+    Shown {
+        name: "bar-beside",
+        about: "the same, with simulated devices drawn beside it",
+        walk: Walk::Beside,
     },
     Shown {
         name: "entry-reps",

@@ -40,6 +40,7 @@ pub(super) fn walk(
         | Walk::Floor
         | Walk::SetUp
         | Walk::Bar
+        | Walk::Beside
         | Walk::First
         | Walk::Reps
         | Walk::Moved
