@@ -239,6 +239,7 @@ fn an_assistive_tool_asks_twice_for_what_is_held() {
     wait_ms(6_000);
     stop().invoke_accessible_default_action();
     assert_eq!(taps.take(), [], "what was asked long ago does not count");
+}
 
 #[test]
 fn a_simulated_switch_is_down_as_long_as_the_finger_is() {
