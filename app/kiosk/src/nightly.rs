@@ -122,10 +122,10 @@ pub fn start(nightly: Nightly, desk: Desk) {
             if let Some(night) = nights.look(SystemClock.local()) {
                 match &night.went {
                     Ok(events) => {
-                        tracing::info!(night = night.day, events, "the journal was copied")
+                        tracing::info!(night = night.day, events, "the journal was copied");
                     }
                     Err(error) => {
-                        tracing::error!(night = night.day, error, "the journal was not copied")
+                        tracing::error!(night = night.day, error, "the journal was not copied");
                     }
                 }
                 desk.lay_out(|counter| counter.night = Some(night));

@@ -74,7 +74,7 @@ impl Texts {
         for change in changes {
             match change {
                 Change::Set(it) => {
-                    self.with(it, |text, entry, path| edit(text, entry, path, &it.value))?
+                    self.with(it, |text, entry, path| edit(text, entry, path, &it.value))?;
                 }
                 Change::Drop(it) => self.with(it, remove)?,
                 Change::Push(it) => self.with(it, |text, entry, path| match path {
