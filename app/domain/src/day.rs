@@ -14,6 +14,7 @@ use crate::place::place;
 use crate::prescription::{LoadWish, Prescription};
 use crate::programme::fill::{Filled, fill};
 use crate::sheet::{BarSheet, HookSheet, LiftSheet, Rung, RungKind, Warning};
+use crate::solve::Constraint;
 use crate::split::{Split, advice};
 use crate::state::State;
 use crate::steel::{self, Figures};
@@ -65,7 +66,12 @@ pub enum NoSheet {
     /// A percentage of a best that nobody recorded.
     NoBest,
     /// No ladder can be loaded; why.
-    NoLadder(String),
+    NoLadder {
+        /// What bites.
+        constraint: Constraint,
+        /// What is wrong, with the value and the limit, in English.
+        text: String,
+    },
 }
 
 impl fmt::Display for NoSheet {
@@ -83,7 +89,7 @@ impl fmt::Display for NoSheet {
                 )
             }
             Self::NoBest => f.write_str("no best is recorded; write the load as a mass"),
-            Self::NoLadder(why) => write!(f, "{why}; ask the coach for another load"),
+            Self::NoLadder { text, .. } => write!(f, "{text}; ask the coach for another load"),
         }
     }
 }
@@ -278,7 +284,10 @@ fn ladder(
         sets: row.sets,
         reps: row.reps,
     };
-    let told = |refusal: crate::solve::Refusal| NoSheet::NoLadder(refusal.text);
+    let told = |refusal: crate::solve::Refusal| NoSheet::NoLadder {
+        constraint: refusal.constraint,
+        text: refusal.text,
+    };
     build(&work, pattern, bar, plates).map_err(told)
 }
 

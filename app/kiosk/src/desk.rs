@@ -12,8 +12,10 @@ use chrono::NaiveDate;
 use domain::needs::need;
 use domain::{Command, Gym, Moment};
 use plan::{PLAN_ENDINGS, PlanCells, Source};
+use std::net::{IpAddr, Ipv4Addr};
 use texts::Texts;
-use view::desk::{DayWish, DeskNews, PlanNews, Wish};
+use view::Language;
+use view::desk::{DayWish, DeskNews, LanCard, LanNews, PlanNews, Wish};
 
 /// Plans that are looked at in the folder.
 const PLANS_MAX: usize = 60;
@@ -22,20 +24,87 @@ const PLAN_BYTES_MAX: u64 = 4 << 20;
 
 /// What is new for the coach; `hardware` is what is wrong with the devices.
 #[must_use]
-pub fn news(folder: Option<&Folder>, gym: &GymInForce, hardware: Vec<String>) -> DeskNews {
+pub fn news(
+    folder: Option<&Folder>,
+    gym: &GymInForce,
+    say: Language,
+    before: DeskNews,
+) -> DeskNews {
     let mut plans: Vec<PlanNews> = folder
         .map(|folder| plan_names(folder).into_iter())
         .into_iter()
         .flatten()
-        .map(|name| plan_news(folder, &gym.gym, name))
+        .map(|name| plan_news(folder, &gym.gym, say, name))
         .collect();
     plans.sort_by(|a, b| a.name.cmp(&b.name));
     DeskNews {
         plans,
-        faults: gym.faults.iter().map(ToString::to_string).collect(),
-        hardware,
-        lan: None,
+        faults: gym
+            .faults
+            .iter()
+            .map(|fault| fault_words(say, fault))
+            .collect(),
+        ..before
     }
+}
+
+/// How it stands with the page on the network, as far as settings and interfaces say.
+#[must_use]
+pub fn lan_news(folder: Option<&Folder>, config: &plan::Kiosk, card: LanCard) -> LanNews {
+    let alone = IpAddr::V4(Ipv4Addr::LOCALHOST);
+    let mut addresses = vec![alone];
+    // A kiosk in memory has no network, and pictures are the same on every machine.
+    if folder.is_some() {
+        let all = if_addrs::get_if_addrs().unwrap_or_default();
+        let others = all.iter().map(if_addrs::Interface::ip);
+        addresses.extend(others.filter(|ip| !ip.is_loopback() && !is_local_six(ip)));
+    }
+    if !addresses.contains(&config.address) {
+        addresses.push(config.address);
+    }
+    let kept = folder.map(|folder| share::kept_code(folder.path()));
+    LanNews {
+        on: config.share,
+        address: config.address.to_string(),
+        addresses: addresses.iter().map(ToString::to_string).collect(),
+        has_code: matches!(kept, Some(Ok(Some(_)))),
+        card,
+    }
+}
+
+/// An address of IPv6 that only holds on one cable, and would need the cable's name.
+fn is_local_six(ip: &IpAddr) -> bool {
+    matches!(ip, IpAddr::V6(six) if six.is_unicast_link_local())
+}
+
+/// What went wrong, in the language of the screen.
+#[must_use]
+pub fn words(say: Language, error: &KioskError) -> String {
+    match error {
+        KioskError::Refused(refusal) => say.refusal(refusal),
+        KioskError::Needed(need) => say.need(need),
+        KioskError::Faults(faults) => faults_words(say, faults),
+        other => say.went_wrong(&other.to_string()),
+    }
+}
+
+/// The first fault, and how many more there are.
+#[must_use]
+pub fn faults_words(say: Language, faults: &[plan::Fault]) -> String {
+    let Some(first) = faults.first() else {
+        return String::new();
+    };
+    say.and_more(&fault_words(say, first), faults.len() - 1)
+}
+
+fn fault_words(say: Language, fault: &plan::Fault) -> String {
+    let file = match &fault.sheet {
+        Some(sheet) => format!("{} ({sheet})", fault.file),
+        None => fault.file.clone(),
+    };
+    let column = fault.column.as_ref().map(ToString::to_string);
+    let found = say.found(&fault.read, &fault.right);
+    say.fault(&file, (fault.row, column.as_deref()), &found)
 }
 
 fn plan_names(folder: &Folder) -> Vec<String> {
@@ -52,13 +121,13 @@ fn plan_names(folder: &Folder) -> Vec<String> {
     names.filter(is_plan).take(PLANS_MAX).collect()
 }
 
-fn plan_news(folder: Option<&Folder>, gym: &Gym, name: String) -> PlanNews {
+fn plan_news(folder: Option<&Folder>, gym: &Gym, say: Language, name: String) -> PlanNews {
     let read = read_plan(folder, gym, &name).map(|rows| rows.len());
     let read = read.map_err(|error| {
         let KioskError::Faults(faults) = error else {
-            return (error.to_string(), 1);
+            return (words(say, &error), 1);
         };
-        let first = faults.first().map(ToString::to_string);
+        let first = faults.first().map(|fault| fault_words(say, fault));
         (first.unwrap_or_default(), faults.len())
     });
     PlanNews { name, read }
@@ -116,6 +185,12 @@ pub fn grant(
             texts.remove(thing, gym)?;
         }
         Wish::Begin { gym, lifters } => texts.begin(gym, lifters),
+        Wish::PageCode(code) => {
+            share::set_code(needed(folder)?.path(), code)?;
+            return Ok(());
+        }
+        // The kiosk keeps the door itself.
+        Wish::Open(_) | Wish::Code(_) => return Ok(()),
     }
     gym_files::proven(texts.all())?;
     // First the folder, then the journal: cut short in between, the next start takes the file.

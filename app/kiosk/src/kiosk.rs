@@ -9,10 +9,10 @@ pub use handed::{Proven, make_record};
 
 use crate::clock::Clock;
 use crate::desk;
+use crate::door::Door;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
-use crate::lan::Lan;
 use crate::owner::Owner;
 use crate::replan::Patience;
 use crate::shared::Shared;
@@ -22,7 +22,7 @@ use domain::day::{DayEntry, day};
 use journal::{Journal, Record};
 use std::net::SocketAddr;
 use view::aside::Aside;
-use view::desk::DeskNews;
+use view::desk::{DeskNews, LanCard, Wish};
 use view::{Frame, Scene, Stage, Tap};
 
 /// The kiosk.
@@ -42,8 +42,8 @@ pub struct Kiosk {
     shared: Option<Shared>,
     /// The data folder; `None` for a kiosk in memory.
     folder: Option<Folder>,
+    door: Door,
     news: DeskNews,
-    lan: Option<Lan>,
 }
 
 /// The day's sheets, and what they were made from.
@@ -72,9 +72,12 @@ impl Kiosk {
                 None
             }
         };
+        let mut door = Door::of(folder)?;
+        door.take_over(&mut owner, clock.now())?;
         let kiosk = Self::with(owner, gym, record, clock);
         Ok(Self {
             folder: Some(folder.clone()),
+            door,
             ..kiosk
         })
     }
@@ -97,7 +100,7 @@ impl Kiosk {
         let mut kiosk = Self {
             owner,
             record,
-            notice: notice_of(&gym),
+            notice: String::new(),
             gym,
             config: plan::Kiosk::default(),
             config_text: None,
@@ -107,10 +110,11 @@ impl Kiosk {
             today: Today::default(),
             shared: None,
             folder: None,
+            door: Door::in_memory(),
             news: DeskNews::default(),
-            lan: None,
         };
         kiosk.after_change();
+        kiosk.notice = kiosk.notice_of_files();
         let clock = kiosk.time_of_day();
         kiosk.stage = Stage::resume(&kiosk.scene(&clock));
         kiosk
@@ -118,13 +122,19 @@ impl Kiosk {
 
     /// Takes a tap, does what it asks, and gives the face that follows.
     pub fn tap(&mut self, tap: &Tap) -> Frame {
-        self.notice = notice_of(&self.gym);
+        self.notice = self.notice_of_files();
+        self.news.door = self.door.news();
         self.renew_day();
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
         let command = stage.tap(&self.scene(&time), tap);
         let (now, today) = (self.clock.now(), self.date());
         let done = match (stage.wish.take(), &command) {
+            (Some(Wish::Open(code)), _) => {
+                let opened = self.door.open(&code, now);
+                opened.map(|open| stage.opened(open))
+            }
+            (Some(Wish::Code(code)), _) => self.door.change(&code, &mut self.owner, now),
             (Some(wish), _) => {
                 let (folder, owner) = (self.folder.as_ref(), &mut self.owner);
                 desk::grant(&wish, folder, owner, &self.gym.gym, (now, today))
@@ -140,15 +150,14 @@ impl Kiosk {
                 }
             }
             Err(error) => {
-                tracing::warn!(%error, ?tap, "a tap was refused");
-                self.notice = error.to_string();
+                // Not the tap: at the door it is a digit of the code.
+                tracing::warn!(%error, "a tap was refused");
+                self.notice = desk::words(self.say(), &error);
             }
         }
         self.after_change();
         if matches!(self.stage.aside, Some(Aside::Desk(_))) {
-            let hardware = std::mem::take(&mut self.news.hardware);
-            self.news = desk::news(self.folder.as_ref(), &self.gym, hardware);
-            self.tell_lan();
+            self.look_at_desk();
         }
         self.frame()
     }
@@ -172,6 +181,17 @@ impl Kiosk {
         self.news.hardware = faults;
     }
 
+    /// How it stands with the page on the network, for the coach's desk.
+    pub fn tell_lan(&mut self, card: LanCard) {
+        self.news.lan.card = card;
+        self.news.lan.on = self.config.share;
+    }
+
+    /// The page is off: nothing is shown on it any more.
+    pub fn unshare(&mut self) {
+        self.shared = None;
+    }
+
     /// From now on the floor is shown on the page's boards too, and the end of a lift shows the
     /// lifter's link.
     pub fn share(&mut self, shared: Shared) {
@@ -189,14 +209,13 @@ impl Kiosk {
         match self.owner.catch_up() {
             Ok(true) => self.after_change(),
             Ok(false) => {}
-            Err(error) => self.notice = error.to_string(),
+            Err(error) => self.notice = desk::words(self.say(), &error),
         }
         // What a power cut kept from being recorded.
         if self.decide_next() {
             self.after_change();
         }
         self.gather();
-        self.tell_lan();
         self.frame()
     }
 
@@ -294,6 +313,28 @@ impl Kiosk {
         }
     }
 
+    /// What is new for the coach.
+    fn look_at_desk(&mut self) {
+        let folder = self.folder.as_ref();
+        let mut news = std::mem::take(&mut self.news);
+        let card = std::mem::take(&mut news.lan.card);
+        news.lan = desk::lan_news(folder, &self.config, card);
+        news.door = self.door.news();
+        self.news = desk::news(folder, &self.gym, self.say(), news);
+    }
+
+    /// The first fault of the folder's files, so that somebody mends it; all are in `check`.
+    fn notice_of_files(&self) -> String {
+        desk::faults_words(self.say(), &self.gym.faults)
+    }
+
+    /// The language of the screen.
+    fn say(&self) -> view::Language {
+        let kept = self.owner.state().files.get(view::look::SCREEN_FILE);
+        let chosen = kept.map(|text| view::Chosen::read(text));
+        chosen.unwrap_or_default().language
+    }
+
     fn time_of_day(&self) -> String {
         self.clock.local().format("%H:%M").to_string()
     }
@@ -306,16 +347,4 @@ fn config_of(text: &str) -> plan::Kiosk {
         text: text.as_bytes(),
     };
     plan::kiosk(source, None).unwrap_or_default()
-}
-
-/// The first fault of the folder's files, so that somebody mends it; all are in `check`.
-fn notice_of(gym: &GymInForce) -> String {
-    let more = match gym.faults.len() {
-        0 | 1 => String::new(),
-        n => format!(" (and {} more)", n - 1),
-    };
-    gym.faults
-        .first()
-        .map(|fault| format!("{fault}{more}"))
-        .unwrap_or_default()
 }

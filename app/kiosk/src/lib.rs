@@ -8,6 +8,7 @@ pub mod clock;
 pub mod coach_desk;
 pub mod desk;
 pub mod devices;
+pub mod door;
 pub mod error;
 pub mod folder;
 pub mod gym_files;

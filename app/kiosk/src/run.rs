@@ -11,7 +11,7 @@ use crate::folder::Folder;
 use crate::kiosk::Kiosk;
 use crate::lan::{self, Lan};
 use crate::nightly::{self, Nightly};
-use crate::shared::{self, Shared};
+use crate::shared;
 use crate::watch::spawn_once;
 use hardware::Press;
 use share::{Desk, Order};
@@ -55,12 +55,10 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let (inputs, inbox) = channel();
     let desk = Desk::new(folder.path(), milliseconds());
     let lan = Lan::of(&kiosk, folder, desk.clone());
-    if let Some(at) = lan.at {
-        kiosk.share(Shared::new(desk.clone(), lan.base(at)));
-        kiosk.show_lan(lan.clone());
-    }
-    let mut coach_desk = CoachDesk::open(&kiosk, folder, lan.desk.clone(), inputs.clone());
-    lan::start(lan, inputs.clone());
+    lan.share(&mut kiosk);
+    let coach_desk = CoachDesk::open(&kiosk, folder, lan.desk.clone(), inputs.clone());
+    lan::start(lan.clone(), inputs.clone());
+    let mut desks = Desks { coach_desk, lan };
     if let Some(place) = &kiosk.config().backup {
         let nightly = Nightly {
             folder: folder.path().to_owned(),
@@ -72,7 +70,7 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     match ui::open_backend() {
         Ok(()) => {
             let devices = Devices::start(folder, &inputs);
-            windowed(kiosk, (coach_desk, devices), &inputs, inbox)
+            windowed(kiosk, (desks, devices), &inputs, inbox)
         }
         Err(why) => {
             let page = match kiosk.lan() {
@@ -89,18 +87,36 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
             let (name, date) = (kiosk.gym().name.clone(), kiosk.date());
             let sheet = view::sheet_text(&name, date, kiosk.day(), None);
             say(out, &sheet);
-            without_window(&mut kiosk, &mut coach_desk, &inbox);
+            without_window(&mut kiosk, &mut desks, &inbox);
             Ok(())
         }
     }
 }
 
-fn without_window(kiosk: &mut Kiosk, desk: &mut CoachDesk, inbox: &Receiver<Input>) {
-    while take(kiosk, desk, inbox.recv_timeout(TICK)).is_some() {}
+fn without_window(kiosk: &mut Kiosk, desks: &mut Desks, inbox: &Receiver<Input>) {
+    while take(kiosk, desks, inbox.recv_timeout(TICK)).is_some() {}
+}
+
+/// What stands beside the kiosk for coach and owner.
+#[derive(Debug)]
+struct Desks {
+    coach_desk: CoachDesk,
+    lan: Lan,
 }
 
 /// Takes one input, or a tick without one, and gives the face that follows; `None` at the end.
 fn take(
+    kiosk: &mut Kiosk,
+    desks: &mut Desks,
+    input: Result<Input, RecvTimeoutError>,
+) -> Option<Frame> {
+    let frame = answer(kiosk, &mut desks.coach_desk, input);
+    // What was set at the desk counts at once.
+    desks.lan.follow(kiosk);
+    frame
+}
+
+fn answer(
     kiosk: &mut Kiosk,
     desk: &mut CoachDesk,
     input: Result<Input, RecvTimeoutError>,
@@ -121,7 +137,7 @@ fn take(
 
 fn windowed(
     mut kiosk: Kiosk,
-    (mut desk, mut devices): (CoachDesk, Devices),
+    (mut desks, mut devices): (Desks, Devices),
     inputs: &Sender<Input>,
     inbox: Receiver<Input>,
 ) -> Result<(), KioskError> {
@@ -146,7 +162,7 @@ fn windowed(
     let handle = face.handle();
     let owner = spawn_once(
         "owner",
-        move || own(&mut kiosk, (&mut desk, &mut devices), &inbox, &handle),
+        move || own(&mut kiosk, (&mut desks, &mut devices), &inbox, &handle),
         |_| drop(ui::quit_event_loop()),
     );
     let owner = owner.map_err(KioskError::file("owner thread"))?;
@@ -160,7 +176,7 @@ fn windowed(
 /// The owner's loop: an input or a tick, then the frame that follows.
 fn own(
     kiosk: &mut Kiosk,
-    (desk, devices): (&mut CoachDesk, &mut Devices),
+    (desks, devices): (&mut Desks, &mut Devices),
     inbox: &Receiver<Input>,
     face: &ui::FaceHandle,
 ) {
@@ -174,7 +190,7 @@ fn own(
             devices.taken();
         }
         kiosk.tell_devices(devices.faults().iter().map(ToString::to_string).collect());
-        let Some(mut frame) = take(kiosk, desk, input) else {
+        let Some(mut frame) = take(kiosk, desks, input) else {
             return;
         };
         frame.beside = devices.beside();

@@ -364,7 +364,6 @@ fn the_kiosk_shows_where_its_page_is_and_its_fingerprint() {
     assert_eq!(rows(kiosk.tap(&Tap::Panel)).len(), 7, "off");
     let desk = share::Desk::new(data.path(), || 0);
     let shown = Lan::of(&kiosk, &folder, desk);
-    kiosk.show_lan(shown.clone());
     let (inputs, _inbox) = std::sync::mpsc::channel();
     lan::start(shown.clone(), inputs);
     for _ in 0..200 {
@@ -375,7 +374,7 @@ fn the_kiosk_shows_where_its_page_is_and_its_fingerprint() {
     }
     let print = shown.card().fingerprint.replace(':', " ");
     assert_eq!(print.split(' ').count(), 32, "SHA-256: {print:?}");
-    kiosk.tick();
+    shown.follow(&mut kiosk);
     let rows = rows(kiosk.frame());
     assert_eq!(rows[7].detail, format!("https://127.0.0.1:{port}/"));
     let Screen::Page(page) = kiosk.tap(&Tap::Row(7)).screen else {

@@ -55,13 +55,19 @@ pub fn set_code(folder: &Path, code: &str) -> Result<(), CodeError> {
     if is_plain(code) {
         return Err(CodeError::Plain);
     }
-    let hash = hash(code)?;
-    let path = folder.join(CODE_FILE);
+    keep_hash(folder, CODE_FILE, &hash(code)?)
+}
+
+/// Keeps a hash in a file of the data folder, whole or not at all, for this user alone.
+///
+/// # Errors
+/// [`CodeError::File`]; what was kept then stands.
+pub fn keep_hash(folder: &Path, file: &str, hash: &str) -> Result<(), CodeError> {
+    let path = folder.join(file);
     let failed = |source| CodeError::File {
         path: path.clone(),
         source,
     };
-    // Whole or not at all, and for this user alone.
     let mut file = tempfile::Builder::new()
         .permissions(fs::Permissions::from_mode(0o600))
         .tempfile_in(folder)
@@ -92,8 +98,16 @@ pub fn remove_code(folder: &Path) -> Result<(), CodeError> {
 /// # Errors
 /// [`CodeError::File`].
 pub fn kept_code(folder: &Path) -> Result<Option<String>, CodeError> {
+    kept_hash(folder, CODE_FILE)
+}
+
+/// The hash that is kept in a file of the data folder; `None` without one.
+///
+/// # Errors
+/// [`CodeError::File`].
+pub fn kept_hash(folder: &Path, file: &str) -> Result<Option<String>, CodeError> {
     use std::io::Read as _;
-    let path = folder.join(CODE_FILE);
+    let path = folder.join(file);
     let read = fs::File::open(&path).and_then(|file| {
         let mut text = String::new();
         file.take(FILE_MAX).read_to_string(&mut text)?;
@@ -117,8 +131,12 @@ pub fn is_code(kept: &str, code: &str) -> bool {
         .is_ok()
 }
 
-/// argon2id with the crate's own figures, which are OWASP's: 19 MiB, two passes, one lane.
-fn hash(code: &str) -> Result<String, CodeError> {
+/// The hash of a code: argon2id with the crate's own figures, which are OWASP's: 19 MiB, two
+/// passes, one lane.
+///
+/// # Errors
+/// [`CodeError::Hash`].
+pub fn hash(code: &str) -> Result<String, CodeError> {
     let mut salt = [0_u8; 16];
     getrandom::fill(&mut salt).map_err(|error| CodeError::Hash(error.to_string()))?;
     let told = |error: argon2::password_hash::Error| CodeError::Hash(error.to_string());

@@ -38,7 +38,9 @@ mod token;
 mod words;
 
 pub use board::{Board, BoardRack, BoardTurn};
-pub use code::{CODE_FILE, CodeError, is_code, kept_code, remove_code, set_code};
+pub use code::{
+    CODE_FILE, CodeError, hash, is_code, keep_hash, kept_code, kept_hash, remove_code, set_code,
+};
 pub use counter::{ChangeShown, Counter, Night, Order, PlanShown, StickShown, Told, Wish};
 pub use desk::Desk;
 pub use export::{ExportError, write_csv, write_json};

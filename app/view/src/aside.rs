@@ -89,7 +89,7 @@ impl Stage {
         let row = *panel::ROWS.get(at)?;
         match row {
             PanelRow::About => self.aside = Some(Aside::About),
-            PanelRow::Lan if scene.news.lan.is_some() => self.aside = Some(Aside::Lan),
+            PanelRow::Lan if scene.news.lan.is_told() => self.aside = Some(Aside::Lan),
             PanelRow::Lan => {}
             PanelRow::Desk => {
                 self.aside = Some(Aside::Desk(Place::Door(String::new(), false)));

@@ -10,6 +10,7 @@ mod form;
 mod gym;
 mod people;
 mod ruling;
+mod sharing;
 mod things;
 mod typing;
 mod what;
@@ -23,8 +24,8 @@ use crate::scene::Scene;
 use crate::stage::Stage;
 use crate::tap::Tap;
 use chrono::NaiveDate;
-use domain::Command;
 use domain::needs::{Thing, need};
+use domain::{Command, Moment};
 
 pub use cards::{LanCard, StickCard, StickPlanRow};
 pub use form::Form;
@@ -33,8 +34,10 @@ pub use typing::Typing;
 use what::What;
 pub use wish::{Change, DayRow, DayWish, Edit, Key, Wish};
 
-/// The name under which the desk's code is kept among the files taken.
+/// The name under which older versions kept the desk's code, plainly, among the files taken.
 pub const DESK_FILE: &str = "desk.toml";
+/// What stands there since, until other digits are chosen.
+pub const PLAIN_ONCE: &str = "was_plain=true\n";
 
 /// What is new for the coach: kept by whoever owns files and devices.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -45,8 +48,42 @@ pub struct DeskNews {
     pub faults: Vec<String>,
     /// Faults of devices.
     pub hardware: Vec<String>,
-    /// How it stands with the page on the network; `None` while it is off.
-    pub lan: Option<LanCard>,
+    /// The door.
+    pub door: DoorNews,
+    /// The page on the network.
+    pub lan: LanNews,
+}
+
+/// What the screen may know of the door: never the code.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct DoorNews {
+    /// Whether there is a code; without one the first four digits become it.
+    pub has_code: bool,
+    /// Until when none is tried any more.
+    pub until: Option<Moment>,
+}
+
+/// How it stands with the page on the network.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct LanNews {
+    /// Whether it is to be served.
+    pub on: bool,
+    /// The address on which it is served, or would be.
+    pub address: String,
+    /// Addresses of this machine's interfaces, this machine alone first.
+    pub addresses: Vec<String>,
+    /// Whether the page has a code.
+    pub has_code: bool,
+    /// How it stands.
+    pub card: LanCard,
+}
+
+impl LanNews {
+    /// Whether it is on, and there is something to be told of it.
+    #[must_use]
+    pub fn is_told(&self) -> bool {
+        self.on && !(self.card.address.is_empty() && self.card.trouble.is_empty())
+    }
 }
 
 /// A plan in the folder.
@@ -99,6 +136,8 @@ pub enum Place {
     Set(String),
     /// One kind of plate of a set, from 0.
     Plate(String, usize),
+    /// The page on the network.
+    Sharing,
     /// Programmes.
     Programmes,
     /// One of them.
@@ -138,6 +177,7 @@ impl Place {
             | Self::Bars
             | Self::Sets
             | Self::Programmes
+            | Self::Sharing
             | Self::Checks
             | Self::Hardware => Self::Home,
             Self::Writers => Self::Plans,
@@ -218,6 +258,7 @@ impl Place {
             Self::Rack(name) | Self::Bar(name) | Self::Set(name) => {
                 (name.clone(), say.say(p::MEASURE_HINT))
             }
+            Self::Sharing => (say.say(p::SHARING), say.say(p::SHARING_HINT)),
             Self::Programmes => (say.say(p::PROGRAMMES), say.say(p::PROGRAMMES_HINT)),
             Self::Checks => (say.say(p::CHECKS), say.say(p::CHECKS_HINT)),
             Self::Hardware => plain(p::HARDWARE),
@@ -237,6 +278,7 @@ impl Place {
             Self::Rule(name) => coaching::rule(scene, name),
             Self::Mats(rack) => things::mats(scene, rack),
             Self::Plate(set, at) => things::plate(scene, set, *at),
+            Self::Sharing => sharing::sharing(scene),
             Self::Programmes => coaching::programmes(scene),
             Self::Programme(name) => coaching::programme(scene, name),
             Self::Form(form) => form.rows(scene),
@@ -353,17 +395,25 @@ impl Stage {
         }
     }
 
-    /// Four digits open the desk; the first time they become its code.
+    /// Four digits are tried; whoever keeps the code opens the desk. While it waits, none are taken.
     fn at_door(&mut self, scene: &Scene<'_>, typed: String) -> Option<Command> {
-        let whole = typed.chars().count() >= typing::CODE_DIGITS;
-        let code = typing::code(scene);
-        let (place, command) = match code {
-            _ if !whole => (Place::Door(typed, false), None),
-            None => (Place::Home, Some(typing::new_code(&typed))),
-            Some(code) if code == typed => (Place::Home, None),
-            Some(_) => (Place::Door(String::new(), true), None),
+        if typing::waits(scene).is_some() {
+            return None;
+        }
+        if typed.chars().count() >= typing::CODE_DIGITS {
+            self.wish = Some(Wish::Open(typed));
+        } else {
+            self.aside = Some(Aside::Desk(Place::Door(typed, false)));
+        }
+        None
+    }
+
+    /// The door opened, or not.
+    pub fn opened(&mut self, open: bool) {
+        let place = match open {
+            true => Place::Home,
+            false => Place::Door(String::new(), true),
         };
         self.aside = Some(Aside::Desk(place));
-        command
     }
 }

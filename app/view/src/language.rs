@@ -5,6 +5,7 @@
 mod desk;
 mod next;
 pub(crate) mod phrases;
+mod refused;
 mod say;
 mod shipped;
 mod warn;

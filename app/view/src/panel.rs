@@ -46,7 +46,7 @@ pub(crate) fn panel(scene: &Scene<'_>) -> List {
         PanelRow::About => ListRow::new(say.say(p::ABOUT), say.say(p::ABOUT_VALUE)),
         PanelRow::Lan => lan_row(scene),
     };
-    let is_there = |row: &&PanelRow| **row != PanelRow::Lan || scene.news.lan.is_some();
+    let is_there = |row: &&PanelRow| **row != PanelRow::Lan || scene.news.lan.is_told();
     List {
         title: say.say(p::PANEL_TITLE),
         hint: scene.gym.name.clone(),
@@ -101,7 +101,7 @@ pub(crate) fn about(scene: &Scene<'_>) -> Page {
 
 fn lan_row(scene: &Scene<'_>) -> ListRow {
     let say = scene.language();
-    let card = scene.news.lan.clone().unwrap_or_default();
+    let card = scene.news.lan.card.clone();
     let on = card.trouble.is_empty();
     let name = if card.name.is_empty() {
         card.address
@@ -123,7 +123,7 @@ fn lan_row(scene: &Scene<'_>) -> ListRow {
 /// Where the page on the network is, and how to know that it is this kiosk's.
 pub(crate) fn lan(scene: &Scene<'_>) -> Page {
     let say = scene.language();
-    let card = scene.news.lan.clone().unwrap_or_default();
+    let card = scene.news.lan.card.clone();
     let mut lines = Vec::new();
     if !card.address.is_empty() {
         let at = match card.name.as_str() {

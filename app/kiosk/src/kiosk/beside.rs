@@ -1,9 +1,8 @@
-//! What stands beside the screen: presses of buttons and a foot switch in, signs out, the page on
-//! the network and days of programmes for it.
+//! What stands beside the screen: presses of buttons and a foot switch in, signs out, days of
+//! programmes for the page.
 //!
 //! Refuses: a door of its own; a press is the tap that it stands for on the screen that is shown.
 use super::Kiosk;
-use crate::lan::Lan;
 use crate::replan::Patience;
 use hardware::Press;
 use view::entry::Pad;
@@ -40,17 +39,6 @@ impl Kiosk {
         self.renew_day();
         let time = self.time_of_day();
         view::signs(&self.stage, &self.scene(&time))
-    }
-
-    /// From now on the kiosk's own page says where this page on the network is, and how it stands
-    /// with it.
-    pub fn show_lan(&mut self, lan: Lan) {
-        self.lan = Some(lan);
-        self.tell_lan();
-    }
-
-    pub(super) fn tell_lan(&mut self) {
-        self.news.lan = self.lan.as_ref().map(Lan::card);
     }
 
     /// Gathers for the page what programmes fill, a little at a time.

@@ -167,6 +167,11 @@ pub const SCREENS: [Shown; 33] = [
         walk: Walk::Page(&["lifters", "Tevita", "rule"]),
     },
     Shown {
+        name: "desk-sharing",
+        about: "the page on the network",
+        walk: Walk::Page(&["page on the network"]),
+    },
+    Shown {
         name: "desk-plate",
         about: "a kind of plate",
         walk: Walk::Page(&["plates", "kilo plates", "25 kg"]),

@@ -2,8 +2,8 @@
 //!
 //! Refuses: taking a plan with a fault; it is shown with the first of them.
 use super::what::{New, What};
-use super::wish::{Change, Edit, Key};
-use super::{Act, Place, PlanNews, Rows, Wish, people};
+use super::wish::Change;
+use super::{Act, DESK_FILE, PLAIN_ONCE, Place, PlanNews, Rows, Wish, people};
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
@@ -43,33 +43,42 @@ pub(crate) fn home(scene: &Scene<'_>) -> Rows {
         sharing(scene),
         amiss(p::CHECKS, &scene.news.faults, Place::Checks),
         amiss(p::HARDWARE, &scene.news.hardware, Place::Hardware),
-        (
-            ListRow::new(say.say(p::CODE), say.say(p::NEW_CODE)),
-            Act::Type(What::Code),
-        ),
+        code(scene),
         (begin, Act::Type(What::Name(New::Gym(None)))),
     ]
 }
 
-/// Whether the page on the network is served; a tap turns it.
+/// Other digits for the desk; asked for where older ones stand plainly in the journal.
+fn code(scene: &Scene<'_>) -> (ListRow, Act) {
+    let say = scene.language();
+    let row = ListRow::new(say.say(p::CODE), say.say(p::NEW_CODE));
+    let plain = scene
+        .state
+        .files
+        .get(DESK_FILE)
+        .is_some_and(|text| text == PLAIN_ONCE);
+    let row = match plain {
+        true => row
+            .detail(say.say(p::CODE_WAS_PLAIN))
+            .state(ListState::Amiss),
+        false => row,
+    };
+    (row, Act::Type(What::Code))
+}
+
+/// Whether the page on the network is served; a tap opens its page.
 fn sharing(scene: &Scene<'_>) -> (ListRow, Act) {
     let say = scene.language();
-    let text = scene.state.files.get("kiosk.toml");
-    let on = |line: &str| {
-        let line = line.split('#').next().unwrap_or_default();
-        line.split_once('=')
-            .is_some_and(|(key, value)| key.trim() == "share" && value.trim() == "true")
+    let lan = &scene.news.lan;
+    let value = say.say(if lan.on { p::ON } else { p::OFF });
+    let row = ListRow::new(say.say(p::SHARING), value);
+    let amiss = lan.on && !lan.card.trouble.is_empty();
+    let state = if amiss {
+        ListState::Amiss
+    } else {
+        ListState::Plain
     };
-    let shares = text.is_some_and(|text| text.lines().any(on));
-    let value = say.say(if shares { p::ON } else { p::OFF });
-    let row = ListRow::new(say.say(p::SHARING), value).detail(say.say(p::SHARING_HINT));
-    let turn = Wish::set(Edit {
-        file: "kiosk.toml",
-        entry: None,
-        path: vec![Key::Name("share")],
-        value: (!shares).to_string(),
-    });
-    (row, Act::Want(turn))
+    (row.state(state), Act::Go(Place::Sharing))
 }
 
 /// The plans in the folder; a tap takes one.

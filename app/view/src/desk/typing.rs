@@ -5,7 +5,7 @@ use super::what::{Kind, New, What};
 use super::wish::{Change, Edit, quoted};
 use super::{Place, Wish};
 use crate::aside::Aside;
-use crate::desk::{DESK_FILE, gym};
+use crate::desk::gym;
 use crate::language::{Language, Phrase, p};
 use crate::scene::Scene;
 use crate::stage::Stage;
@@ -14,6 +14,8 @@ use domain::Command;
 
 /// Digits of the code.
 pub(crate) const CODE_DIGITS: usize = 4;
+/// Digits of the page's code, at most; the least are told by whoever keeps it.
+const PAGE_DIGITS_MAX: usize = 12;
 /// The keys of numbers and of names, in the order of the pads.
 pub(crate) const DIGITS: &str = "1234567890";
 const NUMBERS: &str = "1234567890.";
@@ -70,6 +72,7 @@ impl Typed {
     fn keys(&self) -> &'static str {
         match &self.what {
             What::Code
+            | What::PageCode
             | What::Value {
                 kind: Kind::Count, ..
             }
@@ -101,7 +104,7 @@ impl Typed {
                     .collect::<Vec<_>>()
                     .join("–")
             }
-            What::Code | What::Value { .. } | What::Field { .. } => {
+            What::Code | What::PageCode | What::Value { .. } | What::Field { .. } => {
                 let units = self.units();
                 let next = units.get((self.page + 1) % units.len().max(1));
                 let next = next.filter(|_| units.len() > 1);
@@ -113,6 +116,7 @@ impl Typed {
     pub(crate) fn screen(&self, say: Language) -> Typing {
         let (title, asked): (String, Phrase) = match &self.what {
             What::Code => (say.say(p::NEW_CODE), p::FOUR_DIGITS),
+            What::PageCode => (say.say(p::PAGE_CODE), p::SIX_DIGITS),
             What::Value { title, .. } | What::Field { title, .. } => (title.clone(), p::TYPE_VALUE),
             What::Name(new) => (
                 say.say(match new {
@@ -178,15 +182,17 @@ pub(crate) fn after_key(text: &str, keys: &str, tap: &Tap) -> Option<String> {
 /// The door: four digits, shown as points.
 pub(crate) fn door(scene: &Scene<'_>, typed: &str, wrong: bool) -> Typing {
     let say = scene.language();
-    let asked = match (wrong, code(scene)) {
-        (true, _) => p::WRONG_CODE,
-        (false, None) => p::CHOOSE_CODE,
-        (false, Some(_)) => p::FOUR_DIGITS,
+    let wait = waits(scene);
+    let hint = match wait {
+        Some(seconds) => say.fill(p::WAIT_AT_DOOR, &[&crate::words::minutes(seconds)]),
+        None if wrong => say.say(p::WRONG_CODE),
+        None if scene.news.door.has_code => say.say(p::FOUR_DIGITS),
+        None => say.say(p::CHOOSE_CODE),
     };
     Typing {
         title: say.say(p::DESK),
-        hint: say.say(asked),
-        wrong,
+        hint,
+        wrong: wrong || wait.is_some(),
         typed: "•".repeat(typed.chars().count()),
         unit: String::new(),
         keys: keys(say, DIGITS),
@@ -196,19 +202,10 @@ pub(crate) fn door(scene: &Scene<'_>, typed: &str, wrong: bool) -> Typing {
     }
 }
 
-/// The desk's code, once there is one.
-pub(crate) fn code(scene: &Scene<'_>) -> Option<String> {
-    let text = scene.state.files.get(DESK_FILE)?;
-    let value = text.trim().strip_prefix("code")?.trim().strip_prefix('=')?;
-    Some(value.trim().trim_matches('"').to_owned())
-}
-
-/// Keeps a code. It keeps fingers out, not thieves: whoever has the disk can read it.
-pub(crate) fn new_code(code: &str) -> Command {
-    Command::TakeFile {
-        name: DESK_FILE.into(),
-        text: format!("code = \"{code}\"\n"),
-    }
+/// Seconds until a code is tried again.
+pub(crate) fn waits(scene: &Scene<'_>) -> Option<u32> {
+    let left = scene.now.seconds_until(scene.news.door.until?);
+    (left > 0).then_some(left)
 }
 
 impl Stage {
@@ -232,6 +229,7 @@ impl Stage {
                 What::Name(_) => NAME_MAX,
                 What::Value { .. } | What::Field { .. } => NUMBER_MAX,
                 What::Code => CODE_DIGITS,
+                What::PageCode => PAGE_DIGITS_MAX,
             };
             let text = after_key(&typed.text, typed.keys(), tap)?;
             if text.chars().count() <= most {
@@ -248,9 +246,9 @@ impl Stage {
         let name = title_case(typed.text.trim());
         let done = match &typed.what {
             What::Code if typed.text.chars().count() == CODE_DIGITS => {
-                self.aside = Some(Aside::Desk(from));
-                return Some(new_code(&typed.text));
+                Some(Wish::Code(typed.text.clone()))
             }
+            What::PageCode if !typed.text.is_empty() => Some(Wish::PageCode(typed.text.clone())),
             What::Value {
                 edit, kind, more, ..
             } => typed.value(*kind).map(|value| {
@@ -281,7 +279,7 @@ impl Stage {
                 return None;
             }
             What::Name(new) if !name.is_empty() => Some(gym::wish_for(scene, new, &name)),
-            What::Code | What::Name(_) => None,
+            What::Code | What::PageCode | What::Name(_) => None,
         };
         match done {
             Some(wish) => {

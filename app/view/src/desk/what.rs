@@ -10,6 +10,8 @@ use domain::{Length, Mass, MassUnit};
 pub(crate) enum What {
     /// A new code.
     Code,
+    /// A new code for the page on the network.
+    PageCode,
     /// A value of an entry.
     Value {
         title: String,
@@ -88,7 +90,7 @@ impl What {
     pub(super) fn kind(&self) -> Option<Kind> {
         match self {
             Self::Value { kind, .. } | Self::Field { kind, .. } => Some(*kind),
-            Self::Code | Self::Name(_) => None,
+            Self::Code | Self::PageCode | Self::Name(_) => None,
         }
     }
 
@@ -100,7 +102,7 @@ impl What {
                 kind: Kind::Mass | Kind::Load,
                 ..
             } => usize::from(form.unit() == MassUnit::Lb),
-            Self::Field { .. } | Self::Code | Self::Name(_) => 0,
+            Self::Field { .. } | Self::Code | Self::PageCode | Self::Name(_) => 0,
         }
     }
 }

@@ -3,9 +3,10 @@
 //! Refuses: doing it. Whoever keeps the files checks it, whole or not at all.
 use chrono::NaiveDate;
 use domain::needs::Thing;
+use std::fmt;
 
 /// What somebody at the desk wants.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Clone, PartialEq, Eq)]
 pub enum Wish {
     /// Take the plan of that name from the folder.
     TakePlan(String),
@@ -20,8 +21,30 @@ pub enum Wish {
     },
     /// Write a row into the plan, or take one off it.
     Plan(Box<DayWish>),
+    /// Open the desk with these digits.
+    Open(String),
+    /// Keep other digits for the desk.
+    Code(String),
+    /// Keep another code for the page on the network.
+    PageCode(String),
     /// Take a thing out of the gym, with all that is about it alone.
     Remove(Thing),
+}
+
+impl fmt::Debug for Wish {
+    /// Tells no code, so that none comes into a log.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::TakePlan(_) => "TakePlan",
+            Self::Change(_) => "Change",
+            Self::Begin { .. } => "Begin",
+            Self::Plan(_) => "Plan",
+            Self::Open(_) => "Open",
+            Self::Code(_) => "Code",
+            Self::PageCode(_) => "PageCode",
+            Self::Remove(_) => "Remove",
+        })
+    }
 }
 
 impl Wish {

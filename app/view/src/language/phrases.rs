@@ -107,7 +107,7 @@ crate::phrases! {
     MISSING: "no {0} is called \"{1}\"; write it into the gym's files", "{0} „{1}“ gibt es nicht; trag es in die Dateien des Studios ein";
     GOES_ON_FROM: "nothing today; {0} goes on from {1}", "heute nichts; {0} geht weiter ab {1}";
     NO_BEST: "no best is recorded; write the load as a mass", "keine Bestleistung bekannt; schreib die Last als Gewicht";
-    NO_LADDER: "{0}; ask the coach for another load", "so nicht zu laden; frag den Coach nach einer anderen Last";
+    NO_LADDER: "{0}; ask the coach for another load", "{0}; frag den Coach nach einer anderen Last";
     // Landmarks.
     TIBIAL_TUBEROSITY: "tibial tuberosity", "Schienbeinhöcker";
     PATELLA_TOP: "top of the patella", "Kniescheibe oben";

@@ -325,7 +325,7 @@ impl Language {
             }
             NoSheet::Missing { what, name } => self.fill(p::MISSING, &[&self.shipped(what), name]),
             NoSheet::NoBest => self.say(p::NO_BEST),
-            NoSheet::NoLadder(why) => self.fill(p::NO_LADDER, &[why]),
+            NoSheet::NoLadder { constraint, text } => self.no_ladder(*constraint, text),
         }
     }
 }

@@ -57,7 +57,18 @@ crate::phrases! {
     PROGRAMMES_HINT: "their days and lifts are written in programme.toml", "ihre Tage und Übungen stehen in programme.toml";
     DAYS: "{0} days", "{0} Tage";
     SHARING: "page on the network", "Seite im Netz";
-    SHARING_HINT: "from the next start on", "ab dem nächsten Start";
+    SHARING_HINT: "what is changed here counts at once", "was hier geändert wird, gilt sofort";
+    INTERFACE: "address", "Adresse";
+    THIS_MACHINE: "this machine alone", "nur dieser Rechner";
+    WHOLE_NETWORK: "whoever is on that network", "wer in diesem Netz ist";
+    PAGE_CODE: "the page's code", "Code der Seite";
+    PAGE_CODE_SET: "set", "gesetzt";
+    PAGE_CODE_MISSING: "none: nobody can sign in", "keiner: niemand kann sich anmelden";
+    SIX_DIGITS: "at least six digits, then keep them", "mindestens sechs Ziffern, dann behalten";
+    PAGE_NAME: "also found as", "auch zu finden als";
+    FINGERPRINT: "the certificate's fingerprint", "Fingerabdruck des Zertifikats";
+    CODE_WAS_PLAIN: "the old digits stand plainly in the journal; choose others", "die alten Ziffern stehen offen im Journal; wähle andere";
+    WAIT_AT_DOOR: "too many wrong; wait {0}", "zu oft falsch; warte {0}";
     ON: "on", "an";
     OFF: "off", "aus";
     CHECKS: "checks", "Prüfungen";
@@ -142,6 +153,35 @@ crate::phrases! {
     PAIRS_TITLE: "pairs", "Paare";
     THICKNESS: "thickness", "Dicke";
     DIAMETER: "diameter", "Durchmesser";
+    // Refusals, after X_; reasons why no ladder can be loaded, after L_.
+    X_EMPTY_PLAN: "the plan has no rows; write at least one", "der Plan hat keine Zeile; schreib mindestens eine";
+    X_NOTHING_PLANNED: "the plan has nothing for that day; look again", "der Plan hat nichts für diesen Tag; sieh noch einmal nach";
+    X_EMPTY_LADDER: "the sheet has no rungs; check the plan's load", "es gibt keine Sätze; prüf die Last im Plan";
+    X_UNDER_WAY: "{0} is under way with the {1}; end it first", "{0} ist noch bei: {1}; erst beenden";
+    X_NO_SUCH_LIFT: "no such lift is under way; choose the lifter again", "diese Übung läuft nicht; wähl noch einmal, wer hebt";
+    X_NOT_THE_RUNG: "that rung is already entered; look again", "dieser Satz ist schon eingetragen; sieh noch einmal hin";
+    X_OVER: "the lift is over; undo to enter more", "die Übung ist zu Ende; mach sie rückgängig, um mehr einzutragen";
+    X_DECIDE_FIRST: "the back moved; end the lift or go on first", "der Rücken gab nach; erst beenden oder weitermachen";
+    X_NOTHING_TO_DECIDE: "the back did not move; enter the set", "der Rücken hielt; trag den Satz ein";
+    X_STALE_ROTATION: "the order of turns is out of date; plan it anew", "die Reihenfolge ist überholt; plan sie neu";
+    X_NOT_THE_TIME: "the load is settled once, between the last warm-up and the first work set; undo to come back there", "die Last wird einmal gewählt, zwischen letztem Aufwärmsatz und erstem Arbeitssatz; rückgängig führt dahin zurück";
+    X_STALE_DECISION: "the lift goes on; decide when it is over", "die Übung läuft noch; entscheide am Ende";
+    X_NOTHING_DECIDED: "nothing was decided after that lift; write the load into the plan", "nach dieser Übung wurde nichts entschieden; schreib die Last in den Plan";
+    X_LOAD: "{0} is out of range; rule from more than nothing to 1000 kg", "{0} geht nicht; mehr als nichts und höchstens 1000 kg";
+    X_NO_NOTE: "the note is missing; say why in a few words", "der Grund fehlt; sag in wenigen Worten, warum";
+    X_NOTE: "the note has {0} characters; use at most {1}", "der Grund hat {0} Zeichen; höchstens {1}";
+    X_REPS: "{0} is out of range; reps go from 0 to {1}, the moved rep from 1", "{0} geht nicht; Wdh. gehen von 0 bis {1}, die mit dem Rücken ab 1";
+    FAULT_CELL: "{0}, row {1}, column {2}", "{0}, Zeile {1}, Spalte {2}";
+    FAULT_ROW: "{0}, row {1}", "{0}, Zeile {1}";
+    FAULT_FOUND: "read {0}; {1}", "da steht ein Fehler (in der Sprache der Dateien: {0}; {1})";
+    AND_MORE: "{0} (and {1} more)", "{0} (und {1} weitere)";
+    WENT_WRONG: "it was not done: {0}", "es ist nicht geschehen: {0}";
+    L_RANGE: "a figure is out of range", "eine Zahl liegt außerhalb";
+    L_BAR: "the bar alone is heavier", "die Stange ist schon schwerer";
+    L_INVENTORY: "there are too few plates for it", "dafür fehlen Scheiben";
+    L_SLEEVE: "the plates do not fit on the sleeve", "die Scheiben passen nicht auf die Hülse";
+    L_BIG_INSIDE: "a big plate would lie outside", "eine große Scheibe läge außen";
+    L_TOLERANCE: "no plates come to it", "mit diesen Scheiben geht es nicht auf";
 }
 
 /// The reasons from which the coach chooses one. Kept in English; said in every language.

@@ -1,0 +1,226 @@
+//! The door of the coach's desk and the page that is turned on at it: hashed digits, growing waits,
+//! codes of older versions, settings that count at once.
+use kiosk::clock::BenchClock;
+use kiosk::lan::{self, Lan};
+use kiosk::{Folder, Kiosk};
+use share::Desk;
+use std::net::{Ipv4Addr, TcpListener, TcpStream};
+use std::os::unix::fs::PermissionsExt as _;
+use std::path::Path;
+use std::time::{Duration, Instant};
+use view::desk::{DESK_FILE, PLAIN_ONCE};
+use view::list::ListState;
+use view::{Frame, Screen, Tap};
+
+fn evening() -> BenchClock {
+    let day = chrono::NaiveDate::from_ymd_opt(2026, 12, 2).expect("a day");
+    BenchClock::at(day.and_hms_opt(18, 0, 0).expect("a time"))
+}
+
+fn open(data: &Path, clock: &BenchClock) -> Kiosk {
+    let folder = Folder::open(Some(data)).expect("a folder");
+    Kiosk::open(&folder, Box::new(clock.clone())).expect("it opens")
+}
+
+/// To the door, and these digits.
+fn try_code(kiosk: &mut Kiosk, digits: [u8; 4]) -> Frame {
+    kiosk.tap(&Tap::Panel);
+    row(kiosk, "coach's desk");
+    let taps = digits.map(|digit| kiosk.tap(&Tap::Number(digit)));
+    taps.into_iter().next_back().expect("four digits")
+}
+
+/// Taps the row with this title or value.
+fn row(kiosk: &mut Kiosk, title: &str) -> Frame {
+    let frame = kiosk.frame();
+    let Screen::List(list) = &frame.screen else {
+        panic!("no list: {:?}", frame.screen)
+    };
+    let is = |row: &view::list::ListRow| row.title == title || row.value == title;
+    let at = list.rows.iter().position(is);
+    kiosk.tap(&Tap::Row(at.unwrap_or_else(|| panic!("no row {title}"))))
+}
+
+fn is_open(frame: &Frame) -> bool {
+    matches!(frame.screen, Screen::List(_))
+}
+
+fn hint(frame: &Frame) -> String {
+    let Screen::Typing(typing) = &frame.screen else {
+        panic!("not at the door")
+    };
+    typing.hint.clone()
+}
+
+#[test]
+fn the_digits_are_hashed_beside_the_journal_and_nowhere_else() {
+    let data = tempfile::tempdir().expect("a folder");
+    let clock = evening();
+    let mut kiosk = open(data.path(), &clock);
+    assert!(
+        is_open(&try_code(&mut kiosk, [4, 7, 1, 1])),
+        "the first become the code"
+    );
+    assert!(!kiosk.state().files.contains_key(DESK_FILE));
+    let file = data.path().join("desk-code");
+    let kept = std::fs::read_to_string(&file).expect("the hash");
+    assert!(
+        kept.starts_with("$argon2id$") && !kept.contains("4711"),
+        "{kept}"
+    );
+    let mode = std::fs::metadata(&file)
+        .expect("there")
+        .permissions()
+        .mode();
+    assert_eq!(mode & 0o777, 0o600, "for this user alone");
+    drop(kiosk);
+    let mut again = open(data.path(), &clock);
+    assert!(!is_open(&try_code(&mut again, [1, 2, 3, 4])));
+    assert!(
+        is_open(&try_code(&mut again, [4, 7, 1, 1])),
+        "over a restart"
+    );
+}
+
+#[test]
+fn wrong_digits_wait_ever_longer() {
+    let data = tempfile::tempdir().expect("a folder");
+    let clock = evening();
+    let mut kiosk = open(data.path(), &clock);
+    try_code(&mut kiosk, [4, 7, 1, 1]);
+    for _ in 0..2 {
+        let frame = try_code(&mut kiosk, [0, 0, 0, 0]);
+        assert_eq!(hint(&frame), "those are not the digits; try again");
+    }
+    let mut wait = 5;
+    for _ in 0..10 {
+        let frame = try_code(&mut kiosk, [0, 0, 0, 0]);
+        let left = format!("{}:{:02}", wait / 60, wait % 60);
+        assert_eq!(hint(&frame), format!("too many wrong; wait {left}"));
+        // Meanwhile not even the right ones are taken.
+        assert!(!is_open(&try_code(&mut kiosk, [4, 7, 1, 1])));
+        clock.advance_ms(wait * 1_000);
+        wait = (wait * 2).min(900);
+    }
+    assert!(
+        is_open(&try_code(&mut kiosk, [4, 7, 1, 1])),
+        "after the wait"
+    );
+    let frame = try_code(&mut kiosk, [0, 0, 0, 0]);
+    assert_eq!(
+        hint(&frame),
+        "those are not the digits; try again",
+        "and from the first again"
+    );
+}
+
+#[test]
+fn a_code_of_an_older_version_still_opens_and_is_to_be_changed() {
+    let data = tempfile::tempdir().expect("a folder");
+    let clock = evening();
+    drop(open(data.path(), &clock));
+    {
+        let mut journal =
+            journal::Journal::open(&data.path().join("journal.sqlite")).expect("opens");
+        let old = domain::Event {
+            at: domain::Moment(1),
+            fact: domain::Fact::FileTaken {
+                name: DESK_FILE.into(),
+                text: "code = \"4711\"\n".into(),
+            },
+        };
+        let last = journal.last().expect("events");
+        journal.append(last, &[old]).expect("appends");
+    }
+    let mut kiosk = open(data.path(), &clock);
+    assert_eq!(kiosk.state().files[DESK_FILE], PLAIN_ONCE);
+    assert!(!is_open(&try_code(&mut kiosk, [1, 2, 3, 4])));
+    let frame = try_code(&mut kiosk, [4, 7, 1, 1]);
+    let Screen::List(list) = &frame.screen else {
+        panic!("it opens")
+    };
+    let code = list
+        .rows
+        .iter()
+        .find(|row| row.title == "code")
+        .expect("the row");
+    assert_eq!(code.state, ListState::Amiss, "{code:?}");
+    row(&mut kiosk, "new code");
+    for digit in [9, 9, 0, 7] {
+        kiosk.tap(&Tap::Number(digit));
+    }
+    kiosk.tap(&Tap::Main);
+    let Screen::List(list) = kiosk.frame().screen else {
+        panic!("kept")
+    };
+    let code = list
+        .rows
+        .iter()
+        .find(|row| row.title == "code")
+        .expect("the row");
+    assert_eq!(code.state, ListState::Plain, "{code:?}");
+    drop(kiosk);
+    let mut again = open(data.path(), &clock);
+    assert!(!is_open(&try_code(&mut again, [4, 7, 1, 1])));
+    assert!(is_open(&try_code(&mut again, [9, 9, 0, 7])));
+}
+
+/// Waits until the page answers a connection, or no longer does.
+fn answers(port: u16, wanted: bool) -> bool {
+    let begun = Instant::now();
+    while begun.elapsed() < Duration::from_secs(20) {
+        if TcpStream::connect((Ipv4Addr::LOCALHOST, port)).is_ok() == wanted {
+            return true;
+        }
+        std::thread::sleep(Duration::from_millis(50));
+    }
+    false
+}
+
+#[test]
+fn the_page_is_turned_on_and_off_at_the_desk_and_counts_at_once() {
+    let data = tempfile::tempdir().expect("a folder");
+    let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).expect("loopback");
+    let port = listener.local_addr().expect("an address").port();
+    drop(listener);
+    std::fs::write(data.path().join("kiosk.toml"), format!("port = {port}\n")).expect("written");
+    let clock = evening();
+    let folder = Folder::open(Some(data.path())).expect("a folder");
+    let mut kiosk = open(data.path(), &clock);
+    let lan = Lan::of(&kiosk, &folder, Desk::new(data.path(), || 0));
+    let (inputs, _inbox) = std::sync::mpsc::channel();
+    lan::start(lan.clone(), inputs);
+    assert!(answers(port, false), "off at first");
+    try_code(&mut kiosk, [4, 7, 1, 1]);
+    row(&mut kiosk, "page on the network");
+    row(&mut kiosk, "off");
+    lan.follow(&mut kiosk);
+    assert!(answers(port, true), "on at once: {}", kiosk.frame().notice);
+    let begun = Instant::now();
+    while lan.card().address.is_empty() && begun.elapsed() < Duration::from_secs(10) {
+        std::thread::sleep(Duration::from_millis(20));
+    }
+    lan.follow(&mut kiosk);
+    let Screen::List(list) = kiosk.frame().screen else {
+        panic!("the page's page")
+    };
+    assert_eq!(list.rows[0].detail, format!("http://127.0.0.1:{port}/"));
+    // Its code, by the pad: too short is refused, six are kept.
+    row(&mut kiosk, "the page's code");
+    for digit in [8, 1, 5] {
+        kiosk.tap(&Tap::Number(digit));
+    }
+    assert!(!kiosk.tap(&Tap::Main).notice.is_empty(), "too short");
+    for digit in [3, 7, 2] {
+        kiosk.tap(&Tap::Number(digit));
+    }
+    let frame = kiosk.tap(&Tap::Main);
+    assert!(is_open(&frame), "{}", frame.notice);
+    let kept = share::kept_code(data.path())
+        .expect("reads")
+        .expect("a hash");
+    assert!(share::is_code(&kept, "815372"));
+    row(&mut kiosk, "on");
+    lan.follow(&mut kiosk);
+    assert!(answers(port, false), "off at once");
+}

@@ -1,0 +1,69 @@
+//! The page on the network at the desk: on or off, on which interface, its code, how it stands.
+//!
+//! Refuses: an address of all interfaces; the page is for one network.
+use super::what::What;
+use super::wish::{Edit, Key};
+use super::{Act, Rows, Wish, chosen};
+use crate::language::p;
+use crate::list::{ListRow, ListState};
+use crate::scene::Scene;
+
+const FILE: &str = "kiosk.toml";
+
+/// Whether the page is served, and where; a tap changes it at once.
+pub(crate) fn sharing(scene: &Scene<'_>) -> Rows {
+    let say = scene.language();
+    let lan = &scene.news.lan;
+    let set = |key, value: String| {
+        Act::Want(Wish::set(Edit {
+            file: FILE,
+            entry: None,
+            path: vec![Key::Name(key)],
+            value,
+        }))
+    };
+    let value = say.say(if lan.on { p::ON } else { p::OFF });
+    let (detail, state) = match (lan.on, &lan.card) {
+        (true, card) if !card.trouble.is_empty() => (card.trouble.clone(), ListState::Amiss),
+        (true, card) => (card.address.clone(), ListState::Plain),
+        (false, _) => (String::new(), ListState::Plain),
+    };
+    let page = ListRow::new(say.say(p::SHARING), value).detail(detail);
+    let mut rows: Rows = vec![(page.state(state), set("share", (!lan.on).to_string()))];
+    let (words, state) = match lan.has_code {
+        true => (p::PAGE_CODE_SET, ListState::Plain),
+        false => (p::PAGE_CODE_MISSING, ListState::Amiss),
+    };
+    let code = ListRow::new(say.say(p::PAGE_CODE), say.say(words)).state(state);
+    rows.push((code, Act::Type(What::PageCode)));
+    let address = |address: &String| {
+        let alone = address.starts_with("127.") || address == "::1";
+        let who = if alone {
+            p::THIS_MACHINE
+        } else {
+            p::WHOLE_NETWORK
+        };
+        let row = ListRow::new(say.say(p::INTERFACE), address.clone()).detail(say.say(who));
+        let is = *address == lan.address;
+        let act = if is {
+            Act::Nothing
+        } else {
+            set("address", format!("\"{address}\""))
+        };
+        (row.state(chosen(is)), act)
+    };
+    rows.extend(lan.addresses.iter().map(address));
+    let told = |title, value: &String| {
+        let row = ListRow::new(say.say(title), value.clone()).state(ListState::Told);
+        (!value.is_empty()).then_some((row, Act::Nothing))
+    };
+    rows.extend(told(p::PAGE_NAME, &lan.card.name));
+    if !lan.card.fingerprint.is_empty() {
+        let row = ListRow::new(say.say(p::FINGERPRINT), String::new());
+        let row = row
+            .detail(lan.card.fingerprint.clone())
+            .state(ListState::Told);
+        rows.push((row, Act::Nothing));
+    }
+    rows
+}

@@ -1,0 +1,98 @@
+//! Refusals and faults in words, in a language. Refuses: hiding a detail; what a file's checker
+//! found stays as it says it, in English, behind a sentence that says where.
+use super::{Language, Phrase, p};
+use domain::Refusal;
+use domain::decide::{NOTE_MAX, REPS_MAX};
+use domain::solve::Constraint;
+
+impl Language {
+    /// Why a command was refused, then what to do.
+    #[must_use]
+    pub fn refusal(self, refusal: &Refusal) -> String {
+        let plain = |phrase: Phrase| self.say(phrase);
+        match refusal {
+            Refusal::EmptyPlan => plain(p::X_EMPTY_PLAN),
+            Refusal::NothingPlanned => plain(p::X_NOTHING_PLANNED),
+            Refusal::EmptyLadder => plain(p::X_EMPTY_LADDER),
+            Refusal::UnderWay { lifter, lift } => {
+                self.fill(p::X_UNDER_WAY, &[lifter, &self.shipped(lift)])
+            }
+            Refusal::NoSuchLift => plain(p::X_NO_SUCH_LIFT),
+            Refusal::NotTheRungOfNow => plain(p::X_NOT_THE_RUNG),
+            Refusal::Over => plain(p::X_OVER),
+            Refusal::DecideFirst => plain(p::X_DECIDE_FIRST),
+            Refusal::NothingToDecide => plain(p::X_NOTHING_TO_DECIDE),
+            Refusal::StaleRotation => plain(p::X_STALE_ROTATION),
+            Refusal::NotTheTimeToSettle => plain(p::X_NOT_THE_TIME),
+            Refusal::StaleDecision => plain(p::X_STALE_DECISION),
+            Refusal::NothingDecided => plain(p::X_NOTHING_DECIDED),
+            Refusal::LoadOutOfRange(load) => {
+                self.fill(p::X_LOAD, &[&self.mass(*load, domain::MassUnit::Kg)])
+            }
+            Refusal::NoteLength(0) => plain(p::X_NO_NOTE),
+            Refusal::NoteLength(long) => {
+                self.fill(p::X_NOTE, &[&long.to_string(), &NOTE_MAX.to_string()])
+            }
+            Refusal::RepsOutOfRange(reps) => {
+                self.fill(p::X_REPS, &[&reps.to_string(), &REPS_MAX.to_string()])
+            }
+        }
+    }
+
+    /// A fault of a file: where it is, as the language says it, and what the checker found. The
+    /// place is a row and a column, by number or by name.
+    #[must_use]
+    pub fn fault(
+        self,
+        file: &str,
+        (row, column): (Option<usize>, Option<&str>),
+        found: &str,
+    ) -> String {
+        let place = match (row, column) {
+            (Some(row), Some(column)) => {
+                self.fill(p::FAULT_CELL, &[file, &row.to_string(), column])
+            }
+            (Some(row), None) => self.fill(p::FAULT_ROW, &[file, &row.to_string()]),
+            (None, _) => file.to_owned(),
+        };
+        format!("{place}: {found}")
+    }
+
+    /// What a checker found and would have: its own words, behind ours.
+    #[must_use]
+    pub fn found(self, read: &str, right: &str) -> String {
+        self.fill(p::FAULT_FOUND, &[read, right])
+    }
+
+    /// One of several sentences, and how many more there are.
+    #[must_use]
+    pub fn and_more(self, first: &str, more: usize) -> String {
+        match more {
+            0 => first.to_owned(),
+            more => self.fill(p::AND_MORE, &[first, &more.to_string()]),
+        }
+    }
+
+    /// Something of the machine failed, in its own words.
+    #[must_use]
+    pub fn went_wrong(self, why: &str) -> String {
+        match self {
+            Self::English => why.to_owned(),
+            Self::German => self.fill(p::WENT_WRONG, &[why]),
+        }
+    }
+
+    /// Why no ladder can be loaded, as `domain` says it in English.
+    pub(crate) fn no_ladder(self, constraint: Constraint, english: &str) -> String {
+        let why = match (self, constraint) {
+            (Self::English, _) => english.to_owned(),
+            (Self::German, Constraint::Range) => self.say(p::L_RANGE),
+            (Self::German, Constraint::Bar) => self.say(p::L_BAR),
+            (Self::German, Constraint::Inventory) => self.say(p::L_INVENTORY),
+            (Self::German, Constraint::Sleeve) => self.say(p::L_SLEEVE),
+            (Self::German, Constraint::BigInside) => self.say(p::L_BIG_INSIDE),
+            (Self::German, Constraint::Tolerance | Constraint::Hole) => self.say(p::L_TOLERANCE),
+        };
+        self.fill(p::NO_LADDER, &[&why])
+    }
+}
