@@ -9,10 +9,13 @@ fn lift(bench: &Bench, lifter: &str) {
     bench.tap(lifter);
     for _ in 0..60 {
         let frame = bench.frame();
-        match &frame.screen {
-            Screen::End(_) => return,
-            Screen::Rest(_) => bench.wait_ms(600_000),
-            _ => bench.tap(&main_label(&frame)),
+        if matches!(frame.screen, Screen::End(_)) {
+            return;
+        }
+        if matches!(frame.screen, Screen::Rest(_)) {
+            bench.wait_ms(600_000);
+        } else {
+            bench.tap(&main_label(&frame));
         }
     }
     panic!("the lift has no end: {}", bench.screen());

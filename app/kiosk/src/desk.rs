@@ -84,7 +84,14 @@ pub fn words(say: Language, error: &KioskError) -> String {
         KioskError::Refused(refusal) => say.refusal(refusal),
         KioskError::Needed(need) => say.need(need),
         KioskError::Faults(faults) => faults_words(say, faults),
-        other => say.went_wrong(&other.to_string()),
+        KioskError::File { .. }
+        | KioskError::NoHome
+        | KioskError::Journal(_)
+        | KioskError::Record(_)
+        | KioskError::Backup(_)
+        | KioskError::Code(_)
+        | KioskError::Picture(_)
+        | KioskError::Usage(_) => say.went_wrong(&error.to_string()),
     }
 }
 

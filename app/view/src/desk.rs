@@ -8,6 +8,7 @@ mod coaching;
 mod days;
 mod form;
 mod gym;
+mod news;
 mod people;
 mod ruling;
 mod sharing;
@@ -24,11 +25,12 @@ use crate::scene::Scene;
 use crate::stage::Stage;
 use crate::tap::Tap;
 use chrono::NaiveDate;
+use domain::Command;
 use domain::needs::{Thing, need};
-use domain::{Command, Moment};
 
 pub use cards::{LanCard, StickCard, StickPlanRow};
 pub use form::Form;
+pub use news::{DeskNews, DoorNews, LanNews, PlanNews};
 use typing::Typed;
 pub use typing::Typing;
 use what::What;
@@ -38,62 +40,6 @@ pub use wish::{Change, DayRow, DayWish, Edit, Key, Wish};
 pub const DESK_FILE: &str = "desk.toml";
 /// What stands there since, until other digits are chosen.
 pub const PLAIN_ONCE: &str = "was_plain=true\n";
-
-/// What is new for the coach: kept by whoever owns files and devices.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct DeskNews {
-    /// Plans that lie in the folder, by name.
-    pub plans: Vec<PlanNews>,
-    /// Faults of the gym's files as they lie in the folder.
-    pub faults: Vec<String>,
-    /// Faults of devices.
-    pub hardware: Vec<String>,
-    /// The door.
-    pub door: DoorNews,
-    /// The page on the network.
-    pub lan: LanNews,
-}
-
-/// What the screen may know of the door: never the code.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub struct DoorNews {
-    /// Whether there is a code; without one the first four digits become it.
-    pub has_code: bool,
-    /// Until when none is tried any more.
-    pub until: Option<Moment>,
-}
-
-/// How it stands with the page on the network.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct LanNews {
-    /// Whether it is to be served.
-    pub on: bool,
-    /// The address on which it is served, or would be.
-    pub address: String,
-    /// Addresses of this machine's interfaces, this machine alone first.
-    pub addresses: Vec<String>,
-    /// Whether the page has a code.
-    pub has_code: bool,
-    /// How it stands.
-    pub card: LanCard,
-}
-
-impl LanNews {
-    /// Whether it is on, and there is something to be told of it.
-    #[must_use]
-    pub fn is_told(&self) -> bool {
-        self.on && !(self.card.address.is_empty() && self.card.trouble.is_empty())
-    }
-}
-
-/// A plan in the folder.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct PlanNews {
-    /// Its file's name.
-    pub name: String,
-    /// Its rows, or its first fault and how many there are.
-    pub read: Result<usize, (String, usize)>,
-}
 
 /// Where somebody is at the desk.
 #[derive(Debug, Clone, PartialEq, Eq)]

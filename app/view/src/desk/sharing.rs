@@ -35,6 +35,10 @@ pub(crate) fn sharing(scene: &Scene<'_>) -> Rows {
         false => (p::PAGE_CODE_MISSING, ListState::Amiss),
     };
     let code = ListRow::new(say.say(p::PAGE_CODE), say.say(words)).state(state);
+    let code = match lan.has_code {
+        true => code,
+        false => code.detail(say.say(p::NOBODY_SIGNS_IN)),
+    };
     rows.push((code, Act::Type(What::PageCode)));
     let address = |address: &String| {
         let alone = address.starts_with("127.") || address == "::1";

@@ -63,7 +63,8 @@ crate::phrases! {
     WHOLE_NETWORK: "whoever is on that network", "wer in diesem Netz ist";
     PAGE_CODE: "the page's code", "Code der Seite";
     PAGE_CODE_SET: "set", "gesetzt";
-    PAGE_CODE_MISSING: "none: nobody can sign in", "keiner: niemand kann sich anmelden";
+    PAGE_CODE_MISSING: "none", "keiner";
+    NOBODY_SIGNS_IN: "without it nobody can sign in", "ohne ihn kann sich niemand anmelden";
     SIX_DIGITS: "at least six digits, then keep them", "mindestens sechs Ziffern, dann behalten";
     PAGE_NAME: "also found as", "auch zu finden als";
     FINGERPRINT: "the certificate's fingerprint", "Fingerabdruck des Zertifikats";
