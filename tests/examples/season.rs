@@ -69,7 +69,7 @@ fn main() {
     let (inputs, inbox) = mpsc::channel();
     let coach_desk = CoachDesk::open(&kiosk, &folder, desk.clone(), inputs.clone());
     let lan = Lan::of(&kiosk, &folder, desk.clone());
-    kiosk.show_lan(lan.clone());
+    lan.follow(&mut kiosk);
     lan::start(lan, inputs);
     let nightly = Nightly {
         folder: dir.to_owned(),
