@@ -19,6 +19,11 @@ use alloc::vec::Vec;
 
 /// The most loads that are offered, the plan's among them.
 pub const CHOICES_MAX: usize = 5;
+/// As many are offered where the plates make them within reason: from [`FALL_MOST`] under the plan
+/// to [`RAISE_MOST`] over it.
+pub const CHOICES_LEAST: usize = 3;
+/// How far under the plan is looked for more, in hundredths of a percent of it.
+pub const FALL_MOST: u32 = 2_000;
 /// How many steps up and down are looked at.
 const STEPS: i64 = 2;
 /// What it costs a choice to be a kilogram off its step, beside handling: rounder plates are worth
@@ -148,28 +153,39 @@ impl Around {
                 wish.and_then(|wish| one(equipment, on_bar, wish)),
             );
         }
-        // Coarse plates: what they make next to the plan, below and above.
-        let Ok(loads) = Loads::new(equipment, self.most()) else {
-            return found;
-        };
-        let barely = Mass::from_ng(1);
-        for (there, next) in [
-            (
-                found.iter().any(|f| f.0 < self.planned),
-                loads.at_most(self.planned - barely),
-            ),
-            (
-                found.iter().any(|f| f.0 > self.planned),
-                loads.at_least(self.planned + barely),
-            ),
-        ] {
-            let next = next.filter(|_| !there);
-            self.add(
-                &mut found,
-                next.and_then(|load| one(equipment, on_bar, exactly(load))),
-            );
+        if let Ok(loads) = Loads::new(equipment, self.most()) {
+            self.widen(&mut found, &loads, |load| {
+                one(equipment, on_bar, exactly(load))
+            });
         }
         found
+    }
+
+    /// Coarse plates make too little within half a step: what they make nearest to the plan, one on
+    /// each side at least, and further off until there are [`CHOICES_LEAST`].
+    fn widen(&self, found: &mut Vec<Made>, loads: &Loads, make: impl Fn(Mass) -> Option<Made>) {
+        let barely = Mass::from_ng(1);
+        let (mut low, mut high) = (self.planned, self.planned);
+        loop {
+            let has_below = found.iter().any(|made| made.0 < self.planned);
+            let has_above = found.iter().any(|made| made.0 > self.planned);
+            let few = found.len() + 1 < CHOICES_LEAST;
+            // A lighter load is never a danger, so the first one below may be far off.
+            let below = loads.at_most(low - barely).filter(|load| {
+                !has_below || (few && *load >= self.planned - share_of(self.planned, FALL_MOST))
+            });
+            let above = loads.at_least(high + barely).filter(|_| !has_above || few);
+            let near = [below, above].into_iter().flatten();
+            let Some(load) = near.min_by_key(|load| load.apart(self.planned)) else {
+                break;
+            };
+            if load < self.planned {
+                low = load;
+            } else {
+                high = load;
+            }
+            self.add(found, make(load));
+        }
     }
 
     /// Adds what is new and not too heavy.

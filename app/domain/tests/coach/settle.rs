@@ -1,15 +1,15 @@
 //! The work load settled on the day: what is offered, what a choice changes, what is refused.
 use crate::fill::{Life, coached, date};
-use crate::gym::kg;
+use crate::gym::{kg, plate};
 use domain::decide::Refusal;
 use domain::event::{Hold, LiftNo};
 use domain::ladder::equipment;
 use domain::rotation::{ask, station_of};
-use domain::settle::{CHOICES_MAX, Choices, Settled, choices};
+use domain::settle::{CHOICES_LEAST, CHOICES_MAX, Choices, FALL_MOST, Settled, choices};
 use domain::sheet::RungKind;
 use domain::solve::loads::Loads;
 use domain::solve::rotation::{Effort, plan};
-use domain::{Command, LiftRun, Mass, MassUnit, Moment, State, decide};
+use domain::{Command, LiftRun, Mass, MassUnit, Moment, Plate, PlateFace, State, decide};
 use proptest::prelude::*;
 
 const NO: LiftNo = LiftNo(1);
@@ -209,6 +209,30 @@ fn the_turns_called_follow_the_choice() {
     assert_eq!(stacks(&life), before);
 }
 
+/// What can be loaded from a fifth under the plan to a tenth over it, one load after the other.
+fn within_reason(all: &Loads, planned: Mass, most: i64) -> Vec<Mass> {
+    let least = planned.ng() - planned.ng() / 10_000 * i64::from(FALL_MOST);
+    let mut near = Vec::new();
+    let mut from = Mass::from_ng(least);
+    while let Some(load) = all.at_least(from).filter(|load| load.ng() <= most) {
+        near.push(load);
+        from = load + Mass::from_ng(1);
+    }
+    near
+}
+
+fn enough(found: &Choices, all: &Loads, most: i64) -> Result<(), TestCaseError> {
+    let near = within_reason(all, found.planned, most);
+    let least = near.len().min(CHOICES_LEAST);
+    prop_assert!(
+        (least..=CHOICES_MAX).contains(&found.loads.len()),
+        "{:?} of {:?}",
+        loads(found),
+        near
+    );
+    Ok(())
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(60))]
 
@@ -225,7 +249,7 @@ proptest! {
         let bar = life.gym.bars.iter().find(|b| b.name == run.sheet.bar.name).expect("the bar");
         let set = &life.gym.plate_sets[0];
         let equipment = equipment(bar, set);
-        let place = |face: &domain::PlateFace| set.plates.iter().position(|p| p.face == *face).expect("a plate");
+        let place = |face: &PlateFace| set.plates.iter().position(|p| p.face == *face).expect("a plate");
         let most = found.planned.ng() / 10 * 11;
         for settled in &found.loads {
             let stack: Vec<usize> = settled.per_side.iter().map(place).collect();
@@ -239,5 +263,44 @@ proptest! {
         let above = all.at_least(found.planned + barely).is_some();
         prop_assert_eq!(found.loads.iter().any(|s| s.load < found.planned), below);
         prop_assert_eq!(found.loads.iter().any(|s| s.load > found.planned), above);
+        enough(&found, &all, most)?;
+    }
+
+    /// Whatever plates a gym has, be they coarse: three to five loads where three can be made
+    /// within reason.
+    #[test]
+    fn three_are_offered_where_the_gym_can_load_three(
+        grams in 20_000..320_000_i64,
+        kinds in proptest::collection::btree_map(1_i64..50, 1_u16..4, 1..5),
+    ) {
+        let mut gym = coached();
+        gym.plate_sets[0].plates = kinds
+            .iter()
+            .map(|(half_kilos, pairs)| Plate {
+                pairs: *pairs,
+                face: PlateFace { mass: Mass::of(MassUnit::Kg, half_kilos * 500), ..plate(1, 450).face },
+                ..plate(1, 450)
+            })
+            .collect();
+        let mut life = Life::new(gym);
+        plan_of(&mut life, 0, Mass::of(MassUnit::Kg, grams), 1);
+        let Some(Ok(_)) = life.entries(0).first().map(|e| e.outcome.clone()) else {
+            return Ok(());
+        };
+        begin(&mut life, 0);
+        warm_up(&mut life, NO);
+        let run = &life.state.lifts[&NO];
+        let bar = life.gym.bars.iter().find(|b| b.name == run.sheet.bar.name).expect("the bar");
+        let work = run.sheet.rungs.last().expect("rungs").load;
+        let most = work.ng() / 10 * 11;
+        let all = Loads::new(&equipment(bar, &life.gym.plate_sets[0]), Mass::from_ng(most));
+        let all = all.expect("few plates");
+        match offered(&life) {
+            Some(found) => enough(&found, &all, most)?,
+            None => {
+                let near = within_reason(&all, work, most);
+                prop_assert!(near.len() <= 1, "nothing is offered, of {:?}", near);
+            }
+        }
     }
 }
