@@ -22,6 +22,7 @@ pub mod lift_shipped;
 pub mod lifter;
 pub mod mass;
 pub mod meet;
+pub mod meet_day;
 pub mod moment;
 pub mod needs;
 pub mod next;

@@ -54,6 +54,12 @@ pub struct Flight {
     pub called: u16,
     /// How long those took together, seconds.
     pub elapsed_s: u32,
+    /// Since the last of them was over, or the flight began, seconds; counts for at most one
+    /// attempt, since the one that is under way is not over.
+    pub since_s: u32,
+    /// What somebody at the platform knows beside: so many seconds later, or earlier where it is
+    /// negative.
+    pub later_s: i32,
 }
 
 /// How far the lifter is.
@@ -93,7 +99,8 @@ pub struct TimedWarmUp {
 /// Which figure of a meet cannot be reckoned with.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Refusal {
-    /// Its name: "attempt", "before", "called", "elapsed", "warm-ups", "taken", "last", "apart".
+    /// Its name: "attempt", "before", "called", "elapsed", "later",
+    /// "warm-ups", "taken", "last", "apart".
     pub field: &'static str,
     /// What is wrong, with the value and the limit, and what to do.
     pub text: String,
@@ -122,8 +129,15 @@ impl Flight {
     /// Until the opener, at that pace.
     #[must_use]
     pub fn opener_in_s(&self) -> u32 {
-        let left = self.before.saturating_sub(self.called);
-        u32::from(left).saturating_mul(self.pace_s())
+        let left = u32::from(self.before.saturating_sub(self.called));
+        let pace_s = self.pace_s();
+        let under_way = if left == 0 {
+            0
+        } else {
+            self.since_s.min(pace_s)
+        };
+        let then = left.saturating_mul(pace_s).saturating_sub(under_way);
+        then.saturating_add_signed(self.later_s)
     }
 
     fn check(&self) -> Result<(), Refusal> {
@@ -137,6 +151,7 @@ impl Flight {
         )?;
         let (called, before) = (u32::from(self.called), u32::from(self.before));
         within("called", called, 0, before, "attempts")?;
+        within("later", self.later_s.unsigned_abs(), 0, TIME_MOST_S, "s")?;
         within("elapsed", self.elapsed_s, 0, TIME_MOST_S, "s")
     }
 }

@@ -14,6 +14,8 @@ fn flight(before: u16, called: u16, elapsed_s: u32) -> Flight {
         attempt_s: 60,
         called,
         elapsed_s,
+        since_s: 0,
+        later_s: 0,
     }
 }
 
@@ -148,6 +150,8 @@ fn any_flight() -> impl Strategy<Value = Flight> {
             attempt_s,
             called: called.min(before),
             elapsed_s,
+            since_s: 0,
+            later_s: 0,
         },
     )
 }

@@ -3,7 +3,7 @@
 //! Refuses: files of other names, and silence about what could not be checked.
 use crate::fault::{Fault, Weight, Wrong};
 use crate::lifter_file::{self, Names};
-use crate::{Source, coach_file, gym_file, kiosk_file, programme_file};
+use crate::{Source, coach_file, gym_file, kiosk_file, meet_file, programme_file};
 use domain::Gym;
 
 /// The kinds of file that are checked.
@@ -13,6 +13,7 @@ enum Kind {
     Lifters,
     Programme,
     Kiosk,
+    Meet,
     Plan,
     Other,
 }
@@ -27,14 +28,14 @@ fn kind(name: &str) -> Kind {
         "lifters.toml" => Kind::Lifters,
         "programme.toml" => Kind::Programme,
         "kiosk.toml" => Kind::Kiosk,
+        "meet.toml" => Kind::Meet,
         base if PLAN_ENDINGS.iter().any(|end| base.ends_with(end)) => Kind::Plan,
         _ => Kind::Other,
     }
 }
 
-/// Every fault of one file, by row: gym.toml, lifters.toml, programme.toml, kiosk.toml or a plan.
-/// What is
-/// merely odd is among them. Names in it are held against `gym`; without one that is told too.
+/// Every fault of one file, by row: gym.toml, lifters.toml, programme.toml, kiosk.toml, meet.toml
+/// or a plan. What is merely odd is among them. Names in it are held against `gym`; without one that is told too.
 #[must_use]
 pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
     let alone = |thing: &str, mut faults: Vec<Fault>| {
@@ -54,9 +55,10 @@ pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
             (Some(kiosk), faults) if kiosk.racks.is_none() => faults,
             (_, faults) => alone("a kiosk", faults),
         },
+        Kind::Meet => alone("a meet", meet_file::read(source, gym).1),
         Kind::Plan => alone("a plan", coach_file::read(source, gym).1),
         Kind::Other => {
-            let right = "give gym.toml, lifters.toml, programme.toml, kiosk.toml or a plan that ends in .csv, .xlsx or .ods";
+            let right = "give gym.toml, lifters.toml, programme.toml, kiosk.toml, meet.toml or a plan that ends in .csv, .xlsx or .ods";
             let wrong = Wrong::plain("a file of a kind that is not checked", right);
             vec![Fault::whole(source.name, wrong)]
         }

@@ -6,12 +6,14 @@
 mod coach;
 mod equipment;
 mod lifts;
+mod meet;
 mod people;
 mod plan;
 
 pub use coach::{BEGIN, COACHING, DAY, PROGRAMME, RULE, SPLIT, TASK, WORK};
 pub use equipment::{BAR, CALIBRATION, GYM, PLATE, PLATE_SET, RACK, WEIGHED};
 pub use lifts::{LIFT, PATTERN, STEP};
+pub use meet::{FLIGHT, MEET, STARTER};
 pub use people::{KIOSK, LANDMARKS, LIFTER, LIFTERS};
 pub use plan::{COLUMNS, PlanColumn};
 
@@ -95,4 +97,7 @@ pub const TABLES: &[(&str, &Table)] = &[
     ("programme.toml", &RULE),
     ("programme.toml", &SPLIT),
     ("kiosk.toml", &KIOSK),
+    ("meet.toml", &MEET),
+    ("meet.toml", &FLIGHT),
+    ("meet.toml", &STARTER),
 ];

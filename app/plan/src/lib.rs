@@ -19,6 +19,7 @@ mod kiosk_file;
 mod known;
 mod lift_file;
 mod lifter_file;
+mod meet_file;
 mod nearest;
 mod pattern_file;
 mod plan_faults;
@@ -49,6 +50,7 @@ pub use fault::{Column, Fault, Weight};
 pub use gym_file::{gym, gym_noted};
 pub use kiosk_file::{Kiosk, kiosk, kiosk_noted};
 pub use plan_text::{PlanCells, plan_csv};
+pub use meet_file::meet;
 pub use programme_file::coaching;
 pub use shift::shift_weeks;
 

@@ -100,6 +100,9 @@ fn lift(
     let rest_work = entry.text(doc, "rest_work", rest_s);
     let cues = entry.texts(doc, "cues", LINES_MAX, |text| words(text, 60));
     let more = entry.texts(doc, "cautions", LINES_MAX, |text| words(text, 80));
+    if start == Some(Start::Hooks) {
+        no_pull(doc, entry);
+    }
     let (start, name) = (start?, name?);
     let from_pins = matches!(start, Start::Pins { .. });
     let was = |value: fn(&Lift) -> u32, otherwise| old.map_or(otherwise, value);
@@ -127,6 +130,17 @@ fn lift(
         },
         cautions,
     })
+}
+
+/// Keys that only mean something where the bar is pulled from the floor or from pins.
+fn no_pull(doc: &mut Doc<'_>, entry: &Entry<'_>) {
+    for key in ["grip", "end", "partner", "overlap_least"] {
+        if entry.has(key) {
+            let read = format!("\"{key}\" for a lift from hooks, which is no pull");
+            let wrong = Wrong::plain(read, "leave it out");
+            doc.wrong(&entry.at_value(key), wrong);
+        }
+    }
 }
 
 /// What "start" can be.

@@ -33,7 +33,8 @@ pub(crate) fn read(doc: &mut Doc<'_>, gym: &Entry<'_>, sets: &mut Known) -> Vec<
     read
 }
 
-fn plates(doc: &mut Doc<'_>, set: &Entry<'_>) -> Vec<Plate> {
+/// The kinds of plate under "plates".
+pub(crate) fn plates(doc: &mut Doc<'_>, set: &Entry<'_>) -> Vec<Plate> {
     let mut plates: Vec<Plate> = Vec::new();
     let entries = set.entries(doc, "plates", KINDS_MAX, &fields::PLATE);
     if entries.is_empty() && set.has("plates") {

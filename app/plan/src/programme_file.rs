@@ -52,7 +52,8 @@ pub(crate) struct Against {
 }
 
 impl Against {
-    fn of(gym: Option<&Gym>) -> Self {
+    /// Those of a gym; without one names are taken as they stand.
+    pub(crate) fn of(gym: Option<&Gym>) -> Self {
         let Some(gym) = gym else {
             return Self {
                 lifts: Known::open("lift"),

@@ -1,0 +1,260 @@
+//! meet.toml: a meet or a test day, with plates of its own.
+//!
+//! Refuses: lifters, lifts and patterns that the gym does not have, a lifter twice in a flight,
+//! an opener without a place in the order.
+use crate::Source;
+use crate::date::date;
+use crate::fault::{Fault, Wrong, quote};
+use crate::fields;
+use crate::lifter_file::loads;
+use crate::nearest::fold;
+use crate::plates_file;
+use crate::programme_file::Against;
+use crate::quantity::{length, mass, time_ms};
+use crate::toml_doc::Doc;
+use crate::toml_entry::Entry;
+use crate::wording::name;
+use chrono::NaiveDate;
+use domain::gym::Pattern;
+use domain::ladder::shipped_patterns;
+use domain::meet::{BEFORE_MOST, Habit};
+use domain::meet_day::{MeetDay, MeetFlight, Starter, platform_bar, platform_plates};
+use domain::{Bar, Gym, Length, Mass, MassUnit};
+
+/// Most flights of a day.
+const FLIGHTS_MAX: usize = 12;
+/// Most of ours in a flight.
+const STARTERS_MAX: usize = 20;
+/// What an attempt takes where nothing is said, seconds. Common practice, no source.
+const ATTEMPT_S: u32 = 60;
+
+/// Reads meet.toml against the gym whose lifters and lifts it names.
+///
+/// # Errors
+/// Every fault of the file, by row.
+pub fn meet(source: Source<'_>, gym: &Gym) -> Result<MeetDay, Vec<Fault>> {
+    let (day, faults) = read(source, Some(gym));
+    match day {
+        Some(day) if !faults.iter().any(Fault::stops) => Ok(day),
+        _ => Err(faults),
+    }
+}
+
+/// Reads what can be read; without a gym names are taken as they stand.
+pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Option<MeetDay>, Vec<Fault>) {
+    let (mut doc, root) = match Doc::open(source) {
+        Ok(opened) => opened,
+        Err(faults) => return (None, faults),
+    };
+    let against = Against::of(gym);
+    let doc_ref = &mut doc;
+    let top = Entry::open(doc_ref, root.get_ref(), 0..0, &fields::MEET);
+    let name = top.text(doc_ref, "name", name);
+    let day = top.text(doc_ref, "date", date);
+    let bar = bar(doc_ref, &top);
+    let mut plates = platform_plates();
+    if top.has("plates") {
+        plates.plates = plates_file::plates(doc_ref, &top);
+    }
+    let habit = habit(doc_ref, &top);
+    let entries = top.entries(doc_ref, "flight", FLIGHTS_MAX, &fields::FLIGHT);
+    if entries.is_empty() && top.has("flight") {
+        let right = "write one [[flight]] for each flight of yours";
+        let wrong = Wrong::plain("no flight that can be used", right);
+        doc_ref.missing(&top.at_value("flight"), wrong);
+    }
+    let flights = entries
+        .iter()
+        .filter_map(|entry| flight(doc_ref, entry, gym, &against));
+    let flights: Vec<MeetFlight> = flights.collect();
+    let made = |name, date: NaiveDate| MeetDay {
+        name,
+        date,
+        bar,
+        plates,
+        habit,
+        flights,
+    };
+    let day = name.zip(day).map(|(name, date)| made(name, date));
+    if let Some(day) = &day {
+        loadable(&mut doc, &entries, day);
+    }
+    (day, doc.close())
+}
+
+fn bar(doc: &mut Doc<'_>, top: &Entry<'_>) -> Bar {
+    let kg = |from, to| Mass::of(MassUnit::Kg, from)..=Mass::of(MassUnit::Kg, to);
+    let own = top.text(doc, "bar", |text| mass(text, &kg(1_000, 60_000)));
+    let collars = top.text(doc, "collars", |text| mass(text, &kg(0, 10_000)));
+    let long = Length::mm(50)..=Length::mm(1_000);
+    let sleeve = top.text(doc, "sleeve", |text| length(text, &long));
+    let usual = platform_bar();
+    Bar {
+        mass: own.map_or(usual.mass, |(mass, _)| mass),
+        collars: collars.map_or(usual.collars, |(mass, _)| mass),
+        sleeve: sleeve.unwrap_or(usual.sleeve),
+        ..usual
+    }
+}
+
+/// How warm-ups are spaced; what is usual must not be nearer than the least.
+fn habit(doc: &mut Doc<'_>, top: &Entry<'_>) -> Habit {
+    let usual = Habit::USUAL;
+    let mut seconds = |key: &str, otherwise: u32| {
+        let read = top.text(doc, key, |text| time_ms(text, &(30_000..=3_600_000)));
+        read.map_or(otherwise, |ms| ms / 1_000)
+    };
+    let habit = Habit {
+        last_s: seconds("last", usual.last_s),
+        last_least_s: seconds("last_least", usual.last_least_s),
+        apart_s: seconds("apart", usual.apart_s),
+        apart_least_s: seconds("apart_least", usual.apart_least_s),
+    };
+    for (key, usual, least) in [
+        ("last", habit.last_s, habit.last_least_s),
+        ("apart", habit.apart_s, habit.apart_least_s),
+    ] {
+        if usual < least {
+            let read =
+                format!("{usual} s for \"{key}\", less than the {least} s of \"{key}_least\"");
+            let right = format!("write \"{key}\" as long as \"{key}_least\", or longer");
+            doc.wrong(&top.at_value(key), Wrong::plain(read, right));
+        }
+    }
+    habit
+}
+
+fn flight(
+    doc: &mut Doc<'_>,
+    entry: &Entry<'_>,
+    gym: Option<&Gym>,
+    against: &Against,
+) -> Option<MeetFlight> {
+    let lift = entry.text(doc, "lift", |text| against.lifts.find(text));
+    let attempt = entry.text(doc, "attempt", |text| time_ms(text, &(10_000..=600_000)));
+    let order = entry.texts(doc, "order", usize::from(BEFORE_MOST), name);
+    let mut starters: Vec<Starter> = Vec::new();
+    let entries = entry.entries(doc, "lifter", STARTERS_MAX, &fields::STARTER);
+    if entries.is_empty() && entry.has("lifter") {
+        let right = "write one [[flight.lifter]] for each of yours";
+        let wrong = Wrong::plain("a flight with none of yours", right);
+        doc.missing(&entry.at_value("lifter"), wrong);
+    }
+    for entry in entries {
+        let Some(starter) = starter(doc, &entry, &order, gym, against) else {
+            continue;
+        };
+        if starters.iter().any(|other| other.lifter == starter.lifter) {
+            let read = format!("{} a second time in this flight", quote(&starter.lifter));
+            let wrong = Wrong::plain(read, "keep one of them");
+            doc.wrong(&entry.at_value("name"), wrong);
+        }
+        starters.push(starter);
+    }
+    Some(MeetFlight {
+        lift: lift?,
+        attempt_s: attempt.map_or(ATTEMPT_S, |ms| ms / 1_000),
+        starters,
+    })
+}
+
+fn starter(
+    doc: &mut Doc<'_>,
+    entry: &Entry<'_>,
+    order: &[String],
+    gym: Option<&Gym>,
+    against: &Against,
+) -> Option<Starter> {
+    let lifter = entry.text(doc, "name", |text| against.lifters.find(text));
+    let opener = entry.text(doc, "opener", |text| mass(text, &loads()));
+    let told = entry.whole(doc, "before", &(0..=BEFORE_MOST));
+    let ladder = entry.text(doc, "ladder", |text| against.patterns.find(text));
+    let lifter = lifter?;
+    let before = before(doc, entry, order, &lifter, told);
+    let pattern = pattern(gym, &lifter, ladder.as_deref());
+    let (opener, unit) = opener?;
+    Some(Starter {
+        lifter,
+        opener,
+        unit,
+        before: before?,
+        pattern,
+    })
+}
+
+/// The attempts before the opener: as told, else by the place in the order.
+fn before(
+    doc: &mut Doc<'_>,
+    entry: &Entry<'_>,
+    order: &[String],
+    lifter: &str,
+    told: Option<u16>,
+) -> Option<u16> {
+    let place = order.iter().position(|name| fold(name) == fold(lifter));
+    let place = place.and_then(|place| u16::try_from(place).ok());
+    match (told, place) {
+        (Some(told), Some(place)) if told != place => {
+            let read = format!("{told} attempts before, where \"order\" has {place}");
+            let right = "mend the order, or leave one of the two out";
+            doc.wrong(&entry.at_value("before"), Wrong::plain(read, right));
+            None
+        }
+        (Some(before), _) | (None, Some(before)) => Some(before),
+        (None, None) => {
+            // What could not be read is told already.
+            if !entry.has("before") {
+                let read = format!("{} without a place in the order", quote(lifter));
+                let right = "write before = 24, or the name into the flight's \"order\"";
+                doc.missing(entry.at(), Wrong::plain(read, right));
+            }
+            None
+        }
+    }
+}
+
+/// The pattern named, else the lifter's own, else the first that ships.
+fn pattern(gym: Option<&Gym>, lifter: &str, named: Option<&str>) -> Pattern {
+    let shipped = shipped_patterns();
+    let patterns = gym.map_or(&shipped[..], |gym| &gym.patterns);
+    let own = gym.and_then(|gym| gym.lifters.iter().find(|l| l.name == lifter));
+    let wanted = named.or(own.map(|lifter| lifter.ladder.as_str()));
+    let found = patterns
+        .iter()
+        .find(|pattern| Some(pattern.name.as_str()) == wanted);
+    found.or(patterns.first()).cloned().unwrap_or(Pattern {
+        name: String::new(),
+        steps: Vec::new(),
+    })
+}
+
+/// Tells an opener that the warm-up room's plates cannot make: odd, since the platform loads it.
+fn loadable(doc: &mut Doc<'_>, flights: &[Entry<'_>], day: &MeetDay) {
+    // Places are only known where every flight and lifter could be read.
+    if flights.len() != day.flights.len() {
+        return;
+    }
+    for (entry, flight) in flights.iter().zip(&day.flights) {
+        let starters = &flight.starters;
+        let at = entry.at_value("lifter");
+        for starter in starters {
+            let told = starter.opener.words(starter.unit);
+            let who = quote(&starter.lifter);
+            match day.warm_ups(starter) {
+                Ok(built) if built.off == Mass::ZERO => {}
+                Ok(built) => {
+                    let near = (starter.opener + built.off).words(starter.unit);
+                    let read = format!("{told} for {who}, which these plates do not make");
+                    let right = format!("ask for what they make, such as {near}");
+                    doc.odd(&at, Wrong::plain(read, right));
+                }
+                Err(refusal) => {
+                    let read = format!("{told} for {who}: {}", refusal.text);
+                    doc.wrong(
+                        &at,
+                        Wrong::plain(read, "write another opener, or other plates"),
+                    );
+                }
+            }
+        }
+    }
+}
