@@ -12,11 +12,6 @@ use crate::mass::Mass;
 /// The most reps that are estimated from.
 pub const REPS_MOST: u8 = 10;
 
-/// What goes with every estimate from a partial pull: no study of the equations on partial pulls
-/// was found.
-pub const PARTIAL: &str =
-    "on a partial pull these rank a lifter against themselves and predict nothing else";
-
 /// One published equation.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Equation {
@@ -120,7 +115,8 @@ pub fn singles(load: Mass, reps: u8, hold: Hold) -> Option<Singles> {
     Some(Singles { each })
 }
 
-/// Whether a lift is only part of a pull, so that [`PARTIAL`] goes with its estimates.
+/// Whether a lift is only part of a pull, so that its estimates rank a lifter against themselves
+/// and predict nothing else: no study of the equations on partial pulls was found.
 #[must_use]
 pub fn is_partial(lift: &Lift) -> bool {
     matches!(lift.start, Start::Pins { .. }) || lift.end != Landmark::Lockout

@@ -3,13 +3,14 @@
 use super::outing::{Outing, outings};
 use super::{Decided, Due, NextTime, Rule, decide, on};
 use crate::day::loaded_with;
+use crate::event::LiftNo;
 use crate::gym::Gym;
 use crate::ladder::equipment;
 use crate::lifter::Lifter;
 use crate::mass::Mass;
 use crate::solve::loads::Loads;
 use crate::state::{LiftRun, State};
-use alloc::collections::BTreeSet;
+use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::{Days, NaiveDate};
@@ -60,6 +61,37 @@ pub fn decided(gym: &Gym, state: &State, run: &LiftRun) -> Option<Decided> {
         decision,
         reason: decision.sentence(sheet.unit),
     })
+}
+
+/// Lifts that are over, from which something follows, and after which nothing was recorded: those
+/// of `today`, and of earlier days the last of each lifter's lift with the same reps. So a lift that
+/// ended after midnight, before a power cut or under an older version has its next time too.
+#[must_use]
+pub fn undecided(state: &State, today: NaiveDate) -> Vec<LiftNo> {
+    let mut last = BTreeMap::new();
+    let mut open = Vec::new();
+    for run in state.lifts.values() {
+        let Some(outing) = Outing::of(run) else {
+            continue;
+        };
+        let of = (
+            run.sheet.lifter.as_str(),
+            run.sheet.lift.as_str(),
+            outing.reps,
+        );
+        let here = (run.sheet.date, run.no);
+        let latest = last.entry(of).or_insert(here);
+        *latest = here.max(*latest);
+        if run.next.is_none() && run.is_over() {
+            open.push((of, here));
+        }
+    }
+    let due = |((date, no), latest): ((NaiveDate, LiftNo), Option<&(NaiveDate, LiftNo)>)| {
+        (date == today || latest == Some(&(date, no))).then_some(no)
+    };
+    let open = open.into_iter();
+    open.filter_map(|(of, here)| due((here, last.get(&of))))
+        .collect()
 }
 
 fn same_reps(mut past: Vec<Outing>, reps: u8) -> Vec<Outing> {
