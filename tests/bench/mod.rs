@@ -167,6 +167,8 @@ impl Bench {
             Screen::Stop(_) => "stop",
             Screen::End(_) => "end",
             Screen::History(_) => "history",
+            Screen::Why(_) => "why",
+            Screen::Meet(_) => "meet",
             Screen::List(_) => "list",
             Screen::Page(_) => "page",
             Screen::Typing(_) => "typing",

@@ -147,6 +147,8 @@ fn numbers_of_now(frame: &Frame) -> Vec<String> {
         | Screen::Settle(_)
         | Screen::End(_)
         | Screen::History(_)
+        | Screen::Why(_)
+        | Screen::Meet(_)
         | Screen::List(_)
         | Screen::Page(_)
         | Screen::Typing(_) => vec![],

@@ -66,6 +66,8 @@ fn at_every_place_where_they_matter() {
         | Screen::Floor(_)
         | Screen::SetUp(_)
         | Screen::History(_)
+        | Screen::Why(_)
+        | Screen::Meet(_)
         | Screen::List(_)
         | Screen::Page(_)
         | Screen::Typing(_)

@@ -33,6 +33,8 @@ pub(crate) fn title(bench: &Bench) -> String {
         | Screen::End(_)
         | Screen::Floor(_)
         | Screen::History(_)
+        | Screen::Why(_)
+        | Screen::Meet(_)
         | Screen::Page(_)) => panic!("not at the desk: {other:?}"),
     }
 }

@@ -15,6 +15,8 @@ pub(crate) fn main_label(frame: &Frame) -> String {
         | Screen::Floor(_)
         | Screen::Entry(_)
         | Screen::History(_)
+        | Screen::Why(_)
+        | Screen::Meet(_)
         | Screen::List(_)
         | Screen::Page(_)
         | Screen::Typing(_) => panic!("no main button here"),
@@ -72,6 +74,8 @@ fn one_lifter_through_a_full_ladder() {
             | Screen::SetUp(_)
             | Screen::Entry(_)
             | Screen::History(_)
+            | Screen::Why(_)
+            | Screen::Meet(_)
             | Screen::List(_)
             | Screen::Page(_)
             | Screen::Typing(_)
@@ -129,6 +133,6 @@ fn other_reps_take_two_taps_and_a_moved_back_too() {
         .collect();
     assert_eq!(said[0].1, "back kept");
     assert!(said[0].0.starts_with("3 of "), "{said:?}");
-    assert_eq!(said[1].1, "back moved at rep 2");
+    assert_eq!(said[1].1, "back moved at 2");
     assert_eq!(said[2].0, "not done");
 }

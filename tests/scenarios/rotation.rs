@@ -44,6 +44,8 @@ fn everybody_comes_to_the_end_in_the_order_called() {
             | Screen::SetUp(_)
             | Screen::Entry(_)
             | Screen::History(_)
+            | Screen::Why(_)
+            | Screen::Meet(_)
             | Screen::List(_)
             | Screen::Page(_)
             | Screen::Typing(_)

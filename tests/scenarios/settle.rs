@@ -76,14 +76,22 @@ fn the_end_says_what_is_due_next_and_why() {
     };
     let next = end.next.expect("something is due");
     assert!(
-        next.reason.ends_with("all reps with the back kept"),
+        next.reason.starts_with("up ") && next.reason.ends_with("all reps with the back kept"),
         "{next:?}"
     );
     assert_eq!(next.verdict, "raise");
-    let [past, due] = next.past.as_slice() else {
-        panic!("one outing, and what is due: {next:?}")
+    bench.tap("why");
+    let Screen::Why(why) = bench.frame().screen else {
+        panic!("what stands behind it")
+    };
+    assert_eq!(why.headline, next.work);
+    let [past, due] = why.trail.points.as_slice() else {
+        panic!("one outing, and what is due: {why:?}")
     };
     assert_eq!((&past.load, due.date.as_str()), (&other.load, "next"));
+    assert!(due.height > past.height, "{why:?}");
+    bench.tap("back");
+    assert_eq!(bench.screen(), "end");
     bench.tap("undo");
     assert_ne!(bench.screen(), "end");
 }
@@ -123,6 +131,8 @@ fn a_shared_bar_follows_every_choice() {
             | Screen::SetUp(_)
             | Screen::Entry(_)
             | Screen::History(_)
+            | Screen::Why(_)
+            | Screen::Meet(_)
             | Screen::List(_)
             | Screen::Page(_)
             | Screen::Typing(_)

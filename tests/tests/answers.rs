@@ -10,6 +10,9 @@ use std::ffi::OsString;
 use std::path::Path;
 use view::{Screen, Tap};
 
+/// The demo gym's test day.
+const MEET: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../demo-data/meet.toml");
+
 /// Name of each answer, its schema, and a command line that gives it.
 fn answers() -> Vec<(&'static str, String, Vec<&'static str>)> {
     let next = vec!["next", "--lifter", "Tevita", "--json"];
@@ -19,13 +22,22 @@ fn answers() -> Vec<(&'static str, String, Vec<&'static str>)> {
     meet.extend(["--before", "8", "--json"]);
     vec![
         ("next", view::schema_of::<view::next_doc::NextDoc>(), next),
-        ("split", view::schema_of::<view::split::SplitDoc>(), split),
+        (
+            "split",
+            view::schema_of::<view::split_doc::SplitDoc>(),
+            split,
+        ),
         (
             "single",
-            view::schema_of::<view::single::SingleDoc>(),
+            view::schema_of::<view::single_doc::SingleDoc>(),
             single,
         ),
         ("meet", view::schema_of::<view::meet::MeetDoc>(), meet),
+        (
+            "meet-day",
+            view::schema_of::<view::meet::MeetDayDoc>(),
+            vec!["meet", "--file", MEET, "--json"],
+        ),
     ]
 }
 

@@ -13,6 +13,8 @@ mod desk;
 mod hardware;
 #[path = "../scenarios/ladder.rs"]
 mod ladder;
+#[path = "../scenarios/meet.rs"]
+mod meet;
 #[path = "../scenarios/mistake.rs"]
 mod mistake;
 #[path = "../scenarios/panel.rs"]

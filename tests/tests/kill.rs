@@ -59,6 +59,8 @@ fn next_tap(frame: &Frame, at: usize) -> Tap {
         | Screen::Stop(_)
         | Screen::Entry(_)
         | Screen::History(_)
+        | Screen::Why(_)
+        | Screen::Meet(_)
         | Screen::List(_)
         | Screen::Page(_)
         | Screen::Typing(_)

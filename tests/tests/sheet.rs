@@ -38,7 +38,7 @@ fn date(day: u32) -> NaiveDate {
 
 fn text(demo: &Demo, date: NaiveDate) -> String {
     let day = domain::day::day(&demo.gym, &demo.state, date);
-    view::sheet_text(&demo.gym.name, date, &day, None)
+    view::sheet_text(&demo.gym.name, date, &day, None, &[])
 }
 
 fn json(demo: &Demo, date: NaiveDate, lifter: Option<&str>) -> String {

@@ -36,7 +36,10 @@ impl EndFace {
         }));
         to.set_sum(end.sum.as_str().into());
         let next = end.next.as_ref();
-        to.set_next(next.map_or("", |next| &next.reason).into());
+        to.set_next(next.map_or("", |next| &next.work).into());
+        to.set_reason(next.map_or("", |next| &next.reason).into());
+        to.set_advice(end.advice.as_str().into());
+        to.set_why(end.why.as_str().into());
         self.show_link(&to, end.link.as_ref());
         to.set_main(end.main.as_str().into());
     }

@@ -12,12 +12,14 @@ use crate::frame::FrameFace;
 use crate::generated::{Finger, KioskWindow};
 use crate::history::HistoryFace;
 use crate::list::{ListFace, PageFace};
+use crate::meet::MeetFace;
 use crate::prompt;
 use crate::rest::RestFace;
 use crate::settle::SettleFace;
 use crate::setup::SetUpFace;
 use crate::stop::StopFace;
 use crate::typing::TypingFace;
+use crate::why::WhyFace;
 use slint::ComponentHandle as _;
 use std::cell::RefCell;
 use std::fmt;
@@ -48,6 +50,8 @@ struct Parts {
     end: EndFace,
     floor: FloorFace,
     history: HistoryFace,
+    why: WhyFace,
+    meet: MeetFace,
     list: ListFace,
     page: PageFace,
     typing: TypingFace,
@@ -75,6 +79,8 @@ impl Face {
             end: EndFace::new(&window),
             floor: FloorFace::new(&window),
             history: HistoryFace::new(&window),
+            why: WhyFace::new(&window),
+            meet: MeetFace::new(&window),
             list: ListFace::new(&window),
             page: PageFace::new(&window),
             typing: TypingFace::new(&window),
@@ -121,6 +127,8 @@ impl Face {
             Screen::End(end) => parts.end.show(window, end),
             Screen::Floor(floor) => parts.floor.show(window, floor),
             Screen::History(history) => parts.history.show(window, history),
+            Screen::Why(why) => parts.why.show(window, why),
+            Screen::Meet(page) => parts.meet.show(window, page),
             Screen::List(list) => parts.list.show(window, list),
             Screen::Page(page) => parts.page.show(window, page),
             Screen::Typing(typing) => parts.typing.show(window, typing),

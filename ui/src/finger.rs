@@ -145,6 +145,9 @@ impl Taps {
         finger.on_settle(plain(Tap::Settle));
         finger.on_panel(plain(Tap::Panel));
         finger.on_history(plain(Tap::History));
+        finger.on_why(plain(Tap::Why));
+        finger.on_sooner(plain(Tap::Sooner));
+        finger.on_later(plain(Tap::Later));
         let l = Rc::clone(&listener);
         finger.on_lifter(move |name| tell(&l, Tap::Lifter(name.into())));
         let l = Rc::clone(&listener);

@@ -68,6 +68,8 @@ fn stage(screen: &view::Screen) -> Stage {
         view::Screen::End(_) => Stage::End,
         view::Screen::Floor(_) => Stage::Floor,
         view::Screen::History(_) => Stage::History,
+        view::Screen::Why(_) => Stage::Why,
+        view::Screen::Meet(_) => Stage::Meet,
         view::Screen::List(_) => Stage::List,
         view::Screen::Page(_) => Stage::Page,
         view::Screen::Typing(_) => Stage::Typing,

@@ -27,6 +27,9 @@
 //! | the screen's `floor`: `floor` | screen of all lifters | `Floor` |
 //! | the lifter's name | a turn on the floor | `Lifter(name)` |
 //! | `history` | set-up, end | `History` |
+//! | `LIFTER, LOAD SET`: `Hamza, 140 kg × 2` | meet day | `Row(n)` |
+//! | the screen's `sooner`, `later`: `a minute later` | meet day | `Sooner`, `Later` |
+//! | the screen's `why`: `why` | end | `Why` |
 //! | the screen's `panel`: `kiosk` | screen of all lifters | `Panel` |
 //! | a row's title, then `, ` and its value | a list | `Row(n)` |
 //! | `more` | a list of many rows; the window turns the page itself | none |
@@ -48,6 +51,7 @@ mod floor;
 mod frame;
 mod history;
 mod list;
+mod meet;
 mod picture;
 mod prompt;
 mod rest;
@@ -56,6 +60,7 @@ mod settle;
 mod setup;
 mod stop;
 mod typing;
+mod why;
 
 #[allow(
     clippy::all,

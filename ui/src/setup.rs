@@ -30,6 +30,7 @@ impl SetUpFace {
         to.set_height(tied(&setup.height).into());
         to.set_overlap(tied(&setup.overlap).into());
         to.set_overlap_small(setup.overlap_small);
+        to.set_due(tied(&setup.due).into());
         to.set_bar(setup.bar.as_str().into());
         to.set_gear(tied(&setup.gear.join(", ")).into());
         to.set_cautions(points(&setup.cautions).into());
@@ -42,7 +43,7 @@ impl SetUpFace {
 }
 
 /// A number and its unit stay on one line.
-fn tied(text: &str) -> String {
+pub(crate) fn tied(text: &str) -> String {
     [" kg", " lb", " mm"]
         .iter()
         .fold(text.to_owned(), |text, unit| {
@@ -92,7 +93,13 @@ fn type_size(setup: &view::setup::SetUp) -> f32 {
         points(&setup.cautions),
         points(&setup.warnings),
     ];
-    let ones = [&setup.height, &setup.overlap, &setup.bar, &setup.note];
+    let ones = [
+        &setup.due,
+        &setup.height,
+        &setup.overlap,
+        &setup.bar,
+        &setup.note,
+    ];
     let height = |size: f32| {
         let width = SHEET.0 - WORDS.0 * size - WORDS.1;
         let lines = |line: &str| (line.chars().map(advance).sum::<f32>() * size / width).ceil();

@@ -77,6 +77,13 @@ fn expected() -> Vec<(&'static str, &'static str, Tap)> {
         ("history", "deadlift", Tap::Main),
         ("end", "next lifter", Tap::Main),
         ("end", "undo", Tap::Undo),
+        ("end", "why", Tap::Why),
+        ("why-next", "the single", Tap::Main),
+        ("meet", "attempt over, 14 of 24", Tap::Main),
+        ("meet", "a minute earlier", Tap::Sooner),
+        ("meet", "a minute later", Tap::Later),
+        ("meet", "Edda, 140 kg × 2", Tap::Row(0)),
+        ("meet", "Priya, 65 kg × 5", Tap::Row(2)),
     ]
 }
 

@@ -162,6 +162,8 @@ fn the_numbers_of_now_are_20_minutes_of_arc_at_3_m() {
             | Screen::Settle(_)
             | Screen::Stop(_)
             | Screen::History(_)
+            | Screen::Why(_)
+            | Screen::Meet(_)
             | Screen::List(_)
             | Screen::Page(_)
             | Screen::Typing(_)

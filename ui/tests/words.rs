@@ -6,7 +6,13 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// Words that are no language: names of fonts and files, commands of a path.
-const NO_WORDS: [&str; 3] = ["Roboto Condensed", "Pinladder", "M 3 13 L 9 19 L 21 5"];
+const NO_WORDS: [&str; 5] = [
+    "Roboto Condensed",
+    "Pinladder",
+    "M 3 13 L 9 19 L 21 5",
+    "M 4 4 L 20 20 M 20 4 L 4 20",
+    "M 12 0 L 24 12 L 12 24 L 0 12 Z",
+];
 
 fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
     for entry in fs::read_dir(folder).expect("the folder is there") {

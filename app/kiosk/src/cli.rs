@@ -3,6 +3,7 @@ mod check;
 mod coach;
 mod code;
 mod journal;
+mod meet;
 mod next;
 mod plan;
 mod sheet;
@@ -19,6 +20,7 @@ use std::ffi::OsString;
 use std::io::{Read, Write};
 use std::path::PathBuf;
 use std::process::ExitCode;
+use view::Language;
 
 /// The touchscreen by a power rack.
 #[derive(Debug, Parser)]
@@ -68,14 +70,7 @@ enum Command {
     /// Estimate the single from a set, by the published equations side by side.
     Single(SingleArgs),
     /// Say how to measure a lifter's landmarks, and what stands so far.
-    Measure {
-        /// Whose.
-        #[arg(long, value_name = "NAME")]
-        lifter: String,
-        /// The same as a drawing to print, into this file.
-        #[arg(long, value_name = "FILE.svg")]
-        svg: Option<PathBuf>,
-    },
+    Measure(MeasureArgs),
     /// Time the warm-ups of a meet or a test day back from the opener.
     Meet(MeetArgs),
     /// Solve one problem: JSON on standard input, JSON on standard output.
@@ -88,6 +83,21 @@ enum Command {
     },
     /// Draw a screen into a PNG file.
     Picture(picture::PictureArgs),
+}
+
+/// In which language a command answers.
+#[derive(Debug, Args)]
+struct Said {
+    /// The language of the words: en or de.
+    #[arg(long, value_name = "CODE", default_value = "en", value_parser = language)]
+    language: Language,
+}
+
+/// A language by its code.
+pub(crate) fn language(code: &str) -> Result<Language, String> {
+    let codes = Language::ALL.map(Language::code).join(", ");
+    Language::of_code(code)
+        .ok_or_else(|| format!("no language is called {code}; there are {codes}"))
 }
 
 /// Options of `sheet`.
@@ -125,6 +135,8 @@ pub struct NextArgs {
     /// Why, in the coach's words.
     #[arg(long, value_name = "WORDS", requires = "load")]
     note: Option<String>,
+    #[command(flatten)]
+    said: Said,
 }
 
 /// Options of `split`.
@@ -142,6 +154,8 @@ pub struct SplitArgs {
     /// The evidence as a drawing to print, into this file.
     #[arg(long, value_name = "FILE.svg", conflicts_with = "json")]
     svg: Option<PathBuf>,
+    #[command(flatten)]
+    said: Said,
 }
 
 /// Options of `single`.
@@ -157,23 +171,44 @@ pub struct SingleArgs {
     /// As JSON.
     #[arg(long)]
     json: bool,
+    #[command(flatten)]
+    said: Said,
+}
+
+/// Options of `measure`.
+#[derive(Debug, Args)]
+pub struct MeasureArgs {
+    /// Whose.
+    #[arg(long, value_name = "NAME")]
+    lifter: String,
+    /// The same as a drawing to print, into this file.
+    #[arg(long, value_name = "FILE.svg")]
+    svg: Option<PathBuf>,
+    #[command(flatten)]
+    said: Said,
 }
 
 /// Options of `meet`.
 #[derive(Debug, Args)]
 pub struct MeetArgs {
+    /// A meet.toml: everybody of it, or one with --lifter.
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["lift", "opener", "before", "attempt", "ladder"])]
+    file: Option<PathBuf>,
+    /// Which of its flights, from 1; all by default.
+    #[arg(long, value_name = "N", requires = "file")]
+    flight: Option<u8>,
     /// Whose.
-    #[arg(long, value_name = "NAME")]
-    lifter: String,
+    #[arg(long, value_name = "NAME", required_unless_present = "file")]
+    lifter: Option<String>,
     /// Which lift.
     #[arg(long, value_name = "LIFT", default_value = "deadlift")]
     lift: String,
     /// The opener, as in "200 kg".
-    #[arg(long, value_name = "LOAD")]
-    opener: String,
+    #[arg(long, value_name = "LOAD", required_unless_present = "file")]
+    opener: Option<String>,
     /// Attempts before the opener, from the start of the flight: the place in the order, less one.
-    #[arg(long, value_name = "N")]
-    before: u16,
+    #[arg(long, value_name = "N", required_unless_present = "file")]
+    before: Option<u16>,
     /// How long an attempt is said to take, seconds.
     #[arg(long, value_name = "SECONDS", default_value_t = 60)]
     attempt: u32,
@@ -195,6 +230,8 @@ pub struct MeetArgs {
     /// As JSON.
     #[arg(long)]
     json: bool,
+    #[command(flatten)]
+    said: Said,
 }
 
 /// Options of `stick`.
@@ -307,10 +344,8 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Next(args)) => next::next(&open()?, &args, streams.out),
         Some(Command::Split(args)) => coach::split(&open()?, &args, streams.out),
         Some(Command::Single(args)) => coach::single(&open()?, &args, streams.out),
-        Some(Command::Measure { lifter, svg }) => {
-            coach::measure(&open()?, &lifter, svg.as_deref(), streams.out)
-        }
-        Some(Command::Meet(args)) => coach::meet(&open()?, &args, streams.out),
+        Some(Command::Measure(args)) => coach::measure(&open()?, &args, streams.out),
+        Some(Command::Meet(args)) => meet::meet(&open()?, &args, streams.out),
         Some(Command::Solve(args)) => solve::solve(&args, streams),
         Some(Command::Journal {
             what: JournalCommand::Verify,

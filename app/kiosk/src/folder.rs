@@ -7,6 +7,9 @@ use std::path::{Path, PathBuf};
 /// The gym's files, in the order in which they are read.
 pub const GYM_FILES: [&str; 4] = ["gym.toml", "lifters.toml", "kiosk.toml", "programme.toml"];
 
+/// The file of a meet or test day, which may be there or not.
+pub const MEET_FILE: &str = "meet.toml";
+
 /// The demo gym, for a folder that has no gym yet.
 pub const DEMO: [(&str, &str); 4] = [
     ("gym.toml", include_str!("../../../demo-data/gym.toml")),

@@ -5,8 +5,9 @@
 //! version; with a fault the last good one stays in force.
 use crate::clock::Clock;
 use crate::error::KioskError;
-use crate::folder::{DEMO, DEMO_PLAN, Folder, GYM_FILES};
+use crate::folder::{DEMO, DEMO_PLAN, Folder, GYM_FILES, MEET_FILE};
 use crate::owner::Owner;
+use domain::meet_day::MeetDay;
 use domain::{Command, Gym};
 use plan::{Fault, Source};
 
@@ -37,6 +38,7 @@ pub fn take(
     let text_of = |(name, text): &(_, Option<String>)| (*name, text.clone().unwrap_or_default());
     match read(&texts.iter().map(text_of).collect::<Vec<_>>()) {
         Ok(gym) => {
+            let faults = take_meet(folder, owner, clock, &gym)?;
             // A file that there never was says nothing, and is not taken as if it did.
             for (name, text) in texts {
                 let Some(text) = text else { continue };
@@ -45,16 +47,49 @@ pub fn take(
                     owner.command(&Command::TakeFile { name, text }, clock.now())?;
                 }
             }
-            Ok(GymInForce {
-                gym,
-                faults: Vec::new(),
-            })
+            Ok(GymInForce { gym, faults })
         }
         Err(faults) => match in_force(owner) {
             Ok(gym) => Ok(GymInForce { gym, faults }),
             Err(_) => Err(KioskError::Faults(faults)),
         },
     }
+}
+
+/// Takes the folder's meet.toml if it changed and is without fault, else gives its faults; one that
+/// is not there says nothing.
+fn take_meet(
+    folder: &Folder,
+    owner: &mut Owner,
+    clock: &dyn Clock,
+    gym: &Gym,
+) -> Result<Vec<Fault>, KioskError> {
+    let Some(text) = folder.text(MEET_FILE)? else {
+        return Ok(Vec::new());
+    };
+    if owner.state().files.get(MEET_FILE) == Some(&text) {
+        return Ok(Vec::new());
+    }
+    if let Err(faults) = plan::meet(meet_source(&text), gym) {
+        return Ok(faults);
+    }
+    let name = MEET_FILE.to_owned();
+    owner.command(&Command::TakeFile { name, text }, clock.now())?;
+    Ok(Vec::new())
+}
+
+fn meet_source(text: &str) -> Source<'_> {
+    Source {
+        name: MEET_FILE,
+        text: text.as_bytes(),
+    }
+}
+
+/// The meet or test day as the journal has it; `None` without one, or where the gym no longer has
+/// what it names.
+pub fn meet_in_force(owner: &Owner, gym: &Gym) -> Option<MeetDay> {
+    let text = owner.state().files.get(MEET_FILE)?;
+    plan::meet(meet_source(text), gym).ok()
 }
 
 /// The gym as the journal has it.

@@ -3,6 +3,7 @@
 //! Refuses: threads and drawing. The window's thread and the bench drive it alike.
 mod after;
 mod beside;
+mod decide;
 mod handed;
 
 pub use handed::{Proven, make_record};
@@ -19,6 +20,7 @@ use crate::shared::Shared;
 use chrono::NaiveDate;
 use domain::State;
 use domain::day::{DayEntry, day};
+use domain::meet_day::MeetDay;
 use journal::{Journal, Record};
 use std::net::SocketAddr;
 use view::aside::Aside;
@@ -43,6 +45,10 @@ pub struct Kiosk {
     /// The data folder; `None` for a kiosk in memory.
     folder: Option<Folder>,
     door: Door,
+    /// The meet or test day that is written, if any.
+    meet: Option<MeetDay>,
+    /// The day and the last event for which nothing was left to decide.
+    decided_for: Option<(NaiveDate, u64)>,
     news: DeskNews,
 }
 
@@ -111,6 +117,8 @@ impl Kiosk {
             shared: None,
             folder: None,
             door: Door::in_memory(),
+            meet: None,
+            decided_for: None,
             news: DeskNews::default(),
         };
         kiosk.after_change();
@@ -282,6 +290,7 @@ impl Kiosk {
             self.config = text.map(|text| config_of(text)).unwrap_or_default();
             self.today.made_for = None;
         }
+        self.meet = gym_files::meet_in_force(&self.owner, &self.gym.gym);
     }
 
     fn renew_day(&mut self) {
@@ -309,6 +318,7 @@ impl Kiosk {
             now: self.clock.now(),
             clock: time,
             notice: &self.notice,
+            meet: self.meet.as_ref(),
             news: &self.news,
         }
     }

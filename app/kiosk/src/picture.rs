@@ -6,11 +6,11 @@ mod screens;
 
 pub use screens::SCREENS;
 
-use crate::cli::say;
+use crate::cli::{language, say};
 use crate::clock::BenchClock;
 use crate::devices::{beside, wanted};
 use crate::error::KioskError;
-use crate::folder::{DEMO, DEMO_PLAN, Folder};
+use crate::folder::{DEMO, DEMO_PLAN, Folder, MEET_FILE};
 use crate::gym_files;
 use crate::kiosk::Kiosk;
 use crate::owner::Owner;
@@ -53,12 +53,6 @@ pub struct PictureArgs {
     /// Dark on light, as in a bright room.
     #[arg(long)]
     daylight: bool,
-}
-
-fn language(code: &str) -> Result<Language, String> {
-    let codes = Language::ALL.map(Language::code).join(", ");
-    Language::of_code(code)
-        .ok_or_else(|| format!("no language is called {code}; there are {codes}"))
 }
 
 /// Pixels on a side at most.
@@ -180,10 +174,11 @@ pub fn frames_in(
     chosen: &[Chosen],
 ) -> Result<Vec<Frame>, KioskError> {
     let shown = shown_named(name)?;
-    let setting = if matches!(shown.walk, Walk::Crowd(..)) {
-        crowd()?
-    } else {
-        setting
+    let setting = match shown.walk {
+        Walk::Crowd(..) => crowd()?,
+        Walk::Stall(_) => stall()?,
+        Walk::Meet => meet_day()?,
+        _ => setting,
     };
     let date = date.unwrap_or(setting.day);
     let time = NaiveTime::from_hms_opt(18, 42, 0).unwrap_or_default();
@@ -260,6 +255,21 @@ fn crowd() -> Result<Setting, KioskError> {
     let gym = plan::gym(source(DEMO[0].0, DEMO[0].1), lifters).map_err(KioskError::Faults)?;
     let day = NaiveDate::from_ymd_opt(2026, 11, 25).unwrap_or_default();
     Setting::of(gym, include_str!("picture/crowd.csv"), day)
+}
+
+/// The demo gym with one lifter whose deadlift no longer rises.
+fn stall() -> Result<Setting, KioskError> {
+    let day = NaiveDate::from_ymd_opt(2026, 10, 7).unwrap_or_default();
+    Setting::of(gym_files::demo()?, include_str!("picture/stall.csv"), day)
+}
+
+/// The demo gym on its test day.
+fn meet_day() -> Result<Setting, KioskError> {
+    let day = NaiveDate::from_ymd_opt(2026, 12, 2).unwrap_or_default();
+    let mut setting = Setting::of(gym_files::demo()?, DEMO_PLAN, day)?;
+    let text = include_str!("../../../demo-data/meet.toml").to_owned();
+    setting.state.files.insert(MEET_FILE.to_owned(), text);
+    Ok(setting)
 }
 
 /// What a data folder holds, today.

@@ -85,7 +85,7 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
                 &format!("No display ({why}): here is today's day sheet, and {page}.\n\n"),
             );
             let (name, date) = (kiosk.gym().name.clone(), kiosk.date());
-            let sheet = view::sheet_text(&name, date, kiosk.day(), None);
+            let sheet = view::sheet_text(&name, date, kiosk.day(), None, &[]);
             say(out, &sheet);
             without_window(&mut kiosk, &mut desks, &inbox);
             Ok(())

@@ -8,6 +8,7 @@ use crate::replan::Patience;
 use domain::MassUnit;
 use domain::rotation::{Station, stations};
 use view::draw::RowState;
+use view::why::Part;
 use view::{Frame, Screen, Tap};
 
 mod aside;
@@ -30,6 +31,10 @@ pub(crate) enum Walk {
     Settle,
     Stop,
     End,
+    /// What stands behind the end of a lift that no longer rises; `None` for that end itself.
+    Stall(Option<Part>),
+    /// A meet day under way.
+    Meet,
     History,
     Panel,
     About,
@@ -125,6 +130,8 @@ fn arrive(kiosk: &mut Kiosk, clock: &BenchClock, walk: Walk, shown: String) -> F
         | Walk::Bar
         | Walk::Beside
         | Walk::First
+        | Walk::Stall(_)
+        | Walk::Meet
         | Walk::History
         | Walk::Panel
         | Walk::About

@@ -120,6 +120,69 @@ fn warm_ups_are_timed_back_from_the_opener() {
     );
 }
 
+/// A meet.toml has plates of its own, tells everybody, one alone, one flight, and its faults.
+#[test]
+fn a_meet_s_file_times_everybody_with_its_own_plates() {
+    let data = tempfile::tempdir().expect("a folder");
+    let file = concat!(env!("CARGO_MANIFEST_DIR"), "/../../demo-data/meet.toml");
+    let text = said(data.path(), &["meet", "--file", file]);
+    for part in [
+        "River test day, 2026-12-02",
+        "Marisol: deadlift, opener 120 kg in 3:00: attempt 4 of the flight",
+        "Hamza: deadlift, opener 200 kg in 13:00: attempt 14 of the flight",
+        // Olumide's gym has pounds; the platform has not.
+        "each side 20 kg, 20 kg, 15 kg",
+    ] {
+        assert!(text.contains(part), "{part} is not in:\n{text}");
+    }
+    let of = ["meet", "--file", file, "--lifter", "hamza"];
+    let german = said(
+        data.path(),
+        &[&of[..], &["--language", "de", "--called", "5"]].concat(),
+    );
+    assert!(
+        german.contains("Hamza: Kreuzheben, Eröffnung 200 kg in 8:00"),
+        "{german}"
+    );
+    assert!(!german.contains("Marisol"), "{german}");
+    let json_of = json(&said(data.path(), &["meet", "--file", file, "--json"]));
+    assert_eq!(json_of["starters"][2]["until"]["before"], 13);
+    let none = refused(data.path(), &["meet", "--file", file, "--flight", "2"]);
+    assert!(none.contains("it has 1 flights"), "{none}");
+    let both = refused(data.path(), &["meet", "--file", file, "--before", "3"]);
+    assert!(both.contains("cannot be used with"), "{both}");
+    let wrong = data.path().join("meet.toml");
+    std::fs::write(&wrong, "name = \"Day\"\ndate = \"tomorrow\"\n").expect("written");
+    let told = refused(
+        data.path(),
+        &["meet", "--file", &wrong.display().to_string()],
+    );
+    assert!(
+        told.contains("row 2") && told.contains("without \"flight\""),
+        "{told}"
+    );
+}
+
+#[test]
+fn answers_come_in_german_where_asked() {
+    let data = tempfile::tempdir().expect("a folder");
+    let ask = |words: &[&str]| said(data.path(), &[words, &["--language", "de"]].concat());
+    let single = ask(&["single", "102.5 kg", "5", "--lift", "rack pull"]);
+    assert!(
+        single.starts_with("Maximum aus 102,5 kg × 5: 115,31 kg bis"),
+        "{single}"
+    );
+    assert!(
+        single.contains("vergleichen sie dich nur mit dir selbst"),
+        "{single}"
+    );
+    assert!(ask(&["split", "--lifter", "Tevita"]).contains("noch nichts verzeichnet: Kreuzheben"));
+    assert!(ask(&["measure", "--lifter", "Olumide"]).contains("Schienbeinhöcker: 465 mm"));
+    assert!(ask(&["next", "--lifter", "Tevita"]).contains("noch nichts gemacht"));
+    let unknown = refused(data.path(), &["single", "100 kg", "5", "--language", "xx"]);
+    assert!(unknown.contains("there are en, de"), "{unknown}");
+}
+
 #[test]
 fn landmarks_are_asked_for_with_how_to_measure_them() {
     let data = tempfile::tempdir().expect("a folder");
@@ -207,6 +270,17 @@ fn a_squat_from_the_hooks_stands_on_the_sheet() {
     ];
     let doc = json(&said(data.path(), &sheet));
     let sheet = &doc["entries"][0]["sheet"];
+    // Nobody is told how to hold a squat's bar as if it were a pull.
+    assert!(sheet.get("grip").is_none(), "{sheet}");
+    let squat = text.split("Tevita: squat").nth(1).expect("the squat");
+    assert!(
+        !squat
+            .split("\n\n")
+            .next()
+            .expect("its lines")
+            .contains("grip"),
+        "{text}"
+    );
     assert_eq!(
         (&sheet["start"], &sheet["hook_hole"]),
         (&"hooks".into(), &14.into())

@@ -4,7 +4,7 @@ mod command_line;
 use command_line::pinladder;
 use domain::{Command, Hold};
 use journal::Journal;
-use kiosk::clock::{Clock as _, SystemClock};
+use kiosk::clock::{BenchClock, Clock as _, SystemClock};
 use kiosk::owner::Owner;
 use kiosk::{Folder, Kiosk};
 use view::{Screen, Tap};
@@ -71,13 +71,32 @@ fn what_is_due_is_said_with_its_reason_and_the_coach_can_rule_otherwise() {
         (Some("coach"), Some("480 lb"))
     );
     assert_eq!(doc["lifts"][0]["by_rules"]["load"], "510 lb");
+    // On a day without it the sheet says what is due of it all the same.
+    let tomorrow = chrono::Local::now().date_naive() + chrono::Days::new(1);
+    let sheet = [
+        "sheet",
+        "--lifter",
+        "Tevita",
+        "--date",
+        &tomorrow.to_string(),
+    ];
+    let (_, text, _) = pinladder(data.path(), &sheet);
+    let due = "then    rack pull, 5 reps: 480 lb, the coach ruled: slow off the pins; last on";
+    assert!(text.contains(due), "{text}");
     let (well, ..) = pinladder(data.path(), &["journal", "verify"]);
     assert!(well);
 }
 
-/// A power cut between the last set and its decision: the decision is made at the next tick.
+/// A power cut between the last set and its decision: the decision is made at the next tick, be it
+/// on another day.
 #[test]
 fn a_decision_that_a_power_cut_ate_is_made_afterwards() {
+    for days in [0, 1, 9] {
+        made_afterwards(chrono::Days::new(days));
+    }
+}
+
+fn made_afterwards(days: chrono::Days) {
     let data = lifted();
     let folder = Folder::open(Some(data.path())).expect("opens");
     let mut owner = Owner::open(Journal::open(&folder.journal()).expect("opens")).expect("reads");
@@ -94,7 +113,8 @@ fn a_decision_that_a_power_cut_ate_is_made_afterwards() {
     owner.command(&set, now).expect("entered");
     assert_eq!(owner.state().lifts[&no].next, None);
     drop(owner);
-    let mut kiosk = Kiosk::open(&folder, Box::new(SystemClock)).expect("opens");
+    let clock = BenchClock::at(SystemClock.local() + days);
+    let mut kiosk = Kiosk::open(&folder, Box::new(clock)).expect("opens");
     kiosk.tick();
     let next = kiosk.state().lifts[&no].next.clone().expect("decided");
     assert_eq!(next.decided.reason, "500 lb again: 4 of 5 reps, try 1 of 2");

@@ -4,13 +4,15 @@
 use crate::desk::Place;
 use crate::frame::Screen;
 use crate::history::{history, lift_after, lifts_of};
-use crate::language::Language;
 use crate::look::SCREEN_FILE;
+use crate::meet_day::{can_undo, meet_page, tap_meet};
 use crate::panel::{self, PanelRow, about, panel};
 use crate::scene::Scene;
 use crate::stage::{Due, Stage};
 use crate::tap::Tap;
+use crate::why::{Part, part_after, parts, why};
 use domain::Command;
+use domain::event::LiftNo;
 
 /// Where the eye is, beside the ladder.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -23,6 +25,10 @@ pub enum Aside {
     Lan,
     /// The shown lifter's history of this lift.
     History(String),
+    /// What stands behind the end of a lift.
+    Why(LiftNo, Part),
+    /// A meet or test day.
+    Meet,
     /// The coach's desk.
     Desk(Place),
 }
@@ -35,15 +41,23 @@ impl Aside {
             Self::About => Screen::Page(about(scene)),
             Self::Lan => Screen::Page(panel::lan(scene)),
             Self::History(lift) => Screen::History(history(scene, lifter, lift)),
+            Self::Why(no, part) => Screen::Why(why(scene, *no, *part)),
+            Self::Meet => Screen::Meet(meet_page(scene)),
             Self::Desk(place) => place.screen(scene),
         }
     }
 
     /// The lift that the header names, or nothing.
-    pub(crate) fn lift(&self, say: Language) -> String {
+    pub(crate) fn lift(&self, scene: &Scene<'_>) -> String {
+        let say = scene.language();
         match self {
-            Self::Panel | Self::About | Self::Lan | Self::Desk(_) => String::new(),
+            Self::Panel | Self::About | Self::Lan | Self::Meet | Self::Desk(_) => String::new(),
             Self::History(lift) => say.shipped(lift),
+            Self::Why(no, _) => {
+                let run = scene.state.lifts.get(no);
+                run.map(|run| say.shipped(&run.sheet.lift))
+                    .unwrap_or_default()
+            }
         }
     }
 }
@@ -67,10 +81,19 @@ impl Stage {
         self.aside = Some(Aside::History(lift.unwrap_or_default()));
     }
 
+    /// Opens what stands behind the end of a lift.
+    pub(crate) fn open_why(&mut self, scene: &Scene<'_>, due: &Due<'_>) {
+        let Due::End(run) = due else { return };
+        let first = parts(scene, run).first().copied();
+        self.aside = first.map(|part| Aside::Why(run.no, part));
+    }
+
     /// What a tap means while something is looked at beside the ladder.
     pub(crate) fn tap_aside(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
         match (self.aside.clone()?, tap) {
             (Aside::Desk(place), tap) => return self.tap_desk(scene, &place, tap),
+            (Aside::Meet, Tap::Undo) if !can_undo(scene) => self.aside = Some(Aside::Panel),
+            (Aside::Meet, tap) => return tap_meet(scene, tap),
             (Aside::About | Aside::Lan, Tap::Undo) => self.aside = Some(Aside::Panel),
             (_, Tap::Undo) => self.aside = None,
             (Aside::Panel, Tap::Row(at)) => return self.tap_panel(scene, *at),
@@ -80,14 +103,20 @@ impl Stage {
                     self.aside = Some(Aside::History(other));
                 }
             }
+            (Aside::Why(no, part), Tap::Main) => {
+                if let Some(other) = part_after(scene, no, part) {
+                    self.aside = Some(Aside::Why(no, other));
+                }
+            }
             _ => {}
         }
         None
     }
 
     fn tap_panel(&mut self, scene: &Scene<'_>, at: usize) -> Option<Command> {
-        let row = *panel::ROWS.get(at)?;
+        let row = *panel::rows(scene).get(at)?;
         match row {
+            PanelRow::Meet => self.aside = Some(Aside::Meet),
             PanelRow::About => self.aside = Some(Aside::About),
             PanelRow::Lan if scene.news.lan.is_told() => self.aside = Some(Aside::Lan),
             PanelRow::Lan => {}

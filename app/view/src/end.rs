@@ -1,13 +1,12 @@
 //! End of the lift: what was done.
 use crate::draw::RowState;
 use crate::drawings;
-use crate::language::{Language, p};
+use crate::language::{Language, c, p};
 use crate::next::{Next, next};
 use crate::rest::last_words;
 use crate::scene::Scene;
-use crate::single::{SingleFace, single_face};
-use crate::split::{SplitFace, split_face};
 use crate::stage::last_touched;
+use crate::why::{Part, parts};
 use domain::event::Hold;
 use domain::sheet::{LiftSheet, RungKind};
 use domain::state::{Entered, LiftRun};
@@ -25,10 +24,10 @@ pub struct End {
     pub sum: String,
     /// What is due the next time; `None` when nothing follows from this lift.
     pub next: Option<Next>,
-    /// Estimates of the single; `None` where the equations mean nothing.
-    pub single: Option<SingleFace>,
-    /// Advice to split the deadlift, or to go back to it; `None` when there is nothing to do.
-    pub split: Option<SplitFace>,
+    /// That there is advice on the lift, or empty.
+    pub advice: String,
+    /// The button to what stands behind it: "why"; empty when nothing does.
+    pub why: String,
     /// The main button: "next lifter".
     pub main: String,
     /// The link to the lifter's own record; `None` when the page is off or the link was used.
@@ -51,7 +50,7 @@ pub struct Link {
 pub struct DoneRow {
     /// "130 kg".
     pub load: String,
-    /// "2 reps", "4 of 5 reps", "skipped".
+    /// "2 reps", "4 of 5", "skipped".
     pub reps: String,
     /// "back kept", "back moved at 3", or empty.
     pub hold: String,
@@ -80,6 +79,7 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
                 Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled => false,
             });
     let later = scene.fresh(&sheet.lifter);
+    let told = parts(scene, run);
     End {
         headline: if passed.is_empty() {
             say.say(p::NOTHING_DONE)
@@ -90,10 +90,16 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
         rows,
         sum: sum(say, run, &passed),
         next: next(scene, run),
-        single: single_face(scene.lift(&sheet.lift), run),
-        split: scene
-            .split(run)
-            .map(|split| split_face(say, &split, sheet.unit)),
+        advice: if told.contains(&Part::Split) {
+            say.fill(c::ADVICE_WAITS, &[&say.shipped(&sheet.lift)])
+        } else {
+            String::new()
+        },
+        why: if told.is_empty() {
+            String::new()
+        } else {
+            say.say(c::WHY)
+        },
         main: match (scene.first_before(run), later) {
             (Some(next), _) => say.fill(p::NEXT, &[&next.sheet.lifter]),
             (None, Some(entry)) => say.fill(p::NEXT, &[&say.shipped(&entry.lift)]),
@@ -113,11 +119,11 @@ fn done_row(
     let (state, _) = drawings::row_state(say, rung, entered, false);
     let (reps, hold) = match entered {
         Some(Entered::Set { reps, hold }) if *reps == rung.reps => {
-            (say.reps(*reps), say.hold(*hold))
+            (say.reps(*reps), hold_words(say, *hold))
         }
         Some(Entered::Set { reps, hold }) => (
-            say.fill(p::OF, &[&reps.to_string(), &say.reps(rung.reps)]),
-            say.hold(*hold),
+            say.fill(p::OF, &[&reps.to_string(), &rung.reps.to_string()]),
+            hold_words(say, *hold),
         ),
         Some(Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled) => {
             (say.say(p::SKIPPED), String::new())
@@ -135,6 +141,14 @@ fn done_row(
         hold,
         state,
         kind: say.say(kind),
+    }
+}
+
+/// "back kept", "back moved at 3": short, for a row.
+fn hold_words(say: Language, hold: Hold) -> String {
+    match hold {
+        Hold::Kept => say.hold(hold),
+        Hold::MovedAt(rep) => say.fill(p::BACK_MOVED_AT, &[&rep.to_string()]),
     }
 }
 

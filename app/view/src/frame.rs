@@ -15,6 +15,7 @@ use crate::history::History;
 use crate::language::{Language, p};
 use crate::list::{List, Page};
 use crate::look::Look;
+use crate::meet_day::{MeetPage, can_undo};
 use crate::rest::Rest;
 use crate::rest::rest;
 use crate::scene::Scene;
@@ -24,6 +25,7 @@ use crate::setup::{fresh, set_up};
 use crate::stage::{Due, Stage, last_touched};
 use crate::stop::Stop;
 use crate::stop::stop;
+use crate::why::Why;
 use crate::words;
 use domain::rotation::station_of;
 use domain::state::{Entered, LiftRun};
@@ -106,6 +108,10 @@ pub enum Screen {
     Floor(Floor),
     /// A lifter's history of one lift.
     History(History),
+    /// What stands behind the end of a lift.
+    Why(Why),
+    /// A meet or test day.
+    Meet(MeetPage),
     /// Things to choose from.
     List(List),
     /// A page to read.
@@ -127,7 +133,7 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
     let aside = stage.aside.as_ref().unwrap_or(&Aside::Panel);
     let lift = match due {
         Due::All | Due::Floor => String::new(),
-        Due::Aside => aside.lift(say),
+        Due::Aside => aside.lift(scene),
         Due::Fresh(entry) => entry.map(|e| say.shipped(&e.lift)).unwrap_or_default(),
         Due::SetUp(run)
         | Due::Pad(run, ..)
@@ -175,7 +181,9 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
     let say = scene.language();
     let opened = matches!(stage.settle, Some((_, true)));
     if matches!(due, Due::Pad(..) | Due::SetUp(_) | Due::Aside) || opened {
-        return (say.say(p::BACK), String::new());
+        let meet = stage.aside == Some(Aside::Meet) && can_undo(scene);
+        let word = if meet { p::UNDO } else { p::BACK };
+        return (say.say(word), String::new());
     }
     let Some(run) = stage.undoes(scene) else {
         return Default::default();

@@ -2,6 +2,7 @@
 //!
 //! Refuses: documents and files, which stay in English; words that people wrote, which stay as
 //! written.
+pub(crate) mod coach;
 mod desk;
 mod next;
 pub(crate) mod phrases;
@@ -12,6 +13,7 @@ mod warn;
 
 use domain::{Length, LengthUnit, Mass, MassUnit};
 
+pub(crate) use coach as c;
 pub(crate) use phrases as p;
 pub(crate) use phrases::NOTES;
 pub(crate) use say::whole_mm;
@@ -50,7 +52,7 @@ macro_rules! phrases {
 /// Every phrase of the screens with its key, for whoever checks that none is missing.
 #[must_use]
 pub fn every_phrase() -> Vec<(&'static str, Phrase)> {
-    [phrases::ALL, phrases::desk::ALL].concat()
+    [phrases::ALL, phrases::desk::ALL, coach::ALL].concat()
 }
 
 /// Every word of what ships (lifts, cues, cautions, patterns) that the screen can say in another

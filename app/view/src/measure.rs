@@ -3,7 +3,7 @@
 //!
 //! Refuses: to pass an estimate off as a measurement. The drawing is for the eye, no anatomy.
 use crate::drawings::mm;
-use crate::words::whole_mm;
+use crate::language::{Language, Phrase, c, whole_mm};
 use domain::body::survey;
 use domain::lift::Landmark;
 use domain::{Length, Lifter};
@@ -62,32 +62,16 @@ pub struct Segment {
     pub thick_mm: f32,
 }
 
-/// Common practice, no source.
-const INTRO: &str = "in the shoes that they lift in, standing tall, weight on both feet; a tape \
-    straight up from the floor; measure twice and write the middle";
-
-/// How each landmark is found. Common practice, no source.
-const HOW: [(Landmark, &str, &str); 4] = [
+/// How each landmark is found, and its key in lifters.toml.
+const HOW: [(Landmark, &str, Phrase); 4] = [
     (
         Landmark::TibialTuberosity,
         "tibial_tuberosity",
-        "the hard bump on the front of the shin, below the kneecap: floor to its middle",
+        c::M_TUBEROSITY,
     ),
-    (
-        Landmark::PatellaTop,
-        "patella_top",
-        "knee straight, thigh loose: floor to the upper edge of the kneecap",
-    ),
-    (
-        Landmark::MidThigh,
-        "mid_thigh",
-        "half-way from the top of the kneecap to the crease of the hip: floor to there",
-    ),
-    (
-        Landmark::Lockout,
-        "lockout",
-        "standing tall with an empty bar in hanging hands: floor to the middle of the bar",
-    ),
+    (Landmark::PatellaTop, "patella_top", c::M_PATELLA),
+    (Landmark::MidThigh, "mid_thigh", c::M_MID_THIGH),
+    (Landmark::Lockout, "lockout", c::M_LOCKOUT),
 ];
 
 /// Stature where nothing is known: the mean of the survey's people (Gordon et al. 2014), both
@@ -96,26 +80,25 @@ const STATURE: Length = Length::mm(1_700);
 
 /// All of it for one lifter.
 #[must_use]
-pub fn measure(lifter: &Lifter) -> Measure {
+pub fn measure(say: Language, lifter: &Lifter) -> Measure {
     let body = body(lifter);
     let marks = HOW.iter().map(|(landmark, key, how)| {
         let measured = lifter.landmark(*landmark);
         let estimate = lifter.body.estimate(*landmark);
         let (value, height) = match (measured, estimate) {
-            (Some(height), _) => (format!("{} mm", whole_mm(height)), height),
+            (Some(height), _) => (say.fill(c::M_MM, &[&whole_mm(height)]), height),
             (None, Some(estimate)) => (
-                format!(
-                    "{} mm by estimate, give or take {} mm",
-                    whole_mm(estimate.height),
-                    whole_mm(estimate.spread)
+                say.fill(
+                    c::M_ESTIMATE,
+                    &[&whole_mm(estimate.height), &whole_mm(estimate.spread)],
                 ),
                 estimate.height,
             ),
-            (None, None) => ("not measured".into(), drawn(lifter, *landmark)),
+            (None, None) => (say.say(c::M_NOT_MEASURED), drawn(lifter, *landmark)),
         };
         MeasureMark {
-            word: landmark.word().into(),
-            how: (*how).into(),
+            word: say.landmark(*landmark),
+            how: say.say(*how),
             value,
             measured: measured.is_some(),
             height_mm: mm(height),
@@ -124,7 +107,7 @@ pub fn measure(lifter: &Lifter) -> Measure {
     });
     Measure {
         lifter: lifter.name.clone(),
-        intro: INTRO.into(),
+        intro: say.say(c::M_INTRO),
         marks: marks.collect(),
         body,
     }
@@ -198,7 +181,7 @@ fn body(lifter: &Lifter) -> BodyDrawing {
 
 /// The same in plain text.
 #[must_use]
-pub fn measure_text(measure: &Measure) -> String {
+pub fn measure_text(say: Language, measure: &Measure) -> String {
     let mut text = format!("{}: {}\n", measure.lifter, measure.intro);
     for mark in measure.marks.iter().rev() {
         text.push_str(&format!(
@@ -206,7 +189,7 @@ pub fn measure_text(measure: &Measure) -> String {
             mark.word, mark.value, mark.how
         ));
         if !mark.measured {
-            text.push_str("  measure it, and write it into lifters.toml under landmarks\n");
+            text.push_str(&format!("  {}\n", say.say(c::M_WRITE)));
         }
     }
     text

@@ -1,6 +1,7 @@
 //! How to measure a lifter, as a drawing to print or to hold beside the tape: SVG 1.1.
 //!
 //! Refuses: scripts, links and fonts from elsewhere; names are escaped.
+use crate::language::{Language, c};
 use crate::measure::{Measure, MeasureMark};
 use crate::svg::{line, text, wrapped};
 use std::fmt::Write as _;
@@ -28,7 +29,7 @@ const LETTERS: usize = 44;
 
 /// The drawing.
 #[must_use]
-pub fn measure_svg(measure: &Measure) -> String {
+pub fn measure_svg(say: Language, measure: &Measure) -> String {
     let body = &measure.body;
     let base = ABOVE + body.top_mm;
     let tall = base + BELOW;
@@ -67,14 +68,14 @@ pub fn measure_svg(measure: &Measure) -> String {
         let height = base - mark.height_mm;
         // Never nearer than the words of the one below.
         above = height.min(above - APART);
-        draw_mark(&mut svg, mark, height, above);
+        draw_mark(&mut svg, say, mark, height, above);
     }
     svg.push_str("</svg>\n");
     svg
 }
 
 /// A dashed line at the landmark, and its words at `words`.
-fn draw_mark(svg: &mut String, mark: &MeasureMark, height: f32, words: f32) {
+fn draw_mark(svg: &mut String, say: Language, mark: &MeasureMark, height: f32, words: f32) {
     let ink = if mark.measured { "#17602f" } else { "#a8201c" };
     line(svg, (60.0, height), (LINE_END, height), 5.0, ink, "24 14");
     line(
@@ -87,7 +88,7 @@ fn draw_mark(svg: &mut String, mark: &MeasureMark, height: f32, words: f32) {
     );
     text(svg, (WORDS, words), TYPE + 8.0, &mark.word, "bold");
     let value = match mark.measured {
-        true => format!("{} above the floor", mark.value),
+        true => say.fill(c::M_ABOVE_FLOOR, &[&mark.value]),
         false => mark.value.clone(),
     };
     text(svg, (WORDS, words + LINE), TYPE, &value, "bold");

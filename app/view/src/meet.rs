@@ -1,15 +1,12 @@
 //! Meet day: which warm-up when, as JSON and as text.
 //!
 //! Refuses: to know a federation's rules.
-use crate::words;
-use domain::ladder::BuiltLadder;
-use domain::meet::Timed;
-use domain::{Mass, MassUnit};
+use crate::language::{Language, c, p};
+use crate::words::minutes;
+use domain::MassUnit;
+use domain::meet_day::{Call, Starter};
 use schemars::JsonSchema;
 use serde::Serialize;
-
-/// What goes with every plan.
-const CAUTION: &str = "a guide: watch the platform, and ask the referee what may be changed";
 
 /// What to do until the opener.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
@@ -51,23 +48,24 @@ pub struct WarmUpDoc {
     pub after_attempts: u16,
 }
 
-/// The document. `built` holds the warm-ups that were timed, and the opener as its work set.
+/// The document, with loads in `unit`.
 #[must_use]
 pub fn meet_doc(
+    say: Language,
     lift: &str,
     unit: MassUnit,
-    opener: (Mass, MassUnit),
-    built: &BuiltLadder,
-    timed: &Timed,
-    (before, called): (u16, u16),
+    starter: &Starter,
+    call: &Call,
+    called: u16,
 ) -> MeetDoc {
-    let rung = |number: u8| built.rungs.get(usize::from(number));
+    let timed = &call.timed;
+    let rung = |number: u8| call.built.rungs.get(usize::from(number));
     MeetDoc {
         lift: lift.into(),
-        opener: opener.0.exact(opener.1),
+        opener: starter.opener.exact(starter.unit),
         opener_in_s: timed.opener_in_s,
         pace_s: timed.pace_s,
-        before,
+        before: starter.before,
         called,
         warm_ups: timed
             .warm_ups
@@ -87,42 +85,84 @@ pub fn meet_doc(
             .left_out
             .iter()
             .filter_map(|number| rung(*number))
-            .map(|rung| words::set(rung.load, unit, rung.reps))
+            .map(|rung| say.set(rung.load, unit, rung.reps))
             .collect(),
-        caution: CAUTION.into(),
+        caution: say.say(c::T_CAUTION),
     }
 }
 
 /// The same in plain text.
 #[must_use]
-pub fn meet_text(doc: &MeetDoc) -> String {
-    let mut text = format!(
-        "{}, opener {} in {}: attempt {} of the flight, {} over, {} s an attempt\n",
-        doc.lift,
-        doc.opener,
-        words::minutes(doc.opener_in_s),
-        doc.before + 1,
-        doc.called,
-        doc.pace_s
+pub fn meet_text(say: Language, doc: &MeetDoc) -> String {
+    let head = say.fill(
+        c::T_HEAD,
+        &[
+            &say.shipped(&doc.lift),
+            &say.number(&doc.opener),
+            &minutes(doc.opener_in_s),
+            &(doc.before + 1).to_string(),
+            &doc.called.to_string(),
+            &doc.pace_s.to_string(),
+        ],
     );
+    let mut text = head + "\n";
     for warm_up in &doc.warm_ups {
         let when = match warm_up.in_s {
-            0 => "now".into(),
-            s => format!("in {}", words::minutes(s)),
+            0 => say.say(c::T_NOW),
+            s => say.fill(c::T_IN, &[&minutes(s)]),
         };
-        let plates = match warm_up.per_side.as_slice() {
-            [] => "empty bar".into(),
-            plates => format!("each side {}", plates.join(", ")),
+        let each: Vec<String> = warm_up.per_side.iter().map(|p| say.number(p)).collect();
+        let plates = match each.as_slice() {
+            [] => say.say(p::EMPTY_BAR),
+            each => say.fill(c::T_EACH_SIDE, &[&each.join(say.between())]),
         };
-        let set = format!("{} × {}", warm_up.load, warm_up.reps);
+        let after = say.fill(c::T_AFTER, &[&warm_up.after_attempts.to_string()]);
+        let set = format!("{} × {}", say.number(&warm_up.load), warm_up.reps);
+        let (wide, tall) = (after.chars().count().max(18), 14);
         text.push_str(&format!(
-            "  {when:<9} after attempt {:<4} {set:<14} {plates}\n",
-            warm_up.after_attempts
+            "  {when:<9} {after:<wide$} {set:<tall$} {plates}\n"
         ));
     }
+    let out = say.say(c::T_LEFT_OUT);
     for left_out in &doc.left_out {
-        text.push_str(&format!("  left out  {left_out}: no time for it\n"));
+        let why = say.fill(c::T_NO_TIME, &[&say.number(left_out)]);
+        text.push_str(&format!("  {out}  {why}\n"));
     }
     text.push_str(&format!("  {}\n", doc.caution));
+    text
+}
+
+/// A whole day of several lifters.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct MeetDayDoc {
+    /// What the day is called.
+    pub name: String,
+    /// The day, ISO 8601.
+    pub date: String,
+    /// Everybody of ours, flight by flight.
+    pub starters: Vec<StarterDoc>,
+}
+
+/// One of ours in a flight.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+#[schemars(deny_unknown_fields)]
+pub struct StarterDoc {
+    /// Which flight of the file, from 1.
+    pub flight: u8,
+    /// Who.
+    pub lifter: String,
+    /// What to do.
+    pub until: MeetDoc,
+}
+
+/// The day in plain text.
+#[must_use]
+pub fn meet_day_text(say: Language, doc: &MeetDayDoc) -> String {
+    let mut text = format!("{}, {}\n", doc.name, doc.date);
+    for starter in &doc.starters {
+        let until = meet_text(say, &starter.until);
+        text.push_str(&format!("\n{}: {until}", starter.lifter));
+    }
     text
 }

@@ -1,9 +1,9 @@
 //! What is due the next time as a document: JSON, and text for a terminal.
 //!
 //! Refuses: rounding where a machine reads; masses are exact strings with a unit.
+use crate::language::{Language, c};
 use crate::sheet::{DueDoc, due_doc};
-use crate::single::{SingleDoc, single_doc};
-use crate::words;
+use crate::single_doc::{SingleDoc, single_doc};
 use chrono::NaiveDate;
 use domain::decimal::write_rounded;
 use domain::next::here::LiftDue;
@@ -87,11 +87,20 @@ pub struct OutingDoc {
 
 /// The document.
 #[must_use]
-pub fn next_doc(gym: &Gym, lifter: &Lifter, date: NaiveDate, all: &[LiftDue]) -> NextDoc {
+pub fn next_doc(
+    say: Language,
+    gym: &Gym,
+    lifter: &Lifter,
+    date: NaiveDate,
+    all: &[LiftDue],
+) -> NextDoc {
     NextDoc {
         lifter: lifter.name.clone(),
         date: date.format("%Y-%m-%d").to_string(),
-        lifts: all.iter().map(|due| lift(gym, due, lifter.unit)).collect(),
+        lifts: all
+            .iter()
+            .map(|due| lift(say, gym, due, lifter.unit))
+            .collect(),
     }
 }
 
@@ -103,7 +112,7 @@ pub fn next_json(doc: &NextDoc) -> String {
     text
 }
 
-fn lift(gym: &Gym, one: &LiftDue, unit: MassUnit) -> LiftDueDoc {
+fn lift(say: Language, gym: &Gym, one: &LiftDue, unit: MassUnit) -> LiftDueDoc {
     let lift = gym.lifts.iter().find(|lift| lift.name == one.lift);
     let clean = |outing: &&Outing| outing.went == Went::Well;
     let last = one.past.last().filter(clean);
@@ -113,11 +122,11 @@ fn lift(gym: &Gym, one: &LiftDue, unit: MassUnit) -> LiftDueDoc {
         lift: one.lift.clone(),
         sets: decision.sets,
         reps: decision.reps,
-        due: due_doc(&one.due, unit),
-        by_rules: ruled.map(|next| due_doc(&Due::by_rule(next.decided.decision), unit)),
+        due: due_doc(say, &one.due, unit),
+        by_rules: ruled.map(|next| due_doc(say, &Due::by_rule(next.decided.decision), unit)),
         rule: rule(&one.rule, unit),
-        single: last.and_then(|o| single_doc(lift, o.load, o.reps, unit)),
-        past: one.past.iter().map(|o| outing(o, unit)).collect(),
+        single: last.and_then(|o| single_doc(say, lift, o.load, o.reps, unit)),
+        past: one.past.iter().map(|o| outing(say, o, unit)).collect(),
     }
 }
 
@@ -140,19 +149,14 @@ fn rule(rule: &Rule, unit: MassUnit) -> RuleDoc {
     }
 }
 
-fn outing(outing: &Outing, unit: MassUnit) -> OutingDoc {
+fn outing(say: Language, outing: &Outing, unit: MassUnit) -> OutingDoc {
     OutingDoc {
         date: outing.date.format("%Y-%m-%d").to_string(),
         load: outing.load.exact(unit),
         sets: outing.sets,
         reps: outing.reps,
-        went: words::went(outing),
+        went: say.outing(outing),
     }
-}
-
-fn count(n: u8, one: &str, many: &str) -> String {
-    let word = if n == 1 { one } else { many };
-    format!("{n} {word}")
 }
 
 /// Outings told in the text.
@@ -160,48 +164,56 @@ const PAST_MAX: usize = 6;
 
 /// The same in plain text, a few lines a lift.
 #[must_use]
-pub fn next_text(doc: &NextDoc) -> String {
-    let mut text = format!("{}, for {}\n", doc.lifter, doc.date);
+pub fn next_text(say: Language, doc: &NextDoc) -> String {
+    let mut text = say.fill(c::D_FOR, &[&doc.lifter, &doc.date]) + "\n";
     if doc.lifts.is_empty() {
-        text.push_str("\nnothing done yet that something follows from\n");
+        text.push_str(&format!("\n{}\n", say.say(c::D_NOTHING)));
     }
     for lift in &doc.lifts {
-        let sets = match lift.sets {
-            1 => String::new(),
-            sets => format!("{sets} sets of "),
+        let reps = say.reps(lift.reps);
+        let work = match lift.sets {
+            1 => reps,
+            sets => say.fill(c::D_SETS, &[&sets.to_string(), &reps]),
         };
-        let reps = words::reps(lift.reps);
-        text.push_str(&format!("\n{}, {sets}{reps}\n", lift.lift));
+        text.push_str(&format!("\n{}, {work}\n", say.shipped(&lift.lift)));
         let mut line = |head: &str, words: &str| text.push_str(&format!("  {head:<8}{words}\n"));
-        line("due", &lift.due.reason);
+        line(&say.say(c::D_DUE), &lift.due.reason);
         if let Some(rules) = &lift.by_rules {
-            line("rules", &rules.reason);
+            line(&say.say(c::D_RULES), &rules.reason);
         }
-        let rule = &lift.rule;
-        let figures = format!(
-            "add {}; {}, then less {}; {}, then less {}; over {} days away less {}",
-            rule.step,
-            count(rule.tries, "try", "tries"),
-            rule.drop,
-            count(rule.drops, "drop", "drops"),
-            rule.reset,
-            rule.away_days,
-            rule.away
-        );
-        line("rule", &figures);
+        line(&say.say(c::D_RULE), &figures(say, &lift.rule));
         if let Some(single) = &lift.single {
-            let words = format!("{} to {}, by the equation", single.least, single.most);
-            line("single", &words);
+            let (least, most) = (say.number(&single.least), say.number(&single.most));
+            let words = say.fill(c::SINGLE_LINE, &[&least, &most]);
+            line(&say.say(c::D_SINGLE), &words);
             if let Some(caution) = &single.caution {
                 line("", caution);
             }
         }
         for past in lift.past.iter().rev().take(PAST_MAX) {
-            line(
-                "",
-                &format!("{}  {:>10}  {}", past.date, past.load, past.went),
-            );
+            let load = say.number(&past.load);
+            line("", &format!("{}  {load:>10}  {}", past.date, past.went));
         }
     }
     text
+}
+
+/// The figures of a rule in one line.
+fn figures(say: Language, rule: &RuleDoc) -> String {
+    let count = |n: u8, one, many| match n {
+        1 => say.say(one),
+        n => say.fill(many, &[&n.to_string()]),
+    };
+    say.fill(
+        c::D_FIGURES,
+        &[
+            &say.number(&rule.step),
+            &count(rule.tries, c::D_ONE_TRY, c::D_TRIES),
+            &say.number(&rule.drop),
+            &count(rule.drops, c::D_ONE_DROP, c::D_DROPS),
+            &say.number(&rule.reset),
+            &rule.away_days.to_string(),
+            &say.number(&rule.away),
+        ],
+    )
 }

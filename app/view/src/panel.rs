@@ -2,7 +2,7 @@
 //! its page on the network is.
 //!
 //! Refuses: anything about a lifter.
-use crate::language::{Language, p};
+use crate::language::{Language, c, p};
 use crate::list::{List, ListRow, ListState, Page};
 use crate::look::{Chosen, DAYLIGHT_HOURS, Light};
 use crate::scene::Scene;
@@ -10,6 +10,8 @@ use crate::scene::Scene;
 /// What a row of the page does.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum PanelRow {
+    /// A meet or test day that is written and not past.
+    Meet,
     Speak(Language),
     Shine(Light),
     Desk,
@@ -18,7 +20,7 @@ pub(crate) enum PanelRow {
 }
 
 /// The rows, in their order.
-pub(crate) const ROWS: [PanelRow; 8] = [
+const ROWS: [PanelRow; 8] = [
     PanelRow::Speak(Language::English),
     PanelRow::Speak(Language::German),
     PanelRow::Shine(Light::ByHour),
@@ -30,10 +32,22 @@ pub(crate) const ROWS: [PanelRow; 8] = [
     PanelRow::Lan,
 ];
 
+/// The rows as they are now.
+pub(crate) fn rows(scene: &Scene<'_>) -> Vec<PanelRow> {
+    let meet = scene.meet.filter(|day| day.date >= scene.date);
+    let meet = meet.map(|_| PanelRow::Meet);
+    meet.into_iter().chain(ROWS).collect()
+}
+
 pub(crate) fn panel(scene: &Scene<'_>) -> List {
     let say = scene.language();
     let chosen = scene.chosen();
     let row = |row: &PanelRow| match row {
+        PanelRow::Meet => {
+            let day = scene.meet.map(|day| (day.name.clone(), say.date(day.date)));
+            let (name, date) = day.unwrap_or_default();
+            ListRow::new(say.say(c::T_MEET_DAY), name).detail(date)
+        }
         PanelRow::Speak(language) => ListRow::new(say.say(p::LANGUAGE), language.name())
             .state(is(*language == chosen.language)),
         PanelRow::Shine(light) => {
@@ -50,7 +64,7 @@ pub(crate) fn panel(scene: &Scene<'_>) -> List {
     List {
         title: say.say(p::PANEL_TITLE),
         hint: scene.gym.name.clone(),
-        rows: ROWS.iter().filter(is_there).map(row).collect(),
+        rows: rows(scene).iter().filter(is_there).map(row).collect(),
         ..List::default()
     }
 }
@@ -60,7 +74,7 @@ pub(crate) fn choose(chosen: Chosen, row: PanelRow) -> Option<Chosen> {
     match row {
         PanelRow::Speak(language) => Some(Chosen { language, ..chosen }),
         PanelRow::Shine(light) => Some(Chosen { light, ..chosen }),
-        PanelRow::Desk | PanelRow::About | PanelRow::Lan => None,
+        PanelRow::Meet | PanelRow::Desk | PanelRow::About | PanelRow::Lan => None,
     }
 }
 

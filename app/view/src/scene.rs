@@ -5,6 +5,7 @@ use crate::look::{Chosen, SCREEN_FILE};
 use crate::split::is_told;
 use chrono::NaiveDate;
 use domain::day::DayEntry;
+use domain::meet_day::MeetDay;
 use domain::rotation::{CalledTurn, Station, station_of};
 use domain::settle::{Choices, choices};
 use domain::split::{Split, advice};
@@ -29,6 +30,8 @@ pub struct Scene<'a> {
     pub clock: &'a str,
     /// A sentence that the lifter must see, or empty.
     pub notice: &'a str,
+    /// The meet or test day that is written, if any.
+    pub meet: Option<&'a MeetDay>,
     /// What is new for the coach.
     pub news: &'a DeskNews,
 }

@@ -1,7 +1,7 @@
 //! The lift's set-up: the rack drawn with its hole and mats, gear, overlap, cautions.
 use crate::draw::{LadderRow, RackDrawing};
 use crate::drawings;
-use crate::language::{Language, p};
+use crate::language::{Language, c, p};
 use crate::scene::Scene;
 use crate::words;
 use domain::day::DayEntry;
@@ -26,6 +26,9 @@ pub struct SetUp {
     pub overlap: String,
     /// Whether the overlap is under the coach's least.
     pub overlap_small: bool,
+    /// What the rules of next time give for it: "505 lb, up 10 lb: all reps with the back kept; last
+    /// on 18 Nov"; empty the first time and in mid-lift.
+    pub due: String,
     /// "retired bar, 20 kg, collars 5 kg".
     pub bar: String,
     /// "double overhand grip", "belt from 130 kg", "straps from 165 kg".
@@ -46,6 +49,7 @@ pub(crate) fn fresh(scene: &Scene<'_>, entry: Option<&DayEntry>, lifter: &str) -
     let say = scene.language();
     match entry.map(|e| &e.outcome) {
         Some(Ok(sheet)) => SetUp {
+            due: entry.map(|entry| due(say, entry)).unwrap_or_default(),
             main: say.say(p::START),
             ..set_up(say, sheet, None)
         },
@@ -57,6 +61,15 @@ pub(crate) fn fresh(scene: &Scene<'_>, entry: Option<&DayEntry>, lifter: &str) -
     }
 }
 
+/// What is due and since when.
+fn due(say: Language, entry: &DayEntry) -> String {
+    let Some(next) = &entry.next else {
+        return String::new();
+    };
+    let last = say.short_date(next.decision.date);
+    say.fill(c::DUE_LAST, &[&say.due(next, entry.unit), &last])
+}
+
 fn nothing(warning: String) -> SetUp {
     SetUp {
         work: String::new(),
@@ -66,6 +79,7 @@ fn nothing(warning: String) -> SetUp {
         height: String::new(),
         overlap: String::new(),
         overlap_small: false,
+        due: String::new(),
         bar: String::new(),
         gear: Vec::new(),
         cautions: Vec::new(),
@@ -102,6 +116,7 @@ pub(crate) fn set_up(say: Language, sheet: &LiftSheet, run: Option<&LiftRun>) ->
         overlap_small: sheet
             .warnings
             .contains(&domain::sheet::Warning::OverlapSmall),
+        due: String::new(),
         bar: say.bar(sheet),
         gear,
         cautions: sheet

@@ -1,6 +1,7 @@
 //! The day sheet as a document: JSON with a schema, and the words of the text form.
 //!
 //! Refuses: rounding where a machine reads; masses are exact strings with a unit.
+use crate::language::Language;
 use crate::split;
 use crate::words;
 use chrono::NaiveDate;
@@ -120,8 +121,10 @@ pub struct LiftDoc {
     /// Height shared with the partner lift.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub overlap: Option<OverlapDoc>,
-    /// "double overhand", "hook grip".
-    pub grip: String,
+    /// "double overhand", "hook grip"; absent from the hooks, where everybody holds the bar their
+    /// own way.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub grip: Option<String>,
     /// What the plan asked for.
     pub asked: String,
     /// Warm-ups and work sets, in order.
@@ -245,7 +248,10 @@ fn entry_doc(entry: &DayEntry) -> EntryDoc {
         lift: (!entry.lift.is_empty()).then(|| entry.lift.clone()),
         problem,
         programme: entry.programme.clone(),
-        next: entry.next.as_ref().map(|next| due_doc(next, entry.unit)),
+        next: entry
+            .next
+            .as_ref()
+            .map(|next| due_doc(Language::English, next, entry.unit)),
         steel: entry
             .steel
             .as_ref()
@@ -254,12 +260,12 @@ fn entry_doc(entry: &DayEntry) -> EntryDoc {
             .split
             .as_ref()
             .filter(|split| split::is_told(split))
-            .map(|split| split::sentence(split, entry.unit)),
+            .map(|split| split::sentence(Language::English, split, entry.unit)),
         sheet: entry.outcome.as_ref().ok().map(lift_doc),
     }
 }
 
-pub(crate) fn due_doc(due: &Due, unit: MassUnit) -> DueDoc {
+pub(crate) fn due_doc(say: Language, due: &Due, unit: MassUnit) -> DueDoc {
     let next = &due.decision;
     DueDoc {
         verdict: words::verdict(next.verdict).into(),
@@ -272,7 +278,7 @@ pub(crate) fn due_doc(due: &Due, unit: MassUnit) -> DueDoc {
             "rules"
         }
         .into(),
-        reason: due.sentence(unit),
+        reason: say.due(due, unit),
     }
 }
 
@@ -300,7 +306,7 @@ fn lift_doc(sheet: &LiftSheet) -> LiftDoc {
             length: o.length.exact(LengthUnit::Mm),
             least: o.least.exact(LengthUnit::Mm),
         }),
-        grip: words::grip(sheet.grip),
+        grip: sheet.hooks.is_none().then(|| words::grip(sheet.grip)),
         asked: sheet.asked.exact(unit),
         ladder: sheet
             .rungs

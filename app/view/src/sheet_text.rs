@@ -1,17 +1,30 @@
 //! The day sheet in plain text, for a terminal or a printer. Refuses: more than 100 columns.
+use crate::language::{Language, c};
 use crate::split;
 use crate::words;
 use chrono::NaiveDate;
+use domain::MassUnit;
 use domain::day::DayEntry;
+use domain::next::here::LiftDue;
 use domain::sheet::{LiftSheet, Rung, RungKind};
 use std::fmt::Write as _;
 
 /// Columns at most.
 const WIDTH: usize = 100;
 
-/// The day in text; `lifter` keeps one lifter's entries.
+/// What is due of the lifts that a lifter does on other days.
+pub type Others = [(String, Vec<LiftDue>)];
+
+/// The day in text; `lifter` keeps one lifter's entries. What is due of `others` stands after each
+/// lifter's own.
 #[must_use]
-pub fn sheet_text(gym: &str, date: NaiveDate, day: &[DayEntry], lifter: Option<&str>) -> String {
+pub fn sheet_text(
+    gym: &str,
+    date: NaiveDate,
+    day: &[DayEntry],
+    lifter: Option<&str>,
+    others: &Others,
+) -> String {
     let mut text = format!("{gym}, {}\n", date.format("%A %-d %B %Y"));
     let kept: Vec<&DayEntry> = day
         .iter()
@@ -20,7 +33,7 @@ pub fn sheet_text(gym: &str, date: NaiveDate, day: &[DayEntry], lifter: Option<&
     if kept.is_empty() {
         text.push_str("\nno lifters\n");
     }
-    for entry in kept {
+    for (at, entry) in kept.iter().enumerate() {
         text.push('\n');
         match &entry.outcome {
             Ok(sheet) => lift(&mut text, entry, sheet),
@@ -29,8 +42,22 @@ pub fn sheet_text(gym: &str, date: NaiveDate, day: &[DayEntry], lifter: Option<&
             }
             Err(why) => text.push_str(&format!("{}, {}: {why}\n", entry.lifter, entry.lift)),
         }
+        let goes_on = kept.get(at + 1).is_some_and(|e| e.lifter == entry.lifter);
+        let due = others.iter().find(|(name, _)| *name == entry.lifter);
+        for one in due.filter(|_| !goes_on).iter().flat_map(|(_, due)| due) {
+            line(&mut text, "then", &other_due(one, entry.unit));
+        }
     }
     text
+}
+
+/// "rack pull, 5 reps: 510 lb, up 10 lb: all reps with the back kept; last on 18 Nov".
+fn other_due(one: &LiftDue, unit: MassUnit) -> String {
+    let say = Language::English;
+    let decision = &one.due.decision;
+    let last = say.short_date(decision.date);
+    let due = say.fill(c::DUE_LAST, &[&say.due(&one.due, unit), &last]);
+    say.fill(c::DUE_OF, &[&one.lift, &say.reps(decision.reps), &due])
 }
 
 fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
@@ -48,7 +75,11 @@ fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
         line(text, "due", &words);
     }
     if let Some(split) = entry.split.as_ref().filter(|split| split::is_told(split)) {
-        line(text, "advice", &split::sentence(split, sheet.unit));
+        line(
+            text,
+            "advice",
+            &split::sentence(Language::English, split, sheet.unit),
+        );
     }
     line(
         text,
@@ -75,7 +106,9 @@ fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
     }
     // Grips are those of pulls.
     if sheet.hooks.is_none() {
-        line(text, "grip", &words::grip(sheet.grip));
+        if sheet.hooks.is_none() {
+            line(text, "grip", &words::grip(sheet.grip));
+        }
     }
     if let Some(figures) = &entry.steel {
         line(text, "steel", &words::steel(figures, sheet.unit));

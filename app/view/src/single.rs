@@ -1,65 +1,55 @@
-//! Estimates of the single by the published equations, side by side, for a screen, as JSON and as
-//! text.
+//! Estimates of the single by the published equations, side by side.
 //!
 //! Refuses: one number without the others; lifts and sets of which the equations say nothing.
+use crate::language::{Language, c};
+use crate::trail::Scale;
+use domain::decimal::write_rounded;
 use domain::lift::Lift;
-use domain::single::{PARTIAL, Singles, is_partial, singles};
+use domain::single::{Singles, is_partial, singles};
 use domain::state::{Entered, LiftRun};
 use domain::{Hold, Mass, MassUnit};
-use schemars::JsonSchema;
-use serde::Serialize;
 
 /// What a screen shows of them.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct SingleFace {
-    /// "single by six equations: 202.5 to 214 kg".
+    /// "203 to 214 kg".
     pub spread: String,
-    /// Each equation with what it gives, in their own order: ("Epley", "210 kg").
-    pub each: Vec<(String, String)>,
+    /// What they are reckoned from, and how: "by six published equations, from 180 kg × 5".
+    pub how: String,
+    /// Each equation, least first.
+    pub each: Vec<Estimate>,
     /// What goes with the estimates of a partial pull, or empty.
     pub caution: String,
 }
 
-/// The estimates as a document.
-#[derive(Debug, Clone, Serialize, JsonSchema)]
-#[schemars(deny_unknown_fields)]
-pub struct SingleDoc {
-    /// The set's load, exact, with unit.
-    pub load: String,
-    /// The set's reps.
-    pub reps: u8,
-    /// Each equation, rounded to hundredths: estimates, not loads.
-    pub each: Vec<EquationDoc>,
-    /// The least of them.
-    pub least: String,
-    /// The most.
-    pub most: String,
-    /// What goes with the estimates of a partial pull.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub caution: Option<String>,
-}
-
-/// One equation.
-#[derive(Debug, Clone, Serialize, JsonSchema)]
-#[schemars(deny_unknown_fields)]
-pub struct EquationDoc {
-    /// As the trade calls it.
+/// What one equation gives.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Estimate {
+    /// "Epley".
     pub equation: String,
-    /// What it gives.
+    /// "210 kg".
     pub single: String,
+    /// Where it stands from the least (0) to the most (1).
+    pub place: f32,
 }
 
 /// Whether the equations were made for such a lift at all: not for one fast pull.
-const fn fits(lift: Option<&Lift>) -> bool {
+pub(crate) const fn fits(lift: Option<&Lift>) -> bool {
     match lift {
         Some(lift) => !lift.fast,
         None => true,
     }
 }
 
+/// What goes with the estimates of a partial pull, or nothing.
+pub(crate) fn caution(say: Language, lift: Option<&Lift>) -> String {
+    let partial = lift.filter(|lift| is_partial(lift));
+    partial.map(|_| say.say(c::PARTIAL)).unwrap_or_default()
+}
+
 /// From the heaviest set of a lift with the back kept; `None` where the equations mean nothing.
 #[must_use]
-pub fn single_face(lift: Option<&Lift>, run: &LiftRun) -> Option<SingleFace> {
+pub fn single_face(say: Language, lift: Option<&Lift>, run: &LiftRun) -> Option<SingleFace> {
     if !fits(lift) {
         return None;
     }
@@ -77,60 +67,39 @@ pub fn single_face(lift: Option<&Lift>, run: &LiftRun) -> Option<SingleFace> {
     });
     let (load, reps) = kept.max()?;
     let found = singles(load, reps, Hold::Kept)?;
-    Some(face(&found, lift, run.sheet.unit))
-}
-
-fn face(found: &Singles, lift: Option<&Lift>, unit: MassUnit) -> SingleFace {
-    let half = |mass: Mass| mass.words(unit);
-    SingleFace {
-        spread: format!(
-            "single by six equations: {} to {}",
-            found.least().number(unit),
-            half(found.most())
-        ),
-        each: found
-            .each
-            .iter()
-            .map(|(equation, single)| (equation.word().into(), half(*single)))
-            .collect(),
-        caution: caution(lift).unwrap_or_default(),
-    }
-}
-
-fn caution(lift: Option<&Lift>) -> Option<String> {
-    lift.filter(|lift| is_partial(lift)).map(|_| PARTIAL.into())
-}
-
-/// The document of one set; `None` where the equations mean nothing.
-#[must_use]
-pub fn single_doc(lift: Option<&Lift>, load: Mass, reps: u8, unit: MassUnit) -> Option<SingleDoc> {
-    let found = singles(load, reps, Hold::Kept).filter(|_| fits(lift))?;
-    let each = found.each.iter().map(|(equation, single)| EquationDoc {
-        equation: equation.word().into(),
-        single: single.words(unit),
-    });
-    Some(SingleDoc {
-        load: load.exact(unit),
-        reps,
-        each: each.collect(),
-        least: found.least().words(unit),
-        most: found.most().words(unit),
-        caution: caution(lift),
+    let unit = run.sheet.unit;
+    Some(SingleFace {
+        how: say.fill(c::SINGLE_FROM, &[&say.set(load, unit, reps)]),
+        caution: caution(say, lift),
+        ..face(say, &found, unit)
     })
 }
 
-/// The same in plain text.
-#[must_use]
-pub fn single_text(doc: &SingleDoc) -> String {
-    let mut text = format!(
-        "single from {} × {}: {} to {}, by the equation\n",
-        doc.load, doc.reps, doc.least, doc.most
-    );
-    for one in &doc.each {
-        text.push_str(&format!("  {:<10}{:>12}\n", one.equation, one.single));
+/// An estimate in whole units: more digits would promise more than the equations know.
+fn whole(mass: Mass, unit: MassUnit) -> String {
+    write_rounded(mass.ng(), unit.scale(), 0)
+}
+
+fn face(say: Language, found: &Singles, unit: MassUnit) -> SingleFace {
+    let scale = Scale::of(found.each.iter().map(|(_, single)| *single));
+    let mut each = found.each;
+    each.sort_by_key(|(_, single)| *single);
+    let estimate = |(equation, single): &(domain::single::Equation, Mass)| Estimate {
+        equation: equation.word().into(),
+        single: format!("{} {}", whole(*single, unit), unit.word()),
+        place: scale.height(*single),
+    };
+    let (least, most) = (found.least(), found.most());
+    SingleFace {
+        spread: say.fill(
+            c::FROM_TO,
+            &[
+                &whole(least, unit),
+                &format!("{} {}", whole(most, unit), unit.word()),
+            ],
+        ),
+        how: String::new(),
+        each: each.iter().map(estimate).collect(),
+        caution: String::new(),
     }
-    if let Some(caution) = &doc.caution {
-        text.push_str(&format!("{caution}\n"));
-    }
-    text
 }

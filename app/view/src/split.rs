@@ -1,94 +1,21 @@
-//! When to split the deadlift: advice in one sentence with its evidence, for a screen, as JSON and
-//! as text.
+//! When to split the deadlift: advice in one sentence with its evidence drawn.
 //!
 //! Refuses: to change anybody's programme; the coach decides.
-use crate::drawings;
-use crate::language::Language;
-use crate::next::{PastRow, past_row};
-use crate::words;
-use chrono::NaiveDate;
+use crate::language::{Language, c};
+use crate::trail::{Scale, Trail, point};
+use domain::MassUnit;
 use domain::split::{Advice, BackDay, Split, SplitRule};
-use domain::{Mass, MassUnit};
-use schemars::JsonSchema;
-use serde::Serialize;
 
 /// What a screen shows of it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct SplitFace {
     /// The advice in one sentence.
     pub sentence: String,
-    /// The outings that it follows from, oldest first.
-    pub past: Vec<PastRow>,
-    /// The line of least squares: height at the first and at the last outing, on the scale of
-    /// `past`.
-    pub line: (f32, f32),
-    /// Height of the load from which a split is thought of, on the same scale.
-    pub threshold: f32,
-    /// The way back before a test: "12 February: 155 kg × 5".
+    /// The outings that it follows from, the line of least squares through them, and the load from
+    /// which a split is thought of.
+    pub trail: Trail,
+    /// The way back before a test: "12 February: deadlift 155 kg × 5".
     pub back: Vec<String>,
-}
-
-/// The advice as a document.
-#[derive(Debug, Clone, Serialize, JsonSchema)]
-#[schemars(deny_unknown_fields)]
-pub struct SplitDoc {
-    /// Who.
-    pub lifter: String,
-    /// "too few", "light", "rising", "test near", "split", "stay", "back" or "none".
-    pub advice: String,
-    /// The same in one sentence.
-    pub sentence: String,
-    /// From this load on fives count as heavy, exact, with unit.
-    pub from: String,
-    /// What the record says; absent without fives.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub evidence: Option<EvidenceDoc>,
-    /// The way back before the test; empty without one.
-    pub back: Vec<BackDoc>,
-}
-
-/// What the record says.
-#[derive(Debug, Clone, Serialize, JsonSchema)]
-#[schemars(deny_unknown_fields)]
-pub struct EvidenceDoc {
-    /// The outings looked at, oldest first.
-    pub outings: Vec<PointDoc>,
-    /// The heaviest that went well, exact, with unit; absent when none did.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub heaviest: Option<String>,
-    /// Rise from one outing to the next by least squares, to hundredths, with unit.
-    pub rise: String,
-    /// What the rules add each time, to hundredths, with unit.
-    pub due: String,
-    /// Outings that fell short.
-    pub short: u8,
-    /// Outings in which the back moved.
-    pub moved: u8,
-}
-
-/// One outing of the evidence.
-#[derive(Debug, Clone, Serialize, JsonSchema)]
-#[schemars(deny_unknown_fields)]
-pub struct PointDoc {
-    /// The day, ISO 8601.
-    pub date: String,
-    /// Load of the work sets, exact, with unit.
-    pub load: String,
-    /// How it went.
-    pub went: String,
-}
-
-/// One day of the way back.
-#[derive(Debug, Clone, Serialize, JsonSchema)]
-#[schemars(deny_unknown_fields)]
-pub struct BackDoc {
-    /// The day, ISO 8601.
-    pub date: String,
-    /// Reps of the one work set.
-    pub reps: u8,
-    /// Load that the gym can make, exact, with unit; absent without a best.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub load: Option<String>,
 }
 
 /// Whether there is something to do about it, so that the day sheet and the end of a lift say it.
@@ -100,202 +27,130 @@ pub const fn is_told(split: &Split) -> bool {
     )
 }
 
-/// "split".
-const fn word(advice: Advice) -> &'static str {
-    match advice {
-        Advice::TooFew => "too few",
-        Advice::Light => "light",
-        Advice::Rising => "rising",
-        Advice::TestNear => "test near",
-        Advice::Split => "split",
-        Advice::Stay => "stay",
-        Advice::Back => "back",
+/// The advice in one sentence, with its figures, in the lifter's unit.
+#[must_use]
+pub fn sentence(say: Language, split: &Split, unit: MassUnit) -> String {
+    let rule = &split.rule;
+    let lift = say.shipped(&rule.lift);
+    let partials = partials(say, rule);
+    let heaviest = split.evidence.as_ref().and_then(|e| e.heaviest);
+    let heaviest = heaviest.map(|load| say.mass(load, unit));
+    let test = rule.test.map(|date| say.day_of_year(date));
+    let test = test.unwrap_or_default();
+    let (reps, sets) = (rule.reps.to_string(), sets_of(say, rule.reps));
+    match (split.advice, heaviest) {
+        (Advice::TooFew, _) => say.fill(c::S_TOO_FEW, &[&reps, &lift]),
+        (Advice::Light, None) => say.fill(c::S_NONE_WELL, &[&lift, &reps]),
+        (Advice::Light, Some(at)) => {
+            let from = say.mass(rule.from, unit);
+            say.fill(c::S_LIGHT, &[&lift, &sets, &at, &from])
+        }
+        (Advice::Rising, at) => say.fill(c::S_RISING, &[&lift, &sets, &at.unwrap_or_default()]),
+        (Advice::TestNear, _) => say.fill(c::S_TEST_NEAR, &[&slow(say, split, unit), &test, &lift]),
+        (Advice::Split, _) => say.fill(c::S_SPLIT, &[&slow(say, split, unit), &partials]),
+        (Advice::Stay, _) => match split.back.first() {
+            None => say.fill(c::S_STAY, &[&partials]),
+            Some(back) => {
+                let from = say.day_of_year(back.date);
+                say.fill(c::S_STAY_UNTIL, &[&partials, &lift, &from, &test])
+            }
+        },
+        (Advice::Back, _) => say.fill(c::S_BACK, &[&test, &lift]),
     }
 }
 
-/// The advice in one sentence, with its figures, in the lifter's unit.
-#[must_use]
-pub fn sentence(split: &Split, unit: MassUnit) -> String {
-    let rule = &split.rule;
-    let partials = rule.partials.join(" and the ");
-    let heaviest = split.evidence.as_ref().and_then(|e| e.heaviest);
-    let fives = heaviest.map(|load| load.words(unit)).unwrap_or_default();
-    let test = rule.test.map(day).unwrap_or_default();
-    match split.advice {
-        Advice::TooFew => format!(
-            "too few sets of {} of the {} to see a trend",
-            rule.reps, rule.lift
-        ),
-        Advice::Light if fives.is_empty() => {
-            format!("no {} of {} went well lately", rule.lift, rule.reps)
-        }
-        Advice::Light => format!(
-            "{} fives at {fives}, under the {} from which a split is thought of",
-            rule.lift,
-            rule.from.words(unit)
-        ),
-        Advice::Rising => format!("{} fives at {fives} still rise; go on", rule.lift),
-        Advice::TestNear => format!(
-            "{}, but the test on {test} is near; stay with the {}",
-            slow(split, unit),
-            rule.lift
-        ),
-        Advice::Split => format!(
-            "{}; think of the {partials} in its place, the coach decides",
-            slow(split, unit)
-        ),
-        Advice::Stay => match split.back.first() {
-            None => format!("on the {partials}; stay there"),
-            Some(back) => format!(
-                "on the {partials}; back to the {} from {} before the test on {test}",
-                rule.lift,
-                day(back.date)
-            ),
-        },
-        Advice::Back => format!(
-            "the test is on {test}; take up the {} again, the coach decides",
-            rule.lift
-        ),
+/// "halting deadlift and the rack pull".
+fn partials(say: Language, rule: &SplitRule) -> String {
+    let each = rule.partials.iter().map(|partial| say.shipped(partial));
+    let joined = each.reduce(|all, one| say.fill(c::JOINED, &[&all, &one]));
+    joined.unwrap_or_default()
+}
+
+/// "fives", "sets of 3".
+fn sets_of(say: Language, reps: u8) -> String {
+    match reps {
+        5 => say.say(c::FIVES),
+        reps => say.fill(c::SETS_OF_REPS, &[&reps.to_string()]),
     }
 }
 
 /// "deadlift fives at 190 kg rise by 0.83 kg a time where 4.75 kg are due, 4 of 8 short or with a
 /// moved back".
-fn slow(split: &Split, unit: MassUnit) -> String {
+fn slow(say: Language, split: &Split, unit: MassUnit) -> String {
     let Some(evidence) = &split.evidence else {
         return String::new();
     };
-    let heaviest = evidence.heaviest.unwrap_or_default().words(unit);
     let rise = match evidence.rise.ng() {
-        ..0 => format!("fall by {}", (-evidence.rise).words(unit)),
-        _ => format!("rise by {}", evidence.rise.words(unit)),
+        ..0 => say.fill(c::S_FALL, &[&say.mass(-evidence.rise, unit)]),
+        _ => say.fill(c::S_RISE, &[&say.mass(evidence.rise, unit)]),
     };
-    format!(
-        "{} fives at {heaviest} {rise} a time where {} are due, {} of {} short or with a moved back",
-        split.rule.lift,
-        evidence.due.words(unit),
-        u16::from(evidence.short) + u16::from(evidence.moved),
-        evidence.outings.len()
+    let troubles = u16::from(evidence.short) + u16::from(evidence.moved);
+    say.fill(
+        c::S_SLOW,
+        &[
+            &say.shipped(&split.rule.lift),
+            &sets_of(say, split.rule.reps),
+            &say.mass(evidence.heaviest.unwrap_or_default(), unit),
+            &rise,
+            &say.mass(evidence.due, unit),
+            &troubles.to_string(),
+            &evidence.outings.len().to_string(),
+        ],
     )
-}
-
-fn day(date: NaiveDate) -> String {
-    date.format("%-d %B").to_string()
 }
 
 /// For a screen.
 #[must_use]
 pub fn split_face(say: Language, split: &Split, unit: MassUnit) -> SplitFace {
-    let evidence = split.evidence.as_ref();
-    let outings = evidence.map_or(&[][..], |e| &e.outings);
-    let line = evidence.map_or((Mass::ZERO, Mass::ZERO), |e| e.line);
-    let all = outings
-        .iter()
-        .map(|o| o.load)
-        .chain([line.0, line.1, split.rule.from]);
-    let most = all.max().map_or(1, Mass::ng);
-    let height = |load: Mass| drawings::share(load.ng(), most);
     SplitFace {
-        sentence: sentence(split, unit),
-        past: outings
-            .iter()
-            .map(|o| past_row(say, o, unit, height(o.load)))
-            .collect(),
-        line: (height(line.0), height(line.1)),
-        threshold: height(split.rule.from),
+        sentence: sentence(say, split, unit),
+        trail: trail(say, split, unit),
         back: split
             .back
             .iter()
-            .map(|back| back_words(&split.rule, back, unit))
+            .map(|back| back_words(say, &split.rule, back, unit))
             .collect(),
     }
 }
 
-/// "12 February: 155 kg × 5", without a best "12 February: 80 % of the best × 5".
-fn back_words(rule: &SplitRule, back: &BackDay, unit: MassUnit) -> String {
-    let date = day(back.date);
+fn trail(say: Language, split: &Split, unit: MassUnit) -> Trail {
+    let Some(evidence) = &split.evidence else {
+        return Trail::default();
+    };
+    let (outings, line, from) = (&evidence.outings, evidence.line, split.rule.from);
+    let loads = outings.iter().map(|o| o.load);
+    let scale = Scale::of(loads.chain([line.0, line.1, from]));
+    let words = say.fill(c::HEAVY_FROM, &[&say.mass(from, unit)]);
+    Trail {
+        points: outings.iter().map(|o| point(say, o, unit, scale)).collect(),
+        // A line through one point says nothing.
+        line: (outings.len() > 1).then(|| (scale.height(line.0), scale.height(line.1))),
+        threshold: Some((scale.height(from), words)),
+    }
+}
+
+/// "12 February: deadlift 155 kg × 5", without a best "12 February: deadlift 80 % of the best × 5".
+pub(crate) fn back_words(
+    say: Language,
+    rule: &SplitRule,
+    back: &BackDay,
+    unit: MassUnit,
+) -> String {
+    let date = say.day_of_year(back.date);
+    let lift = say.shipped(&rule.lift);
     match back.load {
-        Some(load) => format!(
-            "{date}: {} {}",
-            rule.lift,
-            words::set(load, unit, back.reps)
+        Some(load) => say.fill(
+            c::S_BACK_DAY,
+            &[&date, &lift, &say.set(load, unit, back.reps)],
         ),
-        None => format!(
-            "{date}: {} {} % of the best × {}",
-            rule.lift,
-            back.share / 100,
-            back.reps
+        None => say.fill(
+            c::S_BACK_SHARE,
+            &[
+                &date,
+                &lift,
+                &(back.share / 100).to_string(),
+                &back.reps.to_string(),
+            ],
         ),
     }
-}
-
-/// The document.
-#[must_use]
-pub fn split_doc(lifter: &str, unit: MassUnit, split: &Split) -> SplitDoc {
-    let iso = |date: NaiveDate| date.format("%Y-%m-%d").to_string();
-    SplitDoc {
-        lifter: lifter.into(),
-        advice: word(split.advice).into(),
-        sentence: sentence(split, unit),
-        from: split.rule.from.exact(unit),
-        evidence: split.evidence.as_ref().map(|evidence| EvidenceDoc {
-            outings: evidence
-                .outings
-                .iter()
-                .map(|outing| PointDoc {
-                    date: iso(outing.date),
-                    load: outing.load.exact(unit),
-                    went: words::went(outing),
-                })
-                .collect(),
-            heaviest: evidence.heaviest.map(|load| load.exact(unit)),
-            rise: evidence.rise.words(unit),
-            due: evidence.due.words(unit),
-            short: evidence.short,
-            moved: evidence.moved,
-        }),
-        back: split
-            .back
-            .iter()
-            .map(|back| BackDoc {
-                date: iso(back.date),
-                reps: back.reps,
-                load: back.load.map(|load| load.exact(unit)),
-            })
-            .collect(),
-    }
-}
-
-/// The document for somebody of whom there is nothing to say.
-#[must_use]
-pub fn no_split_doc(lifter: &str, unit: MassUnit, rule: &SplitRule) -> SplitDoc {
-    SplitDoc {
-        lifter: lifter.into(),
-        advice: "none".into(),
-        sentence: format!("no {} in the record yet", rule.lift),
-        from: rule.from.exact(unit),
-        evidence: None,
-        back: Vec::new(),
-    }
-}
-
-/// The same in plain text.
-#[must_use]
-pub fn split_text(lifter: &str, unit: MassUnit, split: &Split) -> String {
-    let mut text = format!("{lifter}: {}\n", sentence(split, unit));
-    for outing in split.evidence.iter().flat_map(|e| &e.outings) {
-        text.push_str(&format!(
-            "  {}  {:>10}  {}\n",
-            outing.date.format("%Y-%m-%d"),
-            outing.load.words(unit),
-            words::went(outing)
-        ));
-    }
-    for back in &split.back {
-        text.push_str(&format!(
-            "  back  {}\n",
-            back_words(&split.rule, back, unit)
-        ));
-    }
-    text
 }

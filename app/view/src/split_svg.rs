@@ -2,6 +2,7 @@
 //! the coach's threshold. SVG 1.1.
 //!
 //! Refuses: colour as the only code; a short set is a ring, a moved back a cross.
+use crate::language::{Language, c};
 use crate::split::sentence;
 use crate::svg::{line, text, wrapped};
 use domain::next::outing::{Outing, Went};
@@ -23,7 +24,7 @@ const LINE: f32 = 42.0;
 
 /// The drawing.
 #[must_use]
-pub fn split_svg(lifter: &str, unit: MassUnit, split: &Split) -> String {
+pub fn split_svg(say: Language, lifter: &str, unit: MassUnit, split: &Split) -> String {
     let mut svg = format!(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {WIDE:.0} {TALL:.0}\" \
          width=\"260mm\" height=\"{:.0}mm\" font-family=\"sans-serif\">\n\
@@ -31,18 +32,18 @@ pub fn split_svg(lifter: &str, unit: MassUnit, split: &Split) -> String {
         TALL * 260.0 / WIDE
     );
     text(&mut svg, (40.0, 70.0), 52.0, lifter, "bold");
-    for (at, words) in (0_u8..).zip(wrapped(&sentence(split, unit), 76)) {
+    for (at, words) in (0_u8..).zip(wrapped(&sentence(say, split, unit), 76)) {
         let y = 126.0 + f32::from(at) * LINE;
         text(&mut svg, (40.0, y), TYPE, &words, "normal");
     }
     if let Some(evidence) = &split.evidence {
-        draw(&mut svg, unit, split, evidence);
+        draw(&mut svg, say, unit, split, evidence);
     }
     svg.push_str("</svg>\n");
     svg
 }
 
-fn draw(svg: &mut String, unit: MassUnit, split: &Split, evidence: &Evidence) {
+fn draw(svg: &mut String, say: Language, unit: MassUnit, split: &Split, evidence: &Evidence) {
     let loads = evidence.outings.iter().map(|o| o.load);
     let all: Vec<Mass> = loads
         .chain([evidence.line.0, evidence.line.1, split.rule.from])
@@ -69,21 +70,20 @@ fn draw(svg: &mut String, unit: MassUnit, split: &Split, evidence: &Evidence) {
         "#a06000",
         "18 12",
     );
-    let words = format!("heavy from {}", from.words(unit));
+    let words = say.fill(c::HEAVY_FROM, &[&say.mass(from, unit)]);
     let below = (RIGHT - 320.0, y(from) + 34.0);
     text(svg, below, TYPE - 6.0, &words, "normal");
     let ends = (y(evidence.line.0), y(evidence.line.1));
     let last = count.saturating_sub(1);
     line(svg, (x(0), ends.0), (x(last), ends.1), 4.0, "#1d4fa6", "");
     for (at, outing) in (0_u16..).zip(&evidence.outings) {
-        point(svg, (x(at), y(outing.load)), outing, unit);
+        point(svg, say, (x(at), y(outing.load)), outing, unit);
     }
-    let key =
-        "filled: all reps, back kept; ring: reps missed; cross: back moved; line: least squares";
-    text(svg, (40.0, TALL - 40.0), TYPE - 4.0, key, "normal");
+    let key = say.say(c::KEY);
+    text(svg, (40.0, TALL - 40.0), TYPE - 4.0, &key, "normal");
 }
 
-fn point(svg: &mut String, at: (f32, f32), outing: &Outing, unit: MassUnit) {
+fn point(svg: &mut String, say: Language, at: (f32, f32), outing: &Outing, unit: MassUnit) {
     let (x, y) = at;
     match outing.went {
         Went::Moved { .. } | Went::MovedWarm => {
@@ -119,9 +119,9 @@ fn point(svg: &mut String, at: (f32, f32), outing: &Outing, unit: MassUnit) {
         svg,
         (x - 34.0, y - 28.0),
         TYPE,
-        &outing.load.number(unit),
+        &say.mass_number(outing.load, unit),
         "bold",
     );
-    let date = outing.date.format("%-d %b").to_string();
+    let date = say.short_date(outing.date);
     text(svg, (x - 40.0, FOOT + 70.0), TYPE - 6.0, &date, "normal");
 }

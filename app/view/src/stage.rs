@@ -97,9 +97,19 @@ impl Stage {
         }
         let due = self.due(scene);
         match tap {
-            Tap::Lifter(_) | Tap::Floor | Tap::All | Tap::Panel | Tap::Row(_) => None,
+            Tap::Lifter(_)
+            | Tap::Floor
+            | Tap::All
+            | Tap::Panel
+            | Tap::Row(_)
+            | Tap::Sooner
+            | Tap::Later => None,
             Tap::History => {
                 self.open_history(scene, &due);
+                None
+            }
+            Tap::Why => {
+                self.open_why(scene, &due);
                 None
             }
             Tap::Undo => self.undo(scene),
@@ -168,6 +178,9 @@ impl Stage {
             | Tap::Settle
             | Tap::Choose(_)
             | Tap::History
+            | Tap::Why
+            | Tap::Sooner
+            | Tap::Later
             | Tap::Row(_) => return None,
         }
         Some(there)

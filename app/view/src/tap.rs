@@ -37,6 +37,12 @@ pub enum Tap {
     Panel,
     /// The lifter's history.
     History,
+    /// What stands behind the end of a lift.
+    Why,
+    /// On a meet day: everything a minute earlier.
+    Sooner,
+    /// On a meet day: everything a minute later.
+    Later,
     /// A row of a list, from 0.
     Row(usize),
 }

@@ -12,9 +12,10 @@ use domain::steel::Figures;
 use domain::{Length, Lifter, Mass, MassUnit, Stress};
 use view::measure::{measure, measure_text};
 use view::measure_svg::measure_svg;
-use view::split::{sentence, split_face, split_text};
+use view::split::{sentence, split_face};
+use view::split_doc::split_text;
 use view::split_svg::split_svg;
-use view::words;
+use view::{Language, words};
 
 fn kg(tenths: i64) -> Mass {
     Mass::of(MassUnit::Kg, tenths * 100)
@@ -76,26 +77,63 @@ fn every_advice_is_one_sentence() {
         Advice::Stay,
         Advice::Back,
     ];
-    let told = all.map(|advice| sentence(&split(advice), MassUnit::Kg));
+    let told = all.map(|advice| sentence(Language::English, &split(advice), MassUnit::Kg));
     insta::assert_snapshot!(told.join("\n"));
-    insta::assert_snapshot!(split_text("Ines", MassUnit::Kg, &split(Advice::Split)));
+    insta::assert_snapshot!(split_text(
+        Language::English,
+        "Ines",
+        MassUnit::Kg,
+        &split(Advice::Split)
+    ));
+}
+
+/// Nothing of it stays English on a screen that speaks German, and no gap stays open.
+#[test]
+fn every_advice_is_said_in_german() {
+    let all = [
+        Advice::TooFew,
+        Advice::Light,
+        Advice::Rising,
+        Advice::TestNear,
+        Advice::Split,
+        Advice::Stay,
+        Advice::Back,
+    ];
+    let told = all.map(|advice| sentence(Language::German, &split(advice), MassUnit::Kg));
+    insta::assert_snapshot!(told.join("\n"));
+    for words in told {
+        assert!(
+            !words.contains('{') && !words.contains("deadlift"),
+            "{words}"
+        );
+    }
 }
 
 #[test]
 fn the_evidence_is_drawn_on_one_scale() {
-    let face = split_face(view::Language::English, &split(Advice::Split), MassUnit::Kg);
-    assert_eq!(face.past.len(), 4);
-    // The heaviest is the end of the line, 196.5 kg.
-    assert!((face.line.1 - 1.0).abs() < 1e-6);
-    assert!((face.past[3].height - 1_950.0 / 1_965.0).abs() < 0.002);
-    assert!((face.threshold - 1_850.0 / 1_965.0).abs() < 0.002);
+    let face = split_face(Language::English, &split(Advice::Split), MassUnit::Kg);
+    let points = &face.trail.points;
+    assert_eq!(points.len(), 4);
+    // From 185 kg at the foot to the end of the line, 196.5 kg.
+    let near = |height: f32, share: f32| (height - share).abs() < 0.002;
+    let (from, to) = face.trail.line.expect("a line through four");
+    assert!(near(from, 10.0 / 115.0) && near(to, 1.0), "{from} {to}");
+    assert!(near(points[0].height, 0.0) && near(points[3].height, 100.0 / 115.0));
+    let (height, words) = face.trail.threshold.expect("a threshold");
+    assert!(near(height, 0.0));
+    assert_eq!(words, "heavy from 185 kg");
     assert_eq!(face.back, ["14 March: deadlift 155 kg × 5"]);
 }
 
 /// Every outing is drawn by how it went, higher loads higher, the line from end to end.
 #[test]
 fn the_evidence_to_print_is_whole() {
-    let svg = split_svg("Ines", MassUnit::Kg, &split(Advice::Split));
+    let svg = split_svg(
+        Language::English,
+        "Ines",
+        MassUnit::Kg,
+        &split(Advice::Split),
+    );
     let tags = svg.matches('<').count();
     assert_eq!(tags, svg.matches('>').count());
     // Two well, one short; one moved as a cross of two lines, the threshold, least squares.
@@ -171,8 +209,11 @@ fn lifter(landmarks: Vec<(Landmark, Length)>, stature: Option<Length>) -> Lifter
 #[test]
 fn landmarks_are_told_with_how_to_find_them() {
     let measured = vec![(Landmark::TibialTuberosity, Length::mm(452))];
-    let found = measure(&lifter(measured, Some(Length::mm(1_630))));
-    insta::assert_snapshot!(measure_text(&found));
+    let found = measure(
+        Language::English,
+        &lifter(measured, Some(Length::mm(1_630))),
+    );
+    insta::assert_snapshot!(measure_text(Language::English, &found));
 }
 
 /// The drawing is XML without a stray bracket, and names that would break it do not.
@@ -180,7 +221,7 @@ fn landmarks_are_told_with_how_to_find_them() {
 fn the_drawing_to_print_is_whole() {
     let mut ines = lifter(vec![], Some(Length::mm(1_630)));
     ines.name = "Ines <b>&\u{1}\"".into();
-    let svg = measure_svg(&measure(&ines));
+    let svg = measure_svg(Language::English, &measure(Language::English, &ines));
     assert!(svg.contains(">Ines &lt;b&gt;&amp;\"</text>"), "{svg}");
     assert!(svg.starts_with("<svg ") && svg.ends_with("</svg>\n"));
     let tags = svg.matches('<').count();
@@ -226,7 +267,7 @@ fn the_body_is_drawn_to_scale() {
         (vec![], Some(Length::mm(1_500))),
         (known, Some(Length::mm(1_800))),
     ] {
-        let found = measure(&lifter(landmarks, stature));
+        let found = measure(Language::English, &lifter(landmarks, stature));
         let body = &found.body;
         let of = |part: &str| {
             let found = body.segments.iter().find(|s| s.part == part);

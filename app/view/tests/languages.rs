@@ -93,8 +93,7 @@ fn screens() -> Vec<PathBuf> {
         "next_doc.rs",
         "sheet.rs",
         "sheet_text.rs",
-        "single.rs",
-        "split.rs",
+        "split_doc.rs",
         "split_svg.rs",
         "svg.rs",
         "words.rs",
@@ -122,7 +121,9 @@ fn words(line: &str) -> Vec<String> {
 }
 
 /// Keys of files and of the build, which no screen shows.
-const KEYS: [&str; 11] = [
+const KEYS: [&str; 13] = [
+    "meet-log.txt",
+    "%Y-%m-%d",
     "screen.toml",
     "desk.toml",
     "by-hour",

@@ -7,8 +7,10 @@ mod draw;
 mod floors;
 mod histories;
 mod ladders;
+mod meets;
 mod scenes;
 mod settles;
+mod whys;
 mod words;
 
 use std::error::Error;

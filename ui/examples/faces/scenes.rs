@@ -1,5 +1,5 @@
 //! Invented lifters on every screen and in every state, for looking and for tests.
-use super::{bars, floors, histories, settles, words};
+use super::{bars, floors, histories, meets, settles, whys, words};
 use view::choose::{Choose, Tile};
 use view::{Chip, Frame, Pace, Screen};
 
@@ -33,6 +33,20 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
         ("end", frame(Screen::End(words::end()))),
         ("end-short", frame(Screen::End(words::end_short()))),
     ];
+    for (name, page) in [
+        ("meet", meets::three()),
+        ("meet-long", meets::long()),
+        ("meet-over", meets::over()),
+    ] {
+        faces.push((name, of_nobody(Screen::Meet(page))));
+    }
+    for (name, why) in [
+        ("why-next", whys::next()),
+        ("why-split", whys::split()),
+        ("why-single", whys::single()),
+    ] {
+        faces.push((name, long(Screen::Why(why))));
+    }
     faces.push(("history", frame(Screen::History(histories::history()))));
     faces.push((
         "history-long",

@@ -1,9 +1,9 @@
 //! Work loads to choose from, and what is due the next time.
 use super::draw::{bar, change};
 use super::ladders::five_rungs;
-use RowState::{Ahead, Done, Moved, Now};
+use RowState::{Done, Now};
 use view::draw::RowState;
-use view::next::{Next, PastRow};
+use view::next::Next;
 use view::settle::{Choice, Settle};
 
 /// Five loads around 180 kg.
@@ -89,23 +89,10 @@ pub(crate) fn settle_pounds() -> Settle {
 
 /// After a season with a moved back in it.
 pub(crate) fn next() -> Next {
-    let row = |date: &str, load: &str, height, word: &str, state| PastRow {
-        date: date.into(),
-        load: load.into(),
-        height,
-        word: word.into(),
-        state,
-    };
     Next {
         work: "182.5 kg × 5".into(),
         verdict: "raise".into(),
-        reason: "182.5 kg, up 2.5 kg: all reps with the back kept".into(),
+        reason: "up 2.5 kg: all reps with the back kept".into(),
         by_coach: false,
-        past: vec![
-            row("28 Oct", "175", 0.96, "all reps, back kept", Done),
-            row("11 Nov", "180", 0.99, "back moved at rep 4", Moved),
-            row("25 Nov", "180", 0.99, "all reps, back kept", Done),
-            row("next", "182.5", 1.0, "", Ahead),
-        ],
     }
 }

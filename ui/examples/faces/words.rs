@@ -5,6 +5,7 @@ use RowState::{Ahead, Done, Moved, Now, Other, Skipped};
 use view::draw::RowState;
 use view::end::{DoneRow, End, Link};
 use view::entry::{Entry, Pad};
+use view::next::Next;
 use view::setup::SetUp;
 use view::stop::Stop;
 
@@ -17,6 +18,7 @@ pub(crate) fn setup() -> SetUp {
         height: "bar 431 mm above your feet, 4 mm under the mark".into(),
         overlap: "shares 96 mm (3.8 in) with the halting deadlift".into(),
         overlap_small: false,
+        due: "180 kg, up 5 kg: all reps with the back kept; last on 18 Nov".into(),
         bar: "retired bar, 20 kg, collars 5 kg".into(),
         gear: vec![
             "double overhand grip".into(),
@@ -137,8 +139,8 @@ pub(crate) fn end() -> End {
         ],
         sum: "5 sets, 16 reps, 34 minutes".into(),
         next: Some(super::settles::next()),
-        single: None,
-        split: None,
+        advice: "there is advice on the deadlift; see why".into(),
+        why: "why".into(),
         main: "next lifter".into(),
         link: Some(link()),
     }
@@ -166,9 +168,14 @@ pub(crate) fn end_short() -> End {
             row("317.5 kg", "skipped", "", Skipped, "work"),
         ],
         sum: "6 sets, 18 reps, 1 hour 2 minutes".into(),
-        next: None,
-        single: None,
-        split: None,
+        next: Some(Next {
+            work: "3 sets of 317.5 kg × 5".into(),
+            verdict: "reset".into(),
+            reason: "down 32.5 kg: the back moved at rep 3 in set 1, stuck again without a new best; ask the coach".into(),
+            by_coach: false,
+        }),
+        advice: String::new(),
+        why: "why".into(),
         main: "next lifter".into(),
         link: None,
     }

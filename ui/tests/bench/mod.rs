@@ -14,10 +14,14 @@ pub(crate) mod floors;
 pub(crate) mod histories;
 #[path = "../../examples/faces/ladders.rs"]
 pub(crate) mod ladders;
+#[path = "../../examples/faces/meets.rs"]
+pub(crate) mod meets;
 #[path = "../../examples/faces/scenes.rs"]
 pub(crate) mod scenes;
 #[path = "../../examples/faces/settles.rs"]
 pub(crate) mod settles;
+#[path = "../../examples/faces/whys.rs"]
+pub(crate) mod whys;
 #[path = "../../examples/faces/words.rs"]
 pub(crate) mod words;
 

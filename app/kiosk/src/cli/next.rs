@@ -42,11 +42,11 @@ pub(super) fn next(
         owner.command(&Command::OverrideNext { no, load, note }, SystemClock.now())?;
         due = find(owner.state())?;
     }
-    let doc = view::next_doc(&gym, lifter, date, &due);
+    let doc = view::next_doc(args.said.language, &gym, lifter, date, &due);
     let text = if args.json {
         view::next_json(&doc)
     } else {
-        view::next_text(&doc)
+        view::next_text(args.said.language, &doc)
     };
     say(out, &text);
     Ok(true)

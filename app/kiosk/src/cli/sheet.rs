@@ -4,7 +4,10 @@ use crate::clock::SystemClock;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::kiosk::Kiosk;
-use domain::day::day;
+use chrono::NaiveDate;
+use domain::day::{DayEntry, day};
+use domain::next::here::{LiftDue, all_due};
+use domain::{Gym, Lifter, State};
 use std::io::Write;
 
 pub(super) fn sheet(
@@ -23,10 +26,34 @@ pub(super) fn sheet(
     let text = if args.json {
         view::sheet_json(&view::sheet_doc(&gym.name, date, &entries, lifter))
     } else {
-        view::sheet_text(&gym.name, date, &entries, lifter)
+        let others = others(gym, kiosk.state(), date, &entries);
+        view::sheet_text(&gym.name, date, &entries, lifter, &others)
     };
     say(out, &text);
     Ok(true)
+}
+
+/// A lift that was not done for longer is not told any more.
+const OTHERS_DAYS: i64 = 60;
+
+/// What is due of the lifts that each lifter did lately and does not do on that day.
+fn others(
+    gym: &Gym,
+    state: &State,
+    date: NaiveDate,
+    entries: &[DayEntry],
+) -> Vec<(String, Vec<LiftDue>)> {
+    let of = |lifter: &Lifter| {
+        let today = |lift: &str| {
+            let own = |e: &&DayEntry| e.lifter == lifter.name && e.lift == lift;
+            entries.iter().any(|e| own(&e))
+        };
+        let lately = |one: &LiftDue| (date - one.due.decision.date).num_days() <= OTHERS_DAYS;
+        let mut due = all_due(gym, state, lifter, date);
+        due.retain(|one| lately(one) && !today(&one.lift));
+        (lifter.name.clone(), due)
+    };
+    gym.lifters.iter().map(of).collect()
 }
 
 /// The lifter's name as the gym writes it.

@@ -2,9 +2,10 @@
 use super::Shown;
 use crate::walk::Walk;
 use domain::MassUnit;
+use view::why::Part;
 
 /// The screens that can be drawn.
-pub const SCREENS: [Shown; 33] = [
+pub const SCREENS: [Shown; 38] = [
     Shown {
         name: "choose",
         about: "all lifters of the day",
@@ -94,6 +95,31 @@ pub const SCREENS: [Shown; 33] = [
         name: "end",
         about: "the lift is over",
         walk: Walk::End,
+    },
+    Shown {
+        name: "end-advice",
+        about: "the lift is over, and there is advice",
+        walk: Walk::Stall(None),
+    },
+    Shown {
+        name: "why-next",
+        about: "what is due the next time, and what it follows from",
+        walk: Walk::Stall(Some(Part::Next)),
+    },
+    Shown {
+        name: "why-split",
+        about: "the advice to split the deadlift, with its evidence",
+        walk: Walk::Stall(Some(Part::Split)),
+    },
+    Shown {
+        name: "why-single",
+        about: "the single by the published equations, side by side",
+        walk: Walk::Stall(Some(Part::Single)),
+    },
+    Shown {
+        name: "meet",
+        about: "a meet or test day: what to take when",
+        walk: Walk::Meet,
     },
     Shown {
         name: "history",

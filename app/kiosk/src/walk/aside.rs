@@ -4,10 +4,13 @@
 use super::{TAPS_MAX, Walk, rung_shown};
 use crate::clock::BenchClock;
 use crate::kiosk::Kiosk;
+use view::why::Part;
 use view::{Frame, Screen, Tap};
 
 /// Days gone through before the history is shown.
 const HISTORY_DAYS: usize = 28;
+/// Things that may stand behind the end of a lift.
+const PARTS: usize = 3;
 /// Milliseconds of a day.
 const DAY_MS: i64 = 86_400_000;
 /// The title of the row that says what the kiosk is.
@@ -22,6 +25,14 @@ pub(super) fn walk(
 ) -> Option<Frame> {
     match walk {
         Walk::History => Some(walk_to_history(kiosk, clock, lifter)),
+        Walk::Stall(part) => {
+            // The plan's, not somebody whom a programme sends.
+            let planned = |e: &&domain::day::DayEntry| e.programme.is_none() && e.outcome.is_ok();
+            let planned = kiosk.day().iter().find(planned).map(|e| e.lifter.clone());
+            let lifter = planned.as_deref().unwrap_or(lifter);
+            Some(walk_to_stall(kiosk, clock, lifter, part))
+        }
+        Walk::Meet => Some(walk_to_meet(kiosk, clock)),
         Walk::Panel => Some(kiosk.tap(&Tap::Panel)),
         Walk::About => {
             kiosk.tap(&Tap::Panel);
@@ -117,26 +128,95 @@ fn lift_for_weeks(kiosk: &mut Kiosk, clock: &BenchClock, lifter: &str) {
         for _ in 0..lifts {
             at += 1;
             kiosk.tap(&Tap::Lifter(lifter.to_owned()));
-            spent += do_lift(kiosk, clock, at);
+            let last = match at % 5 {
+                3 => Last::Short(4),
+                4 => Last::Moved(3),
+                _ => Last::Well,
+            };
+            spent += do_lift(kiosk, clock, last);
+            kiosk.tap(&Tap::Main);
         }
         clock.advance_ms(DAY_MS - spent);
     }
     clock.advance_ms(-DAY_MS);
 }
 
-/// One lift to its end, and how long it took; of the third the last set falls short, of the
-/// fourth the back moves.
-fn do_lift(kiosk: &mut Kiosk, clock: &BenchClock, nth: usize) -> i64 {
+/// How the last set of a lift goes.
+#[derive(Debug, Clone, Copy)]
+enum Last {
+    Well,
+    /// So many reps.
+    Short(u8),
+    /// The back moves at this rep.
+    Moved(u8),
+}
+
+/// Weeks of a deadlift that no longer rises, to the end of its last day.
+const STALL: [Last; 8] = [
+    Last::Well,
+    Last::Well,
+    Last::Short(4),
+    Last::Moved(4),
+    Last::Well,
+    Last::Moved(3),
+    Last::Well,
+    Last::Short(4),
+];
+
+/// The end of a lift that no longer rises, or what stands behind it.
+fn walk_to_stall(kiosk: &mut Kiosk, clock: &BenchClock, lifter: &str, part: Option<Part>) -> Frame {
+    for (week, last) in (0..).zip(STALL) {
+        if week > 0 {
+            clock.advance_ms(7 * DAY_MS);
+        }
+        kiosk.tap(&Tap::Lifter(lifter.to_owned()));
+        let spent = do_lift(kiosk, clock, last);
+        clock.advance_ms(-spent);
+    }
+    let Some(part) = part else {
+        return kiosk.frame();
+    };
+    let mut frame = kiosk.tap(&Tap::Why);
+    for _ in 0..PARTS {
+        let there = match (&frame.screen, part) {
+            (Screen::Why(why), Part::Split) => why.trail.threshold.is_some(),
+            (Screen::Why(why), Part::Next) => {
+                why.trail.threshold.is_none() && !why.trail.points.is_empty()
+            }
+            (Screen::Why(why), Part::Single) => !why.estimates.is_empty(),
+            _ => true,
+        };
+        if there {
+            break;
+        }
+        frame = kiosk.tap(&Tap::Main);
+    }
+    frame
+}
+
+/// A meet day some attempts into its flight, a warm-up taken.
+fn walk_to_meet(kiosk: &mut Kiosk, clock: &BenchClock) -> Frame {
+    kiosk.tap(&Tap::Panel);
+    tap_row(kiosk, "meet day");
+    kiosk.tap(&Tap::Main);
+    kiosk.tap(&Tap::Row(0));
+    for _ in 0..4 {
+        clock.advance_ms(54_000);
+        kiosk.tap(&Tap::Main);
+    }
+    clock.advance_ms(20_000);
+    kiosk.frame()
+}
+
+/// One lift up to the screen of its end, and how long it took.
+fn do_lift(kiosk: &mut Kiosk, clock: &BenchClock, last_set: Last) -> i64 {
     const SET_MS: i64 = 400_000;
     let mut spent = 0;
     for _ in 0..TAPS_MAX {
         let frame = kiosk.frame();
         let last = match &frame.screen {
             Screen::Bar(bar) => rung_shown(&frame).is_some_and(|at| at + 1 == bar.ladder.len()),
-            Screen::End(_) => {
-                kiosk.tap(&Tap::Main);
-                break;
-            }
+            Screen::End(_) => break,
             Screen::Choose(_)
             | Screen::SetUp(_)
             | Screen::Entry(_)
@@ -145,20 +225,22 @@ fn do_lift(kiosk: &mut Kiosk, clock: &BenchClock, nth: usize) -> i64 {
             | Screen::Stop(_)
             | Screen::Floor(_)
             | Screen::History(_)
+            | Screen::Why(_)
+            | Screen::Meet(_)
             | Screen::List(_)
             | Screen::Page(_)
             | Screen::Typing(_) => false,
         };
-        match nth % 5 {
-            3 if last => {
+        match last_set {
+            Last::Short(reps) if last => {
                 kiosk.tap(&Tap::OtherReps);
-                kiosk.tap(&Tap::Number(4));
+                kiosk.tap(&Tap::Number(reps));
             }
-            4 if last => {
+            Last::Moved(rep) if last => {
                 kiosk.tap(&Tap::BackMoved);
-                kiosk.tap(&Tap::Number(3));
+                kiosk.tap(&Tap::Number(rep));
             }
-            _ => {
+            Last::Well | Last::Short(_) | Last::Moved(_) => {
                 kiosk.tap(&Tap::Main);
             }
         }

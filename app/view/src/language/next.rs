@@ -1,5 +1,5 @@
 //! What is due next time, in one sentence with its figures, in a language. Refuses: more than one.
-use super::{Language, p};
+use super::{Language, c, p};
 use domain::MassUnit;
 use domain::next::outing::{Outing, Went};
 use domain::next::{Decision, Due, Verdict, Why};
@@ -29,6 +29,26 @@ impl Language {
             return self.fill(p::N_COACH_SAID, &[&load, &self.note(&due.note)]);
         }
         self.decision(&due.decision, unit)
+    }
+
+    /// The same beside the load, which is not said again: "up 2.5 kg: all reps with the back
+    /// kept".
+    #[must_use]
+    pub fn due_beside(self, due: &Due, unit: MassUnit) -> String {
+        let next = &due.decision;
+        if next.why == Why::Coach && !due.note.is_empty() {
+            return self.fill(c::COACH_RULED, &[&due.note]);
+        }
+        let by = self.mass(next.load.apart(next.from), unit);
+        let because = self.because(next, unit);
+        match next.verdict {
+            Verdict::Raise => self.fill(c::UP_BY, &[&by, &because]),
+            Verdict::Repeat if next.load == next.from => self.fill(c::AGAIN, &[&because]),
+            _ if next.load == next.from => self.fill(c::LEAST_AGAIN, &[&because]),
+            Verdict::Repeat | Verdict::Drop | Verdict::Reset | Verdict::Ease => {
+                self.fill(c::DOWN_BY, &[&by, &because])
+            }
+        }
     }
 
     /// "raise".

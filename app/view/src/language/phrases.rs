@@ -191,7 +191,7 @@ crate::phrases! {
     W_TOO_ROUGH: "the {0} is only estimated, give or take {1} mm, too rough for holes {2} mm apart; let the coach measure it, then set the pins", "{0} nur geschätzt, auf {1} mm genau, zu grob für Löcher alle {2} mm; erst messen lassen, dann Bolzen setzen";
     W_AT: "at {0}", "bei {0}";
     W_FROM_TO: "from {0} to {1}", "von {0} bis {1}";
-    W_LOW_PLATES: "{0} small plates leave the bar {1} mm too low; raise it by that much", "{0} liegt die Stange auf kleinen Scheiben {1} mm zu tief; so viel unterlegen";
+    W_LOW_PLATES: "{0} small plates leave the bar {1} too low; raise it by that much", "{0} liegt die Stange auf kleinen Scheiben {1} zu tief; so viel unterlegen";
     W_ESTIMATED: "the {0} is estimated from stature, give or take {1} mm; measure it", "{0} aus der Größe geschätzt, auf {1} mm genau; messen";
     W_ESTIMATED_DOUBTFUL: "the {0} is estimated from stature, give or take {1} mm, so the next hole may be the right one; measure it", "{0} aus der Größe geschätzt, auf {1} mm genau, vielleicht stimmt das nächste Loch; messen";
     W_PINS_RATED: "{0} is over the {1} that the pins are rated for; take less", "{0} ist mehr, als die Bolzen tragen dürfen ({1}); nimm weniger";

@@ -1,5 +1,5 @@
 //! Words and numbers as a lifter reads them, in a language. Refuses: deciding anything.
-use super::{Language, p};
+use super::{Language, c, p};
 use chrono::{Datelike as _, NaiveDate};
 use domain::day::NoSheet;
 use domain::event::Hold;
@@ -199,15 +199,19 @@ impl Language {
         let Some(shared) = &sheet.overlap else {
             return String::new();
         };
-        let both = |l: Length| {
-            let inches = domain::decimal::write_rounded(l.nm(), LengthUnit::In.scale(), 1);
-            self.fill(p::MM_IN, &[&whole_mm(l), &self.number(&inches)])
-        };
+        let both = |l: Length| self.mm_and_in(l);
         let partner = self.shipped(&shared.partner);
         if shared.length.nm() < 0 {
             return self.fill(p::LEAVES_GAP, &[&both(-shared.length), &partner]);
         }
         self.fill(p::SHARES, &[&both(shared.length), &partner])
+    }
+
+    /// "96 mm (3.8 in)".
+    #[must_use]
+    pub(crate) fn mm_and_in(self, length: Length) -> String {
+        let inches = domain::decimal::write_rounded(length.nm(), LengthUnit::In.scale(), 1);
+        self.fill(p::MM_IN, &[&whole_mm(length), &self.number(&inches)])
     }
 
     /// "retired bar, 20 kg", with the collars where there are any.
@@ -305,6 +309,13 @@ impl Language {
         };
         let day: String = day.chars().take(letters).collect();
         format!("{day}{after} {} {}", self.short_date(date), date.year())
+    }
+
+    /// "25 November".
+    #[must_use]
+    pub fn day_of_year(self, date: NaiveDate) -> String {
+        let month = MONTHS[self as usize][date.month0() as usize];
+        self.fill(c::DAY_OF_YEAR, &[&date.day().to_string(), month])
     }
 
     /// "25 Nov".

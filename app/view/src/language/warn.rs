@@ -53,7 +53,7 @@ impl Language {
                 } else {
                     self.fill(p::W_FROM_TO, &[&from_load, &to_load])
                 };
-                self.fill(p::W_LOW_PLATES, &[&loads, &mm(*raise)])
+                self.fill(p::W_LOW_PLATES, &[&loads, &self.mm_and_in(*raise)])
             }
             Warning::OverRated { what, load, rated } => {
                 self.over_rated(sheet.unit, *what, *load, *rated)

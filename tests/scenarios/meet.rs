@@ -1,0 +1,114 @@
+//! A test day on the kiosk: called back from the opener, moved along by taps, kept over a power cut.
+use crate::bench::{Bench, evening};
+use view::Screen;
+use view::meet_day::MeetPage;
+
+/// The demo's test day, laid into the data folder for the bench's day.
+fn folder() -> tempfile::TempDir {
+    let folder = tempfile::tempdir().expect("a folder");
+    let meet = acceptance::top().join("demo-data/meet.toml");
+    std::fs::copy(meet, folder.path().join("meet.toml")).expect("copied");
+    folder
+}
+
+fn page(bench: &Bench) -> MeetPage {
+    match bench.frame().screen {
+        Screen::Meet(page) => page,
+        _ => panic!("the meet day is shown, not {}", bench.screen()),
+    }
+}
+
+fn opened(bench: &Bench) -> MeetPage {
+    bench.tap("kiosk");
+    bench.tap("meet day, River test day");
+    page(bench)
+}
+
+/// The opener of a lifter among what comes, by its label.
+fn label(call: &view::meet_day::MeetCall) -> String {
+    format!("{}, {} {}", call.lifter, call.load, call.set)
+}
+
+#[test]
+fn the_day_is_called_back_and_moved_along() {
+    let folder = folder();
+    let bench = Bench::start(folder.path(), &evening());
+    let before = opened(&bench);
+    assert_eq!(before.hint, "deadlift: not begun");
+    assert_eq!(before.main, "flight begins");
+    bench.tap("flight begins");
+    // Everybody's first warm-up is now: there are 3, 11 and 13 attempts to go.
+    let begun = page(&bench);
+    assert_eq!(begun.main_detail, "1 of 14");
+    assert!(begun.calls.iter().all(|call| call.due), "{begun:?}");
+    let first = begun.calls[0].clone();
+    assert_eq!(first.plates, "each side 20");
+    bench.tap(&label(&first));
+    let taken = page(&bench);
+    assert!(!taken.calls.contains(&first), "it is done: {taken:?}");
+    // The flight is quicker than was said.
+    for _ in 0..3 {
+        bench.wait_ms(30_000);
+        bench.tap(&format!("attempt over, {}", page(&bench).main_detail));
+    }
+    let quick = page(&bench);
+    assert_eq!(quick.hint, "deadlift: 3 of 14 attempts over, 45 s each");
+    // Marisol opens now; the platform loads it.
+    let opener = quick.calls.iter().find(|call| call.lifter == "Marisol");
+    let opener = opener.expect("her opener");
+    assert_eq!((opener.set.as_str(), opener.due), ("kg, opener", true));
+    bench.tap("a minute later");
+    let later = page(&bench);
+    let marisol = later.calls.iter().find(|call| call.lifter == "Marisol");
+    assert!(marisol.is_none_or(|call| !call.due), "{later:?}");
+    bench.tap("undo");
+    assert_eq!(page(&bench).calls, quick.calls);
+    bench.tap("all lifters");
+    assert_eq!(bench.screen(), "choose");
+}
+
+#[test]
+fn a_power_cut_loses_nothing_of_the_day() {
+    let folder = folder();
+    let clock = evening();
+    let bench = Bench::start(folder.path(), &clock);
+    opened(&bench);
+    bench.tap("flight begins");
+    bench.wait_ms(50_000);
+    bench.tap("attempt over, 1 of 14");
+    let before = page(&bench);
+    drop(bench);
+    let bench = Bench::start(folder.path(), &clock);
+    let after = opened(&bench);
+    assert_eq!(
+        (after.hint, after.main_detail),
+        (before.hint, before.main_detail)
+    );
+    // Back to the beginning, and then out.
+    bench.tap("undo");
+    bench.tap("undo");
+    assert_eq!(page(&bench).main, "flight begins");
+    bench.tap("back");
+    assert_eq!(bench.screen(), "list");
+}
+
+#[test]
+fn a_faulty_day_is_told_and_not_taken() {
+    let folder = folder();
+    let path = folder.path().join("meet.toml");
+    let text = std::fs::read_to_string(&path).expect("read");
+    std::fs::write(&path, text.replace("\"Hamza\"", "\"Hamzo\"")).expect("written");
+    let bench = Bench::start(folder.path(), &evening());
+    let notice = bench.frame().notice;
+    assert!(
+        notice.starts_with("meet.toml, row") && notice.contains("Hamzo"),
+        "{notice}"
+    );
+    bench.tap("kiosk");
+    assert!(
+        !bench
+            .labels()
+            .iter()
+            .any(|label| label.starts_with("meet day"))
+    );
+}
