@@ -37,22 +37,22 @@ fn the_day_is_called_back_and_moved_along() {
     assert_eq!(before.hint, "deadlift: not begun");
     assert_eq!(before.main, "flight begins");
     bench.tap("flight begins");
-    // Everybody's first warm-up is now: there are 3, 11 and 13 attempts to go.
+    // Everybody's first warm-up is now: there are 5, 11 and 13 attempts to go.
     let begun = page(&bench);
     assert_eq!(begun.main_detail, "1 of 14");
     assert!(begun.calls.iter().all(|call| call.due), "{begun:?}");
     let first = begun.calls[0].clone();
-    assert_eq!(first.plates, "each side 20");
+    assert_eq!(first.plates, "empty bar");
     bench.tap(&label(&first));
     let taken = page(&bench);
     assert!(!taken.calls.contains(&first), "it is done: {taken:?}");
     // The flight is quicker than was said.
-    for _ in 0..3 {
+    for _ in 0..5 {
         bench.wait_ms(30_000);
         bench.tap(&format!("attempt over, {}", page(&bench).main_detail));
     }
     let quick = page(&bench);
-    assert_eq!(quick.hint, "deadlift: 3 of 14 attempts over, 45 s each");
+    assert_eq!(quick.hint, "deadlift: 5 of 14 attempts over, 41 s each");
     // Marisol opens now; the platform loads it.
     let opener = quick.calls.iter().find(|call| call.lifter == "Marisol");
     let opener = opener.expect("her opener");

@@ -174,6 +174,11 @@ pub fn frames_in(
     chosen: &[Chosen],
 ) -> Result<Vec<Frame>, KioskError> {
     let shown = shown_named(name)?;
+    if matches!(shown.walk, Walk::Stall(_) | Walk::Meet) && (lifter.is_some() || date.is_some()) {
+        return Err(KioskError::Usage(format!(
+            "{name} is drawn from days and lifters of its own; leave out --lifter and --date"
+        )));
+    }
     let setting = match shown.walk {
         Walk::Crowd(..) => crowd()?,
         Walk::Stall(_) => stall()?,

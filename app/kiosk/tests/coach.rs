@@ -128,7 +128,7 @@ fn a_meet_s_file_times_everybody_with_its_own_plates() {
     let text = said(data.path(), &["meet", "--file", file]);
     for part in [
         "River test day, 2026-12-02",
-        "Marisol: deadlift, opener 120 kg in 3:00: attempt 4 of the flight",
+        "Marisol: deadlift, opener 120 kg in 5:00: attempt 6 of the flight",
         "Hamza: deadlift, opener 200 kg in 13:00: attempt 14 of the flight",
         // Olumide's gym has pounds; the platform has not.
         "each side 20 kg, 20 kg, 15 kg",

@@ -175,6 +175,7 @@ fn lifts_and_patterns() {
         "[[lift]]\nname = \"block pull\"\nstart = \"blocks\"",
         "[[lift]]\nname = \"block pull\"\nstart = \"floor\"\npartner = \"rack pul\"",
         "[[lift]]\nname = \"rack pull\"\npartner = \"rack pull\"",
+        "[[lift]]\nname = \"squat\"\nstart = \"hooks\"\ngrip = \"hook\"\npartner = \"rack pull\"",
         "[[lift]]\nname = \"rack pull\"\nrest_work = \"3\"",
         "[[lift]]\nname = \"rack pull\"\n[[lift]]\nname = \"Rack Pull\"",
         "[[pattern]]\nname = \"sixes\"\nsteps = [{ share = \"50 %\", reps = 6 }, { share = \"40 %\", reps = 6 }]",

@@ -57,8 +57,8 @@ fn others(
 }
 
 /// The lifter's name as the gym writes it.
-pub(super) fn known<'g>(gym: &'g domain::Gym, name: &str) -> Result<&'g str, KioskError> {
-    let same = |l: &&domain::Lifter| l.name.to_lowercase() == name.to_lowercase();
+pub(super) fn known<'g>(gym: &'g Gym, name: &str) -> Result<&'g str, KioskError> {
+    let same = |l: &&Lifter| l.name.to_lowercase() == name.to_lowercase();
     gym.lifters
         .iter()
         .find(same)

@@ -33,13 +33,13 @@ pub const LIFT: Table = Table {
             "end",
             "as it was, or \"lockout\"",
             "\"lockout\"",
-            "where the bar ends: one of the landmarks",
+            "where the bar ends: one of the landmarks; not for a lift from hooks",
         ),
         may(
             "grip",
             "as it was, or \"double overhand\"",
             "\"hook\"",
-            "\"double overhand\" or \"hook\"",
+            "\"double overhand\" or \"hook\"; not for a lift from hooks",
         ),
         may(
             "speed",
@@ -57,7 +57,7 @@ pub const LIFT: Table = Table {
             "partner",
             "as it was, or none",
             "\"halting deadlift\"",
-            "the lift with which it shares some height",
+            "the lift with which it shares some height; not for a lift from hooks",
         ),
         may(
             "overlap_least",
