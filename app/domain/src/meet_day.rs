@@ -71,7 +71,7 @@ pub struct Call {
 #[must_use]
 pub fn platform_bar() -> Bar {
     Bar {
-        name: "platform bar".to_string(),
+        name: String::from("platform bar"),
         mass: Mass::of(MassUnit::Kg, 20_000),
         collars: Mass::of(MassUnit::Kg, 5_000),
         shaft_diameter: Length::mm(29),
@@ -107,7 +107,7 @@ pub fn platform_plates() -> PlateSet {
         (1_250, 1, 12, 160, 4_000),
     ];
     PlateSet {
-        name: "platform plates".to_string(),
+        name: String::from("platform plates"),
         big_inside: true,
         plates: kinds.map(plate).into(),
         weighed: Vec::new(),

@@ -3,7 +3,6 @@
 //! Refuses: threads and drawing. The window's thread and the bench drive it alike.
 mod after;
 mod beside;
-mod decide;
 mod handed;
 
 pub use handed::{Proven, make_record};

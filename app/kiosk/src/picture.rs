@@ -179,11 +179,14 @@ pub fn frames_in(
             "{name} is drawn from days and lifters of its own; leave out --lifter and --date"
         )));
     }
-    let setting = match shown.walk {
-        Walk::Crowd(..) => crowd()?,
-        Walk::Stall(_) => stall()?,
-        Walk::Meet => meet_day()?,
-        _ => setting,
+    let setting = if matches!(shown.walk, Walk::Crowd(..)) {
+        crowd()?
+    } else if matches!(shown.walk, Walk::Stall(_)) {
+        stall()?
+    } else if matches!(shown.walk, Walk::Meet) {
+        meet_day()?
+    } else {
+        setting
     };
     let date = date.unwrap_or(setting.day);
     let time = NaiveTime::from_hms_opt(18, 42, 0).unwrap_or_default();

@@ -49,8 +49,8 @@ pub use coach_file::coach_plan;
 pub use fault::{Column, Fault, Weight};
 pub use gym_file::{gym, gym_noted};
 pub use kiosk_file::{Kiosk, kiosk, kiosk_noted};
-pub use plan_text::{PlanCells, plan_csv};
 pub use meet_file::meet;
+pub use plan_text::{PlanCells, plan_csv};
 pub use programme_file::coaching;
 pub use shift::shift_weeks;
 

@@ -240,7 +240,22 @@ pub(crate) fn tap_meet(scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
             let starter = shown.into_iter().take(CALLS_MAX).nth(*at)?.starter?;
             log.after(day, Step::Taken(starter), scene.now)?
         }
-        _ => return None,
+        Tap::Lifter(_)
+        | Tap::All
+        | Tap::Floor
+        | Tap::OtherReps
+        | Tap::BackMoved
+        | Tap::Number(_)
+        | Tap::WentThrough
+        | Tap::Skip
+        | Tap::Stop
+        | Tap::GoOn
+        | Tap::SetUp
+        | Tap::Settle
+        | Tap::Choose(_)
+        | Tap::Panel
+        | Tap::History
+        | Tap::Why => return None,
     };
     Some(Command::TakeFile {
         name: MEET_LOG.into(),

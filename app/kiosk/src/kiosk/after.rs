@@ -4,7 +4,7 @@
 //! Refuses: to fail; what could not be recorded is logged, and made up for at the next tick.
 use super::Kiosk;
 use crate::replan::replan;
-use domain::next::here::decided;
+use domain::next::here::{decided, undecided};
 use domain::rotation::{station_of, stations};
 use domain::{Command, LiftNo};
 
@@ -45,19 +45,20 @@ impl Kiosk {
         self.stage = stage;
     }
 
-    /// Records what the rules give after each lift of today that is over; also one that a power cut
-    /// kept from being recorded.
+    /// Records what the rules give after each lift that is over; also one that a power cut kept from
+    /// being recorded. Looks again only when something was entered or the day is another.
     pub(super) fn decide_next(&mut self) -> bool {
-        let today = self.date();
+        let asked = (self.date(), self.owner.seq());
+        if self.decided_for == Some(asked) {
+            return false;
+        }
         let state = self.owner.state();
-        let open =
-            |run: &&domain::LiftRun| run.sheet.date == today && run.next.is_none() && run.is_over();
-        let decided: Vec<_> = state
-            .lifts
-            .values()
-            .filter(open)
+        let open = undecided(state, asked.0);
+        let open = open.into_iter().filter_map(|no| state.lifts.get(&no));
+        let decided: Vec<_> = open
             .filter_map(|run| Some((run.no, decided(&self.gym.gym, state, run)?)))
             .collect();
+        self.decided_for = Some(asked);
         let any = !decided.is_empty();
         for (no, decided) in decided {
             let decided = Box::new(decided);
