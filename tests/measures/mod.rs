@@ -210,8 +210,11 @@ fn ink(text: &ElementHandle) -> Area {
 
 /// Texts that run into another, into a button, or off the panel.
 pub(crate) fn collisions(face: &Face, frame: &Frame, panel: Panel) -> Vec<String> {
-    // The numbers of the floor and of the choice stand on boxes.
-    let on_boxes = matches!(frame.screen, Screen::Floor(_) | Screen::Settle(_));
+    // The numbers of the floor, of the choice and of a meet day stand on boxes.
+    let on_boxes = matches!(
+        frame.screen,
+        Screen::Floor(_) | Screen::Settle(_) | Screen::Meet(_)
+    );
     let all: Vec<(String, Area)> = texts(face).iter().map(|t| (label(t), ink(t))).collect();
     let pressed = buttons(face);
     let (wide, tall) = (f32::from(panel.width), f32::from(panel.height));

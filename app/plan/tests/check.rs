@@ -99,7 +99,7 @@ fn the_gym_of_the_context_serves_files_that_come_alone() {
     assert_eq!(
         told("notes.txt", ""),
         [
-            "notes.txt: read a file of a kind that is not checked; give gym.toml, lifters.toml, programme.toml, kiosk.toml or a plan that ends in .csv, .xlsx or .ods"
+            "notes.txt: read a file of a kind that is not checked; give gym.toml, lifters.toml, programme.toml, kiosk.toml, meet.toml or a plan that ends in .csv, .xlsx or .ods"
         ]
     );
 }

@@ -278,7 +278,10 @@ proptest! {
             .iter()
             .map(|(half_kilos, pairs)| Plate {
                 pairs: *pairs,
-                face: PlateFace { mass: Mass::of(MassUnit::Kg, half_kilos * 500), ..plate(1, 450).face },
+                face: PlateFace {
+                    mass: Mass::of(MassUnit::Kg, half_kilos * 500),
+                    ..plate(1, 450).face
+                },
                 ..plate(1, 450)
             })
             .collect();
