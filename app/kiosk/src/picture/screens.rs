@@ -5,7 +5,7 @@ use domain::MassUnit;
 use view::why::Part;
 
 /// The screens that can be drawn.
-pub const SCREENS: [Shown; 38] = [
+pub const SCREENS: [Shown; 39] = [
     Shown {
         name: "choose",
         about: "all lifters of the day",
