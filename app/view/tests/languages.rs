@@ -121,7 +121,7 @@ fn words(line: &str) -> Vec<String> {
 }
 
 /// Keys of files and of the build, which no screen shows.
-const KEYS: [&str; 13] = [
+const KEYS: [&str; 14] = [
     "meet-log.txt",
     "%Y-%m-%d",
     "screen.toml",
@@ -135,6 +135,7 @@ const KEYS: [&str; 13] = [
     "language = \\",
     "\\nlight = \\",
     "forbid",
+    "was_plain=true\\n",
 ];
 
 #[test]

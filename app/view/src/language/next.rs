@@ -37,7 +37,7 @@ impl Language {
     pub fn due_beside(self, due: &Due, unit: MassUnit) -> String {
         let next = &due.decision;
         if next.why == Why::Coach && !due.note.is_empty() {
-            return self.fill(c::COACH_RULED, &[&due.note]);
+            return self.fill(c::COACH_RULED, &[&self.note(&due.note)]);
         }
         let by = self.mass(next.load.apart(next.from), unit);
         let because = self.because(next, unit);
