@@ -89,15 +89,7 @@ fn main() {
         "one tick of the rest, median of {TICKS}  {:>8.2} ms",
         millis(median(&mut ticks))
     );
-    let share = |pixels: u64| millis(pixels * 100 * 1_000_000 / u64::from(WIDTH * HEIGHT));
-    println!(
-        "pixels that a tick repaints, median {:>8.2} %",
-        share(median(&mut shares))
-    );
-    println!(
-        "pixels that a tick repaints, most   {:>8.2} %",
-        share(shares[shares.len() - 1])
-    );
+    say_shares("pixels that a tick repaints", &mut shares);
 
     let floor = frame_of("floor-6-kilo", None, None).expect("the floor");
     draw(&floor);
@@ -105,14 +97,14 @@ fn main() {
         .rev()
         .map(|left| draw(&tick(&floor, left)).1)
         .collect();
-    println!(
-        "the same of a floor of six, median  {:>8.2} %",
-        share(median(&mut shares))
-    );
-    println!(
-        "the same of a floor of six, most    {:>8.2} %",
-        share(shares[shares.len() - 1])
-    );
+    say_shares("the same of a floor of six", &mut shares);
+}
+
+/// Of so many pixels each, the share of the panel in the middle and at most.
+fn say_shares(what: &str, shares: &mut [u64]) {
+    let share = |pixels: u64| millis(pixels * 100 * 1_000_000 / u64::from(WIDTH * HEIGHT));
+    println!("{what}, median {:>8.2} %", share(median(shares)));
+    println!("{what}, most   {:>8.2} %", share(shares[shares.len() - 1]));
 }
 
 /// The frame with so many seconds left of two minutes, wherever it tells a time left.

@@ -12,10 +12,10 @@ fn folder() -> tempfile::TempDir {
 }
 
 fn page(bench: &Bench) -> MeetPage {
-    match bench.frame().screen {
-        Screen::Meet(page) => page,
-        _ => panic!("the meet day is shown, not {}", bench.screen()),
-    }
+    let Screen::Meet(page) = bench.frame().screen else {
+        panic!("the meet day is shown, not {}", bench.screen());
+    };
+    page
 }
 
 fn opened(bench: &Bench) -> MeetPage {

@@ -164,10 +164,15 @@ fn keys_to(face: &ui::Face, label: &str) {
             .1;
         let image = face.window().take_snapshot().expect("it draws");
         let width = image.width() as usize;
-        let row = (top as usize).saturating_sub(6);
-        let from = row * width + left as usize;
+        #[allow(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "pixels of a panel"
+        )]
+        let whole = |edge: f32| edge.max(0.0) as usize;
+        let from = whole(top - 6.0) * width + whole(left);
         assert!(right > left && bottom > top);
-        image.as_slice()[from..from + (right - left) as usize].to_vec()
+        image.as_slice()[from..from + whole(right - left)].to_vec()
     };
     let without = shot(face);
     for _ in 0..40 {

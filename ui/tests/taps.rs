@@ -79,6 +79,12 @@ fn expected() -> Vec<(&'static str, &'static str, Tap)> {
         ("end", "undo", Tap::Undo),
         ("end", "why", Tap::Why),
         ("why-next", "the single", Tap::Main),
+    ]
+}
+
+/// The same on the page of a test day.
+fn expected_at_a_meet() -> Vec<(&'static str, &'static str, Tap)> {
+    vec![
         ("meet", "attempt over, 14 of 24", Tap::Main),
         ("meet", "a minute earlier", Tap::Sooner),
         ("meet", "a minute later", Tap::Later),
@@ -89,7 +95,8 @@ fn expected() -> Vec<(&'static str, &'static str, Tap)> {
 
 #[test]
 fn a_button_tells_its_tap_once() {
-    let rows = expected().into_iter().map(|(name, label, tap)| {
+    let all = expected().into_iter().chain(expected_at_a_meet());
+    let rows = all.map(|(name, label, tap)| {
         std::thread::spawn(move || assert_eq!(told(name, label), [tap], "{label:?} on {name}"))
     });
     for row in rows {

@@ -357,9 +357,11 @@ fn the_kiosk_shows_where_its_page_is_and_its_fingerprint() {
     fs::write(data.path().join("kiosk.toml"), settings).expect("writes");
     let folder = Folder::open(Some(data.path())).expect("opens");
     let mut kiosk = Kiosk::open(&folder, Box::new(kiosk::SystemClock)).expect("opens");
-    let rows = |frame: view::Frame| match frame.screen {
-        Screen::List(list) => list.rows,
-        other => panic!("no list: {other:?}"),
+    let rows = |frame: view::Frame| {
+        let Screen::List(list) = frame.screen else {
+            panic!("no list: {:?}", frame.screen);
+        };
+        list.rows
     };
     assert_eq!(rows(kiosk.tap(&Tap::Panel)).len(), 7, "off");
     let desk = share::Desk::new(data.path(), || 0);

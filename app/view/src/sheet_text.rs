@@ -106,9 +106,7 @@ fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
     }
     // Grips are those of pulls.
     if sheet.hooks.is_none() {
-        if sheet.hooks.is_none() {
-            line(text, "grip", &words::grip(sheet.grip));
-        }
+        line(text, "grip", &words::grip(sheet.grip));
     }
     if let Some(figures) = &entry.steel {
         line(text, "steel", &words::steel(figures, sheet.unit));

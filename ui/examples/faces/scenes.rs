@@ -64,19 +64,25 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
         of_nobody(Screen::Typing(histories::typing_name())),
     ));
     faces.push(("page", of_nobody(Screen::Page(histories::page()))));
-    faces.push(("floor-two", on_floor(floors::two())));
-    faces.push(("floor-four", on_floor(floors::four())));
-    faces.push(("floor-six", on_floor(floors::six())));
-    faces.push(("floor-pounds", on_floor(floors::pounds())));
-    faces.push(("floor-racks", on_floor(floors::racks())));
-    faces.push(("floor-racks-six", on_floor(floors::racks_of_six())));
-    faces.push(("floor-empty", on_floor(floors::empty())));
+    faces.extend(all_floors());
     let mut notice = frame(Screen::Bar(bars::at_the_bar()));
     notice.notice = "The entry was not kept: the disk is full. Call whoever runs the gym.".into();
     faces.push(("bar-notice", notice.clone()));
     notice.screen = choose(&tiles()[..6]);
     faces.push(("choose-notice", notice));
     faces
+}
+
+fn all_floors() -> [(&'static str, Frame); 7] {
+    [
+        ("floor-two", on_floor(floors::two())),
+        ("floor-four", on_floor(floors::four())),
+        ("floor-six", on_floor(floors::six())),
+        ("floor-pounds", on_floor(floors::pounds())),
+        ("floor-racks", on_floor(floors::racks())),
+        ("floor-racks-six", on_floor(floors::racks_of_six())),
+        ("floor-empty", on_floor(floors::empty())),
+    ]
 }
 
 /// Around a screen: a lifter with two others under way.
