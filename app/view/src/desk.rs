@@ -28,7 +28,7 @@ use chrono::NaiveDate;
 use domain::Command;
 use domain::needs::{Thing, need};
 
-pub use cards::{LanCard, StickCard, StickPlanRow};
+pub use cards::LanCard;
 pub use form::Form;
 pub use news::{DeskNews, DoorNews, LanNews, PlanNews};
 use typing::Typed;

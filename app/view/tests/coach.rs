@@ -66,18 +66,19 @@ fn split(advice: Advice) -> Split {
     }
 }
 
+const EVERY_ADVICE: [Advice; 7] = [
+    Advice::TooFew,
+    Advice::Light,
+    Advice::Rising,
+    Advice::TestNear,
+    Advice::Split,
+    Advice::Stay,
+    Advice::Back,
+];
+
 #[test]
 fn every_advice_is_one_sentence() {
-    let all = [
-        Advice::TooFew,
-        Advice::Light,
-        Advice::Rising,
-        Advice::TestNear,
-        Advice::Split,
-        Advice::Stay,
-        Advice::Back,
-    ];
-    let told = all.map(|advice| sentence(Language::English, &split(advice), MassUnit::Kg));
+    let told = EVERY_ADVICE.map(|advice| sentence(Language::English, &split(advice), MassUnit::Kg));
     insta::assert_snapshot!(told.join("\n"));
     insta::assert_snapshot!(split_text(
         Language::English,
@@ -90,16 +91,7 @@ fn every_advice_is_one_sentence() {
 /// Nothing of it stays English on a screen that speaks German, and no gap stays open.
 #[test]
 fn every_advice_is_said_in_german() {
-    let all = [
-        Advice::TooFew,
-        Advice::Light,
-        Advice::Rising,
-        Advice::TestNear,
-        Advice::Split,
-        Advice::Stay,
-        Advice::Back,
-    ];
-    let told = all.map(|advice| sentence(Language::German, &split(advice), MassUnit::Kg));
+    let told = EVERY_ADVICE.map(|advice| sentence(Language::German, &split(advice), MassUnit::Kg));
     insta::assert_snapshot!(told.join("\n"));
     for words in told {
         assert!(
