@@ -159,6 +159,34 @@ fn numbers_of_now(frame: &Frame) -> Vec<String> {
         .collect()
 }
 
+/// Captions that leave the button they stand on.
+pub(crate) fn spilt_captions(face: &Face, _: &Frame, panel: Panel) -> Vec<String> {
+    let pressed = buttons(face);
+    let (wide, tall) = (f32::from(panel.width), f32::from(panel.height));
+    let mut found = Vec::new();
+    for text in ElementQuery::from_root(face.component())
+        .match_inherits("Text")
+        .find_all()
+    {
+        let here = ink(&text);
+        let middle = (here.0.midpoint(here.2), here.1.midpoint(here.3));
+        let under = |place: &Area| {
+            middle.0 > place.0 && middle.0 < place.2 && middle.1 > place.1 && middle.1 < place.3
+        };
+        let Some((label, place)) = pressed.iter().find(|(_, place)| under(place)) else {
+            continue;
+        };
+        if here.2 - here.0 < 2.0 {
+            continue; // Nothing is written there now.
+        }
+        let within = here.0 >= place.0 && here.2 <= place.2.min(wide);
+        if !within || here.1 < place.1 || here.3 > place.3.min(tall) {
+            found.push(format!("a caption leaves {label:?}: {here:?} {place:?}"));
+        }
+    }
+    found
+}
+
 /// Numbers of now whose digits are too small to be read at 3 m.
 pub(crate) fn small_digits(face: &Face, frame: &Frame, panel: Panel) -> Vec<String> {
     let all = texts(face);

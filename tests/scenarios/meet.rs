@@ -67,6 +67,38 @@ fn the_day_is_called_back_and_moved_along() {
     assert_eq!(bench.screen(), "choose");
 }
 
+/// A warm-up that is called with not a second to spare stays for the minute that its lifter needs,
+/// though there would be no time for it any more; then it goes, if nobody took it.
+#[test]
+fn a_warm_up_that_was_called_stays_while_it_is_lifted() {
+    let folder = folder();
+    let bench = Bench::start(folder.path(), &evening());
+    opened(&bench);
+    bench.tap("flight begins");
+    let of = |who: &str| -> Vec<String> {
+        let calls = page(&bench).calls;
+        calls
+            .iter()
+            .filter(|c| c.lifter == who)
+            .map(label)
+            .collect()
+    };
+    // Her first warm-up is called at once; half a minute later there is no time for it.
+    let first = of("Marisol")[0].clone();
+    let mut waited = 0;
+    while of("Marisol").first() == Some(&first) {
+        bench.wait_ms(1_000);
+        waited += 1;
+        assert!(waited < 300, "it stays for ever: {:?}", page(&bench));
+    }
+    assert!(waited >= 60, "it went after {waited} s");
+    // The next one is taken as what it is, not as the one that was left out.
+    let second = of("Marisol")[0].clone();
+    assert!(second.contains("kg × "), "{second}");
+    bench.tap(&second);
+    assert!(!of("Marisol").contains(&second), "{:?}", page(&bench));
+}
+
 #[test]
 fn a_power_cut_loses_nothing_of_the_day() {
     let folder = folder();

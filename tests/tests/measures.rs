@@ -12,7 +12,9 @@ mod measures;
 use chrono::NaiveDate;
 use kiosk::folder::{DEMO, DEMO_PLAN};
 use kiosk::picture::{SCREENS, Setting, demo, frames_in};
-use measures::{PANELS, Panel, collisions, small_digits, small_targets, unreadable_texts};
+use measures::{
+    PANELS, Panel, collisions, small_digits, small_targets, spilt_captions, unreadable_texts,
+};
 use plan::Source;
 use view::{Chosen, Frame, Language, Light};
 
@@ -42,7 +44,13 @@ fn amiss(name: &'static str, frames: &[Frame]) -> Vec<String> {
             };
             let on_panel =
                 |check: fn(&ui::Face, &Frame, Panel) -> Vec<String>| check(&face, frame, panel);
-            let checks = [small_targets, small_digits, collisions, unreadable_texts];
+            let checks = [
+                small_targets,
+                small_digits,
+                collisions,
+                spilt_captions,
+                unreadable_texts,
+            ];
             found.extend(checks.into_iter().flat_map(on_panel).map(about));
         }
     }

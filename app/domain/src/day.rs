@@ -48,7 +48,10 @@ pub struct DayEntry {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum NoSheet {
     /// The plan has nothing for this lifter today.
-    NothingToday,
+    NothingToday {
+        /// The day and the lift that it has next, if any.
+        next: Option<(NaiveDate, String)>,
+    },
     /// Nor has the programme, which goes on later.
     Rest {
         /// Its name.
@@ -77,7 +80,10 @@ pub enum NoSheet {
 impl fmt::Display for NoSheet {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::NothingToday => f.write_str("nothing today"),
+            Self::NothingToday { next: None } => f.write_str("nothing today"),
+            Self::NothingToday {
+                next: Some((day, lift)),
+            } => write!(f, "nothing today; {lift} on {}", day.format("%A %-d %B")),
             Self::Rest { programme, from } => {
                 let from = from.format("%A %-d %B");
                 write!(f, "nothing today; {programme} goes on from {from}")
@@ -135,13 +141,41 @@ fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<Da
         return rows.iter().map(|row| entry(row, next(row), None)).collect();
     }
     match fill(gym, state, lifter, date) {
-        None => none(NoSheet::NothingToday),
+        None => none(NoSheet::NothingToday {
+            next: ahead(gym, state, lifter, date),
+        }),
         Some(Filled::Rest { programme, from }) => none(NoSheet::Rest { programme, from }),
         Some(Filled::Lifts { programme, rows }) => rows
             .iter()
             .map(|(row, next)| entry(row, next.clone(), Some(&programme)))
             .collect(),
     }
+}
+
+/// Days after one without a lift on which a programme is asked for the next.
+const AHEAD_DAYS: usize = 14;
+
+/// The next day after `date` on which plan or programme has something for a lifter, and the first
+/// lift of that day. The programme is silent around the plan's days, so the sooner one counts.
+fn ahead(
+    gym: &Gym,
+    state: &State,
+    lifter: &Lifter,
+    date: NaiveDate,
+) -> Option<(NaiveDate, String)> {
+    let from = date.succ_opt()?;
+    let all = state.plan.range((from, String::new())..);
+    let mut planned = all
+        .filter(|((_, who), _)| *who == lifter.name)
+        .filter_map(|((day, _), rows)| Some((*day, rows.first()?.lift.clone())));
+    let mut filled = from.iter_days().take(AHEAD_DAYS).filter_map(|day| {
+        let Some(Filled::Lifts { rows, .. }) = fill(gym, state, lifter, day) else {
+            return None;
+        };
+        Some((day, rows.first()?.0.lift.clone()))
+    });
+    let next = [planned.next(), filled.next()];
+    next.into_iter().flatten().min_by_key(|(day, _)| *day)
 }
 
 /// The makers' figures for a sheet, as the gym has them.

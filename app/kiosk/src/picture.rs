@@ -14,7 +14,7 @@ use crate::folder::{DEMO, DEMO_PLAN, Folder, MEET_FILE};
 use crate::gym_files;
 use crate::kiosk::Kiosk;
 use crate::owner::Owner;
-use crate::walk::{Walk, walk};
+use crate::walk::{Walk, walk, worded};
 use chrono::{NaiveDate, NaiveTime};
 use clap::Args;
 use domain::{Event, Fact, Moment, State};
@@ -198,7 +198,7 @@ pub fn frames_in(
         let beside = matches!(shown.walk, Walk::Beside).then(|| devices_of(&kiosk.signs()));
         Ok(Frame {
             beside: beside.transpose()?,
-            ..kiosk.frame()
+            ..worded(&mut kiosk, shown.walk)
         })
     };
     chosen.iter().map(frame).collect()

@@ -13,6 +13,8 @@ use view::{Frame, Screen, Tap};
 
 mod aside;
 
+pub(crate) use aside::worded;
+
 /// Which screen is wanted.
 #[derive(Debug, Clone, Copy)]
 pub(crate) enum Walk {

@@ -4,6 +4,7 @@ use crate::frame::Pace;
 use crate::frame::pace;
 use crate::language::{Language, p};
 use crate::scene::Scene;
+use domain::day::NoSheet;
 use domain::rotation::stations;
 use domain::sheet::LiftSheet;
 
@@ -33,11 +34,11 @@ pub struct Tile {
     pub lifter: String,
     /// "rack pull", or "nothing today".
     pub lift: String,
-    /// The work set: "180 kg × 5".
+    /// The work set: "180 kg × 5"; with nothing today, the day that comes next.
     pub work: String,
     /// "hole 9", "from the floor", or empty.
     pub place: String,
-    /// "2 of 5 done", "rest 1:40", "done", or what must be mended.
+    /// "2 of 5 done", "rest 1:40", "done", what must be mended, or what comes next.
     pub word: String,
     /// For the look.
     pub pace: Pace,
@@ -112,15 +113,29 @@ fn tile(scene: &Scene<'_>, name: &str) -> Tile {
             pace: Pace::Blocked,
             share: 0.0,
         },
-        None => Tile {
-            lifter: name.into(),
-            lift: say.say(p::NOTHING_TODAY),
-            work: String::new(),
-            place: String::new(),
-            word: String::new(),
-            pace: Pace::Done,
-            share: 0.0,
-        },
+        None => idle_tile(scene, name),
+    }
+}
+
+/// Somebody who has nothing today, with the day on which they go on and what comes then.
+fn idle_tile(scene: &Scene<'_>, name: &str) -> Tile {
+    let say = scene.language();
+    let why = scene.day.iter().find(|entry| entry.lifter == name);
+    let (work, word) = match why.map(|entry| &entry.outcome) {
+        Some(Err(NoSheet::NothingToday {
+            next: Some((day, lift)),
+        })) => (say.date(*day), say.shipped(lift)),
+        Some(Err(NoSheet::Rest { programme, from })) => (say.date(*from), programme.clone()),
+        _ => (String::new(), String::new()),
+    };
+    Tile {
+        lifter: name.into(),
+        lift: say.say(p::NOTHING_TODAY),
+        work,
+        place: String::new(),
+        word,
+        pace: Pace::Fresh,
+        share: 0.0,
     }
 }
 

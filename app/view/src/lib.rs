@@ -23,6 +23,7 @@ pub mod measure;
 pub mod measure_svg;
 pub mod meet;
 pub mod meet_day;
+mod meet_due;
 pub mod meet_log;
 pub mod next;
 pub mod next_doc;

@@ -2,6 +2,7 @@
 //!
 //! Refuses: to know a federation's rules; the caution says whom to ask.
 use crate::language::{Language, c, p};
+use crate::meet_due::OfFlight;
 use crate::meet_log::{MEET_LOG, MeetLog, Progress, Step};
 use crate::scene::Scene;
 use crate::tap::Tap;
@@ -59,8 +60,9 @@ pub const CALLS_MAX: usize = 3;
 /// A call with what a tap on it means.
 struct Coming {
     in_s: u32,
-    /// The starter whose warm-up it is; `None` for an opener.
-    starter: Option<usize>,
+    /// The starter whose warm-up it is, and how many they are through once it is taken; `None`
+    /// for an opener.
+    taken: Option<(usize, u8)>,
     call: MeetCall,
 }
 
@@ -76,11 +78,12 @@ pub(crate) fn meet_page(scene: &Scene<'_>) -> MeetPage {
     let Some(day) = scene.meet else {
         return MeetPage::default();
     };
-    let progress = log(scene, day).now();
+    let log = log(scene, day);
+    let progress = log.now();
     let Some(flight) = day.flights.get(progress.flight) else {
         return MeetPage::default();
     };
-    let coming = coming(say, day, flight, &progress, scene.now);
+    let coming = coming(say, day, flight, &log, scene.now);
     let (main, main_detail) = main(say, day, &progress);
     MeetPage {
         title: day.name.clone(),
@@ -145,19 +148,20 @@ fn coming(
     say: Language,
     day: &MeetDay,
     flight: &MeetFlight,
-    progress: &Progress,
+    log: &MeetLog,
     now: Moment,
 ) -> Vec<Coming> {
+    let called = log.now().called;
     let mut all = Vec::new();
     for (number, starter) in flight.starters.iter().enumerate() {
-        let stands = progress.flight_of(flight.attempt_s, starter, now);
-        let taken = progress.taken_by(number, now);
+        let of = OfFlight {
+            day,
+            flight,
+            number,
+            starter,
+        };
         // Once the attempt of the opener is over there is nothing to call.
-        let Some(call) = day
-            .call(starter, &stands, &taken)
-            .ok()
-            .filter(|_| progress.called <= starter.before)
-        else {
+        let Some(call) = of.due(log, now).filter(|_| called <= starter.before) else {
             continue;
         };
         let unit = starter.unit;
@@ -168,7 +172,7 @@ fn coming(
             let after = say.fill(c::T_AFTER, &[&warm_up.after_attempts.to_string()]);
             all.push(Coming {
                 in_s: warm_up.in_s,
-                starter: Some(number),
+                taken: Some((number, warm_up.number + 1)),
                 call: MeetCall {
                     lifter: starter.lifter.clone(),
                     load: say.mass_number(rung.load, unit),
@@ -182,7 +186,7 @@ fn coming(
         let in_s = call.timed.opener_in_s;
         all.push(Coming {
             in_s,
-            starter: None,
+            taken: None,
             call: MeetCall {
                 lifter: starter.lifter.clone(),
                 load: say.mass_number(starter.opener, unit),
@@ -234,11 +238,10 @@ pub(crate) fn tap_meet(scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
         Tap::Sooner => log.after(day, Step::Sooner, scene.now)?,
         Tap::Later => log.after(day, Step::Later, scene.now)?,
         Tap::Row(at) => {
-            let progress = log.now();
-            let flight = day.flights.get(progress.flight)?;
-            let shown = coming(scene.language(), day, flight, &progress, scene.now);
-            let starter = shown.into_iter().take(CALLS_MAX).nth(*at)?.starter?;
-            log.after(day, Step::Taken(starter), scene.now)?
+            let flight = day.flights.get(log.now().flight)?;
+            let shown = coming(scene.language(), day, flight, &log, scene.now);
+            let (starter, count) = shown.into_iter().take(CALLS_MAX).nth(*at)?.taken?;
+            log.after(day, Step::Taken(starter, count), scene.now)?
         }
         Tap::Lifter(_)
         | Tap::All

@@ -37,8 +37,8 @@ pub enum Step {
     Sooner,
     /// Everything a minute later.
     Later,
-    /// The starter of this number took a warm-up.
-    Taken(usize),
+    /// The starter of this number is through so many warm-ups, those left out among them.
+    Taken(usize, u8),
 }
 
 impl Progress {
@@ -65,6 +65,14 @@ impl Progress {
             count: *count,
             since_s: at.seconds_until(now),
         })
+    }
+
+    /// When something was last tapped that has a time.
+    #[must_use]
+    pub fn tapped(&self) -> Moment {
+        let taken = self.taken.iter().map(|(_, at)| *at);
+        let all = taken.chain(self.begun).chain([self.last]);
+        all.max().unwrap_or(self.last)
     }
 
     /// How many attempts the flight has until the last of ours has opened.
@@ -95,12 +103,11 @@ impl Progress {
             Step::On => return None,
             Step::Sooner => next.later_s = self.later_s.checked_sub(60)?,
             Step::Later => next.later_s = self.later_s.checked_add(60)?,
-            Step::Taken(starter) => {
+            Step::Taken(starter, count) => {
                 if next.taken.len() <= starter {
                     next.taken.resize(starter + 1, (0, Moment(0)));
                 }
-                let (count, _) = next.taken[starter];
-                next.taken[starter] = (count.checked_add(1)?, now);
+                next.taken[starter] = (count, now);
             }
         }
         Some(next)
@@ -181,6 +188,12 @@ impl MeetLog {
     #[must_use]
     pub fn now(&self) -> Progress {
         self.steps.last().cloned().unwrap_or_default()
+    }
+
+    /// How far it was before the last tap; `None` when nothing was tapped.
+    #[must_use]
+    pub fn before(&self) -> Option<Progress> {
+        self.steps.iter().rev().nth(1).cloned()
     }
 
     /// After a tap; `None` when it changes nothing.

@@ -240,7 +240,6 @@ pub fn schema_of<Doc: JsonSchema>() -> String {
 fn entry_doc(entry: &DayEntry) -> EntryDoc {
     let problem = match &entry.outcome {
         Ok(_) => None,
-        Err(NoSheet::NothingToday) if entry.lift.is_empty() => Some("nothing today".into()),
         Err(why) => Some(why.to_string()),
     };
     EntryDoc {

@@ -97,11 +97,22 @@ fn the_pace_and_the_minutes_move_the_opener() {
 
 #[test]
 fn a_warm_up_taken_is_the_starter_s_own() {
-    let log = stepped(&[(Step::On, 0), (Step::Taken(1), 30)]);
+    let log = stepped(&[(Step::On, 0), (Step::Taken(1, 1), 30)]);
     let taken = log.now();
     assert_eq!(taken.taken_by(0, at(90)).count, 0);
     let petr = taken.taken_by(1, at(90));
     assert_eq!((petr.count, petr.since_s), (1, 60));
+}
+
+/// With the first warm-up left out for want of time, the second one taken is the second.
+#[test]
+fn a_warm_up_taken_leaves_those_before_it_behind() {
+    let log = stepped(&[(Step::On, 0), (Step::Taken(1, 2), 30)]);
+    let day = day();
+    let (taken, petr) = (log.now(), &day.flights[0].starters[1]);
+    let flight = taken.flight_of(60, petr, at(90));
+    let call = day.call(petr, &flight, &taken.taken_by(1, at(90)));
+    assert_eq!(call.expect("it is reckoned").timed.warm_ups, []);
 }
 
 #[test]
@@ -129,7 +140,7 @@ fn undo_goes_back_step_by_step_and_no_further_than_is_kept() {
 
 #[test]
 fn what_is_kept_is_read_back_and_nothing_else_panics() {
-    let log = stepped(&[(Step::On, 0), (Step::Taken(1), 30), (Step::Sooner, 40)]);
+    let log = stepped(&[(Step::On, 0), (Step::Taken(1, 1), 30), (Step::Sooner, 40)]);
     let text = log.write(&day());
     assert_eq!(MeetLog::read(&text, &day()), log);
     let mut other = day();

@@ -183,12 +183,19 @@ fn the_plan_wins_and_keeps_its_distance() {
     let entries = life.entries(3);
     let entry = only(&entries);
     assert_eq!((entry.lift.as_str(), &entry.programme), ("deadlift", &None));
-    for near in [1, 2, 4, 5] {
-        assert_eq!(
-            only(&life.entries(near)).outcome,
-            Err(NoSheet::NothingToday),
-            "{near}"
-        );
+    // What comes next is told: the plan's day before it, the programme's after it.
+    let nothing = |next: u64, lift: &str| {
+        let next = Some((date(next), lift.to_owned()));
+        Err(NoSheet::NothingToday { next })
+    };
+    for (near, next, lift) in [
+        (1, 3, "deadlift"),
+        (2, 3, "deadlift"),
+        (4, 6, "rack pull"),
+        (5, 6, "rack pull"),
+    ] {
+        let outcome = only(&life.entries(near)).outcome.clone();
+        assert_eq!(outcome, nothing(next, lift), "{near}");
     }
     for far in [0, 6] {
         assert_eq!(only(&life.entries(far)).lift, "rack pull", "{far}");
@@ -199,7 +206,8 @@ fn the_plan_wins_and_keeps_its_distance() {
     weekly.days[1].weekday = Some(chrono::Weekday::Sat);
     life.gym.coaching.programmes[0] = weekly;
     // Day 3 is a Thursday: the plan has that week.
-    assert_eq!(only(&life.entries(1)).outcome, Err(NoSheet::NothingToday));
+    let before = only(&life.entries(1)).outcome.clone();
+    assert_eq!(before, nothing(3, "deadlift"));
     assert_eq!(only(&life.entries(8)).lift, "rack pull");
 }
 
@@ -220,7 +228,11 @@ fn a_plan_s_load_stands_beside_what_the_rules_give() {
 fn nobody_without_a_programme_is_given_one() {
     let mut life = Life::new(coached());
     life.gym.coaching.programmes[0].lifters.clear();
-    assert_eq!(only(&life.entries(0)).outcome, Err(NoSheet::NothingToday));
+    let nothing = |next| Err(NoSheet::NothingToday { next });
+    assert_eq!(only(&life.entries(0)).outcome, nothing(None));
+    life.plan(5, "deadlift", 140);
+    let next = Some((date(5), "deadlift".to_owned()));
+    assert_eq!(only(&life.entries(0)).outcome, nothing(next));
     let told = NoSheet::Rest {
         programme: "split pulls".into(),
         from: date(3),

@@ -15,6 +15,8 @@ const PARTS: usize = 3;
 const DAY_MS: i64 = 86_400_000;
 /// The title of the row that says what the kiosk is.
 const ABOUT_ROW: &str = "about";
+/// Where the landmark that is typed stands on a lifter's page.
+const LOCKOUT_ROW: usize = 3;
 
 /// The screen, if it is one of those.
 pub(super) fn walk(
@@ -84,14 +86,20 @@ fn walk_to_desk(kiosk: &mut Kiosk, walk: Walk) -> Frame {
             .unwrap_or(frame);
     }
     tap_row(kiosk, "lifters");
-    frame = kiosk.tap(&Tap::Row(0));
-    if matches!(walk, Walk::Landmarks) {
-        return frame;
+    kiosk.tap(&Tap::Row(0))
+}
+
+/// The screen in the look that is set now: what stands on a pad is worded as the pad opens.
+pub(crate) fn worded(kiosk: &mut Kiosk, walk: Walk) -> Frame {
+    if !matches!(walk, Walk::Typing) {
+        return kiosk.frame();
     }
-    tap_row(kiosk, "lockout");
+    kiosk.tap(&Tap::Row(LOCKOUT_ROW));
     for digit in [7, 9, 6] {
-        frame = kiosk.tap(&Tap::Number(digit));
+        kiosk.tap(&Tap::Number(digit));
     }
+    let frame = kiosk.frame();
+    kiosk.tap(&Tap::Undo);
     frame
 }
 

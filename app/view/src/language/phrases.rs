@@ -34,7 +34,7 @@ crate::phrases! {
     MATS: "{0} mats, {1} mm", "{0} Matten, {1} mm";
     BACK_KEPT: "back kept", "Rücken hielt";
     BACK_MOVED: "back moved", "Rücken gab nach";
-    BACK_MOVED_AT_REP: "back moved at rep {0}", "Rücken gab bei Wdh. {0} nach";
+    BACK_MOVED_AT_REP: "back moved at rep {0}", "Rücken gab nach: Wdh. {0}";
     BACK_MOVED_AT: "back moved at {0}", "Rücken bei {0}";
     WARM_UP_OF: "warm-up {0} of {1}", "Aufwärmsatz {0} von {1}";
     WORK_SET: "work set", "Arbeitssatz";
@@ -105,6 +105,7 @@ crate::phrases! {
     GO_ON: "go on, coach agrees", "weiter, Coach ist dafür";
     // No sheet.
     MISSING: "no {0} is called \"{1}\"; write it into the gym's files", "{0} „{1}“ gibt es nicht; trag es in die Dateien des Studios ein";
+    NOTHING_UNTIL: "nothing today; {0} on {1}", "heute nichts; {0} am {1}";
     GOES_ON_FROM: "nothing today; {0} goes on from {1}", "heute nichts; {0} geht weiter ab {1}";
     NO_BEST: "no best is recorded; write the load as a mass", "keine Bestleistung bekannt; schreib die Last als Gewicht";
     NO_LADDER: "{0}; ask the coach for another load", "{0}; frag den Coach nach einer anderen Last";

@@ -330,7 +330,10 @@ impl Language {
     #[must_use]
     pub fn no_sheet(self, why: &NoSheet) -> String {
         match why {
-            NoSheet::NothingToday => self.say(p::NOTHING_TODAY),
+            NoSheet::NothingToday { next: None } => self.say(p::NOTHING_TODAY),
+            NoSheet::NothingToday {
+                next: Some((day, lift)),
+            } => self.fill(p::NOTHING_UNTIL, &[&self.shipped(lift), &self.date(*day)]),
             NoSheet::Rest { programme, from } => {
                 self.fill(p::GOES_ON_FROM, &[programme, &self.date(*from)])
             }

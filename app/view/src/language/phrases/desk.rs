@@ -64,7 +64,7 @@ crate::phrases! {
     PAGE_CODE: "the page's code", "Code der Seite";
     PAGE_CODE_SET: "set", "gesetzt";
     PAGE_CODE_MISSING: "none", "keiner";
-    NOBODY_SIGNS_IN: "without it nobody can sign in", "ohne ihn kann sich niemand anmelden";
+    NOBODY_SIGNS_IN: "without it nobody can sign in", "ohne ihn kommt niemand hinein";
     SIX_DIGITS: "at least six digits, then keep them", "mindestens sechs Ziffern, dann behalten";
     PAGE_NAME: "also found as", "auch zu finden als";
     FINGERPRINT: "the certificate's fingerprint", "Fingerabdruck des Zertifikats";
