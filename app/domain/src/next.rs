@@ -32,6 +32,9 @@ pub struct Rule {
     pub step: Step,
     /// How many times in a row a load may fall short before it is lowered, at least 1.
     pub tries: u8,
+    /// How many times in a row something may go wrong with a load, the last time with the back
+    /// moving late in a set, before it is lowered, at least 1.
+    pub moved_tries: u8,
     /// What is taken off then, and at once when the back moved or the reps failed early.
     pub drop: u32,
     /// How many drops there may be without a new best before a reset.
@@ -59,6 +62,7 @@ impl Rule {
         // The lower end of ACSM's 2 to 10 %.
         step: Step::Share(250),
         tries: 2,
+        moved_tries: 1,
         drop: 500,
         drops: 1,
         reset: 1_000,
@@ -249,7 +253,7 @@ fn after(rule: &Rule, outing: &Outing, track: &mut Track, loads: &Loads) -> Deci
         Went::Short { .. } | Went::Moved { .. } | Went::MovedWarm => {
             track.back = false;
             let early = outing.is_early();
-            if !early && nth < rule.tries {
+            if !early && nth < tries_of(rule, outing.went) {
                 track.tries = nth;
                 (Verdict::Repeat, Why::TryAgain)
             } else {
@@ -271,13 +275,21 @@ fn after(rule: &Rule, outing: &Outing, track: &mut Track, loads: &Loads) -> Deci
         reps: outing.reps,
         from,
         nth,
-        tries: rule.tries,
+        tries: tries_of(rule, outing.went).max(nth),
         wished: wanted,
         load: from,
         away_days: 0,
     };
     round(&mut decision, loads);
     decision
+}
+
+/// How many tries a load has after it went so.
+fn tries_of(rule: &Rule, went: Went) -> u8 {
+    match went {
+        Went::Moved { .. } | Went::MovedWarm => rule.moved_tries,
+        Went::Well | Went::Short { .. } | Went::Cut { .. } => rule.tries,
+    }
 }
 
 /// A drop, or a reset when there were drops enough.

@@ -114,6 +114,8 @@ pub struct RuleLine {
     pub step: Option<Step>,
     /// Tries.
     pub tries: Option<u8>,
+    /// Tries when the back moved.
+    pub moved_tries: Option<u8>,
     /// Share of a drop.
     pub drop: Option<u32>,
     /// Drops before a reset.
@@ -183,6 +185,7 @@ impl Coaching {
             rule = Rule {
                 step: line.step.unwrap_or(rule.step),
                 tries: line.tries.unwrap_or(rule.tries),
+                moved_tries: line.moved_tries.unwrap_or(rule.moved_tries),
                 drop: line.drop.unwrap_or(rule.drop),
                 drops: line.drops.unwrap_or(rule.drops),
                 reset: line.reset.unwrap_or(rule.reset),

@@ -28,6 +28,7 @@ fn rule(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Against) -> RuleLine {
         lifter: entry.text(doc, "lifter", |text| against.lifters.find(text)),
         step: entry.text(doc, "step", step),
         tries: entry.whole(doc, "tries", &(1..=10)),
+        moved_tries: entry.whole(doc, "moved_tries", &(1..=10)),
         drop: entry.text(doc, "drop", share),
         drops: entry.whole(doc, "drops", &(0..=10)),
         reset: entry.text(doc, "reset", share),

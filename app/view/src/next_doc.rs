@@ -57,6 +57,8 @@ pub struct RuleDoc {
     pub step: String,
     /// Tries of one load.
     pub tries: u8,
+    /// And where the back moved late in a set.
+    pub moved_tries: u8,
     /// What a drop takes off: "5 %".
     pub drop: String,
     /// Drops without a new best before a reset.
@@ -141,6 +143,7 @@ fn rule(rule: &Rule, unit: MassUnit) -> RuleDoc {
             Step::Share(hundredths) => share(hundredths),
         },
         tries: rule.tries,
+        moved_tries: rule.moved_tries,
         drop: share(rule.drop),
         drops: rule.drops,
         reset: share(rule.reset),
@@ -209,6 +212,7 @@ fn figures(say: Language, rule: &RuleDoc) -> String {
         &[
             &say.number(&rule.step),
             &count(rule.tries, c::D_ONE_TRY, c::D_TRIES),
+            &rule.moved_tries.to_string(),
             &say.number(&rule.drop),
             &count(rule.drops, c::D_ONE_DROP, c::D_DROPS),
             &say.number(&rule.reset),

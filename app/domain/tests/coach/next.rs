@@ -108,11 +108,23 @@ fn a_good_day_between_gives_the_tries_back() {
 }
 
 #[test]
-fn a_back_that_moved_early_is_lowered_at_once() {
+fn a_back_that_moved_is_lowered_at_once() {
     assert_eq!(
         next(&[(2_000, MOVED_LATE)]),
-        (Verdict::Repeat, Why::TryAgain, 2_000)
+        (Verdict::Drop, Why::OutOfTries, 1_900)
     );
+    // A coach may give a back that moved late another try, whatever missed reps have.
+    let rule = Rule {
+        tries: 1,
+        moved_tries: 3,
+        ..Rule::SHIPPED
+    };
+    let next_by =
+        |list: &[(i64, Went)]| decide(&rule, &outings(list), &loads(&SMALL)).expect("some");
+    let again = next_by(&[(2_000, MOVED_LATE), (2_000, MOVED_LATE)]);
+    assert_eq!((again.why, again.nth, again.tries), (Why::TryAgain, 2, 3));
+    let short = next_by(&[(2_000, MOVED_LATE), (2_000, SHORT)]);
+    assert_eq!((short.why, short.nth, short.tries), (Why::OutOfTries, 2, 2));
     for went in [MOVED_EARLY, FAR_SHORT, Went::MovedWarm] {
         assert_eq!(
             next(&[(2_000, went)]),
@@ -264,10 +276,11 @@ fn any_rule() -> impl Strategy<Value = Rule> {
         (0..1_500_u32).prop_map(Step::Share),
     ];
     let shares = (0..3_000_u32, 0..3_000_u32, 0..3_000_u32);
-    (step, 1..5_u8, 0..4_u8, shares, 1..60_u16).prop_map(
-        |(step, tries, drops, (drop, reset, away), away_days)| Rule {
+    (step, (1..5_u8, 1..5_u8), 0..4_u8, shares, 1..60_u16).prop_map(
+        |(step, (tries, moved_tries), drops, (drop, reset, away), away_days)| Rule {
             step,
             tries,
+            moved_tries,
             drop,
             drops,
             reset,

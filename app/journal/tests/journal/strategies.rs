@@ -244,10 +244,11 @@ fn went() -> impl Strategy<Value = Went> {
 }
 
 fn decided() -> impl Strategy<Value = Decided> {
-    let rule = (step(), any::<(u8, u32, u8, u32, u16, u32)>()).prop_map(
-        |(step, (tries, drop, drops, reset, away_days, away))| Rule {
+    let rule = (step(), any::<(u8, u8, u32, u8, u32, u16, u32)>()).prop_map(
+        |(step, (tries, moved_tries, drop, drops, reset, away_days, away))| Rule {
             step,
             tries,
+            moved_tries,
             drop,
             drops,
             reset,

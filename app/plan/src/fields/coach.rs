@@ -176,7 +176,13 @@ pub const RULE: Table = Table {
             "tries",
             "2",
             "2",
-            "how many times in a row a load may fall short, or the back move late in a set, before it is lowered, 1 to 10",
+            "how many times in a row a load may fall short before it is lowered, 1 to 10",
+        ),
+        may(
+            "moved_tries",
+            "1",
+            "1",
+            "the same where the back moved late in a set, 1 to 10: with 1 a moved back lowers the load at once",
         ),
         may(
             "drop",

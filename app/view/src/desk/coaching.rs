@@ -163,9 +163,15 @@ pub(crate) fn rule(scene: &Scene<'_>, lifter: &str) -> Rows {
         Step::Share(share) => percent(say, share),
     };
     let days = |days: u16| say.fill(p::DAYS, &[&days.to_string()]);
-    let figures: [(Phrase, &'static str, Kind, String); 7] = [
+    let figures: [(Phrase, &'static str, Kind, String); 8] = [
         (p::R_STEP, "step", Kind::Load, step),
         (p::R_TRIES, "tries", Kind::Count, rule.tries.to_string()),
+        (
+            p::R_MOVED_TRIES,
+            "moved_tries",
+            Kind::Count,
+            rule.moved_tries.to_string(),
+        ),
         (p::R_DROP, "drop", Kind::Percent, percent(say, rule.drop)),
         (p::R_DROPS, "drops", Kind::Count, rule.drops.to_string()),
         (p::R_RESET, "reset", Kind::Percent, percent(say, rule.reset)),

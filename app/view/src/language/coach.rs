@@ -58,7 +58,7 @@ crate::phrases! {
     D_TRIES: "{0} tries", "{0} Versuche";
     D_ONE_DROP: "1 drop", "1 Abstieg";
     D_DROPS: "{0} drops", "{0} Abstiege";
-    D_FIGURES: "add {0}; {1}, then less {2}; {3}, then less {4}; over {5} days away less {6}", "{0} dazu; {1}, dann {2} weniger; {3}, dann {4} weniger; nach mehr als {5} Tagen Pause {6} weniger";
+    D_FIGURES: "add {0}; {1}, where the back moved {2}, then less {3}; {4}, then less {5}; over {6} days away less {7}", "{0} dazu; {1}, wo der Rücken nachgab {2}, dann {3} weniger; {4}, dann {5} weniger; nach mehr als {6} Tagen Pause {7} weniger";
     // Measuring. Common practice, no source.
     M_INTRO: "in the shoes that they lift in, standing tall, weight on both feet; a tape straight up from the floor; measure twice and write the middle", "in den Schuhen zum Heben, aufrecht, Gewicht auf beiden Füßen; das Band gerade vom Boden hoch; zweimal messen, die Mitte aufschreiben";
     M_TUBEROSITY: "the hard bump on the front of the shin, below the kneecap: floor to its middle", "der harte Höcker vorn am Schienbein, unter der Kniescheibe: Boden bis zu seiner Mitte";

@@ -91,6 +91,9 @@ pub(crate) enum StepV1 {
 pub(crate) struct RuleV1 {
     step: StepV1,
     tries: u8,
+    /// Missing where the back had the same tries as the reps.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    moved_tries: Option<u8>,
     drop: u32,
     drops: u8,
     reset: u32,
@@ -106,6 +109,7 @@ impl From<Rule> for RuleV1 {
                 Step::Share(share) => StepV1::Share(share),
             },
             tries: rule.tries,
+            moved_tries: Some(rule.moved_tries),
             drop: rule.drop,
             drops: rule.drops,
             reset: rule.reset,
@@ -123,6 +127,7 @@ impl From<RuleV1> for Rule {
                 StepV1::Share(share) => Step::Share(share),
             },
             tries: rule.tries,
+            moved_tries: rule.moved_tries.unwrap_or(rule.tries),
             drop: rule.drop,
             drops: rule.drops,
             reset: rule.reset,

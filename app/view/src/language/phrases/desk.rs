@@ -137,6 +137,7 @@ crate::phrases! {
     RULE_HINT: "for all lifts; common practice, no source, until the coach writes another figure", "für alle Übungen; übliche Praxis ohne Quelle, bis der Coach es ändert";
     R_STEP: "after all reps, back kept: up by", "alle Wdh., Rücken hielt: mehr um";
     R_TRIES: "tries of a load", "Versuche mit einer Last";
+    R_MOVED_TRIES: "tries once the back moved", "Versuche, wenn der Rücken nachgab";
     R_DROP: "then down by", "dann weniger um";
     R_DROPS: "times down before a reset", "Male weniger vor dem Rücksetzen";
     R_RESET: "a reset takes off", "Rücksetzen nimmt weg";
