@@ -4,7 +4,8 @@ kept on the disk, drawn as a frame) on a quiet page, and while the page is flood
 itself be: whole records downloaded over and over, readers who hardly read, boards that follow, codes
 guessed, half requests, copies of the database.
 
-Needs nothing but Python. Talks to loopback alone. The flood runs in processes of its own.
+Needs nothing but Python. Talks to loopback alone. The flood runs in processes of its own, which
+stand back: on a real network they are other machines and take nothing of this one's processor.
 
     cargo build -p acceptance --example season
     python3 tests/references/load.py target/debug/examples/season [SETS [TAPS]]
@@ -12,6 +13,7 @@ Needs nothing but Python. Talks to loopback alone. The flood runs in processes o
 import http.client
 import importlib.util
 import multiprocessing
+import os
 import pathlib
 import socket
 import statistics
@@ -70,6 +72,7 @@ def ask(method, path, body=None, headers=None, most=None):
 
 def again(tally, name, work):
     """Does something over and over, and counts what came of it."""
+    os.nice(19)
     while True:
         try:
             status, came, _ = work()
@@ -84,6 +87,7 @@ def again(tally, name, work):
 
 def slow(path, cookie):
     """Takes a few bytes a second of a long answer."""
+    os.nice(19)
     while True:
         try:
             reader = socket.create_connection(("127.0.0.1", PORT), 10)
@@ -98,6 +102,7 @@ def slow(path, cookie):
 
 def half():
     """Heads that never end."""
+    os.nice(19)
     while True:
         held = []
         for _ in range(20):

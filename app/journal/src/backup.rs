@@ -76,12 +76,31 @@ pub struct Restored {
 /// # Errors
 /// [`BackupError`] when either cannot be used; a part of a copy may then be left at `to`.
 pub fn copy(from: &Path, to: &Path) -> Result<(), BackupError> {
+    copy_pages(from, to, true)?;
+    sync(to)
+}
+
+/// As [`copy`], for a file that is read once and thrown away: nobody waits for the disk, so that
+/// an append, which does, has the disk to itself.
+///
+/// # Errors
+/// As [`copy`].
+pub fn copy_to_read(from: &Path, to: &Path) -> Result<(), BackupError> {
+    copy_pages(from, to, false)
+}
+
+fn copy_pages(from: &Path, to: &Path, kept: bool) -> Result<(), BackupError> {
     let source = open::open_to_read(from)?;
     let failed = |error| BackupError::from(told(to, error));
     let flags = OpenFlags::SQLITE_OPEN_READ_WRITE
         | OpenFlags::SQLITE_OPEN_CREATE
         | OpenFlags::SQLITE_OPEN_NO_MUTEX;
     let mut target = Connection::open_with_flags(to, flags).map_err(failed)?;
+    if !kept {
+        target
+            .pragma_update(None, "synchronous", "OFF")
+            .map_err(failed)?;
+    }
     {
         let backup = Backup::new(&source, &mut target).map_err(failed)?;
         let mut tried = 0;
@@ -100,8 +119,7 @@ pub fn copy(from: &Path, to: &Path) -> Result<(), BackupError> {
     target
         .pragma_update_and_check(None, "journal_mode", "DELETE", |_| Ok(()))
         .map_err(failed)?;
-    target.close().map_err(|(_, error)| failed(error))?;
-    sync(to)
+    target.close().map_err(|(_, error)| failed(error))
 }
 
 /// Copies the journal of `folder` into `place` as `pinladder-STAMP.sqlite`, proves the copy, and

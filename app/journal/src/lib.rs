@@ -16,7 +16,9 @@ mod record;
 mod verify;
 pub mod wire;
 
-pub use backup::{BackupError, Copied, Prepared, Restored, backup, copies, copy, prepare, restore};
+pub use backup::{
+    BackupError, Copied, Prepared, Restored, backup, copies, copy, copy_to_read, prepare, restore,
+};
 pub use fault::{AppendError, JournalError, RowFault};
 pub use log::Journal;
 pub use rebuild::{FileOutcome, Rebuilt, rebuild};

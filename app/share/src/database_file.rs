@@ -10,7 +10,7 @@ use std::path::Path;
 pub(crate) fn write(journal: &Path, sink: &mut Sink) -> Result<(), Stop> {
     let place = tempfile::tempdir().map_err(Stop::Copy)?;
     let copy = place.path().join("journal.sqlite");
-    journal::copy(journal, &copy).map_err(|error| Stop::Copy(io::Error::other(error)))?;
+    journal::copy_to_read(journal, &copy).map_err(|error| Stop::Copy(io::Error::other(error)))?;
     let mut file = File::open(&copy).map_err(Stop::Copy)?;
     let mut piece = vec![0; 32 * 1_024];
     loop {
