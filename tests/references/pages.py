@@ -24,6 +24,7 @@ import time
 
 from selenium import webdriver
 from selenium.webdriver.common.by import By
+from selenium.webdriver.support.ui import WebDriverWait
 
 PORT = 18472
 BASE = f"http://127.0.0.1:{PORT}"
@@ -194,7 +195,9 @@ def german(driver, out):
 
 
 def told(driver):
-    return driver.find_element(By.CSS_SELECTOR, ".notice[role=status]").text
+    """What the desk answers; the page that says so may still be on its way."""
+    found = By.CSS_SELECTOR, ".notice[role=status]"
+    return WebDriverWait(driver, 30).until(lambda here: here.find_element(*found)).text
 
 
 def order(driver, name, code=CODE):
@@ -342,6 +345,7 @@ def main():
             driver.get(BASE + "/coach")
             size(driver, SCREEN)
             driver.find_element(By.CSS_SELECTOR, "nav form button").click()
+            WebDriverWait(driver, 30).until(lambda here: here.current_url != BASE + "/coach")
             driver.get(BASE + "/coach")
             assert driver.current_url == BASE + "/sign-in", "signed out"
             own(driver, out, season)
