@@ -17,6 +17,12 @@ pub const QUIET_MS: u64 = 1_000;
 /// Longer than this nobody presses on purpose, milliseconds.
 pub const HELD_MS: u64 = 60_000;
 
+/// Between two readings while a line has just changed, milliseconds.
+pub const CLOSE_MS: u64 = 5;
+/// Between two readings while nothing happens, milliseconds: far less than a press lasts, and a
+/// quarter of the work.
+pub const APART_MS: u64 = 20;
+
 /// What a switch stands for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "lowercase")]
@@ -83,7 +89,7 @@ impl Switch {
         }
     }
 
-    /// Reads the line once; call it every few milliseconds. `now_ms` never goes back.
+    /// Reads the line once; call it when [`Switches::again_in_ms`] says. `now_ms` never goes back.
     pub fn step(&mut self, now_ms: u64, faults: &Faults) -> Option<Press> {
         if let Health::FailedAt(at) = self.state
             && now_ms < at.saturating_add(AGAIN_AFTER_MS)
@@ -116,6 +122,13 @@ impl Switch {
         let counts = self.last_press.is_none_or(again);
         self.last_press = Some(now_ms);
         counts.then_some(self.wiring.does)
+    }
+
+    /// Whether the line has changed and is not settled yet.
+    fn settles(&self, now_ms: u64) -> bool {
+        let fresh = |since: u64| now_ms.saturating_sub(since) < self.wiring.settle_ms;
+        self.raw
+            .is_some_and(|(raw, since)| self.down != Some(raw) || fresh(since))
     }
 
     /// Since when the line is as it is now; a change is counted.
@@ -185,6 +198,17 @@ impl Switches {
     #[must_use]
     pub fn is_empty(&self) -> bool {
         self.all.is_empty()
+    }
+
+    /// When the lines are to be read again, in milliseconds.
+    #[must_use]
+    pub fn again_in_ms(&self, now_ms: u64) -> u64 {
+        let settles = |switch: &Switch| switch.settles(now_ms);
+        if self.all.iter().any(settles) {
+            CLOSE_MS
+        } else {
+            APART_MS
+        }
     }
 
     /// Reads every line once and tells the presses that count.

@@ -165,3 +165,27 @@ fn orders_never_wait_and_never_grow() {
     let (shown, tunes) = orders.next(Duration::ZERO);
     assert_eq!((shown, tunes), (wanted, Vec::new()), "what is shown stays");
 }
+
+/// Lines are read closely only while one of them settles, and the press is still told.
+#[test]
+fn switches_that_rest_are_read_less_often() {
+    let faults = Faults::default();
+    let mut opened = open(&Config::read(ALL).expect("the file is fine"), &faults);
+    let panel = opened.panel.expect("simulated");
+    let (mut now, mut told, mut readings) = (0, Vec::new(), 0);
+    let mut run = |until: u64, readings: &mut u32| {
+        while now < until {
+            now += opened.switches.again_in_ms(now);
+            *readings += 1;
+            told.extend(opened.switches.step(now));
+        }
+    };
+    run(1_000, &mut readings);
+    assert!(readings <= 60, "{readings} readings in a second of rest");
+    panel.push("foot switch", true);
+    run(1_100, &mut readings);
+    panel.push("foot switch", false);
+    run(2_000, &mut readings);
+    assert!(readings <= 130, "{readings} readings in two seconds");
+    assert_eq!(told, [Press::Done]);
+}

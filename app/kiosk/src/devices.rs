@@ -21,8 +21,6 @@ use view::signs::Standing;
 
 /// The file in the data folder.
 pub const FILE: &str = "hardware.toml";
-/// Between two readings of the switches.
-const POLL: Duration = Duration::from_millis(5);
 /// Between two steps while a tune plays.
 const BEAT: Duration = Duration::from_millis(10);
 /// Between two steps when nothing changes, so that a device that failed is tried again.
@@ -180,9 +178,11 @@ fn listen(
 ) -> impl FnMut() + Send {
     let mut clock = stopwatch();
     move || {
+        let mut now_ms = clock() / 1_000_000;
         loop {
-            std::thread::sleep(POLL);
-            for press in switches.step(clock() / 1_000_000) {
+            std::thread::sleep(Duration::from_millis(switches.again_in_ms(now_ms)));
+            now_ms = clock() / 1_000_000;
+            for press in switches.step(now_ms) {
                 if waiting.load(Ordering::SeqCst) >= WAITING_MAX {
                     tracing::warn!(?press, "a press is let go: the ones before wait still");
                     continue;

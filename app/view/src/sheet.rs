@@ -5,7 +5,7 @@ use crate::language::Language;
 use crate::split;
 use crate::words;
 use chrono::NaiveDate;
-use domain::day::{DayEntry, NoSheet};
+use domain::day::DayEntry;
 use domain::next::{Due, Why};
 use domain::sheet::{LiftSheet, PinSheet, Rated, RungKind};
 use domain::solve::bar::GUIDE;
