@@ -31,13 +31,16 @@ use core::fmt;
 
 mod allowance;
 mod answer;
+mod barren;
 mod bars;
+mod best;
 mod bounds;
 mod check;
 mod course;
 mod free;
 mod layer;
 mod model;
+mod needless;
 mod numbers;
 mod plates;
 mod run;

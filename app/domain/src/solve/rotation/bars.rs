@@ -35,11 +35,33 @@ pub(super) trait Bars {
         moves: &mut Vec<Move>,
     );
 
+    /// As [`Bars::moves`], but for each stack only the least handling, or less; nothing can be
+    /// made of these.
+    fn glances(
+        &mut self,
+        bar: u32,
+        turn: usize,
+        change: bool,
+        worth: impl FnMut(usize, i64) -> bool,
+        moves: &mut Vec<Move>,
+    );
+
     /// The bar after a move of those found last, from the same `bar`.
     fn arrive(&mut self, bar: u32, way: &Move) -> u32;
 
     /// What to ask [`Bars::as_good`] with.
     fn face(&self, bar: u32) -> Self::Face;
+
+    /// What all its plates take to handle, where it tells nothing about [`Bars::may_stay`] whether
+    /// all may come off; `None` where that is asked in rows as well.
+    fn bare(&self, face: &Self::Face) -> Option<i64>;
+
+    /// What bars have in common that may keep plates for the same others.
+    fn row(&self, face: &Self::Face) -> u128;
+
+    /// Whether a bar of the row `row` may be made as good as one of the row `other` with some of
+    /// its plates staying on.
+    fn may_stay(&self, row: u128, other: u128) -> bool;
 
     /// Whether [`Bars::as_good`] is worth asking: a quick look that tells most apart.
     fn near(&self, face: &Self::Face, other: &Self::Face, most: i64) -> bool;

@@ -140,6 +140,20 @@ impl<'a> Free<'a> {
         }
     }
 
+    /// Handling of the plates that can stay at most on the way to the set `wanted`.
+    fn most_kept(&self, bar: u32, wanted: &Plates) -> i64 {
+        let (mut kept, mut left) = (0, *wanted);
+        for block in self.blocks(bar) {
+            let most = block.common(&left);
+            kept += most.handling(self.model);
+            if most != *block {
+                break;
+            }
+            left = left.without(&most);
+        }
+        kept
+    }
+
     /// At least what it takes to get to a set of which a stub only says what it holds at least.
     fn least_to_stub(&self, bar: u32, node: u32) -> i64 {
         let plates = self.stacks.plates(node);
@@ -209,6 +223,43 @@ impl Bars for Free<'_> {
         }
     }
 
+    fn glances(
+        &mut self,
+        bar: u32,
+        turn: usize,
+        change: bool,
+        mut worth: impl FnMut(usize, i64) -> bool,
+        moves: &mut Vec<Move>,
+    ) {
+        if change {
+            // What may stay then depends on its load.
+            return self.moves(bar, turn, change, worth, moves);
+        }
+        let stacks = self.stacks;
+        let want = self.model.turns[turn];
+        for (place, &node) in stacks.serving[turn].iter().enumerate() {
+            let stack = u32::try_from(place).expect("a place among nodes");
+            let mut glance = |handling, stub| {
+                if worth(place, handling) {
+                    moves.push(Move {
+                        stack,
+                        found: u32::MAX,
+                        handling,
+                        stub,
+                    });
+                }
+            };
+            if stacks.stub[at(node)] {
+                glance(self.least_to_stub(bar, node), true);
+            }
+            if want.serves(stacks.load[at(node)]) {
+                let both = self.piles[at(bar)].handling + stacks.handling[at(node)];
+                let kept = self.most_kept(bar, &self.sets[turn][place]);
+                glance(both - 2 * kept, false);
+            }
+        }
+    }
+
     fn arrive(&mut self, bar: u32, way: &Move) -> u32 {
         let ((whole, part, _), new) = self.found[at(way.found)];
         let mut blocks = self.blocks(bar)[..whole].to_vec();
@@ -229,14 +280,22 @@ impl Bars for Free<'_> {
         }
     }
 
+    fn bare(&self, face: &Face) -> Option<i64> {
+        Some(face.handling)
+    }
+
+    fn row(&self, face: &Face) -> u128 {
+        face.inner
+    }
+
+    fn may_stay(&self, row: u128, other: u128) -> bool {
+        // The innermost plates of the other are among the innermost here.
+        let packing = self.packing.as_ref();
+        packing.is_some_and(|packing| packing.within(other, row))
+    }
+
     fn near(&self, face: &Face, other: &Face, most: i64) -> bool {
-        // Either the innermost plates may stay, or all comes off and goes on.
         (face.handling - other.handling).abs() <= most
-            && (face.handling + other.handling <= most
-                || self
-                    .packing
-                    .as_ref()
-                    .is_some_and(|packing| packing.within(other.inner, face.inner)))
     }
 
     fn as_good(&self, face: &Face, other: &Face, most: i64) -> bool {

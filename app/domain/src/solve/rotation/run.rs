@@ -5,11 +5,12 @@
 use super::allowance::Allowance;
 use super::answer::{Found, spell_out};
 use super::bars::Bars;
+use super::best::Aim;
 use super::bounds::Bounds;
 use super::course::{Course, Times};
 use super::free::Free;
 use super::model::Model;
-use super::search::{Aim, Search};
+use super::search::Search;
 use super::sorted::Sorted;
 use super::spread::{Cost, Spread};
 use super::stacks::Stacks;
@@ -38,8 +39,8 @@ const WORK_LIMIT: usize = 150_000_000;
 /// Widths of the first passes.
 const FIRST_WIDTHS: [usize; 2] = [30, 300];
 /// Widths of the passes that are after the end alone. The first mostly finds the best, so that the
-/// next has less to look at to prove it; the last has as much as fits in memory.
-const WIDTHS: [usize; 3] = [1_000, 30_000, 400_000];
+/// next has less to look at to prove it, with as much as fits in memory.
+const WIDTHS: [usize; 2] = [2_000, 400_000];
 /// And of those that are after less handling.
 const HANDLING_WIDTHS: [usize; 4] = [300, 3_000, 30_000, 400_000];
 

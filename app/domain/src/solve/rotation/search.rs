@@ -1,19 +1,20 @@
 //! The search: states layer by layer, one turn more in each, with what is needless left out.
 //!
 //! A state is needless when the bounds say that nothing better than the best plan can come of it,
-//! or when another state with the same turns done and the same hole set is as good: not later,
-//! everyone rested as early, no more handling, and that still after its bar has been made as
-//! good as the other's. A pass may also drop states for want of room, the least promising
+//! when nothing useful leads on from it (see `barren`), or when another state with the same turns
+//! done and the same hole set is as good (see `needless`). A pass may also drop states for want of room, the least promising
 //! first; then it proves nothing but tells what it dropped.
 //!
 //! Refuses: nothing.
 use super::Problem;
 use super::allowance::Allowance;
 use super::bars::{Bars, Move};
+use super::best::{Aim, Best};
 use super::bounds::{After, Bounds};
 use super::course::Course;
-use super::layer::{Layer, State, drop_needless, narrow};
+use super::layer::{Layer, State, narrow};
 use super::model::{Model, hole_after};
+use super::needless::Judge;
 use super::sieve::{Outcome, Sieve};
 use super::spread::{Cost, LANES, Spread};
 use alloc::vec;
@@ -22,36 +23,9 @@ use core::ops::Range;
 
 /// Of so many times the width of a pass, the needless are left out first.
 const SPARE: usize = 4;
-
-/// What a pass is after.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Aim {
-    /// An earlier end, or the same with less handling.
-    Both,
-    /// An earlier end.
-    Ends,
-    /// Less handling, ending no later.
-    Handling,
-}
-
-/// The best plan known: whose turn, and the bar for it.
-#[derive(Debug, Clone)]
-pub(super) struct Best {
-    pub ends: i64,
-    pub handling: i64,
-    pub steps: Vec<(u8, u32)>,
-}
-
-impl Best {
-    /// Whether a plan with these bounds would be of no use.
-    fn beats(&self, aim: Aim, ends: i64, handling: i64) -> bool {
-        match aim {
-            Aim::Both => (ends, handling) >= (self.ends, self.handling),
-            Aim::Ends => ends >= self.ends,
-            Aim::Handling => ends > self.ends || handling >= self.handling,
-        }
-    }
-}
+/// Passes narrower than this choose by the bounds which states to keep, so better ones are worth
+/// their while.
+const THOROUGH: usize = 100_000;
 
 /// What became of a state, to find the way back.
 #[derive(Debug, Clone, Copy)]
@@ -75,7 +49,7 @@ pub(super) struct Search<'a, 's, 'm, B, C> {
 }
 
 /// A step of one lifter to a place.
-struct Step<'a, C> {
+pub(super) struct Step<'a, C> {
     aim: Aim,
     lifter: usize,
     turn: usize,
@@ -111,8 +85,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
                 if let Some(dropped) = narrow(&mut children, width.saturating_mul(SPARE), aim) {
                     sieve.outcome.give_up(dropped);
                 }
-                let ponder = |work| self.allowance.ponder(work);
-                drop_needless(aim, self.bars, self.model.lifters(), &mut children, ponder);
+                self.weed(aim, place, &mut children, width < THOROUGH);
                 if self.allowance.spent {
                     let open = layer.states.iter().map(|s| s.ends).min();
                     sieve.outcome.give_up(open.unwrap_or(i64::MAX));
@@ -129,6 +102,24 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
         }
         self.finish(aim, &layer, &trail);
         sieve.outcome
+    }
+
+    /// Leaves out of `states`, all at one place, what is needless or leads nowhere.
+    fn weed(&mut self, aim: Aim, place: usize, states: &mut Vec<State>, thorough: bool) {
+        let lifters = self.model.lifters();
+        let judge = Judge {
+            aim,
+            bars: &*self.bars,
+            lifters,
+        };
+        judge.drop_same(states, |work| self.allowance.ponder(work));
+        self.drop_barren(aim, place, states, thorough);
+        let judge = Judge {
+            aim,
+            bars: &*self.bars,
+            lifters,
+        };
+        judge.drop_as_good(states, |work| self.allowance.ponder(work));
     }
 
     /// All that leads from a layer to a place.
@@ -210,7 +201,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
         }
     }
 
-    fn step(&mut self, aim: Aim, place: usize, lifter: usize, hole: u8) -> Step<'a, C> {
+    pub(super) fn step(&mut self, aim: Aim, place: usize, lifter: usize, hole: u8) -> Step<'a, C> {
         let model = self.model;
         let there = &self.course.places[place];
         let turn = model.first[lifter] + usize::from(there.done[lifter]) - 1;
@@ -257,27 +248,28 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
 
     /// The ways from a group of states that share bar and hole.
     fn moves(&mut self, step: &Step<'_, C>, group: &[State], moves: &mut Vec<Move>) {
-        let least = |of: fn(&State) -> i64| group.iter().map(of).min().unwrap_or(0);
-        let (clock, handling) = (least(|s| s.clock), least(|s| s.handling));
-        let rested = group
-            .iter()
-            .map(|s| s.ready[step.lifter])
-            .min()
-            .unwrap_or(0);
-        let lasts = self.model.turns[step.turn].lasts;
-        let best = &self.best;
-        let worth = |stack: usize, more: i64| {
-            let starts = (clock + more + step.hole_change).max(rested);
-            let ends = starts + lasts + step.after.ends(stack);
-            !best.beats(step.aim, ends, handling + more + step.after.handling(stack))
-        };
+        let worth = worth(self.model, self.best, step, group);
         moves.clear();
         self.bars
             .moves(group[0].bar, step.turn, step.hole_change_due, worth, moves);
     }
 
+    /// The same at a glance: see [`Bars::glances`].
+    pub(super) fn glances(&mut self, step: &Step<'_, C>, group: &[State], moves: &mut Vec<Move>) {
+        let worth = worth(self.model, self.best, step, group);
+        moves.clear();
+        self.bars
+            .glances(group[0].bar, step.turn, step.hole_change_due, worth, moves);
+    }
+
     /// What comes of a state by a move, unless it is of no use.
-    fn child(&self, step: &Step<'_, C>, from: &State, parent: u32, way: &Move) -> Option<State> {
+    pub(super) fn child(
+        &self,
+        step: &Step<'_, C>,
+        from: &State,
+        parent: u32,
+        way: &Move,
+    ) -> Option<State> {
         let (stack, lasts) = (way.stack as usize, self.model.turns[step.turn].lasts);
         let loaded = from.clock + way.handling + step.hole_change;
         let clock = loaded.max(from.ready[step.lifter]) + lasts;
@@ -345,6 +337,25 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
             handling,
             steps,
         };
+    }
+}
+
+/// Whether a way to a stack may be of use to one of a group of states.
+fn worth<'a, C: Cost>(
+    model: &'a Model,
+    best: &'a Best,
+    step: &'a Step<'_, C>,
+    group: &[State],
+) -> impl FnMut(usize, i64) -> bool + use<'a, C> {
+    let least = |of: fn(&State) -> i64| group.iter().map(of).min().unwrap_or(0);
+    let (clock, handling) = (least(|s| s.clock), least(|s| s.handling));
+    let rested = group.iter().map(|s| s.ready[step.lifter]).min();
+    let rested = rested.unwrap_or(0);
+    let lasts = model.turns[step.turn].lasts;
+    move |stack, more| {
+        let starts = (clock + more + step.hole_change).max(rested);
+        let ends = starts + lasts + step.after.ends(stack);
+        !best.beats(step.aim, ends, handling + more + step.after.handling(stack))
     }
 }
 

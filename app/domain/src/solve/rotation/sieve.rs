@@ -1,8 +1,8 @@
 //! What a pass of the search has room for, and what it gave up.
 //!
 //! Refuses: calling a pass whole that gave anything up.
+use super::best::Aim;
 use super::layer::{Layer, Promise, State, promise};
-use super::search::Aim;
 
 /// What a pass found out, apart from a better plan.
 #[derive(Debug, Clone, Copy)]

@@ -55,6 +55,29 @@ impl Bars for Sorted<'_> {
         (bar, self.stacks.handling[at(bar)])
     }
 
+    fn glances(
+        &mut self,
+        bar: u32,
+        turn: usize,
+        change: bool,
+        worth: impl FnMut(usize, i64) -> bool,
+        moves: &mut Vec<Move>,
+    ) {
+        self.moves(bar, turn, change, worth, moves);
+    }
+
+    fn bare(&self, _: &(u32, i64)) -> Option<i64> {
+        None
+    }
+
+    fn row(&self, _: &(u32, i64)) -> u128 {
+        0
+    }
+
+    fn may_stay(&self, _: u128, _: u128) -> bool {
+        true
+    }
+
     fn near(&self, face: &(u32, i64), other: &(u32, i64), most: i64) -> bool {
         (face.1 - other.1).abs() <= most
     }

@@ -3,8 +3,8 @@
 //!
 //! Refuses: nothing.
 use super::bars::Bars;
+use super::best::Best;
 use super::model::{Model, hole_after};
-use super::search::Best;
 use alloc::vec;
 use alloc::vec::Vec;
 

@@ -1,0 +1,202 @@
+//! What makes a state needless: another one at the same place that is as good.
+//!
+//! A state is as good as another when it is not later, everyone is rested as early, there is no
+//! more handling, and all that still after its bar has been made as good as the other's. Most
+//! pairs of bars have nothing to do with each other, so states are shelved by what their bars
+//! could keep of one another, and only those within reach are compared.
+//!
+//! Refuses: leaving out a state that nothing kept stands for.
+use super::bars::Bars;
+use super::best::Aim;
+use super::layer::State;
+use alloc::vec::Vec;
+
+/// Comparisons that are as much work as one state.
+const COMPARISONS: usize = 64;
+
+/// Who is held against whom, and by what.
+#[derive(Debug)]
+pub(super) struct Judge<'a, B> {
+    pub aim: Aim,
+    pub bars: &'a B,
+    pub lifters: usize,
+}
+
+fn by_bar(s: &State) -> impl Ord + use<> {
+    let order = (s.hole, s.bar, s.clock, s.handling, s.ready);
+    (order, s.lifter, s.parent)
+}
+
+impl<B: Bars> Judge<'_, B> {
+    /// Leaves out of `states`, all at one place, those that another one with the same bar makes
+    /// needless; sorts the others by hole and bar.
+    ///
+    /// `ponder` is told how much work it was, and says whether to go on; if not, much is missing.
+    pub(super) fn drop_same(&self, states: &mut Vec<State>, mut ponder: impl FnMut(usize) -> bool) {
+        states.sort_unstable_by_key(by_bar);
+        let (mut kept, mut group) = (0, 0);
+        for at in 0..states.len() {
+            let state = states[at];
+            if group < kept && (states[group].hole, states[group].bar) != (state.hole, state.bar) {
+                group = kept;
+            }
+            let beaten = states[group..kept]
+                .iter()
+                .position(|other| self.beats(other, &state));
+            if let Some(by) = beaten {
+                // Who beats one often beats more: sooner next time.
+                states.swap(group + by, group + by / 2);
+            } else {
+                states[kept] = state;
+                kept += 1;
+            }
+            if !ponder(beaten.unwrap_or(kept - group) / COMPARISONS) {
+                break;
+            }
+        }
+        states.truncate(kept);
+        states.sort_unstable_by_key(by_bar);
+    }
+
+    /// Leaves out those that another one makes needless once its bar has been made as good, and
+    /// sorts the others by hole and bar. `ponder` as above.
+    pub(super) fn drop_as_good(
+        &self,
+        states: &mut Vec<State>,
+        mut ponder: impl FnMut(usize) -> bool,
+    ) {
+        states.sort_unstable_by_key(|s| {
+            let what = (s.bar, s.ready, s.lifter, s.parent);
+            (s.hole, s.clock, s.handling, what)
+        });
+        let mut shelf = Shelf::new(0);
+        let mut kept = 0;
+        for at in 0..states.len() {
+            let state = states[at];
+            if shelf.from < kept && states[shelf.from].hole != state.hole {
+                shelf = Shelf::new(kept);
+            }
+            let face = self.bars.face(state.bar);
+            let there = &states[shelf.from..kept];
+            let mut compared = 0;
+            let beaten = shelf.beats_bare(self, there, (&state, &face), &mut compared)
+                || shelf.beats_in_row(self, there, (&state, &face), &mut compared);
+            if !beaten {
+                shelf.add(self.bars, &state, face);
+                states[kept] = state;
+                kept += 1;
+            }
+            if !ponder(compared / COMPARISONS) {
+                break;
+            }
+        }
+        states.truncate(kept);
+        states.sort_unstable_by_key(by_bar);
+    }
+
+    /// Whether one state is as good as another, were their bars alike.
+    fn beats(&self, one: &State, other: &State) -> bool {
+        one.clock <= other.clock
+            && (self.aim == Aim::Ends || one.handling <= other.handling)
+            && (0..self.lifters).all(|l| one.ready[l] <= other.ready[l])
+    }
+
+    /// How much handling there is time for to make one state's bar as good as another's.
+    fn most(&self, one: &State, other: &State) -> i64 {
+        let time = other.clock - one.clock;
+        match self.aim {
+            Aim::Ends => time,
+            Aim::Both | Aim::Handling => time.min(other.handling - one.handling),
+        }
+    }
+}
+
+/// States that are kept so far, all with the same hole, in the order of their clocks.
+#[derive(Debug)]
+struct Shelf<F> {
+    /// Where they begin.
+    from: usize,
+    faces: Vec<F>,
+    /// When each could have taken its bar's plates off.
+    bare: Vec<i64>,
+    /// By what their bars may keep for one another: places in `faces`.
+    rows: Vec<(u128, Vec<u32>)>,
+}
+
+impl<F: Copy> Shelf<F> {
+    fn new(from: usize) -> Self {
+        Self {
+            from,
+            faces: Vec::new(),
+            bare: Vec::new(),
+            rows: Vec::new(),
+        }
+    }
+
+    fn add<B: Bars<Face = F>>(&mut self, bars: &B, state: &State, face: F) {
+        let number = u32::try_from(self.faces.len()).expect("fewer than 2^32 states");
+        let bare = bars.bare(&face);
+        self.bare
+            .push(bare.map_or(i64::MAX, |bare| state.clock + bare));
+        let key = bars.row(&face);
+        match self.rows.iter_mut().find(|(row, _)| *row == key) {
+            Some((_, row)) => row.push(number),
+            None => self.rows.push((key, Vec::from([number]))),
+        }
+        self.faces.push(face);
+    }
+
+    /// Whether one of them is as good as the state after all comes off its bar and all that the
+    /// state's bar carries goes on.
+    fn beats_bare<B: Bars<Face = F>>(
+        &self,
+        judge: &Judge<'_, B>,
+        there: &[State],
+        (state, face): (&State, &F),
+        compared: &mut usize,
+    ) -> bool {
+        let Some(on) = judge.bars.bare(face) else {
+            return false;
+        };
+        let limit = state.clock - on;
+        let soon = there.partition_point(|other| other.clock <= limit);
+        *compared += soon;
+        there[..soon].iter().zip(&self.bare).any(|(other, &bare)| {
+            bare <= limit
+                && bare - other.clock + on <= judge.most(other, state)
+                && judge.beats(other, state)
+        })
+    }
+
+    /// Whether one of them is as good as the state after its bar has been made so with some plates
+    /// staying on.
+    fn beats_in_row<B: Bars<Face = F>>(
+        &mut self,
+        judge: &Judge<'_, B>,
+        there: &[State],
+        (state, face): (&State, &F),
+        compared: &mut usize,
+    ) -> bool {
+        let key = judge.bars.row(face);
+        let faces = &self.faces;
+        let good = |other: &u32| {
+            let (other, own) = (&there[*other as usize], &faces[*other as usize]);
+            let most = judge.most(other, state);
+            judge.bars.near(own, face, most)
+                && judge.beats(other, state)
+                && judge.bars.as_good(own, face, most)
+        };
+        for (own, row) in &mut self.rows {
+            if !judge.bars.may_stay(*own, key) {
+                continue;
+            }
+            *compared += row.len();
+            if let Some(at) = row.iter().position(good) {
+                // Who beats one often beats more: sooner next time.
+                row.swap(at, at / 2);
+                return true;
+            }
+        }
+        false
+    }
+}
