@@ -151,14 +151,7 @@ fn obey(
     });
     loop {
         while let Ok(input) = inputs.try_recv() {
-            match input {
-                Input::Order(order) => coach_desk.obey(&mut kiosk, order),
-                Input::StickChanged(id) => coach_desk.look(&kiosk, id),
-                Input::Stick(seen) => coach_desk.lay_out(&kiosk, seen),
-                Input::Proven(tried) => coach_desk.put_back(&mut kiosk, *tried),
-                Input::RecordMade => coach_desk.record_made(&mut kiosk),
-                Input::Tap(_) | Input::Pressed(_) | Input::Quit => {}
-            }
+            kiosk::run::answer(&mut kiosk, &mut coach_desk, Ok(input));
         }
         let line = inbox.recv_timeout(Duration::from_millis(200));
         let line = match line.as_deref() {

@@ -3,7 +3,13 @@
 //! Refuses: keeping the owner's thread from a tap for longer than a plan takes to be appended;
 //! what takes time runs on threads of its own. A copy is proven there too; to put it back is a
 //! matter of two names.
+mod answer;
+mod watch;
+
+use self::answer::Answer;
+use self::watch::{identity, watch};
 use crate::clock::{Clock as _, SystemClock};
+use crate::desk::fault_words;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::kiosk::{Kiosk, Proven, make_record};
@@ -11,16 +17,12 @@ use crate::nightly::copy_to;
 use crate::run::Input;
 use crate::stick::{Stick, write_back};
 use share::{ChangeShown, Desk, Order, PlanShown, StickShown, Told, Wish};
-use std::os::unix::fs::MetadataExt as _;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::Sender;
 use std::sync::{Arc, Weak};
-use std::time::{Duration, UNIX_EPOCH};
+use view::Language;
+use view::desk::{StickChange, StickIn, StickNews};
 
-/// Between two looks at the place for sticks.
-const LOOK: Duration = Duration::from_secs(2);
-/// Entries of a place that count for telling one stick from another.
-const ENTRIES_MAX: usize = 500;
 /// Copies that are shown.
 const COPIES_SHOWN: usize = 10;
 
@@ -38,6 +40,8 @@ pub struct CoachDesk {
     stick: Option<(String, Stick)>,
     /// Alive as long as a copy is being proven.
     proving: Weak<()>,
+    /// The language in which the screen's desk was told; `None` before.
+    told: Option<Language>,
 }
 
 /// A stick that was read, or its absence, under the id that it was seen with.
@@ -55,9 +59,6 @@ pub struct Tried {
     _alive: Arc<()>,
 }
 
-/// Where the answer to an order goes.
-type Answer = tokio::sync::oneshot::Sender<Told>;
-
 impl CoachDesk {
     /// Opens the desk, and starts to look for sticks where the settings name a place.
     #[must_use]
@@ -74,6 +75,7 @@ impl CoachDesk {
                 .map(|place| (PathBuf::from(place), usize::from(config.backups))),
             stick: None,
             proving: Weak::new(),
+            told: None,
         };
         let orders = coach_desk.inputs.clone();
         coach_desk
@@ -105,13 +107,16 @@ impl CoachDesk {
         let (gym, inputs) = (kiosk.gym().clone(), self.inputs.clone());
         self.aside("stick", move || {
             let stick = Stick::read(&place, &gym).ok();
+            if identity(&place) != id {
+                return; // It has changed meanwhile, and is told again.
+            }
             // Nobody hears it when the kiosk has ended.
             drop(inputs.send(Input::Stick(Seen { id, stick })));
         });
     }
 
     /// Lays out a stick that was read.
-    pub fn lay_out(&mut self, kiosk: &Kiosk, seen: Seen) {
+    pub fn lay_out(&mut self, kiosk: &mut Kiosk, seen: Seen) {
         let is_empty = |stick: &Stick| stick.plans.is_empty() && stick.passed.is_empty();
         self.stick = match seen.stick {
             // A place without anything on it is no stick, or one to write the record to.
@@ -123,19 +128,46 @@ impl CoachDesk {
             .as_ref()
             .map(|(id, stick)| show(kiosk, id, stick));
         self.desk.lay_out(|counter| counter.stick = shown);
+        self.tell(kiosk);
     }
 
     /// Carries an order out, and answers it.
     pub fn obey(&mut self, kiosk: &mut Kiosk, order: Order) {
         let Order { wish, answer } = order;
+        self.carry_out(kiosk, wish, Answer::Page(answer));
+    }
+
+    /// Tells the screen's desk what lies here, and carries out what was ordered there.
+    pub fn serve(&mut self, kiosk: &mut Kiosk) {
+        if self.told.as_ref() != Some(&kiosk.language()) {
+            self.told = Some(kiosk.language());
+            self.tell(kiosk);
+        }
+        if let Some(wish) = kiosk.ordered() {
+            let answer = Answer::Screen(self.inputs.clone());
+            self.carry_out(kiosk, wish, answer);
+        }
+    }
+
+    /// Puts what lies here on the screen's desk.
+    fn tell(&self, kiosk: &mut Kiosk) {
+        let news = match (&self.sticks, &self.stick) {
+            (None, _) => StickNews::Unset,
+            (Some(_), None) => StickNews::Out,
+            (Some(_), Some((id, stick))) => StickNews::In(stick_in(kiosk, id, stick)),
+        };
+        kiosk.tell_stick(news);
+    }
+
+    fn carry_out(&mut self, kiosk: &mut Kiosk, wish: Wish, answer: Answer) {
         match wish {
             Wish::TakeStick(id) => {
                 let told = self.take(kiosk, &id);
-                drop(answer.send(told));
+                answer.send(told);
             }
             Wish::Restore(name) => {
                 if let Err((told, answer)) = self.prove(&name, answer) {
-                    drop(answer.send(told));
+                    answer.send(told);
                 }
             }
             Wish::WriteStick(id) => {
@@ -147,7 +179,7 @@ impl CoachDesk {
                         Some(place) if identity(&place) != id => Told::OtherStick,
                         Some(place) => written(&data, &place),
                     };
-                    drop(answer.send(told));
+                    answer.send(told);
                 });
             }
             Wish::BackUp => {
@@ -156,7 +188,7 @@ impl CoachDesk {
                 self.aside("copy", move || {
                     let told = copied(&data, copies.as_ref());
                     lay_out_copies(&desk, copies.as_ref().map(|(place, _)| place.as_path()));
-                    drop(answer.send(told));
+                    answer.send(told);
                 });
             }
         }
@@ -178,6 +210,7 @@ impl CoachDesk {
                     .as_ref()
                     .map(|(id, stick)| show(kiosk, id, stick));
                 self.desk.lay_out(|counter| counter.stick = shown);
+                self.tell(kiosk);
                 Told::Took(count)
             }
             Err(error) => Told::NotTaken(error.to_string()),
@@ -231,7 +264,7 @@ impl CoachDesk {
             }
             Err(error) => Told::NotRestored(error.to_string()),
         };
-        drop(answer.send(told));
+        answer.send(told);
     }
 
     /// The record was made again.
@@ -280,6 +313,38 @@ fn show(kiosk: &Kiosk, id: &str, stick: &Stick) -> StickShown {
     }
 }
 
+/// The same as the screen's desk shows it.
+fn stick_in(kiosk: &Kiosk, id: &str, stick: &Stick) -> StickIn {
+    let say = kiosk.language();
+    let plan = |plan: &crate::stick::StickPlan| {
+        let faults = plan.faults.iter().map(|fault| fault_words(say, fault));
+        let read = match plan.faults.is_empty() {
+            true => Ok(plan.rows.len()),
+            false => Err(faults.collect()),
+        };
+        (plan.name.clone(), read)
+    };
+    let change = |change: crate::stick::Change| StickChange {
+        lifter: change.lifter,
+        days: change.days,
+        new: change.new,
+        changed: change.changed,
+        same: change.same,
+    };
+    let can_take = stick.is_sound();
+    let changes = match can_take {
+        true => stick.changes(kiosk.state()),
+        false => Vec::new(),
+    };
+    StickIn {
+        id: id.to_owned(),
+        plans: stick.plans.iter().map(plan).collect(),
+        passed: stick.passed.clone(),
+        changes: changes.into_iter().map(change).collect(),
+        can_take,
+    }
+}
+
 fn written(data: &Folder, place: &Path) -> Told {
     let stamp = SystemClock.local().format("%Y-%m-%d-%H%M%S").to_string();
     match write_back(data.path(), place, &stamp) {
@@ -310,67 +375,4 @@ pub(crate) fn lay_out_copies(desk: &Desk, place: Option<&Path>) {
         counter.copies_count = names.len();
         counter.copies = names.into_iter().take(COPIES_SHOWN).collect();
     });
-}
-
-/// Looks at the place again and again; what has changed and then stood still is told.
-fn watch(place: PathBuf, inputs: Sender<Input>) {
-    let thread = crate::watch::spawn_again("sticks", move || {
-        let (mut told, mut last) = (None, String::new());
-        loop {
-            let id = identity(&place);
-            if id == last && told.as_ref() != Some(&id) {
-                told = Some(id.clone());
-                if inputs.send(Input::StickChanged(id.clone())).is_err() {
-                    return;
-                }
-            }
-            last = id;
-            std::thread::sleep(LOOK);
-        }
-    });
-    if let Err(error) = thread {
-        tracing::error!(%error, "sticks are not looked at: the system gives no thread");
-    }
-}
-
-/// What tells one stick from another: the device, names, sizes and times, nothing opened; empty
-/// for a place where nothing is mounted and nothing lies.
-fn identity(place: &Path) -> String {
-    let device = |path: &Path| path.metadata().map(|about| about.dev()).ok();
-    let (here, above) = (device(place), place.parent().and_then(device));
-    let mut all: Vec<String> = here
-        .filter(|here| above.is_some_and(|above| above != *here))
-        .map(|here| format!("device {here}"))
-        .into_iter()
-        .collect();
-    for folder in [place.to_owned(), place.join("plans")] {
-        let Ok(entries) = std::fs::read_dir(&folder) else {
-            continue;
-        };
-        for entry in entries.flatten().take(ENTRIES_MAX) {
-            let Ok(about) = entry.path().symlink_metadata() else {
-                continue;
-            };
-            let at = about
-                .modified()
-                .ok()
-                .and_then(|at| at.duration_since(UNIX_EPOCH).ok());
-            let name = entry.path().display().to_string();
-            all.push(format!(
-                "{name} {} {:?}",
-                about.len(),
-                at.unwrap_or_default()
-            ));
-        }
-    }
-    all.sort();
-    if all.is_empty() {
-        return String::new();
-    }
-    // Of account is only whether it is the same.
-    let mut sum = 0xcbf2_9ce4_8422_2325_u64;
-    for byte in all.join("\n").bytes() {
-        sum = (sum ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3);
-    }
-    format!("{sum:016x}")
 }

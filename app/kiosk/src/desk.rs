@@ -13,6 +13,7 @@ use domain::needs::need;
 use domain::{Command, Gym, Moment};
 use plan::{PLAN_ENDINGS, PlanCells, Source};
 use std::net::{IpAddr, Ipv4Addr};
+use std::path::{Path, PathBuf};
 use texts::Texts;
 use view::Language;
 use view::desk::{DayWish, DeskNews, LanCard, LanNews, PlanNews, Wish};
@@ -21,6 +22,8 @@ use view::desk::{DayWish, DeskNews, LanCard, LanNews, PlanNews, Wish};
 const PLANS_MAX: usize = 60;
 /// Bytes of a plan that are read.
 const PLAN_BYTES_MAX: u64 = 4 << 20;
+/// Copies that are shown.
+const COPIES_SHOWN: usize = 10;
 
 /// What is new for the coach; `hardware` is what is wrong with the devices.
 #[must_use]
@@ -72,6 +75,22 @@ pub fn lan_news(folder: Option<&Folder>, config: &plan::Kiosk, card: LanCard) ->
     }
 }
 
+/// Names of the latest copies in the second place, if one is set.
+#[must_use]
+pub fn copies_news(config: &plan::Kiosk) -> Option<Vec<String>> {
+    let place = Path::new(config.backup.as_ref()?);
+    let found = journal::copies(place).unwrap_or_default();
+    let name = |path: &PathBuf| Some(path.file_name()?.to_string_lossy().into_owned());
+    Some(
+        found
+            .iter()
+            .rev()
+            .filter_map(name)
+            .take(COPIES_SHOWN)
+            .collect(),
+    )
+}
+
 /// An address of IPv6 that only holds on one cable, and would need the cable's name.
 fn is_local_six(ip: &IpAddr) -> bool {
     matches!(ip, IpAddr::V6(six) if six.is_unicast_link_local())
@@ -104,7 +123,7 @@ pub fn faults_words(say: Language, faults: &[plan::Fault]) -> String {
     say.and_more(&fault_words(say, first), faults.len() - 1)
 }
 
-fn fault_words(say: Language, fault: &plan::Fault) -> String {
+pub(crate) fn fault_words(say: Language, fault: &plan::Fault) -> String {
     let file = match &fault.sheet {
         Some(sheet) => format!("{} ({sheet})", fault.file),
         None => fault.file.clone(),
@@ -196,8 +215,13 @@ pub fn grant(
             share::set_code(needed(folder)?.path(), code)?;
             return Ok(());
         }
-        // The kiosk keeps the door itself.
-        Wish::Open(_) | Wish::Code(_) => return Ok(()),
+        // The kiosk keeps the door itself, and whoever keeps sticks and copies is told by it.
+        Wish::Open(_)
+        | Wish::Code(_)
+        | Wish::TakeStick(_)
+        | Wish::WriteStick(_)
+        | Wish::BackUp
+        | Wish::Restore(_) => return Ok(()),
     }
     gym_files::proven(texts.all())?;
     // First the folder, then the journal: cut short in between, the next start takes the file.

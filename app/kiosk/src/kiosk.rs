@@ -49,6 +49,8 @@ pub struct Kiosk {
     /// The day and the last event for which nothing was left to decide.
     decided_for: Option<(NaiveDate, u64)>,
     news: DeskNews,
+    /// What was ordered of whoever keeps sticks and copies.
+    ordered: Option<share::Wish>,
 }
 
 /// The day's sheets, and what they were made from.
@@ -119,6 +121,7 @@ impl Kiosk {
             meet: None,
             decided_for: None,
             news: DeskNews::default(),
+            ordered: None,
         };
         kiosk.after_change();
         kiosk.notice = kiosk.notice_of_files();
@@ -142,6 +145,7 @@ impl Kiosk {
                 opened.map(|open| stage.opened(open))
             }
             (Some(Wish::Code(code)), _) => self.door.change(&code, &mut self.owner, now),
+            (Some(wish), _) if self.order(&wish) => Ok(()),
             (Some(wish), _) => {
                 let (folder, owner) = (self.folder.as_ref(), &mut self.owner);
                 desk::grant(&wish, folder, owner, &self.gym.gym, (now, today))
@@ -329,6 +333,7 @@ impl Kiosk {
         let card = std::mem::take(&mut news.lan.card);
         news.lan = desk::lan_news(folder, &self.config, card);
         news.door = self.door.news();
+        news.copies = desk::copies_news(&self.config);
         self.news = desk::news(folder, &self.gym, self.say(), news);
     }
 

@@ -15,7 +15,7 @@ use crate::gym_files;
 use crate::kiosk::Kiosk;
 use crate::owner::Owner;
 use crate::walk::{Walk, walk, worded};
-use chrono::{NaiveDate, NaiveTime};
+use chrono::{Days, NaiveDate, NaiveTime};
 use clap::Args;
 use domain::{Event, Fact, Moment, State};
 use hardware::{Config, ConfigFault, Faults};
@@ -24,6 +24,7 @@ use plan::Source;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use view::beside::Beside;
+use view::desk::{StickChange, StickIn, StickNews};
 use view::{Chosen, Frame, Language, Light, Signs};
 
 /// Options of `picture`.
@@ -193,6 +194,8 @@ pub fn frames_in(
     let clock = BenchClock::at(date.and_time(time));
     let mut kiosk = Kiosk::in_memory(setting.state, setting.gym, Box::new(clock.clone()));
     walk(&mut kiosk, &clock, shown.walk, lifter)?;
+    kiosk.tell_stick(stick(date));
+    kiosk.tell_copies(COPIES.map(String::from).to_vec());
     let frame = |chosen: &Chosen| {
         kiosk.choose_look(*chosen)?;
         let beside = matches!(shown.walk, Walk::Beside).then(|| devices_of(&kiosk.signs()));
@@ -202,6 +205,34 @@ pub fn frames_in(
         })
     };
     chosen.iter().map(frame).collect()
+}
+
+/// Copies of a second place.
+const COPIES: [&str; 2] = ["pinladder-2026-11-25.sqlite", "pinladder-2026-11-24.sqlite"];
+
+/// A stick with two plans.
+fn stick(date: NaiveDate) -> StickNews {
+    let days = |from: u64, to: u64| (date + Days::new(from), date + Days::new(to));
+    let change = |lifter: &str, days, new, changed| StickChange {
+        lifter: lifter.to_owned(),
+        days,
+        new,
+        changed,
+        same: 0,
+    };
+    StickNews::In(StickIn {
+        id: String::new(),
+        plans: vec![
+            ("january.xlsx".to_owned(), Ok(12)),
+            ("plans/testing.csv".to_owned(), Ok(3)),
+        ],
+        passed: vec!["old.ods: a link; links are not followed".to_owned()],
+        changes: vec![
+            change("Hamza", days(7, 35), 6, 2),
+            change("Tevita", days(14, 14), 1, 0),
+        ],
+        can_take: true,
+    })
 }
 
 /// Simulated devices of every kind that show these signs.

@@ -31,6 +31,8 @@ pub enum Input {
     StickChanged(String),
     /// A stick was read.
     Stick(Seen),
+    /// What came of an order that was given at the desk on the screen.
+    Told(share::Told),
     /// A copy was proven, or not.
     Proven(Box<Tried>),
     /// The record was made again after a copy was put back.
@@ -116,23 +118,38 @@ fn take(
     frame
 }
 
-fn answer(
+/// Takes one input, or a tick without one, with the coach's desk beside the kiosk, and gives the
+/// face that follows; `None` at the end.
+pub fn answer(
     kiosk: &mut Kiosk,
     desk: &mut CoachDesk,
     input: Result<Input, RecvTimeoutError>,
 ) -> Option<Frame> {
-    match input {
-        Ok(Input::Tap(tap)) => return Some(kiosk.tap(&tap)),
-        Ok(Input::Pressed(press)) => return Some(kiosk.press(press)),
-        Ok(Input::Order(order)) => desk.obey(kiosk, order),
-        Ok(Input::StickChanged(id)) => desk.look(kiosk, id),
-        Ok(Input::Stick(seen)) => desk.lay_out(kiosk, seen),
-        Ok(Input::Proven(tried)) => desk.put_back(kiosk, *tried),
-        Ok(Input::RecordMade) => desk.record_made(kiosk),
-        Err(RecvTimeoutError::Timeout) => return Some(kiosk.tick()),
+    let frame = match input {
+        Ok(Input::Tap(tap)) => Some(kiosk.tap(&tap)),
+        Ok(Input::Pressed(press)) => Some(kiosk.press(press)),
+        Err(RecvTimeoutError::Timeout) => Some(kiosk.tick()),
         Ok(Input::Quit) | Err(RecvTimeoutError::Disconnected) => return None,
+        Ok(told) => {
+            hear(kiosk, desk, told);
+            None
+        }
+    };
+    desk.serve(kiosk);
+    Some(frame.unwrap_or_else(|| kiosk.frame()))
+}
+
+/// What others have to tell.
+fn hear(kiosk: &mut Kiosk, desk: &mut CoachDesk, input: Input) {
+    match input {
+        Input::Order(order) => desk.obey(kiosk, order),
+        Input::StickChanged(id) => desk.look(kiosk, id),
+        Input::Stick(seen) => desk.lay_out(kiosk, seen),
+        Input::Told(told) => kiosk.tell_order(&told),
+        Input::Proven(tried) => desk.put_back(kiosk, *tried),
+        Input::RecordMade => desk.record_made(kiosk),
+        Input::Tap(_) | Input::Pressed(_) | Input::Quit => {}
     }
-    Some(kiosk.frame())
 }
 
 fn windowed(

@@ -12,6 +12,7 @@ mod news;
 mod people;
 mod ruling;
 mod sharing;
+mod stick;
 mod things;
 mod typing;
 mod what;
@@ -30,7 +31,7 @@ use domain::needs::{Thing, need};
 
 pub use cards::LanCard;
 pub use form::Form;
-pub use news::{DeskNews, DoorNews, LanNews, PlanNews};
+pub use news::{DeskNews, DoorNews, LanNews, PlanNews, StickChange, StickIn, StickNews};
 use typing::Typed;
 pub use typing::Typing;
 use what::What;
@@ -50,6 +51,12 @@ pub enum Place {
     Home,
     /// Plans in the folder, and the way to write one.
     Plans,
+    /// The stick.
+    Stick,
+    /// The faults of one of its plans, from 0.
+    StickPlan(usize),
+    /// The copies in the second place.
+    Copies,
     /// For whom a plan is written.
     Writers,
     /// The days to come of one lifter.
@@ -124,9 +131,11 @@ impl Place {
             | Self::Sets
             | Self::Programmes
             | Self::Sharing
+            | Self::Copies
             | Self::Checks
             | Self::Hardware => Self::Home,
-            Self::Writers => Self::Plans,
+            Self::Writers | Self::Stick => Self::Plans,
+            Self::StickPlan(_) => Self::Stick,
             Self::Days(_) => Self::Writers,
             Self::Day(lifter, _) => Self::Days(lifter.clone()),
             Self::Lifter(_) => Self::Lifters,
@@ -178,6 +187,8 @@ impl Place {
             Self::Door(..) | Self::Home | Self::Typing(_) | Self::Form(_) => plain(p::DESK),
             Self::Choice(form, at) => (form.asked(say, *at), String::new()),
             Self::Plans => (say.say(p::PLANS), say.say(p::PLANS_HINT)),
+            Self::Stick | Self::StickPlan(_) => (say.say(p::STICK), say.say(p::STICK_HINT)),
+            Self::Copies => (say.say(p::COPIES), say.say(p::COPIES_HINT)),
             Self::Writers => (say.say(p::WRITE_PLAN), say.say(p::WRITE_HINT)),
             Self::Days(lifter) => (say.fill(p::PLAN_OF, &[lifter]), String::new()),
             Self::Day(lifter, date) => (format!("{lifter}, {}", say.date(*date)), String::new()),
@@ -216,6 +227,9 @@ impl Place {
             Self::Door(..) | Self::Typing(_) => Vec::new(),
             Self::Home => gym::home(scene),
             Self::Plans => gym::plans(scene),
+            Self::Stick => stick::stick(scene),
+            Self::StickPlan(at) => stick::faults(scene, *at),
+            Self::Copies => stick::copies(scene),
             Self::Writers => days::writers(scene),
             Self::Days(lifter) => days::days(scene, lifter),
             Self::Day(lifter, date) => days::day(scene, lifter, *date),
@@ -254,7 +268,12 @@ fn chosen(is: bool) -> ListState {
 
 /// A row that takes something away: held, not tapped.
 fn held(say: Language, title: Phrase) -> ListRow {
-    let row = ListRow::new(say.say(p::TAKE_AWAY), say.say(title));
+    held_named(say, p::TAKE_AWAY, say.say(title))
+}
+
+/// The same with another title, for something that has a name.
+fn held_named(say: Language, title: Phrase, name: String) -> ListRow {
+    let row = ListRow::new(say.say(title), name);
     row.detail(say.say(p::HOLD_IT)).state(ListState::Held)
 }
 

@@ -3,12 +3,14 @@
 //!
 //! Refuses: a part of a plan; going on without a journal that keeps what is entered.
 use super::Kiosk;
+use crate::desk;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::owner::Owner;
 use domain::Command;
 use journal::{Journal, Record};
-use view::Stage;
+use view::desk::{StickNews, Wish};
+use view::{Language, Stage};
 
 impl Kiosk {
     /// Chooses language and light, as a finger does on the kiosk's own page.
@@ -21,6 +23,56 @@ impl Kiosk {
             text: chosen.write(),
         };
         self.owner.command(&take, self.clock.now())
+    }
+
+    /// What lies where sticks appear, for the desk on the screen.
+    pub fn tell_stick(&mut self, stick: StickNews) {
+        self.news.stick = stick;
+    }
+
+    /// Copies in the second place, for a picture.
+    pub(crate) fn tell_copies(&mut self, names: Vec<String>) {
+        self.news.copies = Some(names);
+    }
+
+    /// What came of an order that was given at the desk on the screen.
+    pub fn tell_order(&mut self, told: &share::Told) {
+        self.notice = told.words(self.language());
+        self.news.copies = desk::copies_news(&self.config);
+    }
+
+    /// The language of the screen.
+    #[must_use]
+    pub fn language(&self) -> Language {
+        self.say()
+    }
+
+    /// What was ordered at the desk on the screen, once.
+    pub fn ordered(&mut self) -> Option<share::Wish> {
+        self.ordered.take()
+    }
+
+    /// Takes note of a wish that whoever keeps sticks and copies carries out, and says that it is
+    /// under way; false for any other.
+    pub(super) fn order(&mut self, wish: &Wish) -> bool {
+        let say = self.language();
+        let (order, notice) = match wish {
+            Wish::TakeStick(id) => (share::Wish::TakeStick(id.clone()), String::new()),
+            Wish::WriteStick(id) => (share::Wish::WriteStick(id.clone()), say.stick_writing()),
+            Wish::BackUp => (share::Wish::BackUp, say.copying()),
+            Wish::Restore(name) => (share::Wish::Restore(name.clone()), say.proving()),
+            Wish::TakePlan(_)
+            | Wish::Change(_)
+            | Wish::Begin { .. }
+            | Wish::Plan(_)
+            | Wish::Open(_)
+            | Wish::Code(_)
+            | Wish::PageCode(_)
+            | Wish::Remove(_) => return false,
+        };
+        self.ordered = Some(order);
+        self.notice = notice;
+        true
     }
 
     /// Takes a plan that was checked against the gym in force, whole.

@@ -5,7 +5,7 @@ use domain::MassUnit;
 use view::why::Part;
 
 /// The screens that can be drawn.
-pub const SCREENS: [Shown; 39] = [
+pub const SCREENS: [Shown; 41] = [
     Shown {
         name: "choose",
         about: "all lifters of the day",
@@ -201,6 +201,16 @@ pub const SCREENS: [Shown; 39] = [
         name: "desk-plate",
         about: "a kind of plate",
         walk: Walk::Page(&["plates", "kilo plates", "25 kg"]),
+    },
+    Shown {
+        name: "desk-stick",
+        about: "a stick with plans, and what they change",
+        walk: Walk::Page(&["plans", "stick"]),
+    },
+    Shown {
+        name: "desk-copies",
+        about: "copies of the journal in the second place",
+        walk: Walk::Page(&["copies"]),
     },
     Shown {
         name: "about",

@@ -3,7 +3,7 @@
 //! Refuses: taking a plan with a fault; it is shown with the first of them.
 use super::what::{New, What};
 use super::wish::Change;
-use super::{Act, DESK_FILE, PLAIN_ONCE, Place, PlanNews, Rows, Wish, people};
+use super::{Act, DESK_FILE, PLAIN_ONCE, Place, PlanNews, Rows, Wish, people, stick};
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
@@ -43,6 +43,7 @@ pub(crate) fn home(scene: &Scene<'_>) -> Rows {
         sharing(scene),
         amiss(p::CHECKS, &scene.news.faults, Place::Checks),
         amiss(p::HARDWARE, &scene.news.hardware, Place::Hardware),
+        copies(scene),
         code(scene),
         (begin, Act::Type(What::Name(New::Gym(None)))),
     ]
@@ -64,6 +65,19 @@ fn code(scene: &Scene<'_>) -> (ListRow, Act) {
         false => row,
     };
     (row, Act::Type(What::Code))
+}
+
+/// How many copies lie in the second place.
+fn copies(scene: &Scene<'_>) -> (ListRow, Act) {
+    let say = scene.language();
+    let value = match &scene.news.copies {
+        Some(names) => names.len().to_string(),
+        None => say.say(p::COPIES_UNSET),
+    };
+    (
+        ListRow::new(say.say(p::COPIES), value),
+        Act::Go(Place::Copies),
+    )
 }
 
 /// Whether the page on the network is served; a tap opens its page.
@@ -97,9 +111,9 @@ pub(crate) fn plans(scene: &Scene<'_>) -> Rows {
         }
     };
     let write = ListRow::new(say.say(p::ON_THE_SCREEN), say.say(p::WRITE_PLAN));
-    let mut rows: Rows = vec![(write, Act::Go(Place::Writers))];
+    let mut rows: Rows = vec![(write, Act::Go(Place::Writers)), stick::row(scene)];
     rows.extend(scene.news.plans.iter().map(row));
-    if rows.len() == 1 {
+    if scene.news.plans.is_empty() {
         let row = ListRow::new(say.say(p::NO_PLANS), String::new()).state(ListState::Told);
         rows.push((row, Act::Nothing));
     }

@@ -2,6 +2,7 @@
 //!
 //! Refuses: any code, and looking by itself.
 use super::LanCard;
+use chrono::NaiveDate;
 use domain::Moment;
 
 /// What is new for the coach: kept by whoever owns files and devices.
@@ -17,6 +18,53 @@ pub struct DeskNews {
     pub door: DoorNews,
     /// The page on the network.
     pub lan: LanNews,
+    /// What lies where sticks appear.
+    pub stick: StickNews,
+    /// Names of the latest copies in the second place, latest first; `None` where no such place
+    /// is set.
+    pub copies: Option<Vec<String>>,
+}
+
+/// What lies where sticks appear.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub enum StickNews {
+    /// No place for sticks is set.
+    #[default]
+    Unset,
+    /// Nothing.
+    Out,
+    /// A stick that was read.
+    In(StickIn),
+}
+
+/// A stick that was read; it may be gone since.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct StickIn {
+    /// Which one: a wish names it, so that another stick is not meant.
+    pub id: String,
+    /// Its plans: name, and rows or faults.
+    pub plans: Vec<(String, Result<usize, Vec<String>>)>,
+    /// What was passed over and why.
+    pub passed: Vec<String>,
+    /// What taking all of it would change.
+    pub changes: Vec<StickChange>,
+    /// Whether all of it could be taken.
+    pub can_take: bool,
+}
+
+/// What taking a stick's plans would change for one lifter.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct StickChange {
+    /// Who.
+    pub lifter: String,
+    /// The first and last day.
+    pub days: (NaiveDate, NaiveDate),
+    /// Days that had no plan.
+    pub new: usize,
+    /// Days whose plan becomes another.
+    pub changed: usize,
+    /// Days whose plan stays as it is.
+    pub same: usize,
 }
 
 /// What the screen may know of the door: never the code.

@@ -29,6 +29,14 @@ pub enum Wish {
     PageCode(String),
     /// Take a thing out of the gym, with all that is about it alone.
     Remove(Thing),
+    /// Take all plans of the stick with this id.
+    TakeStick(String),
+    /// Write the record to the stick with this id.
+    WriteStick(String),
+    /// Copy the journal to the second place now.
+    BackUp,
+    /// Prove the copy of this name, and put it in the journal's place.
+    Restore(String),
 }
 
 impl fmt::Debug for Wish {
@@ -43,6 +51,10 @@ impl fmt::Debug for Wish {
             Self::Code(_) => "Code",
             Self::PageCode(_) => "PageCode",
             Self::Remove(_) => "Remove",
+            Self::TakeStick(_) => "TakeStick",
+            Self::WriteStick(_) => "WriteStick",
+            Self::BackUp => "BackUp",
+            Self::Restore(_) => "Restore",
         })
     }
 }

@@ -92,6 +92,30 @@ crate::phrases! {
     NEED_ONLY_KIND: "the only kind of its set; add another first", "die einzige Sorte; erst eine dazunehmen";
     NEED_WEIGHED: "plates of it were weighed; take them out of gym.toml first", "Scheiben davon sind gewogen; erst aus gym.toml nehmen";
     // A plan written on the screen.
+    // The stick and the copies.
+    STICK: "stick", "Stick";
+    STICK_HINT: "what it brings is taken whole, or not at all", "was er bringt, gilt ganz oder gar nicht";
+    STICK_UNSET: "no place for it is set", "kein Ort dafür gesetzt";
+    STICK_KEY: "write stick = \"...\" into kiosk.toml", "schreib stick = \"...\" in kiosk.toml";
+    STICK_OUT: "none is in", "keiner steckt";
+    STICK_PLANS: "plans: {0}", "Pläne: {0}";
+    STICK_TAKE: "take all of it", "alles nehmen";
+    STICK_RECORD: "record", "Verzeichnis";
+    STICK_WRITE: "write to the stick", "auf den Stick";
+    STICK_WRITING: "it is being written to; leave it in", "er wird beschrieben; stecken lassen";
+    STICK_PASSED: "passed over", "übergangen";
+    STICK_NEW: "{0} new", "{0} neu";
+    STICK_CHANGED: "{0} changed", "{0} geändert";
+    STICK_SAME: "{0} as before", "{0} wie bisher";
+    STICK_DAYS: "{0} to {1}", "{0} bis {1}";
+    COPIES: "copies", "Kopien";
+    COPIES_HINT: "of the journal, at the second place; each is proven first", "des Journals, am zweiten Ort; jede wird erst geprüft";
+    COPIES_UNSET: "no second place is set", "kein zweiter Ort gesetzt";
+    COPIES_KEY: "write backup = \"...\" into kiosk.toml", "schreib backup = \"...\" in kiosk.toml";
+    COPY_NOW: "copy now", "jetzt kopieren";
+    COPYING: "it is being copied and proven", "wird kopiert und geprüft";
+    PUT_BACK: "put back", "zurücklegen";
+    PROVING: "the copy is being proven; go on lifting", "die Kopie wird geprüft; macht ruhig weiter";
     ON_THE_SCREEN: "on the screen", "am Bildschirm";
     WRITE_PLAN: "write a plan", "Plan schreiben";
     WRITE_HINT: "for whom?", "für wen?";
