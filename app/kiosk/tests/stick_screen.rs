@@ -179,7 +179,7 @@ fn the_record_is_written_back_and_a_copy_made_and_put_back() {
     gym.tap(Tap::Undo);
     gym.row("copies");
     gym.row("copy now");
-    gym.until("copied and proven");
+    gym.until("copied and proven: ");
     gym.tap(Tap::Undo);
     gym.row("plans");
     gym.row("stick");
