@@ -52,8 +52,8 @@ pub(super) trait Bars {
     /// What to ask [`Bars::as_good`] with.
     fn face(&self, bar: u32) -> Self::Face;
 
-    /// What all its plates take to handle, where it tells nothing about [`Bars::may_stay`] whether
-    /// all may come off; `None` where that is asked in rows as well.
+    /// What taking all its plates off takes, for bars that are held against others bare as well
+    /// as by rows; `None` where rows tell all.
     fn bare(&self, face: &Self::Face) -> Option<i64>;
 
     /// What bars have in common that may keep plates for the same others.
