@@ -49,6 +49,7 @@ mod sieve;
 mod sorted;
 mod spread;
 mod stacks;
+mod strip;
 mod thumb;
 
 /// A rotation to plan, from the bar as it stands.

@@ -12,6 +12,7 @@ use super::model::Model;
 use super::numbers::Numbers;
 use super::plates::{Packing, Plates};
 use super::stacks::{Stacks, at};
+use alloc::vec;
 use alloc::vec::Vec;
 use core::ops::Range;
 
@@ -23,7 +24,9 @@ pub(super) struct Free<'a> {
     piles: Vec<Pile>,
     /// Of all piles, one after the other.
     blocks: Vec<Plates>,
-    /// The same, as long as there is a packing.
+    /// The handling of each.
+    handling: Vec<i64>,
+    /// The blocks in a few bits, as long as there is a packing.
     packed: Vec<Packed>,
     numbers: Numbers,
     /// By turn and place: the sets that serve.
@@ -31,9 +34,18 @@ pub(super) struct Free<'a> {
     start: u32,
     /// Where the counts of all kinds fit.
     packing: Option<Packing>,
-    scratch: Vec<Keep>,
-    /// Of the moves found last: what is kept, and the block that goes on.
-    found: Vec<(Keep, Plates)>,
+    /// By node and turn: where the row of `apart` begins, once it is worked out.
+    rows: Vec<u32>,
+    /// By row and place: the handling that sets differ by.
+    apart: Vec<i64>,
+    /// Of the moves found last: what is kept, the block that goes on, and the node.
+    found: Vec<(Keep, Plates, u32)>,
+    /// What may be kept, with the handling that it takes then.
+    scratch: Vec<(Keep, i64)>,
+    /// By block: what all blocks inside hold, what may stay of this one at most, and the handling
+    /// of both.
+    levels: Vec<(Plates, Plates, i64)>,
+    parts: Vec<Plates>,
 }
 
 /// How many whole blocks are kept, which part of the next one, and both together.
@@ -47,6 +59,8 @@ struct Pile {
     /// Where its blocks are.
     blocks: Range<usize>,
     total: Plates,
+    /// The node with the same plates.
+    node: u32,
     /// Of all its plates.
     handling: i64,
 }
@@ -72,21 +86,27 @@ impl<'a> Free<'a> {
             stacks,
             piles: Vec::new(),
             blocks: Vec::new(),
+            handling: Vec::new(),
             packed: Vec::new(),
             numbers: Numbers::new(),
             sets: sets.collect(),
             start: 0,
             packing: Packing::new(model),
-            scratch: Vec::new(),
+            rows: vec![u32::MAX; stacks.parent.len() * model.turns.len()],
+            apart: Vec::new(),
             found: Vec::new(),
+            scratch: Vec::new(),
+            levels: Vec::new(),
+            parts: Vec::new(),
         };
         let single = |kind: &u8| Plates::of(core::slice::from_ref(kind));
         let blocks: Vec<Plates> = model.on_bar.iter().map(single).collect();
-        free.start = free.number(&blocks);
+        free.start = free.number(&blocks, stacks.start);
         free
     }
 
-    fn number(&mut self, blocks: &[Plates]) -> u32 {
+    /// The pile of `blocks`, whose plates are those of `node`.
+    fn number(&mut self, blocks: &[Plates], node: u32) -> u32 {
         let digest = blocks.iter().fold(0, |digest, block| block.digest(digest));
         let same = |number: u32| self.blocks[self.piles[at(number)].blocks.clone()] == *blocks;
         let (number, known) = self.numbers.find(digest, same);
@@ -100,11 +120,14 @@ impl<'a> Free<'a> {
             let packed = |block: &Plates| (packing.pack(block), block.handling(self.model));
             self.packed.extend(blocks.iter().map(packed));
         }
+        let handling = |block: &Plates| block.handling(self.model);
+        self.handling.extend(blocks.iter().map(handling));
         let from = self.blocks.len();
         self.blocks.extend_from_slice(blocks);
         self.piles.push(Pile {
             blocks: from..self.blocks.len(),
             total,
+            node,
             handling: total.handling(self.model),
         });
         number
@@ -114,44 +137,94 @@ impl<'a> Free<'a> {
         &self.blocks[self.piles[at(bar)].blocks.clone()]
     }
 
-    /// Finds all that may be kept of a pile on the way to the set `wanted`.
-    fn keeps(&mut self, bar: u32, wanted: &Plates, change: bool) {
-        let blocks = &self.blocks[self.piles[at(bar)].blocks.clone()];
+    /// Finds what may be kept of a pile on the way to the set `wanted`, as long as that is `worth`
+    /// its handling, which is never less than `least`.
+    fn keeps(
+        &mut self,
+        bar: u32,
+        (wanted, all): (&Plates, i64),
+        change: bool,
+        mut worth: impl FnMut(i64) -> bool,
+    ) {
+        let model = self.model;
+        let pile = &self.piles[at(bar)];
+        let blocks = &self.blocks[pile.blocks.clone()];
+        let both = pile.handling + all;
         self.scratch.clear();
-        let mut kept = Plates::NONE;
-        for (whole, block) in blocks.iter().enumerate() {
-            let most = block.common(&wanted.without(&kept));
-            for part in most.parts() {
-                let sum = kept.and(&part);
-                let light = !change || self.model.light(sum.load(self.model));
-                // What comes off one block alone and goes on again alone gains nothing.
-                let idle = !change && sum.and(&block.without(&part)) == *wanted;
-                if part != *block && light && !idle {
-                    self.scratch.push((whole, part, sum));
-                }
-            }
-            if most != *block {
-                return;
+        self.levels.clear();
+        let (mut kept, mut left, mut handling) = (Plates::NONE, *wanted, 0);
+        for (block, &own) in blocks.iter().zip(&self.handling[pile.blocks.clone()]) {
+            let most = block.common(&left);
+            let whole = most == *block;
+            let more = if whole { own } else { most.handling(model) };
+            self.levels.push((kept, most, handling + more));
+            if !whole {
+                break;
             }
             kept = kept.and(block);
+            left = left.without(block);
+            handling += own;
         }
-        if !change || self.model.light(kept.load(self.model)) {
-            self.scratch.push((blocks.len(), Plates::NONE, kept));
+        let light = !change || model.light(kept.load(model));
+        if kept == pile.total && light && worth(both - 2 * handling) {
+            let keep = (blocks.len(), Plates::NONE, kept);
+            self.scratch.push((keep, both - 2 * handling));
+        }
+        // The further in, the less is kept.
+        for (whole, (kept, most, best)) in self.levels.iter().enumerate().rev() {
+            if !worth(both - 2 * best) {
+                break;
+            }
+            let block = &blocks[whole];
+            let left_out = best - most.handling(model);
+            most.parts(&mut self.parts);
+            for part in &self.parts {
+                let handling = both - 2 * (left_out + part.handling(model));
+                if *part == *block || !worth(handling) {
+                    continue;
+                }
+                let sum = kept.and(part);
+                // What comes off one block alone and goes on again alone gains nothing.
+                let idle = !change && sum.and(&block.without(part)) == *wanted;
+                if !idle && (!change || model.light(sum.load(model))) {
+                    self.scratch.push(((whole, *part, sum), handling));
+                }
+            }
         }
     }
 
     /// Handling of the plates that can stay at most on the way to the set `wanted`.
     fn most_kept(&self, bar: u32, wanted: &Plates) -> i64 {
         let (mut kept, mut left) = (0, *wanted);
-        for block in self.blocks(bar) {
+        let blocks = self.piles[at(bar)].blocks.clone();
+        for (block, &own) in self.blocks[blocks.clone()]
+            .iter()
+            .zip(&self.handling[blocks])
+        {
             let most = block.common(&left);
-            kept += most.handling(self.model);
             if most != *block {
-                break;
+                return kept + most.handling(self.model);
             }
-            left = left.without(&most);
+            kept += own;
+            left = left.without(block);
         }
         kept
+    }
+
+    /// Where the handling that a pile's plates and each of a turn's sets differ by begins in
+    /// `apart`.
+    fn apart(&mut self, bar: u32, turn: usize) -> usize {
+        let pile = &self.piles[at(bar)];
+        let slot = at(pile.node) * self.model.turns.len() + turn;
+        if self.rows[slot] == u32::MAX {
+            self.rows[slot] = u32::try_from(self.apart.len()).expect("fewer than 2^32");
+            let total = pile.total;
+            let differ = |set: &Plates| total.without(set).and(&set.without(&total));
+            let sets = self.sets[turn].iter();
+            self.apart
+                .extend(sets.map(|set| differ(set).handling(self.model)));
+        }
+        at(self.rows[slot])
     }
 
     /// At least what it takes to get to a set of which a stub only says what it holds at least.
@@ -181,6 +254,7 @@ impl Bars for Free<'_> {
     ) {
         let stacks = self.stacks;
         let want = self.model.turns[turn];
+        let apart = self.apart(bar, turn);
         self.found.clear();
         for (place, &node) in stacks.serving[turn].iter().enumerate() {
             let stack = u32::try_from(place).expect("a place among nodes");
@@ -195,30 +269,23 @@ impl Bars for Free<'_> {
                     });
                 }
             }
-            let wanted = self.sets[turn][place];
-            let pile = &self.piles[at(bar)];
-            let differ = pile
-                .total
-                .without(&wanted)
-                .and(&wanted.without(&pile.total));
             let serves = want.serves(stacks.load[at(node)]);
-            if !serves || !worth(place, differ.handling(self.model)) {
+            if !serves || !worth(place, self.apart[apart + place]) {
                 continue;
             }
-            self.keeps(bar, &wanted, change);
-            for &keep in &self.scratch {
-                let (_, _, kept) = keep;
-                let both = self.piles[at(bar)].handling + stacks.handling[at(node)];
-                let handling = both - 2 * kept.handling(self.model);
-                if worth(place, handling) {
-                    moves.push(Move {
-                        stack,
-                        found: u32::try_from(self.found.len()).expect("fewer than 2^32"),
-                        handling,
-                        stub: false,
-                    });
-                    self.found.push((keep, wanted.without(&kept)));
-                }
+            let wanted = self.sets[turn][place];
+            let all = stacks.handling[at(node)];
+            self.keeps(bar, (&wanted, all), change, |handling| {
+                worth(place, handling)
+            });
+            for &(keep, handling) in &self.scratch {
+                moves.push(Move {
+                    stack,
+                    found: u32::try_from(self.found.len()).expect("fewer than 2^32"),
+                    handling,
+                    stub: false,
+                });
+                self.found.push((keep, wanted.without(&keep.2), node));
             }
         }
     }
@@ -231,40 +298,54 @@ impl Bars for Free<'_> {
         mut worth: impl FnMut(usize, i64) -> bool,
         moves: &mut Vec<Move>,
     ) {
-        if change {
-            // What may stay then depends on its load.
-            return self.moves(bar, turn, change, worth, moves);
-        }
         let stacks = self.stacks;
         let want = self.model.turns[turn];
+        let apart = self.apart(bar, turn);
         for (place, &node) in stacks.serving[turn].iter().enumerate() {
             let stack = u32::try_from(place).expect("a place among nodes");
             let mut glance = |handling, stub| {
-                if worth(place, handling) {
-                    moves.push(Move {
-                        stack,
-                        found: u32::MAX,
-                        handling,
-                        stub,
-                    });
-                }
+                moves.push(Move {
+                    stack,
+                    found: u32::MAX,
+                    handling,
+                    stub,
+                });
             };
             if stacks.stub[at(node)] {
-                glance(self.least_to_stub(bar, node), true);
+                let handling = self.least_to_stub(bar, node);
+                if worth(place, handling) {
+                    glance(handling, true);
+                }
             }
-            if want.serves(stacks.load[at(node)]) {
-                let both = self.piles[at(bar)].handling + stacks.handling[at(node)];
-                let kept = self.most_kept(bar, &self.sets[turn][place]);
-                glance(both - 2 * kept, false);
+            let serves = want.serves(stacks.load[at(node)]);
+            if !serves || !worth(place, self.apart[apart + place]) {
+                continue;
+            }
+            let wanted = self.sets[turn][place];
+            let all = stacks.handling[at(node)];
+            if change {
+                // What may stay then depends on its load.
+                self.keeps(bar, (&wanted, all), change, |handling| {
+                    worth(place, handling)
+                });
+                if let Some(least) = self.scratch.iter().map(|found| found.1).min() {
+                    glance(least, false);
+                }
+                continue;
+            }
+            let both = self.piles[at(bar)].handling + all;
+            let handling = both - 2 * self.most_kept(bar, &wanted);
+            if worth(place, handling) {
+                glance(handling, false);
             }
         }
     }
 
     fn arrive(&mut self, bar: u32, way: &Move) -> u32 {
-        let ((whole, part, _), new) = self.found[at(way.found)];
+        let ((whole, part, _), new, node) = self.found[at(way.found)];
         let mut blocks = self.blocks(bar)[..whole].to_vec();
         blocks.extend([part, new].into_iter().filter(|b| *b != Plates::NONE));
-        self.number(&blocks)
+        self.number(&blocks, node)
     }
 
     fn face(&self, bar: u32) -> Face {

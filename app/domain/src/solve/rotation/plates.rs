@@ -75,9 +75,10 @@ impl Plates {
         kinds.flat_map(|(kind, n)| core::iter::repeat_n(kind, usize::from(n)))
     }
 
-    /// All sets within this one, itself and the empty one among them.
-    pub(super) fn parts(&self) -> Vec<Self> {
-        let mut parts = Vec::from([Self::NONE]);
+    /// Fills `parts` with all sets within this one, itself and the empty one among them.
+    pub(super) fn parts(&self, parts: &mut Vec<Self>) {
+        parts.clear();
+        parts.push(Self::NONE);
         for (kind, &n) in self.0.iter().enumerate().filter(|(_, n)| **n > 0) {
             for at in 0..parts.len() {
                 for count in 1..=n {
@@ -87,7 +88,6 @@ impl Plates {
                 }
             }
         }
-        parts
     }
 
     /// A number that hardly any two rows of sets share, built up set by set: eight kinds at a

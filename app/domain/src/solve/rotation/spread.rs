@@ -8,6 +8,7 @@
 //! Refuses: nothing.
 use super::model::Model;
 use super::stacks::{Stacks, at};
+use super::strip::{Shared, stripped};
 use alloc::vec;
 use alloc::vec::Vec;
 use core::fmt;
@@ -274,31 +275,26 @@ fn counts(model: &Model, stacks: &Stacks, node: u32) -> Vec<(u8, u8)> {
 
 /// At least what it takes to get from one set to the other, without and with a hole change.
 fn differ(model: &Model, from: &[(u8, u8)], to: &[(u8, u8)]) -> (i64, i64) {
-    let (mut plain, mut common, mut quickest, mut pace) = (0, model.bar, i64::MAX, (i64::MAX, 1));
-    for ((a, b), kind) in from.iter().zip(to).zip(&model.kinds) {
+    let pairs = from.iter().zip(to).zip(&model.kinds);
+    let mut plain = 0;
+    let mut shared: Vec<Shared> = Vec::new();
+    for ((a, b), kind) in pairs {
         let apart = a.0.saturating_sub(b.1).max(b.0.saturating_sub(a.1));
         plain += i64::from(apart) * kind.handling;
-        let shared = a.0.min(b.0);
-        common += 2 * i64::from(shared) * kind.mass;
-        if a.1.min(b.1) > 0 {
-            quickest = quickest.min(kind.handling);
-            if i128::from(kind.handling) * i128::from(pace.1)
-                < i128::from(pace.0) * i128::from(kind.mass)
-            {
-                pace = (kind.handling, kind.mass);
-            }
+        let (least, most) = (a.0.min(b.0), a.0.max(b.0).min(a.1).min(b.1));
+        if most > 0 {
+            shared.push(Shared {
+                mass: 2 * kind.mass,
+                handling: kind.handling,
+                both: i64::from(least),
+                one: i64::from(most - least),
+            });
         }
     }
-    let over = common - model.hole_change_at_most;
-    if over <= 0 || quickest == i64::MAX {
-        return (plain, plain);
-    }
-    // So much mass must come off one side, though both sets have it, and go on again.
-    let needed = i128::from(over) * i128::from(pace.0) / (2 * i128::from(pace.1));
-    let needed = i64::try_from(needed)
-        .expect("less than all handling")
-        .max(quickest);
-    (plain, plain + 2 * (needed / model.unit * model.unit))
+    (
+        plain,
+        plain + stripped(&shared, model.hole_change_at_most - model.bar),
+    )
 }
 
 fn narrow(place: usize) -> u32 {
