@@ -17,7 +17,7 @@
 //! A state says how many turns each lifter has done, what lies on the bar, which hole is set, and
 //! when each lifter is rested. States are built turn by turn, keeping those that no other state
 //! with the same turns done makes needless. Lower bounds rule most of them out: the `bounds` solve
-//! the same problem with all rests forgotten except that of one lifter at a time, which plates
+//! the same problem with all rests forgotten except those of two lifters at a time, which plates
 //! and order together make small enough to solve in full. Narrow passes find a good plan first;
 //! a pass in which nothing had to be dropped for want of room proves it. See `search`.
 //!
@@ -49,6 +49,7 @@ mod sieve;
 mod sorted;
 mod spread;
 mod stacks;
+mod steps;
 mod strip;
 mod thumb;
 

@@ -2,17 +2,18 @@
 //! lifters are: until the end of the last turn, and in handling.
 //!
 //! The table is worked out from the end of the course backwards. All ways to go on are compared,
-//! plates and order together, but of the rests only one is kept in mind at a time: that of the
-//! lifter who has just finished (in `ends`), or that of one other lifter, by asking whether that
-//! lifter goes next or someone else goes before (in `next` and `later`). Someone who must rest
-//! for `w` and goes next ends the rotation no sooner than `w` and what follows (`waits`), nor
-//! sooner than if no rest were needed.
+//! plates and order together, but of the rests only two are kept in mind at a time: that of the
+//! lifter who has just finished, and that of one other lifter, by asking how many turns come
+//! before that lifter's next (in a lane for each answer, the last of them "or more"). Someone who
+//! must rest for `w` and goes then ends the rotation no sooner than `w` and what follows
+//! (`waits`), nor sooner than if no rest were needed. Two lifters do not go at once.
 //!
 //! Refuses: more entries than fit in memory; the caller asks [`Bounds::size`] first.
-use super::course::{Course, Place};
-use super::model::{Model, hole_after};
+use super::course::Course;
+use super::model::Model;
 use super::spread::{Cost, LANES, Lanes, Spread};
 use super::stacks::Stacks;
+use super::steps::{Step, rows_of, turn_before};
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -28,9 +29,10 @@ pub(super) struct Bounds<C> {
     rows: Vec<Vec<Row>>,
     /// By row, group of lanes, and stack.
     lanes: Vec<Lanes<C>>,
-    /// By place and hole: for each lifter, from the start of the next turn to the end of all, if
-    /// the lifter goes next, and if later.
-    waits: Vec<Vec<(u8, Vec<[C; 2]>)>>,
+    /// By place and hole: for each lifter, from the start of the lifter's next turn to the end of
+    /// all, by how many turns come before.
+    waits: Vec<Vec<(u8, Vec<Waits<C>>)>>,
+    classes: usize,
     unit: i64,
 }
 
@@ -49,7 +51,8 @@ struct Row {
 pub(super) struct After<'a, C> {
     lanes: &'a [Lanes<C>],
     row: Row,
-    waits: &'a [[C; 2]],
+    waits: &'a [Waits<C>],
+    classes: usize,
     unit: i64,
 }
 
@@ -67,24 +70,44 @@ impl<C: Cost> After<'_, C> {
     /// Least time from now to the end of the last turn if `lifter`, who has a turn to come and
     /// has not just finished one, must wait for `wait` more.
     pub(super) fn ends_with(&self, stack: usize, lifter: usize, wait: i64) -> i64 {
-        let lane = lane_of(lifter, self.row.lifter);
-        let lanes = &self.lanes[lane / LANES * self.row.stacks + stack];
-        let option = |later: usize| {
-            let rested = lanes[lane % LANES + later].units() * self.unit;
-            rested.max(wait + self.waits[lifter][later].units() * self.unit)
+        let first = lane_of(lifter, self.row.lifter, self.classes);
+        let option = |class: usize| {
+            let lane = first + class;
+            let lanes = &self.lanes[lane / LANES * self.row.stacks + stack];
+            let rested = self.ns(lanes[lane % LANES]);
+            rested.max(wait.saturating_add(self.ns(self.waits[lifter][class])))
         };
-        option(0).min(option(1))
+        (0..self.classes).map(option).min().unwrap_or(0)
+    }
+
+    /// Out of reach stays so.
+    fn ns(&self, cost: C) -> i64 {
+        cost.units().saturating_mul(self.unit)
     }
 }
 
-/// First of the two lanes that keep `lifter` in mind after a turn of `last`.
-fn lane_of(lifter: usize, last: usize) -> usize {
-    2 + 2 * (lifter - usize::from(lifter > last))
+/// At most so many classes are kept apart of when a lifter goes: next, after one other turn, after
+/// two, and later.
+const CLASSES: usize = 4;
+/// By class: from the start of a lifter's next turn to the end of all.
+type Waits<C> = [C; CLASSES];
+
+/// First of the lanes that keep `lifter` in mind after a turn of `last`, one for each class.
+fn lane_of(lifter: usize, last: usize, classes: usize) -> usize {
+    2 + classes * (lifter - usize::from(lifter > last))
 }
 
-/// Groups of lanes: two lanes for all, two for each lifter but the last.
+/// How many classes there is room for: one or two groups of lanes must do.
+fn classes(model: &Model) -> usize {
+    let groups = if model.lifters() > 3 { 2 } else { 1 };
+    let others = model.lifters().saturating_sub(1).max(1);
+    ((groups * LANES - 2) / others).min(CLASSES)
+}
+
+/// Groups of lanes: two lanes for all, and those for each lifter but the last.
 fn groups(model: &Model) -> usize {
-    (2 * model.lifters()).div_ceil(LANES)
+    let others = model.lifters().saturating_sub(1);
+    (2 + classes(model) * others).div_ceil(LANES)
 }
 
 impl<C: Cost> Bounds<C> {
@@ -134,6 +157,7 @@ impl<C: Cost> Bounds<C> {
             rows: vec![Vec::new(); count],
             lanes: Vec::with_capacity(Self::size(model, stacks, course)),
             waits: vec![Vec::new(); count],
+            classes: classes(model),
             unit: model.unit,
         };
         for at in (0..count).rev() {
@@ -158,6 +182,7 @@ impl<C: Cost> Bounds<C> {
             lanes: &self.lanes[row.from..],
             row,
             waits: self.waits(place, hole),
+            classes: self.classes,
             unit: self.unit,
         }
     }
@@ -167,7 +192,7 @@ impl<C: Cost> Bounds<C> {
         let place = &course.places[at];
         let end = (0..model.lifters()).all(|l| usize::from(place.done[l]) == model.count(l));
         for &hole in &place.holes {
-            let waits = vec![[C::FAR; 2]; model.lifters()];
+            let waits = vec![[C::FAR; CLASSES]; model.lifters()];
             self.waits[at].push((hole, waits));
         }
         for (lifter, hole) in rows_of(model, place) {
@@ -196,7 +221,7 @@ impl<C: Cost> Bounds<C> {
         *found.expect("the course knows which holes may be set")
     }
 
-    fn waits(&self, place: usize, hole: u8) -> &[[C; 2]] {
+    fn waits(&self, place: usize, hole: u8) -> &[Waits<C>] {
         let found = self.waits[place].iter().find(|(h, _)| *h == hole);
         &found.expect("the course knows which holes may be set").1
     }
@@ -233,7 +258,7 @@ impl<C: Cost> Bounds<C> {
     }
 
     /// From the start of a lifter's next turn to the end of all.
-    fn consider_waits(&mut self, step: &Step<C>, least: C, waits_then: &[[C; 2]]) {
+    fn consider_waits(&mut self, step: &Step<C>, least: C, waits_then: &[Waits<C>]) {
         let mut here = self.waits[step.at]
             .iter_mut()
             .filter(|(hole, _)| *hole == step.hole);
@@ -241,7 +266,10 @@ impl<C: Cost> Bounds<C> {
         waits[step.next][0] = (least + step.lasts).min(C::FAR);
         for (lifter, then) in waits_then.iter().enumerate() {
             if lifter != step.next {
-                waits[lifter][1] = waits[lifter][1].min(then[0]).min(then[1]);
+                for (class, &then) in then[..self.classes].iter().enumerate() {
+                    let here = &mut waits[lifter][(class + 1).min(self.classes - 1)];
+                    *here = (*here).min(then);
+                }
             }
         }
     }
@@ -264,20 +292,27 @@ impl<C: Cost> Bounds<C> {
             let rested = if again { step.rest + least } else { loaded };
             (loaded.max(rested) + step.lasts).min(C::FAR)
         };
-        let mut ends = timed(ENDS);
-        if let Some(rest) = step
-            .rests
-            .get(row.lifter)
-            .copied()
-            .flatten()
-            .filter(|_| !again)
-        {
-            let lane = lane_of(row.lifter, step.next);
-            let option = |later: usize| {
-                let wait = rest + way.waits_then[row.lifter][later];
-                timed(lane + later).max(wait)
-            };
-            ends = ends.max(option(0).min(option(1))).min(C::FAR);
+        let classes = self.classes;
+        let rest = step.rests.get(row.lifter).copied().flatten();
+        let rest = rest.filter(|_| !again);
+        // By class: if the lifter who has just finished goes then.
+        let mut own = [C::FAR; CLASSES];
+        let first = lane_of(row.lifter, step.next, classes);
+        for (class, own) in own[..classes].iter_mut().enumerate() {
+            *own = rest.map_or(C::of(0), |rest| {
+                let wait = rest + way.waits_then[row.lifter][class];
+                timed(first + class).max(wait).min(C::FAR)
+            });
+        }
+        let all = timed(ENDS);
+        let least = own[..classes].iter().min().copied().unwrap_or(C::FAR);
+        let ends = least.max(all);
+        // By class: the same if someone else goes then, so that this lifter does not.
+        let mut without = [ends; CLASSES];
+        for (class, without) in without[..classes - 1].iter_mut().enumerate() {
+            let others = own[..classes].iter().enumerate();
+            let others = others.filter(|(at, _)| *at != class).map(|(_, own)| *own);
+            *without = others.min().unwrap_or(C::FAR).max(all);
         }
         let place = |lane: usize| row.from + lane / LANES * row.stacks + stack;
         let mut note = |lane: usize, value: C| {
@@ -290,66 +325,16 @@ impl<C: Cost> Bounds<C> {
             return;
         }
         for lifter in (0..model.lifters()).filter(|&l| l != row.lifter) {
-            let here = lane_of(lifter, row.lifter);
+            let here = lane_of(lifter, row.lifter, classes);
             if lifter == step.next {
-                note(here, timed(ENDS));
+                note(here, ends);
             } else if step.rests[lifter].is_some() {
-                let there = lane_of(lifter, step.next);
-                note(here + 1, timed(there).min(timed(there + 1)));
+                let there = lane_of(lifter, step.next, classes);
+                for (class, &ends) in without[..classes].iter().enumerate() {
+                    let then = (class + 1).min(classes - 1);
+                    note(here + then, timed(there + class).max(ends));
+                }
             }
-        }
-    }
-}
-
-/// A turn that may come next at a place.
-#[derive(Debug)]
-struct Step<C> {
-    at: usize,
-    to: usize,
-    next: usize,
-    turn: usize,
-    hole: u8,
-    hole_then: u8,
-    change: bool,
-    hole_change: C,
-    lasts: C,
-    rest: C,
-    /// By lifter: the rest before the turn that comes next for each, if there is one.
-    rests: Vec<Option<C>>,
-    /// By lifter: the turn done last.
-    turns_before: Vec<usize>,
-}
-
-impl<C: Cost> Step<C> {
-    fn new(model: &Model, course: &Course, at: usize, to: usize, next: usize, hole: u8) -> Self {
-        let place = &course.places[at];
-        let turn = Course::turn(model, place, next);
-        let want = &model.turns[turn];
-        let units = |ns: i64| C::of(ns / model.unit);
-        let hole_then = hole_after(want.hole, hole);
-        let rests = (0..model.lifters()).map(|lifter| {
-            let left = usize::from(place.done[lifter]) < model.count(lifter);
-            left.then(|| units(model.turns[Course::turn(model, place, lifter)].rest))
-        });
-        Self {
-            at,
-            to,
-            next,
-            turn,
-            hole,
-            hole_then,
-            change: hole_then != hole,
-            hole_change: units(if hole_then == hole {
-                0
-            } else {
-                model.hole_change
-            }),
-            lasts: units(want.lasts),
-            rest: units(want.rest),
-            rests: rests.collect(),
-            turns_before: (0..model.lifters())
-                .map(|l| turn_before(model, place, l))
-                .collect(),
         }
     }
 }
@@ -359,7 +344,7 @@ struct Way<'a, C> {
     step: &'a Step<C>,
     row: Row,
     least: &'a [Lanes<C>],
-    waits_then: &'a [[C; 2]],
+    waits_then: &'a [Waits<C>],
 }
 
 fn least_of<C: Cost>(group: &[Lanes<C>]) -> Lanes<C> {
@@ -369,29 +354,4 @@ fn least_of<C: Cost>(group: &[Lanes<C>]) -> Lanes<C> {
         }
         least
     })
-}
-
-/// The turn that a lifter did last; one past all turns when none was done yet.
-fn turn_before(model: &Model, place: &Place, lifter: usize) -> usize {
-    match place.done.get(lifter) {
-        Some(&done) if done > 0 => model.first[lifter] + usize::from(done) - 1,
-        _ => model.turns.len(),
-    }
-}
-
-/// Who may have lifted last at a place, with which hole then set.
-fn rows_of(model: &Model, place: &Place) -> Vec<(usize, u8)> {
-    if place.done.iter().all(|&done| done == 0) {
-        return vec![(model.lifters(), model.hole)];
-    }
-    let mut rows = Vec::new();
-    for lifter in (0..model.lifters()).filter(|&l| place.before[l].is_some()) {
-        let own = model.turns[turn_before(model, place, lifter)].hole;
-        let holes = place
-            .holes
-            .iter()
-            .filter(|&&hole| hole_after(own, hole) == hole);
-        rows.extend(holes.map(|&hole| (lifter, hole)));
-    }
-    rows
 }
