@@ -147,6 +147,35 @@ fn stack(dice: &mut Dice, equipment: &Equipment) -> Vec<usize> {
     stack
 }
 
+/// Three to six lifters of one to three turns, eight in all, with two kinds of plates: so many that
+/// rests overlap in every way.
+pub(crate) fn crowd(seed: u64) -> Problem {
+    let dice = &mut Dice::new(seed ^ 0xC407D);
+    let mut problem = under_way(dice.between(0, 1 << 40).unsigned_abs());
+    problem.equipment.plates.truncate(2);
+    problem.equipment.big_inside = dice.one_in(2);
+    problem.standing.on_bar.retain(|&kind| kind < 2);
+    problem.equipment.sleeve = None;
+    problem.standing.called.clear();
+    problem.standing.now_ns = 0;
+    problem.lifters.clear();
+    let rest = dice.pick(&[20_000, 60_000, 120_000]);
+    let (mut left, lifters) = (8, dice.between(3, 6));
+    for _ in 0..lifters {
+        let turns = dice.between(1, 3).min(left);
+        left -= turns;
+        let turns = (0..turns).map(|_| Turn {
+            rest_ns: ms(rest + dice.between(0, 40) * 1_000),
+            ..small_turn(dice, &problem.equipment, MassUnit::Kg, (2, false))
+        });
+        problem.lifters.push(Lifter {
+            turns: turns.collect(),
+            ended_ns: dice.one_in(3).then_some(0),
+        });
+    }
+    problem
+}
+
 /// A small rotation that is already under way.
 pub(crate) fn under_way(seed: u64) -> Problem {
     let mut problem = small(seed);

@@ -60,10 +60,19 @@ fn equals_exhaustive_search_where_pins_can_hardly_be_moved() {
 }
 
 #[test]
+fn equals_exhaustive_search_in_a_crowd() {
+    let solved = (0..150)
+        .filter(|&seed| agree(seed, &random::crowd(seed)))
+        .count();
+    assert!(solved >= 100, "only {solved} of 150 could be solved at all");
+}
+
+#[test]
 #[ignore = "takes minutes: cargo test --release -- --ignored"]
 fn equals_exhaustive_search_many_more_times() {
     for seed in 1_000..20_000 {
         agree(seed, &random::small(seed));
         agree(seed, &random::under_way(seed));
+        agree(seed, &random::crowd(seed));
     }
 }
