@@ -68,6 +68,28 @@ fn equals_exhaustive_search_in_a_crowd() {
 }
 
 #[test]
+fn a_thousand_times_as_long_is_planned_alike() {
+    for seed in 0..100 {
+        let problem = random::crowd(seed);
+        let mut long = problem.clone();
+        long.hole_change_ns *= 1_000;
+        for plate in &mut long.equipment.plates {
+            plate.handling_ns *= 1_000;
+        }
+        for turn in long.lifters.iter_mut().flat_map(|l| &mut l.turns) {
+            turn.lasts_ns *= 1_000;
+            turn.rest_ns *= 1_000;
+        }
+        let figures = |problem| {
+            let plan = solved(problem).ok()?;
+            Some((plan.ends_ns, plan.handling_ns))
+        };
+        let short = figures(&problem).map(|(ends, handling)| (1_000 * ends, 1_000 * handling));
+        assert_eq!(figures(&long), short, "seed {seed}");
+    }
+}
+
+#[test]
 #[ignore = "takes minutes: cargo test --release -- --ignored"]
 fn equals_exhaustive_search_many_more_times() {
     for seed in 1_000..20_000 {

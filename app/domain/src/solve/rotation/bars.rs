@@ -63,8 +63,9 @@ pub(super) trait Bars {
     /// its plates staying on.
     fn may_stay(&self, row: u128, other: u128) -> bool;
 
-    /// Whether [`Bars::as_good`] is worth asking: a quick look that tells most apart.
-    fn near(&self, face: &Self::Face, other: &Self::Face, most: i64) -> bool;
+    /// What all its plates take to handle. No bar is made as good as another with less handling
+    /// than they differ by.
+    fn handling(&self, face: &Self::Face) -> i64;
 
     /// Whether one bar is known to be as good as another, for whatever may come, after handling
     /// of at most `most`.

@@ -13,6 +13,10 @@ use alloc::vec::Vec;
 
 /// Comparisons that are as much work as one state.
 const COMPARISONS: usize = 64;
+/// A state is held against so many others with plates that may stay. Where there are more, what
+/// beats one is mostly among those that beat others before, and to look for it costs more than the
+/// few needless states that are missed.
+const LOOKS: usize = 600;
 
 /// Who is held against whom, and by what.
 #[derive(Debug)]
@@ -111,6 +115,37 @@ impl<B: Bars> Judge<'_, B> {
     }
 }
 
+/// What tells most states apart, close together in memory.
+#[derive(Debug, Clone, Copy)]
+struct Glance {
+    /// Place on the shelf.
+    number: u32,
+    /// When the bar's plates would be off, were they taken off now.
+    off: i64,
+    /// When they could have begun to go on.
+    on: i64,
+    /// Of all lifters.
+    ready: i64,
+}
+
+impl Glance {
+    fn new(number: u32, state: &State, handling: i64) -> Self {
+        Self {
+            number,
+            off: state.clock + handling,
+            on: state.clock - handling,
+            // Eighths of eight are no more than the greatest.
+            ready: state.ready.iter().map(|ready| ready >> 3).sum(),
+        }
+    }
+
+    /// If not, this state does not beat the other: there is not even time for the handling that
+    /// the bars differ by, or someone is rested too late.
+    fn may_beat(&self, other: &Self) -> bool {
+        self.off <= other.off && self.on <= other.on && self.ready <= other.ready
+    }
+}
+
 /// States that are kept so far, all with the same hole, in the order of their clocks.
 #[derive(Debug)]
 struct Shelf<F> {
@@ -119,8 +154,8 @@ struct Shelf<F> {
     faces: Vec<F>,
     /// When each could have taken its bar's plates off.
     bare: Vec<i64>,
-    /// By what their bars may keep for one another: places in `faces`.
-    rows: Vec<(u128, Vec<u32>)>,
+    /// By what their bars may keep for one another.
+    rows: Vec<(u128, Vec<Glance>)>,
 }
 
 impl<F: Copy> Shelf<F> {
@@ -139,9 +174,10 @@ impl<F: Copy> Shelf<F> {
         self.bare
             .push(bare.map_or(i64::MAX, |bare| state.clock + bare));
         let key = bars.row(&face);
+        let glance = Glance::new(number, state, bars.handling(&face));
         match self.rows.iter_mut().find(|(row, _)| *row == key) {
-            Some((_, row)) => row.push(number),
-            None => self.rows.push((key, Vec::from([number]))),
+            Some((_, row)) => row.push(glance),
+            None => self.rows.push((key, Vec::from([glance]))),
         }
         self.faces.push(face);
     }
@@ -179,19 +215,24 @@ impl<F: Copy> Shelf<F> {
     ) -> bool {
         let key = judge.bars.row(face);
         let faces = &self.faces;
-        let good = |other: &u32| {
-            let (other, own) = (&there[*other as usize], &faces[*other as usize]);
-            let most = judge.most(other, state);
-            judge.bars.near(own, face, most)
-                && judge.beats(other, state)
-                && judge.bars.as_good(own, face, most)
+        let glance = Glance::new(0, state, judge.bars.handling(face));
+        let good = |other: &Glance| {
+            let number = other.number as usize;
+            other.may_beat(&glance) && {
+                let (other, own) = (&there[number], &faces[number]);
+                let most = judge.most(other, state);
+                judge.beats(other, state) && judge.bars.as_good(own, face, most)
+            }
         };
+        let mut left = LOOKS;
         for (own, row) in &mut self.rows {
             if !judge.bars.may_stay(*own, key) {
                 continue;
             }
-            *compared += row.len();
-            if let Some(at) = row.iter().position(good) {
+            let first = row.len().min(left);
+            left -= first;
+            *compared += first;
+            if let Some(at) = row[..first].iter().position(good) {
                 // Who beats one often beats more: sooner next time.
                 row.swap(at, at / 2);
                 return true;

@@ -2,8 +2,8 @@
 //!
 //! A state is needless when the bounds say that nothing better than the best plan can come of it,
 //! when nothing useful leads on from it (see `barren`), or when another state with the same turns
-//! done and the same hole set is as good (see `needless`). A pass may also drop states for want of room, the least promising
-//! first; then it proves nothing but tells what it dropped.
+//! done and the same hole set is as good (see `needless`). A pass may also drop states for want of
+//! room, the least promising first; then it proves nothing but tells what it dropped.
 //!
 //! Refuses: nothing.
 use super::Problem;
@@ -21,7 +21,7 @@ use alloc::vec;
 use alloc::vec::Vec;
 use core::ops::Range;
 
-/// Of so many times the width of a pass, the needless are left out first.
+/// Of so many times the width of a wide pass, the needless are left out first.
 const SPARE: usize = 4;
 /// Passes narrower than this choose by the bounds which states to keep, so better ones are worth
 /// their while.
@@ -82,7 +82,8 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
             sieve.worst = None;
             for place in places.clone() {
                 let mut children = self.children(&mut sieve, &layer, place);
-                if let Some(dropped) = narrow(&mut children, width.saturating_mul(SPARE), aim) {
+                let spare = if width < THOROUGH { 1 } else { SPARE };
+                if let Some(dropped) = narrow(&mut children, width.saturating_mul(spare), aim) {
                     sieve.outcome.give_up(dropped);
                 }
                 self.weed(aim, place, &mut children, width < THOROUGH);
@@ -296,7 +297,8 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
             ends = ends.max(ready[lifter] + self.course.tail[coming.turn]);
             if !own {
                 let wait = ready[lifter] - clock;
-                ends = ends.max(clock + step.after.ends_with(stack, lifter, wait));
+                let least = step.after.ends_with(stack, lifter, wait);
+                ends = ends.max(clock.saturating_add(least));
             }
         }
         let useless = self.best.beats(step.aim, ends, least_handling);

@@ -78,8 +78,8 @@ impl Bars for Sorted<'_> {
         true
     }
 
-    fn near(&self, face: &(u32, i64), other: &(u32, i64), most: i64) -> bool {
-        (face.1 - other.1).abs() <= most
+    fn handling(&self, face: &(u32, i64)) -> i64 {
+        face.1
     }
 
     fn as_good(&self, face: &(u32, i64), other: &(u32, i64), most: i64) -> bool {

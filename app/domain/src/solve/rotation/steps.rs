@@ -27,7 +27,14 @@ pub(super) struct Step<C> {
 }
 
 impl<C: Cost> Step<C> {
-    pub(super) fn new(model: &Model, course: &Course, at: usize, to: usize, next: usize, hole: u8) -> Self {
+    pub(super) fn new(
+        model: &Model,
+        course: &Course,
+        at: usize,
+        to: usize,
+        next: usize,
+        hole: u8,
+    ) -> Self {
         let place = &course.places[at];
         let turn = Course::turn(model, place, next);
         let want = &model.turns[turn];

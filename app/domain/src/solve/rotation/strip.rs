@@ -20,7 +20,7 @@ pub(super) struct Shared {
 }
 
 /// Choices that are looked at before what is known so far must do.
-const CHOICES_LIMIT: usize = 200;
+const CHOICES_LIMIT: usize = 500;
 
 /// The least handling that leaves at most `room` nanograms of `shared` on the bar, or less.
 pub(super) fn stripped(shared: &[Shared], room: i64) -> i64 {
@@ -110,5 +110,66 @@ impl Choice<'_> {
         for count in (0..=offer.count.min(enough)).rev() {
             self.take(at + 1, over - count * offer.mass, cost + count * offer.cost);
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Shared, stripped};
+    use alloc::vec::Vec;
+
+    /// Tries every number of each kind that stays.
+    fn tried(shared: &[Shared], room: i64) -> Option<i64> {
+        let Some((kind, others)) = shared.split_first() else {
+            return (room >= 0).then_some(0);
+        };
+        let stay = 0..=kind.both + kind.one;
+        let cost = |stay: i64| {
+            // One set has all of these, the other all but `one`.
+            let (more, less) = (kind.both + kind.one - stay, (kind.both - stay).max(0));
+            Some(kind.handling * (more + less) + tried(others, room - stay * kind.mass)?)
+        };
+        stay.filter_map(cost).min()
+    }
+
+    #[test]
+    fn as_little_as_can_be_is_stripped() {
+        let mut seed = 1_u64;
+        let mut dice = |below: u64| {
+            seed = seed.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1);
+            i64::try_from((seed >> 33) % below).expect("small")
+        };
+        let mut bitten = 0;
+        for _ in 0..2_000 {
+            // No more choices than are looked at.
+            let kind = |at| Shared {
+                mass: 1 + dice(20),
+                handling: dice(10),
+                both: dice(3),
+                one: if at == 0 { dice(3) } else { 0 },
+            };
+            let shared: Vec<Shared> = (0..4).map(kind).collect();
+            let room = dice(60);
+            let least = tried(&shared, room).expect("the bar alone is light enough");
+            assert_eq!(stripped(&shared, room), least, "{shared:?} down to {room}");
+            bitten += i32::from(least > 0);
+        }
+        assert!(bitten > 500, "only {bitten} had to be stripped");
+    }
+
+    #[test]
+    fn too_many_choices_tell_less_than_it_costs() {
+        let kind = |at: i64| Shared {
+            mass: 1_000 + 7 * at % 13,
+            handling: 1_000 + 5 * at % 11,
+            both: 2,
+            one: 0,
+        };
+        let shared: Vec<Shared> = (0..32).map(kind).collect();
+        let all: i64 = shared.iter().map(|s| 2 * s.mass).sum();
+        // Down to the lightest 60 of 64, each other pair taking at least 2 000 ns.
+        let least = stripped(&shared, all - 3 * 1_013);
+        assert!((1..=4 * 2 * 1_010).contains(&least), "{least}");
+        assert_eq!(stripped(&shared, -1).signum(), 1, "a heavy bar alone");
     }
 }
