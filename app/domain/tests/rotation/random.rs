@@ -154,8 +154,12 @@ pub(crate) fn crowd(seed: u64) -> Problem {
     let mut problem = under_way(dice.between(0, 1 << 40).unsigned_abs());
     problem.equipment.plates.truncate(2);
     problem.equipment.big_inside = dice.one_in(2);
-    problem.standing.on_bar.retain(|&kind| kind < 2);
     problem.equipment.sleeve = None;
+    let standing = &mut problem.standing.on_bar;
+    standing.retain(|&kind| kind < 2);
+    if problem.equipment.broken_by(standing).is_some() {
+        standing.clear();
+    }
     problem.standing.called.clear();
     problem.standing.now_ns = 0;
     problem.lifters.clear();
