@@ -63,10 +63,10 @@ impl Gym {
     }
 
     fn rows(&mut self) -> Vec<ListRow> {
-        match self.kiosk.frame().screen {
-            Screen::List(list) => list.rows,
-            other => panic!("no list: {other:?}"),
-        }
+        let Screen::List(list) = self.kiosk.frame().screen else {
+            panic!("no list is shown");
+        };
+        list.rows
     }
 
     /// Taps the row with this title or value.
