@@ -99,6 +99,30 @@ fn a_warm_up_that_was_called_stays_while_it_is_lifted() {
     assert!(!of("Marisol").contains(&second), "{:?}", page(&bench));
 }
 
+/// The same when the flight turns out quicker while it is lifted.
+#[test]
+fn a_warm_up_that_was_called_stays_when_the_flight_is_quicker() {
+    let folder = folder();
+    let bench = Bench::start(folder.path(), &evening());
+    opened(&bench);
+    bench.tap("flight begins");
+    let of = |who: &str| -> Vec<String> {
+        let calls = page(&bench).calls;
+        calls
+            .iter()
+            .filter(|c| c.lifter == who)
+            .map(label)
+            .collect()
+    };
+    let called = of("Marisol")[0].clone();
+    bench.wait_ms(10_000);
+    bench.tap("attempt over, 1 of 14");
+    // Three minutes to her opener now: without it there is room for one warm-up alone.
+    assert_eq!(of("Marisol").first(), Some(&called));
+    bench.wait_ms(61_000);
+    assert_ne!(of("Marisol").first(), Some(&called), "nobody took it");
+}
+
 #[test]
 fn a_power_cut_loses_nothing_of_the_day() {
     let folder = folder();

@@ -15,13 +15,14 @@ use crate::folder::Folder;
 use crate::kiosk::{Kiosk, Proven, make_record};
 use crate::nightly::copy_to;
 use crate::run::Input;
-use crate::stick::{Stick, write_back};
-use share::{ChangeShown, Desk, Order, PlanShown, StickShown, Told, Wish};
+use crate::stick::{Stick, StickPlan, write_back};
+use plan::Fault;
+use share::{Desk, Order, Told};
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::Sender;
 use std::sync::{Arc, Weak};
 use view::Language;
-use view::desk::{StickChange, StickIn, StickNews};
+use view::desk::{Errand, StickIn, StickNews};
 
 /// Copies that are shown.
 const COPIES_SHOWN: usize = 10;
@@ -123,18 +124,13 @@ impl CoachDesk {
             Some(stick) if is_empty(&stick) && seen.id.is_empty() => None,
             stick => stick.map(|stick| (seen.id, stick)),
         };
-        let shown = self
-            .stick
-            .as_ref()
-            .map(|(id, stick)| show(kiosk, id, stick));
-        self.desk.lay_out(|counter| counter.stick = shown);
         self.tell(kiosk);
     }
 
     /// Carries an order out, and answers it.
     pub fn obey(&mut self, kiosk: &mut Kiosk, order: Order) {
-        let Order { wish, answer } = order;
-        self.carry_out(kiosk, wish, Answer::Page(answer));
+        let Order { errand, answer } = order;
+        self.carry_out(kiosk, errand, Answer::Page(answer));
     }
 
     /// Tells the screen's desk what lies here, and carries out what was ordered there.
@@ -143,34 +139,42 @@ impl CoachDesk {
             self.told = Some(kiosk.language());
             self.tell(kiosk);
         }
-        if let Some(wish) = kiosk.ordered() {
+        let counter = self.desk.counter();
+        kiosk.tell_copies(counter.has_place.then_some(counter.copies));
+        if let Some(errand) = kiosk.errand() {
             let answer = Answer::Screen(self.inputs.clone());
-            self.carry_out(kiosk, wish, answer);
+            self.carry_out(kiosk, errand, answer);
         }
     }
 
-    /// Puts what lies here on the screen's desk.
+    /// Puts the stick on the page's desk and on the screen's.
     fn tell(&self, kiosk: &mut Kiosk) {
-        let news = match (&self.sticks, &self.stick) {
+        let stick = self.stick.as_ref();
+        let on_page = stick.map(|(id, stick)| shown(kiosk, id, stick, ToString::to_string));
+        self.desk.lay_out(|counter| counter.stick = on_page);
+        let say = kiosk.language();
+        kiosk.tell_stick(match (&self.sticks, stick) {
             (None, _) => StickNews::Unset,
             (Some(_), None) => StickNews::Out,
-            (Some(_), Some((id, stick))) => StickNews::In(stick_in(kiosk, id, stick)),
-        };
-        kiosk.tell_stick(news);
+            (Some(_), Some((id, stick))) => {
+                let words = |fault: &Fault| fault_words(say, fault);
+                StickNews::In(shown(kiosk, id, stick, words))
+            }
+        });
     }
 
-    fn carry_out(&mut self, kiosk: &mut Kiosk, wish: Wish, answer: Answer) {
-        match wish {
-            Wish::TakeStick(id) => {
+    fn carry_out(&mut self, kiosk: &mut Kiosk, errand: Errand, answer: Answer) {
+        match errand {
+            Errand::TakeStick(id) => {
                 let told = self.take(kiosk, &id);
                 answer.send(told);
             }
-            Wish::Restore(name) => {
+            Errand::Restore(name) => {
                 if let Err((told, answer)) = self.prove(&name, answer) {
                     answer.send(told);
                 }
             }
-            Wish::WriteStick(id) => {
+            Errand::WriteStick(id) => {
                 let (data, place) = (self.folder.clone(), self.sticks.clone());
                 self.aside("write to stick", move || {
                     let told = match place {
@@ -182,7 +186,7 @@ impl CoachDesk {
                     answer.send(told);
                 });
             }
-            Wish::BackUp => {
+            Errand::BackUp => {
                 let (data, copies, desk) =
                     (self.folder.clone(), self.copies.clone(), self.desk.clone());
                 self.aside("copy", move || {
@@ -205,11 +209,6 @@ impl CoachDesk {
         let count = rows.len();
         match kiosk.take_plan(name, rows) {
             Ok(()) => {
-                let shown = self
-                    .stick
-                    .as_ref()
-                    .map(|(id, stick)| show(kiosk, id, stick));
-                self.desk.lay_out(|counter| counter.stick = shown);
                 self.tell(kiosk);
                 Told::Took(count)
             }
@@ -284,63 +283,24 @@ impl CoachDesk {
     }
 }
 
-/// A stick as the desk shows it.
-fn show(kiosk: &Kiosk, id: &str, stick: &Stick) -> StickShown {
-    let plan = |plan: &crate::stick::StickPlan| PlanShown {
-        name: plan.name.clone(),
-        rows: plan.rows.len(),
-        faults: plan.faults.iter().map(ToString::to_string).collect(),
-    };
-    let change = |change: crate::stick::Change| ChangeShown {
-        lifter: change.lifter,
-        days: (change.days.0.to_string(), change.days.1.to_string()),
-        new: change.new,
-        changed: change.changed,
-        same: change.same,
-    };
-    let sound = stick.is_sound();
-    let changes = if sound {
-        stick.changes(kiosk.state())
-    } else {
-        Vec::new()
-    };
-    StickShown {
-        id: id.to_owned(),
-        plans: stick.plans.iter().map(plan).collect(),
-        passed: stick.passed.clone(),
-        changes: changes.into_iter().map(change).collect(),
-        can_take: sound,
-    }
-}
-
-/// The same as the screen's desk shows it.
-fn stick_in(kiosk: &Kiosk, id: &str, stick: &Stick) -> StickIn {
-    let say = kiosk.language();
-    let plan = |plan: &crate::stick::StickPlan| {
-        let faults = plan.faults.iter().map(|fault| fault_words(say, fault));
+/// A stick as a desk shows it, its faults in the words of that desk.
+fn shown(kiosk: &Kiosk, id: &str, stick: &Stick, words: impl Fn(&Fault) -> String) -> StickIn {
+    let plan = |plan: &StickPlan| {
         let read = match plan.faults.is_empty() {
             true => Ok(plan.rows.len()),
-            false => Err(faults.collect()),
+            false => Err(plan.faults.iter().map(&words).collect()),
         };
         (plan.name.clone(), read)
     };
-    let change = |change: crate::stick::Change| StickChange {
-        lifter: change.lifter,
-        days: change.days,
-        new: change.new,
-        changed: change.changed,
-        same: change.same,
-    };
     let can_take = stick.is_sound();
-    let changes = match can_take {
-        true => stick.changes(kiosk.state()),
-        false => Vec::new(),
-    };
     StickIn {
         id: id.to_owned(),
         plans: stick.plans.iter().map(plan).collect(),
         passed: stick.passed.clone(),
-        changes: changes.into_iter().map(change).collect(),
+        changes: match can_take {
+            true => stick.changes(kiosk.state()),
+            false => Vec::new(),
+        },
         can_take,
     }
 }

@@ -13,7 +13,6 @@ use domain::needs::need;
 use domain::{Command, Gym, Moment};
 use plan::{PLAN_ENDINGS, PlanCells, Source};
 use std::net::{IpAddr, Ipv4Addr};
-use std::path::{Path, PathBuf};
 use texts::Texts;
 use view::Language;
 use view::desk::{DayWish, DeskNews, LanCard, LanNews, PlanNews, Wish};
@@ -22,8 +21,6 @@ use view::desk::{DayWish, DeskNews, LanCard, LanNews, PlanNews, Wish};
 const PLANS_MAX: usize = 60;
 /// Bytes of a plan that are read.
 const PLAN_BYTES_MAX: u64 = 4 << 20;
-/// Copies that are shown.
-const COPIES_SHOWN: usize = 10;
 
 /// What is new for the coach; `hardware` is what is wrong with the devices.
 #[must_use]
@@ -73,22 +70,6 @@ pub fn lan_news(folder: Option<&Folder>, config: &plan::Kiosk, card: LanCard) ->
         has_code: matches!(kept, Some(Ok(Some(_)))),
         card,
     }
-}
-
-/// Names of the latest copies in the second place, if one is set.
-#[must_use]
-pub fn copies_news(config: &plan::Kiosk) -> Option<Vec<String>> {
-    let place = Path::new(config.backup.as_ref()?);
-    let found = journal::copies(place).unwrap_or_default();
-    let name = |path: &PathBuf| Some(path.file_name()?.to_string_lossy().into_owned());
-    Some(
-        found
-            .iter()
-            .rev()
-            .filter_map(name)
-            .take(COPIES_SHOWN)
-            .collect(),
-    )
 }
 
 /// An address of IPv6 that only holds on one cable, and would need the cable's name.
@@ -216,12 +197,7 @@ pub fn grant(
             return Ok(());
         }
         // The kiosk keeps the door itself, and whoever keeps sticks and copies is told by it.
-        Wish::Open(_)
-        | Wish::Code(_)
-        | Wish::TakeStick(_)
-        | Wish::WriteStick(_)
-        | Wish::BackUp
-        | Wish::Restore(_) => return Ok(()),
+        Wish::Open(_) | Wish::Code(_) | Wish::Errand(_) => return Ok(()),
     }
     gym_files::proven(texts.all())?;
     // First the folder, then the journal: cut short in between, the next start takes the file.

@@ -23,7 +23,7 @@ use domain::meet_day::MeetDay;
 use journal::{Journal, Record};
 use std::net::SocketAddr;
 use view::aside::Aside;
-use view::desk::{DeskNews, LanCard, Wish};
+use view::desk::{DeskNews, Errand, LanCard, Wish};
 use view::{Frame, Scene, Stage, Tap};
 
 /// The kiosk.
@@ -50,7 +50,7 @@ pub struct Kiosk {
     decided_for: Option<(NaiveDate, u64)>,
     news: DeskNews,
     /// What was ordered of whoever keeps sticks and copies.
-    ordered: Option<share::Wish>,
+    errand: Option<Errand>,
 }
 
 /// The day's sheets, and what they were made from.
@@ -121,7 +121,7 @@ impl Kiosk {
             meet: None,
             decided_for: None,
             news: DeskNews::default(),
-            ordered: None,
+            errand: None,
         };
         kiosk.after_change();
         kiosk.notice = kiosk.notice_of_files();
@@ -145,7 +145,11 @@ impl Kiosk {
                 opened.map(|open| stage.opened(open))
             }
             (Some(Wish::Code(code)), _) => self.door.change(&code, &mut self.owner, now),
-            (Some(wish), _) if self.order(&wish) => Ok(()),
+            (Some(Wish::Errand(errand)), _) => {
+                self.notice = errand.under_way(self.say());
+                self.errand = Some(errand);
+                Ok(())
+            }
             (Some(wish), _) => {
                 let (folder, owner) = (self.folder.as_ref(), &mut self.owner);
                 desk::grant(&wish, folder, owner, &self.gym.gym, (now, today))
@@ -333,7 +337,6 @@ impl Kiosk {
         let card = std::mem::take(&mut news.lan.card);
         news.lan = desk::lan_news(folder, &self.config, card);
         news.door = self.door.news();
-        news.copies = desk::copies_news(&self.config);
         self.news = desk::news(folder, &self.gym, self.say(), news);
     }
 

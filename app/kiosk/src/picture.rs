@@ -195,7 +195,7 @@ pub fn frames_in(
     let mut kiosk = Kiosk::in_memory(setting.state, setting.gym, Box::new(clock.clone()));
     walk(&mut kiosk, &clock, shown.walk, lifter)?;
     kiosk.tell_stick(stick(date));
-    kiosk.tell_copies(COPIES.map(String::from).to_vec());
+    kiosk.tell_copies(Some(COPIES.map(String::from).to_vec()));
     let frame = |chosen: &Chosen| {
         kiosk.choose_look(*chosen)?;
         let beside = matches!(shown.walk, Walk::Beside).then(|| devices_of(&kiosk.signs()));

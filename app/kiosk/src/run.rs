@@ -125,31 +125,21 @@ pub fn answer(
     desk: &mut CoachDesk,
     input: Result<Input, RecvTimeoutError>,
 ) -> Option<Frame> {
-    let frame = match input {
-        Ok(Input::Tap(tap)) => Some(kiosk.tap(&tap)),
-        Ok(Input::Pressed(press)) => Some(kiosk.press(press)),
-        Err(RecvTimeoutError::Timeout) => Some(kiosk.tick()),
+    let mut frame = None;
+    match input {
+        Ok(Input::Tap(tap)) => frame = Some(kiosk.tap(&tap)),
+        Ok(Input::Pressed(press)) => frame = Some(kiosk.press(press)),
+        Ok(Input::Order(order)) => desk.obey(kiosk, order),
+        Ok(Input::StickChanged(id)) => desk.look(kiosk, id),
+        Ok(Input::Stick(seen)) => desk.lay_out(kiosk, seen),
+        Ok(Input::Told(told)) => kiosk.tell_order(&told),
+        Ok(Input::Proven(tried)) => desk.put_back(kiosk, *tried),
+        Ok(Input::RecordMade) => desk.record_made(kiosk),
+        Err(RecvTimeoutError::Timeout) => frame = Some(kiosk.tick()),
         Ok(Input::Quit) | Err(RecvTimeoutError::Disconnected) => return None,
-        Ok(told) => {
-            hear(kiosk, desk, told);
-            None
-        }
-    };
+    }
     desk.serve(kiosk);
     Some(frame.unwrap_or_else(|| kiosk.frame()))
-}
-
-/// What others have to tell.
-fn hear(kiosk: &mut Kiosk, desk: &mut CoachDesk, input: Input) {
-    match input {
-        Input::Order(order) => desk.obey(kiosk, order),
-        Input::StickChanged(id) => desk.look(kiosk, id),
-        Input::Stick(seen) => desk.lay_out(kiosk, seen),
-        Input::Told(told) => kiosk.tell_order(&told),
-        Input::Proven(tried) => desk.put_back(kiosk, *tried),
-        Input::RecordMade => desk.record_made(kiosk),
-        Input::Tap(_) | Input::Pressed(_) | Input::Quit => {}
-    }
 }
 
 fn windowed(

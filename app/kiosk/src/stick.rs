@@ -14,6 +14,7 @@ use std::io::Read as _;
 use std::os::fd::OwnedFd;
 use std::os::unix::fs::MetadataExt as _;
 use std::path::{Path, PathBuf};
+use view::desk::StickChange;
 
 /// Names that are looked at in a folder.
 const NAMES_MAX: usize = 500;
@@ -44,44 +45,31 @@ pub struct StickPlan {
     pub faults: Vec<Fault>,
 }
 
-/// What taking the plans would change for one lifter.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Change {
-    /// Who.
-    pub lifter: String,
-    /// The first and last day.
-    pub days: (NaiveDate, NaiveDate),
-    /// Days that had no plan.
-    pub new: usize,
-    /// Days whose plan becomes another.
-    pub changed: usize,
-    /// Days whose plan stays as it is.
-    pub same: usize,
-}
-
-impl Change {
-    /// "Tevita: 2026-12-01 to 2026-12-22, 4 new days, 1 changed, 2 as before".
-    #[must_use]
-    pub fn words(&self) -> String {
-        let (first, last) = self.days;
-        let span = if first == last {
-            first.to_string()
-        } else {
-            format!("{first} to {last}")
-        };
-        let mut parts = Vec::new();
-        let days = |n: usize| if n == 1 { "day" } else { "days" };
-        if self.new > 0 {
-            parts.push(format!("{} new {}", self.new, days(self.new)));
-        }
-        if self.changed > 0 {
-            parts.push(format!("{} changed {}", self.changed, days(self.changed)));
-        }
-        if self.same > 0 {
-            parts.push(format!("{} {} as before", self.same, days(self.same)));
-        }
-        format!("{}: {span}, {}", self.lifter, parts.join(", "))
+/// "Tevita: 2026-12-01 to 2026-12-22, 4 new days, 1 changed, 2 as before".
+#[must_use]
+pub fn words(change: &StickChange) -> String {
+    let (first, last) = change.days;
+    let span = if first == last {
+        first.to_string()
+    } else {
+        format!("{first} to {last}")
+    };
+    let mut parts = Vec::new();
+    let days = |n: usize| if n == 1 { "day" } else { "days" };
+    if change.new > 0 {
+        parts.push(format!("{} new {}", change.new, days(change.new)));
     }
+    if change.changed > 0 {
+        parts.push(format!(
+            "{} changed {}",
+            change.changed,
+            days(change.changed)
+        ));
+    }
+    if change.same > 0 {
+        parts.push(format!("{} {} as before", change.same, days(change.same)));
+    }
+    format!("{}: {span}, {}", change.lifter, parts.join(", "))
 }
 
 impl Stick {
@@ -120,18 +108,18 @@ impl Stick {
 
     /// What taking all of it would change, by lifter.
     #[must_use]
-    pub fn changes(&self, state: &State) -> Vec<Change> {
+    pub fn changes(&self, state: &State) -> Vec<StickChange> {
         let mut days: BTreeMap<(&str, NaiveDate), Vec<&Prescription>> = BTreeMap::new();
         for row in self.rows() {
             let key = (row.lifter.as_str(), row.date);
             days.entry(key).or_default().push(row);
         }
-        let mut changes: Vec<Change> = Vec::new();
+        let mut changes: Vec<StickChange> = Vec::new();
         for ((lifter, date), rows) in days {
             let stands = state.plan.get(&(date, lifter.to_owned()));
             let same = stands.is_some_and(|stands| stands.iter().eq(rows.iter().copied()));
             if changes.last().is_none_or(|last| last.lifter != lifter) {
-                changes.push(Change {
+                changes.push(StickChange {
                     lifter: lifter.to_owned(),
                     days: (date, date),
                     new: 0,

@@ -8,12 +8,13 @@ use crate::words as w;
 use maud::{Markup, html};
 use tokio::sync::oneshot;
 use view::Language;
+use view::desk::{Errand, StickChange, StickIn};
 
 /// What the desk shows.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Counter {
     /// The stick; `None` when none is in, or sticks are not looked at.
-    pub stick: Option<StickShown>,
+    pub stick: Option<StickIn>,
     /// Whether a second place for copies is set.
     pub has_place: bool,
     /// Names of the latest copies in the second place, latest first.
@@ -35,65 +36,11 @@ pub struct Night {
     pub went: Result<u64, String>,
 }
 
-/// A stick as it is shown.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct StickShown {
-    /// Which one: an order names it, so that another stick is not meant.
-    pub id: String,
-    /// Its plans.
-    pub plans: Vec<PlanShown>,
-    /// What was passed over and why.
-    pub passed: Vec<String>,
-    /// What taking all of it would change, by lifter.
-    pub changes: Vec<ChangeShown>,
-    /// Whether all of it could be taken.
-    pub can_take: bool,
-}
-
-/// A plan of a stick.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct PlanShown {
-    /// Name of the file.
-    pub name: String,
-    /// Rows, where it has no fault.
-    pub rows: usize,
-    /// Faults, in the words of the checker.
-    pub faults: Vec<String>,
-}
-
-/// What taking a stick's plans changes for one lifter.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct ChangeShown {
-    /// Who.
-    pub lifter: String,
-    /// The first and last day, ISO 8601.
-    pub days: (String, String),
-    /// Days that had no plan.
-    pub new: usize,
-    /// Days whose plan becomes another.
-    pub changed: usize,
-    /// Days whose plan stays.
-    pub same: usize,
-}
-
-/// What a coach orders.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Wish {
-    /// Take all plans of the stick with this id.
-    TakeStick(String),
-    /// Write the record back to the stick with this id.
-    WriteStick(String),
-    /// Copy the journal to the second place now.
-    BackUp,
-    /// Prove the copy of this name, and put it in the journal's place.
-    Restore(String),
-}
-
 /// An order with the way for its answer.
 #[derive(Debug)]
 pub struct Order {
     /// What.
-    pub wish: Wish,
+    pub errand: Errand,
     /// Where the answer goes.
     pub answer: oneshot::Sender<Told>,
 }
@@ -160,17 +107,15 @@ impl Told {
     }
 }
 
-impl Wish {
-    /// Reads a form's fields.
-    pub(crate) fn read(order: &str, about: &str) -> Option<Self> {
-        let about = about.to_owned();
-        match order {
-            "take" => Some(Self::TakeStick(about)),
-            "write" => Some(Self::WriteStick(about)),
-            "copy" => Some(Self::BackUp),
-            "restore" => Some(Self::Restore(about)),
-            _ => None,
-        }
+/// Reads a form's fields.
+pub(crate) fn errand(order: &str, about: &str) -> Option<Errand> {
+    let about = about.to_owned();
+    match order {
+        "take" => Some(Errand::TakeStick(about)),
+        "write" => Some(Errand::WriteStick(about)),
+        "copy" => Some(Errand::BackUp),
+        "restore" => Some(Errand::Restore(about)),
+        _ => None,
     }
 }
 
@@ -225,16 +170,16 @@ fn copies_part(say: Language, counter: &Counter) -> Markup {
     }
 }
 
-fn stick_part(say: Language, stick: &StickShown) -> Markup {
-    let word = |plan: &PlanShown| match plan.faults.len() {
-        0 => counted(say, plan.rows, (w::ROW, w::ROWS)),
-        n => counted(say, n, (w::FAULT, w::FAULTS)),
+fn stick_part(say: Language, stick: &StickIn) -> Markup {
+    let word = |read: &Result<usize, Vec<String>>| match read {
+        Ok(rows) => counted(say, *rows, (w::ROW, w::ROWS)),
+        Err(faults) => counted(say, faults.len(), (w::FAULT, w::FAULTS)),
     };
     html! {
-        @for plan in &stick.plans {
-            h3 { (plan.name) }
-            p { (word(plan)) }
-            @if !plan.faults.is_empty() { ul lang="en" { @for fault in &plan.faults { li { (fault) } } } }
+        @for (name, read) in &stick.plans {
+            h3 { (name) }
+            p { (word(read)) }
+            @if let Err(faults) = read { ul lang="en" { @for fault in faults { li { (fault) } } } }
         }
         @if stick.plans.is_empty() { p { (say.pick(w::NO_PLAN_ON_IT)) } }
         @for passed in &stick.passed { p { (say.fill(w::PASSED_OVER, &[passed])) } }
@@ -260,15 +205,12 @@ fn counted(
 }
 
 /// "Tevita: Tue 1 Dec 2026 to Tue 22 Dec 2026, 4 new days, 1 changed day".
-fn change_words(say: Language, change: &ChangeShown) -> String {
-    let (first, last) = &change.days;
+fn change_words(say: Language, change: &StickChange) -> String {
+    let (first, last) = change.days;
     let span = if first == last {
-        w::short_day(say, first)
+        say.short_day(first)
     } else {
-        say.fill(
-            w::SPAN,
-            &[&w::short_day(say, first), &w::short_day(say, last)],
-        )
+        say.fill(w::SPAN, &[&say.short_day(first), &say.short_day(last)])
     };
     let parts = [
         (change.new, (w::NEW_DAY, w::NEW_DAYS)),

@@ -4,7 +4,7 @@
 use crate::attempts::Attempts;
 use crate::board::Board;
 use crate::code::{self, CodeError};
-use crate::counter::{Counter, Order, Told, Wish};
+use crate::counter::{Counter, Order, Told};
 use crate::programme::Filled;
 use crate::sessions::{COACH_MS, LINK_MS, Sessions, Who};
 use crate::token;
@@ -17,6 +17,7 @@ use std::time::Duration;
 use tokio::sync::{Semaphore, oneshot, watch};
 use tokio::time::timeout;
 use view::Language;
+use view::desk::Errand;
 
 /// Shared by the owner's thread and the page's; clones are the same desk.
 #[derive(Clone)]
@@ -133,16 +134,16 @@ impl Desk {
     /// Hands an order on, once its code is right, and waits for its answer.
     pub(crate) async fn order(
         &self,
-        wish: Wish,
+        errand: Errand,
         code: String,
         from: IpAddr,
     ) -> Result<Told, NotIn> {
         let kept = self.kept()?;
         self.judge_slowly(kept, code, from).await?;
-        tracing::info!(%from, ?wish, "an order at the desk");
+        tracing::info!(%from, ?errand, "an order at the desk");
         let (answer, answered) = oneshot::channel();
         match &*lock(&self.0.orders) {
-            Some(take) => take(Order { wish, answer }),
+            Some(take) => take(Order { errand, answer }),
             None => return Ok(Told::NoOrders),
         }
         let answered = timeout(ORDER, answered).await;

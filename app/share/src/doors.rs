@@ -2,7 +2,7 @@
 //!
 //! Refuses: guesses beyond a few, codes in addresses, sessions that a script or another site can
 //! use.
-use crate::counter::{self, Wish};
+use crate::counter;
 use crate::desk::NotIn;
 use crate::guard::Peer;
 use crate::html::Nav;
@@ -91,10 +91,10 @@ pub(crate) async fn order(
     }
     let form = read_form(request).await?;
     let (code, about) = (field(&form, "code")?, field(&form, "about")?);
-    let wish = Wish::read(&field(&form, "order")?, &about);
-    let wish = wish.ok_or(Problem::new(StatusCode::BAD_REQUEST, w::NO_SUCH_ORDER))?;
+    let errand = counter::errand(&field(&form, "order")?, &about);
+    let errand = errand.ok_or(Problem::new(StatusCode::BAD_REQUEST, w::NO_SUCH_ORDER))?;
     let say = app.language(&headers);
-    let (status, told) = match app.desk.order(wish, code, address(peer)).await {
+    let (status, told) = match app.desk.order(errand, code, address(peer)).await {
         Ok(told) => (StatusCode::OK, told.words(say)),
         Err(NotIn::Wait(seconds)) => return Err(Problem::wait(seconds)),
         Err(why) => (StatusCode::FORBIDDEN, why.words(say)),

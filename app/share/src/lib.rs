@@ -41,7 +41,7 @@ pub use board::{Board, BoardRack, BoardTurn};
 pub use code::{
     CODE_FILE, CodeError, hash, is_code, keep_hash, kept_code, kept_hash, remove_code, set_code,
 };
-pub use counter::{ChangeShown, Counter, Night, Order, PlanShown, StickShown, Told, Wish};
+pub use counter::{Counter, Night, Order, Told};
 pub use desk::Desk;
 pub use export::{ExportError, write_csv, write_json};
 pub use found::{Announced, announce};

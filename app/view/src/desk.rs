@@ -35,7 +35,7 @@ pub use news::{DeskNews, DoorNews, LanNews, PlanNews, StickChange, StickIn, Stic
 use typing::Typed;
 pub use typing::Typing;
 use what::What;
-pub use wish::{Change, DayRow, DayWish, Edit, Key, Wish};
+pub use wish::{Change, DayRow, DayWish, Edit, Errand, Key, Wish};
 
 /// The name under which older versions kept the desk's code, plainly, among the files taken.
 pub const DESK_FILE: &str = "desk.toml";

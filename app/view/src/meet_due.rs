@@ -9,7 +9,7 @@ use domain::meet_day::{Call, MeetDay, MeetFlight, Starter};
 
 /// How long a warm-up that was called stays on the page, seconds: a set with the walk to the bar.
 /// Common practice, no source.
-pub(crate) const GRACE_S: u32 = 60;
+const GRACE_S: u32 = 60;
 
 /// One of a flight's starters.
 #[derive(Debug, Clone, Copy)]

@@ -71,8 +71,7 @@ impl Progress {
     #[must_use]
     pub fn tapped(&self) -> Moment {
         let taken = self.taken.iter().map(|(_, at)| *at);
-        let all = taken.chain(self.begun).chain([self.last]);
-        all.max().unwrap_or(self.last)
+        taken.chain(self.begun).fold(self.last, Ord::max)
     }
 
     /// How many attempts the flight has until the last of ours has opened.

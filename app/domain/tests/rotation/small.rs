@@ -29,20 +29,23 @@ fn agree(seed: u64, problem: &Problem) -> bool {
     }
 }
 
+/// At least `least` of so many problems can be solved, and all agree.
+fn all_agree(count: u64, make: fn(u64) -> Problem, least: usize) {
+    let solved = (0..count).filter(|&seed| agree(seed, &make(seed))).count();
+    assert!(
+        solved >= least,
+        "only {solved} of {count} could be solved at all"
+    );
+}
+
 #[test]
 fn equals_exhaustive_search() {
-    let solved = (0..600)
-        .filter(|&seed| agree(seed, &random::small(seed)))
-        .count();
-    assert!(solved >= 500, "only {solved} of 600 could be solved at all");
+    all_agree(600, random::small, 500);
 }
 
 #[test]
 fn equals_exhaustive_search_from_a_bar_as_it_stands() {
-    let solved = (0..300)
-        .filter(|&seed| agree(seed, &random::under_way(seed)))
-        .count();
-    assert!(solved >= 200, "only {solved} of 300 could be solved at all");
+    all_agree(300, random::under_way, 200);
 }
 
 #[test]
@@ -61,10 +64,7 @@ fn equals_exhaustive_search_where_pins_can_hardly_be_moved() {
 
 #[test]
 fn equals_exhaustive_search_in_a_crowd() {
-    let solved = (0..150)
-        .filter(|&seed| agree(seed, &random::crowd(seed)))
-        .count();
-    assert!(solved >= 100, "only {solved} of 150 could be solved at all");
+    all_agree(150, random::crowd, 100);
 }
 
 #[test]

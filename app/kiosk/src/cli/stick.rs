@@ -6,7 +6,7 @@ use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files;
 use crate::owner::Owner;
-use crate::stick::{Stick, write_back};
+use crate::stick::{Stick, words, write_back};
 use domain::Command;
 use journal::{Journal, Record};
 
@@ -67,7 +67,7 @@ fn told(stick: &Stick, owner: &Owner) -> String {
         text.push_str("no plan is on the stick\n");
     } else if stick.is_sound() {
         for change in stick.changes(owner.state()) {
-            text.push_str(&format!("{}\n", change.words()));
+            text.push_str(&format!("{}\n", words(&change)));
         }
     } else {
         text.push_str("nothing of it can be taken until the faults are mended\n");

@@ -3,13 +3,12 @@
 //!
 //! Refuses: a part of a plan; going on without a journal that keeps what is entered.
 use super::Kiosk;
-use crate::desk;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::owner::Owner;
 use domain::Command;
 use journal::{Journal, Record};
-use view::desk::{StickNews, Wish};
+use view::desk::{Errand, StickNews};
 use view::{Language, Stage};
 
 impl Kiosk {
@@ -30,15 +29,15 @@ impl Kiosk {
         self.news.stick = stick;
     }
 
-    /// Copies in the second place, for a picture.
-    pub(crate) fn tell_copies(&mut self, names: Vec<String>) {
-        self.news.copies = Some(names);
+    /// Names of the latest copies in the second place, for the desk on the screen; `None` without
+    /// such a place.
+    pub fn tell_copies(&mut self, names: Option<Vec<String>>) {
+        self.news.copies = names;
     }
 
     /// What came of an order that was given at the desk on the screen.
     pub fn tell_order(&mut self, told: &share::Told) {
         self.notice = told.words(self.language());
-        self.news.copies = desk::copies_news(&self.config);
     }
 
     /// The language of the screen.
@@ -48,31 +47,8 @@ impl Kiosk {
     }
 
     /// What was ordered at the desk on the screen, once.
-    pub fn ordered(&mut self) -> Option<share::Wish> {
-        self.ordered.take()
-    }
-
-    /// Takes note of a wish that whoever keeps sticks and copies carries out, and says that it is
-    /// under way; false for any other.
-    pub(super) fn order(&mut self, wish: &Wish) -> bool {
-        let say = self.language();
-        let (order, notice) = match wish {
-            Wish::TakeStick(id) => (share::Wish::TakeStick(id.clone()), String::new()),
-            Wish::WriteStick(id) => (share::Wish::WriteStick(id.clone()), say.stick_writing()),
-            Wish::BackUp => (share::Wish::BackUp, say.copying()),
-            Wish::Restore(name) => (share::Wish::Restore(name.clone()), say.proving()),
-            Wish::TakePlan(_)
-            | Wish::Change(_)
-            | Wish::Begin { .. }
-            | Wish::Plan(_)
-            | Wish::Open(_)
-            | Wish::Code(_)
-            | Wish::PageCode(_)
-            | Wish::Remove(_) => return false,
-        };
-        self.ordered = Some(order);
-        self.notice = notice;
-        true
+    pub fn errand(&mut self) -> Option<Errand> {
+        self.errand.take()
     }
 
     /// Takes a plan that was checked against the gym in force, whole.

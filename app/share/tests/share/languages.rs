@@ -6,6 +6,7 @@ use domain::{Hold, MassUnit};
 use share::{Night, every_page_phrase};
 use std::collections::BTreeSet;
 use view::Language;
+use view::desk::{StickChange, StickIn};
 
 const GERMAN: &str = "pinladder-language=de";
 
@@ -60,17 +61,14 @@ fn busy() -> Gym {
             went: Err("(why)".to_owned()),
         });
         counter.fingerprint = "AB:CD".to_owned();
-        counter.stick = Some(share::StickShown {
+        let day = |text: &str| text.parse().expect("a day");
+        counter.stick = Some(StickIn {
             id: "7".to_owned(),
-            plans: vec![share::PlanShown {
-                name: "march.csv".to_owned(),
-                rows: 3,
-                faults: Vec::new(),
-            }],
+            plans: vec![("march.csv".to_owned(), Ok(3))],
             passed: vec!["(passed)".to_owned()],
-            changes: vec![share::ChangeShown {
+            changes: vec![StickChange {
                 lifter: "Ada".to_owned(),
-                days: ("2026-03-02".to_owned(), "2026-03-09".to_owned()),
+                days: (day("2026-03-02"), day("2026-03-09")),
                 new: 2,
                 changed: 1,
                 same: 0,

@@ -10,6 +10,7 @@ use share::{Board, BoardRack, BoardTurn};
 use std::future::poll_fn;
 use std::pin::Pin;
 use tower::ServiceExt as _;
+use view::desk::{Errand, StickIn};
 
 /// Twelve weeks of one lift, the back moved in one of them.
 fn season() -> Gym {
@@ -298,21 +299,17 @@ async fn the_desk_takes_orders_with_the_code_alone() {
     );
     let (sender, orders) = std::sync::mpsc::channel();
     gym.desk().on_order(move |order: share::Order| {
-        sender.send(order.wish).expect("somebody hears");
+        sender.send(order.errand).expect("somebody hears");
         order
             .answer
             .send(share::Told::NotTaken("<3> rows".to_owned()))
             .expect("somebody waits");
     });
     gym.desk().lay_out(|counter| {
-        counter.stick = Some(share::StickShown {
+        counter.stick = Some(StickIn {
             id: "7".to_owned(),
-            plans: vec![share::PlanShown {
-                name: "<b>.csv".to_owned(),
-                rows: 0,
-                faults: vec!["row <3>".to_owned()],
-            }],
-            ..share::StickShown::default()
+            plans: vec![("<b>.csv".to_owned(), Err(vec!["row <3>".to_owned()]))],
+            ..StickIn::default()
         });
         counter.copies = vec!["pinladder-2026-12-01.sqlite".to_owned()];
     });
@@ -326,10 +323,7 @@ async fn the_desk_takes_orders_with_the_code_alone() {
         !page.contains("Take all of it"),
         "with a fault it cannot be taken"
     );
-    assert_eq!(
-        orders.try_recv(),
-        Ok(share::Wish::TakeStick("7".to_owned()))
-    );
+    assert_eq!(orders.try_recv(), Ok(Errand::TakeStick("7".to_owned())));
     // Without a session, with the wrong code, with a form that is none.
     assert_eq!(order(&[], &good).await.0, 401);
     assert_eq!(

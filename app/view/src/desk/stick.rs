@@ -2,7 +2,7 @@
 //! second place.
 //!
 //! Refuses: a part of a stick; a wish about one that is no longer in.
-use super::{Act, Place, Rows, StickNews, Wish, held_named, told};
+use super::{Act, Errand, Place, Rows, StickNews, Wish, held_named, told};
 use crate::desk::news::{StickChange, StickIn};
 use crate::language::{Language, p};
 use crate::list::{ListRow, ListState};
@@ -42,14 +42,19 @@ pub(crate) fn stick(scene: &Scene<'_>) -> Rows {
     }
 }
 
+/// What a tap orders.
+fn order(errand: Errand) -> Act {
+    Act::Want(Wish::Errand(errand))
+}
+
 fn lies_in(say: Language, stick: &StickIn) -> Rows {
     let mut rows = Rows::new();
     if stick.can_take {
         let row = ListRow::new(say.say(p::PLANS), say.say(p::STICK_TAKE));
-        rows.push((row, Act::Want(Wish::TakeStick(stick.id.clone()))));
+        rows.push((row, order(Errand::TakeStick(stick.id.clone()))));
     }
     let row = ListRow::new(say.say(p::STICK_RECORD), say.say(p::STICK_WRITE));
-    rows.push((row, Act::Want(Wish::WriteStick(stick.id.clone()))));
+    rows.push((row, order(Errand::WriteStick(stick.id.clone()))));
     rows.extend(stick.changes.iter().map(|change| changed(say, change)));
     let plans = stick.plans.iter().enumerate();
     rows.extend(plans.map(|(at, (name, read))| match read {
@@ -115,13 +120,13 @@ pub(crate) fn copies(scene: &Scene<'_>) -> Rows {
         return vec![(row, Act::Nothing)];
     };
     let now = ListRow::new(say.say(p::COPIES), say.say(p::COPY_NOW));
-    let mut rows: Rows = vec![(now, Act::Want(Wish::BackUp))];
+    let mut rows: Rows = vec![(now, order(Errand::BackUp))];
     rows.extend(names.iter().map(|name| {
         // "pinladder-2026-12-01.sqlite" is the copy of a day.
         let shown = name.strip_prefix("pinladder-").unwrap_or(name);
         let shown = shown.strip_suffix(".sqlite").unwrap_or(shown);
         let row = held_named(say, p::PUT_BACK, shown.to_owned());
-        (row, Act::Want(Wish::Restore(name.clone())))
+        (row, order(Errand::Restore(name.clone())))
     }));
     rows
 }

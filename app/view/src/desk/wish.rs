@@ -1,6 +1,7 @@
 //! What somebody at the desk wants of the gym's files and of the plan, in full.
 //!
 //! Refuses: doing it. Whoever keeps the files checks it, whole or not at all.
+use crate::language::{Language, p};
 use chrono::NaiveDate;
 use domain::needs::Thing;
 use std::fmt;
@@ -29,6 +30,13 @@ pub enum Wish {
     PageCode(String),
     /// Take a thing out of the gym, with all that is about it alone.
     Remove(Thing),
+    /// Something about the stick or the copies.
+    Errand(Errand),
+}
+
+/// What a coach orders about the stick and the copies, on the screen or on the page.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Errand {
     /// Take all plans of the stick with this id.
     TakeStick(String),
     /// Write the record to the stick with this id.
@@ -37,6 +45,19 @@ pub enum Wish {
     BackUp,
     /// Prove the copy of this name, and put it in the journal's place.
     Restore(String),
+}
+
+impl Errand {
+    /// What is told while it is under way; empty for what is done at once.
+    #[must_use]
+    pub fn under_way(&self, say: Language) -> String {
+        match self {
+            Self::TakeStick(_) => String::new(),
+            Self::WriteStick(_) => say.say(p::STICK_WRITING),
+            Self::BackUp => say.say(p::COPYING),
+            Self::Restore(_) => say.say(p::PROVING),
+        }
+    }
 }
 
 impl fmt::Debug for Wish {
@@ -51,10 +72,7 @@ impl fmt::Debug for Wish {
             Self::Code(_) => "Code",
             Self::PageCode(_) => "PageCode",
             Self::Remove(_) => "Remove",
-            Self::TakeStick(_) => "TakeStick",
-            Self::WriteStick(_) => "WriteStick",
-            Self::BackUp => "BackUp",
-            Self::Restore(_) => "Restore",
+            Self::Errand(_) => "Errand",
         })
     }
 }

@@ -271,24 +271,6 @@ impl Language {
         self.fill(p::HOLE, &[hole])
     }
 
-    /// While the record is written to a stick.
-    #[must_use]
-    pub fn stick_writing(self) -> String {
-        self.say(p::STICK_WRITING)
-    }
-
-    /// While the journal is copied.
-    #[must_use]
-    pub fn copying(self) -> String {
-        self.say(p::COPYING)
-    }
-
-    /// While a copy is proven.
-    #[must_use]
-    pub fn proving(self) -> String {
-        self.say(p::PROVING)
-    }
-
     /// The words beside the link to a lifter's own record.
     #[must_use]
     pub fn own_record(self) -> String {

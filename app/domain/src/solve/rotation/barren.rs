@@ -13,6 +13,9 @@ use super::spread::Cost;
 use alloc::vec;
 use alloc::vec::Vec;
 
+/// Glances that are as much work as one state.
+const GLANCES: usize = 8;
+
 impl<B: Bars, C: Cost> Search<'_, '_, '_, B, C> {
     /// Leaves out of `states`, all at one place and sorted by hole and bar, the barren ones.
     ///
@@ -77,7 +80,10 @@ impl<B: Bars, C: Cost> Search<'_, '_, '_, B, C> {
                     }
                 }
             }
-            if !self.allowance.ponder(group.len() * ways.len() / 8 + 1) {
+            if !self
+                .allowance
+                .ponder(group.len() * ways.len() / GLANCES + 1)
+            {
                 // Nothing is known of the rest.
                 return group.iter().map(|state| Some(state.ends)).collect();
             }

@@ -44,7 +44,9 @@ pub(super) trait Bars {
         change: bool,
         worth: impl FnMut(usize, i64) -> bool,
         moves: &mut Vec<Move>,
-    );
+    ) {
+        self.moves(bar, turn, change, worth, moves);
+    }
 
     /// The bar after a move of those found last, from the same `bar`.
     fn arrive(&mut self, bar: u32, way: &Move) -> u32;
@@ -54,14 +56,20 @@ pub(super) trait Bars {
 
     /// What taking all its plates off takes, for bars that are held against others bare as well
     /// as by rows; `None` where rows tell all.
-    fn bare(&self, face: &Self::Face) -> Option<i64>;
+    fn bare(&self, _face: &Self::Face) -> Option<i64> {
+        None
+    }
 
     /// What bars have in common that may keep plates for the same others.
-    fn row(&self, face: &Self::Face) -> u128;
+    fn row(&self, _face: &Self::Face) -> u128 {
+        0
+    }
 
     /// Whether a bar of the row `row` may be made as good as one of the row `other` with some of
     /// its plates staying on.
-    fn may_stay(&self, row: u128, other: u128) -> bool;
+    fn may_stay(&self, _row: u128, _other: u128) -> bool {
+        true
+    }
 
     /// What all its plates take to handle. No bar is made as good as another with less handling
     /// than they differ by.

@@ -155,7 +155,17 @@ impl<'a> Free<'a> {
         at(self.rows[slot])
     }
 
-    /// At least what it takes to get to a set of which a stub only says what it holds at least.
+    /// The way to a stub of the stacks that serve a turn, if `node` is one: of its set only what it
+    /// holds at least is known, so the way takes at least this.
+    fn stub(&self, bar: u32, (stack, node): (u32, u32)) -> Option<Move> {
+        self.stacks.stub[at(node)].then(|| Move {
+            stack,
+            found: u32::MAX,
+            handling: self.least_to_stub(bar, node),
+            stub: true,
+        })
+    }
+
     fn least_to_stub(&self, bar: u32, node: u32) -> i64 {
         let plates = self.stacks.plates(node);
         let open = plates.last().map_or(0, |&kind| usize::from(kind));
@@ -186,17 +196,8 @@ impl Bars for Free<'_> {
         self.found.clear();
         for (place, &node) in stacks.serving[turn].iter().enumerate() {
             let stack = u32::try_from(place).expect("a place among nodes");
-            if stacks.stub[at(node)] {
-                let handling = self.least_to_stub(bar, node);
-                if worth(place, handling) {
-                    moves.push(Move {
-                        stack,
-                        found: u32::MAX,
-                        handling,
-                        stub: true,
-                    });
-                }
-            }
+            let stub = self.stub(bar, (stack, node));
+            moves.extend(stub.filter(|way| worth(place, way.handling)));
             let serves = want.serves(stacks.load[at(node)]);
             if !serves || !worth(place, self.apart[apart + place]) {
                 continue;
@@ -231,41 +232,31 @@ impl Bars for Free<'_> {
         let apart = self.apart(bar, turn);
         for (place, &node) in stacks.serving[turn].iter().enumerate() {
             let stack = u32::try_from(place).expect("a place among nodes");
-            let mut glance = |handling, stub| {
-                moves.push(Move {
-                    stack,
-                    found: u32::MAX,
-                    handling,
-                    stub,
-                });
-            };
-            if stacks.stub[at(node)] {
-                let handling = self.least_to_stub(bar, node);
-                if worth(place, handling) {
-                    glance(handling, true);
-                }
-            }
+            let stub = self.stub(bar, (stack, node));
+            moves.extend(stub.filter(|way| worth(place, way.handling)));
             let serves = want.serves(stacks.load[at(node)]);
             if !serves || !worth(place, self.apart[apart + place]) {
                 continue;
             }
             let wanted = self.sets[turn][place];
             let all = stacks.handling[at(node)];
-            if change {
+            let least = if change {
                 // What may stay then depends on its load.
                 self.keeps(bar, (&wanted, all), change, |handling| {
                     worth(place, handling)
                 });
-                if let Some(least) = self.scratch.iter().map(|found| found.1).min() {
-                    glance(least, false);
-                }
-                continue;
-            }
-            let both = self.piles[at(bar)].handling + all;
-            let handling = both - 2 * self.most_kept(bar, &wanted);
-            if worth(place, handling) {
-                glance(handling, false);
-            }
+                self.scratch.iter().map(|found| found.1).min()
+            } else {
+                let both = self.piles[at(bar)].handling + all;
+                let handling = both - 2 * self.most_kept(bar, &wanted);
+                Some(handling).filter(|&handling| worth(place, handling))
+            };
+            moves.extend(least.map(|handling| Move {
+                stack,
+                found: u32::MAX,
+                handling,
+                stub: false,
+            }));
         }
     }
 

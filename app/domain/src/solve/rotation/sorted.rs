@@ -55,29 +55,6 @@ impl Bars for Sorted<'_> {
         (bar, self.stacks.handling[at(bar)])
     }
 
-    fn glances(
-        &mut self,
-        bar: u32,
-        turn: usize,
-        change: bool,
-        worth: impl FnMut(usize, i64) -> bool,
-        moves: &mut Vec<Move>,
-    ) {
-        self.moves(bar, turn, change, worth, moves);
-    }
-
-    fn bare(&self, _: &(u32, i64)) -> Option<i64> {
-        None
-    }
-
-    fn row(&self, _: &(u32, i64)) -> u128 {
-        0
-    }
-
-    fn may_stay(&self, _: u128, _: u128) -> bool {
-        true
-    }
-
     fn handling(&self, face: &(u32, i64)) -> i64 {
         face.1
     }
