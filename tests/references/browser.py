@@ -26,7 +26,7 @@ TAPS = 15
 HERE = pathlib.Path(__file__).resolve().parent
 PAGE = HERE / "browser" / "page.html"
 # Where both have the same buttons, and where a tick cannot reach.
-TILE, START, DONE, UNDO = (190, 260), (1000, 724), (1030, 724), (119, 724)
+TILE, START, DONE, UNDO = (190, 110), (1000, 724), (1030, 724), (119, 724)
 # Strips of pixels: through the number of now, and through the buttons.
 NUMBER_OF_NOW, BUTTONS = 250, 680
 PIXELS = 1280 * 800
