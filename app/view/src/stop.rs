@@ -33,7 +33,10 @@ pub(crate) fn stop(say: Language, run: &LiftRun) -> Stop {
         }
     };
     Stop {
-        headline: say.hold(hold),
+        headline: match hold {
+            Hold::Kept => say.hold(hold),
+            Hold::MovedAt(rep) => say.fill(p::STOPPED_AT_REP, &[&rep.to_string()]),
+        },
         set: say.fill(
             p::SET_OF,
             &[

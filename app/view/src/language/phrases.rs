@@ -34,7 +34,9 @@ crate::phrases! {
     MATS: "{0} mats, {1} mm", "{0} Matten, {1} mm";
     BACK_KEPT: "back kept", "Rücken hielt";
     BACK_MOVED: "back moved", "Rücken gab nach";
-    BACK_MOVED_AT_REP: "back moved at rep {0}", "Rücken gab nach:\nWdh. {0}";
+    BACK_MOVED_AT_REP: "back moved at rep {0}", "Rücken gab bei Wdh. {0} nach";
+    // Large, in lines that read well.
+    STOPPED_AT_REP: "back moved at rep {0}", "Rücken gab nach:\nWdh. {0}";
     BACK_MOVED_AT: "back moved at {0}", "Rücken bei {0}";
     WARM_UP_OF: "warm-up {0} of {1}", "Aufwärmsatz {0} von {1}";
     WORK_SET: "work set", "Arbeitssatz";
