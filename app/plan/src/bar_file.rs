@@ -6,6 +6,7 @@ use crate::quantity::{length, mass, rated, stress};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name};
+use crate::words::words;
 use domain::equipment::BarStated;
 use domain::{Bar, BarCondition, Length, Mass, MassUnit, Rack, Stress};
 
@@ -40,15 +41,15 @@ fn serve(doc: &mut Doc<'_>, gym: &Entry<'_>, racks: &[Rack], bars: &[Bar]) {
     for Rack { name, .. } in racks {
         let serves = |bar: &&Bar| bar.rack.as_ref().is_none_or(|rack| rack == name);
         let mut at = bars.iter().filter(serves).peekable();
-        let right = format!(
-            "add a straight bar for lifts from the floor at {}",
+        let right = words!(
+            "add a straight bar for lifts from the floor at {0}",
             quote(name)
         );
         if at.peek().is_none() {
-            let read = format!("no bar that serves the rack {}", quote(name));
+            let read = words!("no bar that serves the rack {0}", quote(name));
             doc.wrong(&place, Wrong::plain(read, right));
         } else if !at.any(|bar| bar.condition == BarCondition::Straight) {
-            let read = format!("no straight bar that serves the rack {}", quote(name));
+            let read = words!("no straight bar that serves the rack {0}", quote(name));
             doc.odd(&place, Wrong::plain(read, right));
         }
     }

@@ -3,6 +3,7 @@
 //! Refuses: archives of too many or too large parts, whatever their own headers say, and the few
 //! words of XML that stand for millions of cells.
 use crate::fault::Wrong;
+use crate::words::words;
 use quick_xml::Reader;
 use quick_xml::events::{BytesStart, Event};
 use std::io::{Cursor, Read as _};
@@ -35,9 +36,10 @@ pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {
     let broken = || Wrong::plain("a broken zip archive", SAVE_AGAIN);
     let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| broken())?;
     if archive.len() > PARTS_MAX {
-        let read = format!(
-            "an archive of {} parts, more than the most, {PARTS_MAX}",
-            archive.len()
+        let read = words!(
+            "an archive of {0} parts, more than the most, {1}",
+            archive.len(),
+            PARTS_MAX
         );
         return Err(Wrong::plain(read, SAVE_AGAIN));
     }
@@ -62,8 +64,10 @@ pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {
         left = left
             .checked_sub(unpacked.map_err(|_| broken())?)
             .ok_or_else(|| {
-                let read =
-                    format!("an archive of more than {UNPACKED_MAX} bytes when it is unpacked");
+                let read = words!(
+                    "an archive of more than {0} bytes when it is unpacked",
+                    UNPACKED_MAX
+                );
                 Wrong::plain(read, "delete what is not plan, or save it as CSV in UTF-8")
             })?;
         let fronts = ["xl/", "xl/workbook.bin", "word/", "ppt/"];
@@ -71,12 +75,8 @@ pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {
             *known |= name.starts_with(front);
         }
     }
-    let other = |kind: &str| {
-        Err(Wrong::plain(
-            kind.to_owned(),
-            "save it as XLSX, ODS or CSV in UTF-8",
-        ))
-    };
+    let other =
+        |kind: &'static str| Err(Wrong::plain(kind, "save it as XLSX, ODS or CSV in UTF-8"));
     if mime.starts_with(b"application/vnd.oasis.opendocument.spreadsheet") {
         repeats(&content)?;
         return Ok(Book::Ods);
@@ -167,8 +167,10 @@ fn repeats(content: &[u8]) -> Result<(), Wrong> {
         }
         let cells = done.saturating_add(table.area());
         if cells > CELLS_MAX || bytes > CONTENT_MAX {
-            let read = format!(
-                "a table that stands for more than {CELLS_MAX} cells or {CONTENT_MAX} bytes"
+            let read = words!(
+                "a table that stands for more than {0} cells or {1} bytes",
+                CELLS_MAX,
+                CONTENT_MAX
             );
             let right = "delete what stands far below or right of the plan";
             return Err(Wrong::plain(read, right));

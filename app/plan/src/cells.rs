@@ -4,6 +4,7 @@
 //! quotes does not. The csv crate can say neither, and takes a quote that is never closed for
 //! good, so it serves only as the measure in the tests. Refuses: to know what a cell means.
 use crate::fault::Wrong;
+use crate::words::words;
 use std::borrow::Cow;
 
 /// Most cells of a row that are kept.
@@ -91,7 +92,11 @@ fn row(text: &str, separator: char, number: usize) -> (SheetRow<'_>, &str) {
         }
     }
     if count > CELLS_MAX {
-        let read = format!("{count} cells in a row, more than the most, {CELLS_MAX}");
+        let read = words!(
+            "{0} cells in a row, more than the most, {1}",
+            count,
+            CELLS_MAX
+        );
         let wrong = Wrong::plain(read, "delete what stands beyond the plan");
         row.broken = row.broken.take().or(Some((CELLS_MAX, wrong)));
     }

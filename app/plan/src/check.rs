@@ -3,6 +3,7 @@
 //! Refuses: files of other names, and silence about what could not be checked.
 use crate::fault::{Fault, Weight, Wrong};
 use crate::lifter_file::{self, Names};
+use crate::words::{Words, words};
 use crate::{Source, coach_file, gym_file, kiosk_file, meet_file, programme_file};
 use domain::Gym;
 
@@ -38,7 +39,7 @@ fn kind(name: &str) -> Kind {
 /// or a plan. What is merely odd is among them. Names in it are held against `gym`; without one that is told too.
 #[must_use]
 pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
-    let alone = |thing: &str, mut faults: Vec<Fault>| {
+    let alone = |thing: &'static str, mut faults: Vec<Fault>| {
         if gym.is_none() {
             faults.push(unheld(source.name, thing));
         }
@@ -118,8 +119,11 @@ fn is_whole(faults: &[Fault]) -> bool {
 }
 
 /// Tells that names in a file were not held against anything.
-fn unheld(file: &str, thing: &str) -> Fault {
-    let read = format!("{thing} without a whole gym beside it, so names were not checked");
+fn unheld(file: &str, thing: &'static str) -> Fault {
+    let read = words!(
+        "{0} without a whole gym beside it, so names were not checked",
+        Words::from(thing)
+    );
     let right = "check it together with gym.toml and lifters.toml";
     Fault {
         weight: Weight::Odd,

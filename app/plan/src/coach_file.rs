@@ -7,6 +7,7 @@ use crate::fault::{Fault, Wrong, quote};
 use crate::plan_faults::PlanFaults;
 use crate::plan_row::{self, Against};
 use crate::sheets::{self, Sheet};
+use crate::words::words;
 use domain::{Gym, Prescription};
 use std::collections::BTreeMap;
 
@@ -120,7 +121,7 @@ impl Plan<'_> {
         for row in rows {
             self.count += 1;
             if self.count > ROWS_MAX {
-                let read = format!("more rows than the most, {ROWS_MAX}");
+                let read = words!("more rows than the most, {0}", ROWS_MAX);
                 let wrong = Wrong::plain(read, "split the plan");
                 self.faults.wrong(row.number, None, wrong);
                 break;
@@ -139,11 +140,17 @@ impl Plan<'_> {
             let (date, lifter, lift) = key;
             let after = match &first.sheet {
                 Some(name) if first.sheet != sheet.name => {
-                    format!("sheet {}, row {}", quote(name), first.row)
+                    words!("sheet {0}, row {1}", quote(name), first.row)
                 }
-                _ => format!("row {}", first.row),
+                _ => words!("row {0}", first.row),
             };
-            let read = format!("{lift} for {lifter} on {date} again, after {after}");
+            let read = words!(
+                "{0} for {1} on {2} again, after {3}",
+                lift,
+                lifter,
+                date.to_string(),
+                after
+            );
             let wrong = Wrong::plain(read, "keep one of the two rows");
             self.faults.wrong(row, None, wrong);
             return;

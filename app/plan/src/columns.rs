@@ -6,6 +6,7 @@ use crate::fault::{Wrong, quote};
 use crate::fields::{COLUMNS, Need};
 use crate::nearest::{nearest, one_of, squeeze};
 use crate::plan_faults::PlanFaults;
+use crate::words::{Words, words};
 
 /// The separators that are tried; the first wins when they do equally well.
 const SEPARATORS: [char; 3] = [',', ';', '\t'];
@@ -107,7 +108,7 @@ impl Columns {
         };
         if named(header) == 0 {
             let keys: Vec<_> = COLUMNS.iter().map(|column| column.field.key).collect();
-            let right = format!("begin with a header row: {}", keys.join(","));
+            let right = words!("begin with a header row: {0}", keys.join(","));
             let wrong = Wrong::plain("a first row that names no column", right);
             faults.wrong(header.number, None, wrong);
             return None;
@@ -119,8 +120,8 @@ impl Columns {
             if column.field.need == Need::Always && place.is_none() {
                 let key = quote(column.field.key);
                 let wrong = Wrong::plain(
-                    format!("a header without {key}"),
-                    format!("add the column {key}"),
+                    words!("a header without {0}", &key),
+                    words!("add the column {0}", key),
                 );
                 faults.wrong(header.number, None, wrong);
             }
@@ -168,7 +169,7 @@ impl Columns {
             }
             Some(first) => {
                 let key = quote(COLUMNS[found].field.key);
-                let what = format!("the column {key} again, after column {}", first + 1);
+                let what = words!("the column {0} again, after column {1}", key, first + 1);
                 faults.wrong(row, cell, Wrong::value(&text, &what, "keep one of them"));
             }
         }
@@ -177,13 +178,13 @@ impl Columns {
 
 /// What to write instead of a header that no column has: the nearest in any spelling, by the
 /// name that FILES.md leads with, else all of them.
-fn meant(text: &str) -> String {
+fn meant(text: &str) -> Words {
     let keys: Vec<_> = COLUMNS.iter().map(|column| column.field.key).collect();
     let all: Vec<_> = COLUMNS
         .iter()
         .flat_map(|column| column.also.iter().chain([&column.field.key]).copied())
         .collect();
     let near = nearest(text, &keys).or_else(|| nearest(text, &all));
-    let meant = near.map_or_else(|| one_of(&keys), quote);
-    format!("write {meant}, or leave the column out")
+    let meant = near.map_or_else(|| one_of(&keys), |name| Words::plain(quote(name)));
+    words!("write {0}, or leave the column out", meant)
 }

@@ -1,5 +1,6 @@
 //! The day of a plan's row. Refuses: dates that two readers would read as two days.
 use crate::fault::{Wrong, quote};
+use crate::words::words;
 use chrono::{Datelike as _, NaiveDate};
 
 const RIGHT: &str = "write year, month, day as \"2026-12-01\"";
@@ -124,8 +125,8 @@ fn either(text: &str, front: [&str; 2], year: &str) -> Result<NaiveDate, Wrong> 
         [] => calendar(text, year, b, a),
         [one] => Ok(*one),
         [one, other, ..] => {
-            let right = format!(
-                "write the year first: {} or {}",
+            let right = words!(
+                "write the year first: {0} or {1}",
                 quote(&one.to_string()),
                 quote(&other.to_string())
             );

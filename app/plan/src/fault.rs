@@ -1,6 +1,7 @@
 //! One fault of a file: where it is, what was read, what would be right.
 //!
 //! Refuses: codes that must be looked up; a fault is told in one line of plain words.
+use crate::words::{Words, words};
 use std::fmt;
 
 /// Something wrong or odd in a file.
@@ -15,9 +16,9 @@ pub struct Fault {
     /// Column.
     pub column: Option<Column>,
     /// What was read, and why it cannot stand.
-    pub read: String,
+    pub read: Words,
     /// What to do about it.
-    pub right: String,
+    pub right: Words,
     /// Whether the file is refused for it.
     pub weight: Weight,
 }
@@ -79,7 +80,7 @@ impl Fault {
     /// A fault of a file as a whole, found by somebody who holds it against another: what was
     /// read, and what to do.
     #[must_use]
-    pub fn of_file(file: &str, read: String, right: String) -> Self {
+    pub fn of_file(file: &str, read: Words, right: Words) -> Self {
         Self::whole(file, Wrong { read, right })
     }
 
@@ -107,22 +108,22 @@ impl Fault {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) struct Wrong {
     /// Follows "read ".
-    pub(crate) read: String,
+    pub(crate) read: Words,
     /// Follows "; ".
-    pub(crate) right: String,
+    pub(crate) right: Words,
 }
 
 impl Wrong {
     /// A value that was read, quoted, and what is wrong with it.
-    pub(crate) fn value(text: &str, what: &str, right: impl Into<String>) -> Self {
+    pub(crate) fn value(text: &str, what: impl Into<Words>, right: impl Into<Words>) -> Self {
         Self {
-            read: format!("{}, {what}", quote(text)),
+            read: words!("{0}, {1}", quote(text), what.into()),
             right: right.into(),
         }
     }
 
     /// Something that has no value of its own, such as a missing key.
-    pub(crate) fn plain(read: impl Into<String>, right: impl Into<String>) -> Self {
+    pub(crate) fn plain(read: impl Into<Words>, right: impl Into<Words>) -> Self {
         Self {
             read: read.into(),
             right: right.into(),

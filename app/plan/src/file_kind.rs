@@ -4,6 +4,7 @@
 //! to save it.
 use crate::Source;
 use crate::fault::{Fault, Wrong};
+use crate::words::{Words, words};
 use encoding_rs::{Encoding, UTF_16BE, UTF_16LE, WINDOWS_1252};
 use std::borrow::Cow;
 
@@ -25,24 +26,25 @@ pub(crate) enum FileKind<'s> {
 /// Tells the kind of a plan's file, and decodes text.
 pub(crate) fn kind(source: Source<'_>) -> Result<FileKind<'_>, Box<Fault>> {
     let bytes = source.text;
-    let whole = |read: &str, right: &str| {
+    let whole = |read: Words, right: &'static str| {
         Err(Box::new(Fault::whole(
             source.name,
             Wrong::plain(read, right),
         )))
     };
     if bytes.len() > PLAN_BYTES_MAX {
-        let read = format!(
-            "{} bytes, more than the most, {PLAN_BYTES_MAX}",
-            bytes.len()
+        let read = words!(
+            "{0} bytes, more than the most, {1}",
+            bytes.len(),
+            PLAN_BYTES_MAX
         );
-        return whole(&read, "split the plan, or delete what is not plan");
+        return whole(read, "split the plan, or delete what is not plan");
     }
     if bytes.starts_with(b"PK\x03\x04") || bytes.starts_with(b"PK\x05\x06") {
         return Ok(FileKind::Zipped);
     }
     if let Some(kind) = other_kind(bytes) {
-        return whole(kind, SAVE_AS);
+        return whole(kind.into(), SAVE_AS);
     }
     text(bytes).map(FileKind::Text).map_err(|(read, row)| {
         Box::new(Fault {

@@ -9,6 +9,7 @@ use crate::lifter_file::{self, Names};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::name;
+use crate::words::words;
 use crate::{bar_file, lift_file, pattern_file, plates_file, rack_file};
 use domain::Gym;
 use domain::programme::Coaching;
@@ -74,8 +75,11 @@ pub(crate) fn gym_alone(source: Source<'_>) -> (Gym, Names, Vec<Fault>) {
     };
     for key in ["rack", "bar", "plate_set"] {
         if top.is_empty_list(key) {
-            let right = format!("add at least one, as [[{key}]]");
-            doc.missing(&top.at_value(key), Wrong::plain(format!("no {key}"), right));
+            let right = words!("add at least one, as [[{0}]]", key);
+            doc.missing(
+                &top.at_value(key),
+                Wrong::plain(words!("no {0}", key), right),
+            );
         }
     }
     (gym, names, doc.close())

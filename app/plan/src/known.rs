@@ -4,6 +4,7 @@
 use crate::fault::Wrong;
 use crate::nearest::{fold, hint};
 use crate::toml_doc::Doc;
+use crate::words::{Words, words};
 use std::cell::Cell;
 use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
@@ -61,8 +62,8 @@ impl Known {
         let row = doc.row(at.start);
         let place = (self.names.len(), Some(row));
         if let Some((_, Some(first))) = self.folded.insert(fold(name), place) {
-            let right = format!("give each {} a name of its own", self.thing);
-            let what = format!("a name that row {first} has already");
+            let right = words!("give each {0} a name of its own", Words::from(self.thing));
+            let what = words!("a name that row {0} has already", first);
             doc.wrong(at, Wrong::value(name, &what, right));
         }
         self.names.push(name.to_owned());
@@ -93,9 +94,12 @@ impl Known {
         if !self.complete || self.names.is_empty() {
             return Ok(text.trim().to_owned());
         }
-        let what = format!("no {} of that name", self.thing);
+        let what = words!("no {0} of that name", Words::from(self.thing));
         let Some(left) = self.compare.get().checked_sub(self.names.len()) else {
-            let right = format!("write the name of a {} of the gym", self.thing);
+            let right = words!(
+                "write the name of a {0} of the gym",
+                Words::from(self.thing)
+            );
             return Err(Wrong::value(text, &what, right));
         };
         self.compare.set(left);

@@ -38,6 +38,7 @@ mod toml_doc;
 mod toml_entry;
 mod weighed_file;
 mod wording;
+mod words;
 mod workbook;
 
 pub mod edit;
@@ -53,6 +54,7 @@ pub use meet_file::meet;
 pub use plan_text::{PlanCells, plan_csv};
 pub use programme_file::coaching;
 pub use shift::shift_weeks;
+pub use words::{Piece, Words};
 
 /// A file's name and its bytes as they were found.
 #[derive(Debug, Clone, Copy)]

@@ -10,6 +10,7 @@ use crate::quantity::{length, rest_s};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name, words};
+use crate::words::words;
 use domain::lift::{Grip, Landmark, Start};
 use domain::lift_shipped;
 use domain::{Length, Lift};
@@ -136,7 +137,7 @@ fn lift(
 fn no_pull(doc: &mut Doc<'_>, entry: &Entry<'_>) {
     for key in ["grip", "end", "partner", "overlap_least"] {
         if entry.has(key) {
-            let read = format!("\"{key}\" for a lift from hooks, which is no pull");
+            let read = words!("\"{0}\" for a lift from hooks, which is no pull", key);
             let wrong = Wrong::plain(read, "leave it out");
             doc.wrong(&entry.at_value(key), wrong);
         }
@@ -190,7 +191,7 @@ fn start(doc: &mut Doc<'_>, entry: &Entry<'_>, old: Option<&Lift>) -> Option<Sta
         };
         for key in ["landmark", "below"] {
             if entry.has(key) {
-                let read = format!("\"{key}\" for a lift from {words}");
+                let read = words!("\"{0}\" for a lift from {1}", key, words);
                 let right = "leave it out, or write start = \"pins\"";
                 doc.wrong(&entry.at_value(key), Wrong::plain(read, right));
             }

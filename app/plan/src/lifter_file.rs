@@ -10,6 +10,7 @@ use crate::quantity::{length, mass, whole};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name};
+use crate::words::words;
 use domain::body::{Body, Sex};
 use domain::lift::Landmark;
 use domain::lifter::GearFrom;
@@ -166,8 +167,8 @@ fn landmarks(doc: &mut Doc<'_>, lifter: &Entry<'_>) -> Vec<(Landmark, Length)> {
         if let Some((lower, below)) = read.last()
             && height <= *below
         {
-            let words = format!(
-                "a {} at {}, not above the {} at {}",
+            let words = words!(
+                "a {0} at {1}, not above the {2} at {3}",
                 landmark.word(),
                 height.words(LengthUnit::Mm),
                 lower.word(),
@@ -200,8 +201,8 @@ fn knee(doc: &mut Doc<'_>, entry: &Entry<'_>, read: &[(Landmark, Length)]) {
     };
     let apart = patella - tuberosity;
     if apart > Length::ZERO && !(KNEE_LEAST..=KNEE_MOST).contains(&apart) {
-        let read = format!(
-            "{} from the tibial tuberosity to the top of the patella",
+        let read = words!(
+            "{0} from the tibial tuberosity to the top of the patella",
             apart.words(LengthUnit::Mm)
         );
         let right = "measure both again to be sure; 75 to 100 mm is usual";
@@ -223,7 +224,7 @@ fn hooks(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<(String, u
         match lifts.find(key) {
             Err(wrong) => doc.wrong(&at, wrong),
             Ok(lift) if hooks.iter().any(|(other, _)| *other == lift) => {
-                let read = format!("a second hole for {}", quote(&lift));
+                let read = words!("a second hole for {0}", quote(&lift));
                 doc.wrong(&at, Wrong::plain(read, "keep one of them"));
             }
             Ok(lift) => hooks.extend(hole.map(|hole| (lift, hole))),
@@ -238,7 +239,7 @@ fn bests(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<(String, M
         match lifts.find(key) {
             Err(wrong) => doc.wrong(&at, wrong),
             Ok(lift) if bests.iter().any(|(other, _)| *other == lift) => {
-                let read = format!("a second best for {}", quote(&lift));
+                let read = words!("a second best for {0}", quote(&lift));
                 doc.wrong(&at, Wrong::plain(read, "keep one of them"));
             }
             Ok(lift) => bests.extend(best.map(|(mass, _)| (lift, mass))),

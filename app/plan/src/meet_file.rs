@@ -14,6 +14,7 @@ use crate::quantity::{length, mass, time_ms};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::name;
+use crate::words::words;
 use chrono::NaiveDate;
 use domain::gym::Pattern;
 use domain::ladder::shipped_patterns;
@@ -115,9 +116,18 @@ fn habit(doc: &mut Doc<'_>, top: &Entry<'_>) -> Habit {
         ("apart", habit.apart_s, habit.apart_least_s),
     ] {
         if usual < least {
-            let read =
-                format!("{usual} s for \"{key}\", less than the {least} s of \"{key}_least\"");
-            let right = format!("write \"{key}\" as long as \"{key}_least\", or longer");
+            let read = words!(
+                "{0} s for \"{1}\", less than the {2} s of \"{3}_least\"",
+                usual,
+                key,
+                least,
+                key
+            );
+            let right = words!(
+                "write \"{0}\" as long as \"{1}_least\", or longer",
+                key,
+                key
+            );
             doc.wrong(&top.at_value(key), Wrong::plain(read, right));
         }
     }
@@ -145,7 +155,7 @@ fn flight(
             continue;
         };
         if starters.iter().any(|other| other.lifter == starter.lifter) {
-            let read = format!("{} a second time in this flight", quote(&starter.lifter));
+            let read = words!("{0} a second time in this flight", quote(&starter.lifter));
             let wrong = Wrong::plain(read, "keep one of them");
             doc.wrong(&entry.at_value("name"), wrong);
         }
@@ -194,7 +204,7 @@ fn before(
     let place = place.and_then(|place| u16::try_from(place).ok());
     match (told, place) {
         (Some(told), Some(place)) if told != place => {
-            let read = format!("{told} attempts before, where \"order\" has {place}");
+            let read = words!("{0} attempts before, where \"order\" has {1}", told, place);
             let right = "mend the order, or leave one of the two out";
             doc.wrong(&entry.at_value("before"), Wrong::plain(read, right));
             None
@@ -203,7 +213,7 @@ fn before(
         (None, None) => {
             // What could not be read is told already.
             if !entry.has("before") {
-                let read = format!("{} without a place in the order", quote(lifter));
+                let read = words!("{0} without a place in the order", quote(lifter));
                 let right = "write before = 24, or the name into the flight's \"order\"";
                 doc.missing(entry.at(), Wrong::plain(read, right));
             }
@@ -243,12 +253,12 @@ fn loadable(doc: &mut Doc<'_>, flights: &[Entry<'_>], day: &MeetDay) {
                 Ok(built) if built.off == Mass::ZERO => {}
                 Ok(built) => {
                     let near = (starter.opener + built.off).words(starter.unit);
-                    let read = format!("{told} for {who}, which these plates do not make");
-                    let right = format!("ask for what they make, such as {near}");
+                    let read = words!("{0} for {1}, which these plates do not make", told, who);
+                    let right = words!("ask for what they make, such as {0}", near);
                     doc.odd(&at, Wrong::plain(read, right));
                 }
                 Err(refusal) => {
-                    let read = format!("{told} for {who}: {}", refusal.text);
+                    let read = words!("{0} for {1}: {2}", told, who, refusal.text);
                     doc.wrong(
                         &at,
                         Wrong::plain(read, "write another opener, or other plates"),

@@ -2,6 +2,7 @@
 //!
 //! Refuses: to decide; it only words a hint.
 use crate::fault::quote;
+use crate::words::{Words, words};
 
 /// Longest text that is compared, in characters: names are short, and the work grows as the
 /// product of the lengths.
@@ -35,23 +36,23 @@ pub(crate) fn nearest<'k>(text: &str, known: &[&'k str]) -> Option<&'k str> {
 }
 
 /// What to write instead of an unknown name: the nearest known one, else all of them.
-pub(crate) fn hint(text: &str, known: &[&str]) -> String {
+pub(crate) fn hint(text: &str, known: &[&str]) -> Words {
     if let Some(name) = nearest(text, known) {
-        return format!("write {}", quote(name));
+        return words!("write {0}", quote(name));
     }
     match known {
-        [one] => format!("write {}, the only one known", quote(one)),
-        _ => format!("write {}", one_of(known)),
+        [one] => words!("write {0}, the only one known", quote(one)),
+        _ => words!("write {0}", one_of(known)),
     }
 }
 
 /// "\"a\", \"b\" or \"c\"", at most [`LISTED_MAX`] of them.
-pub(crate) fn one_of(known: &[&str]) -> String {
+pub(crate) fn one_of(known: &[&str]) -> Words {
     let more = known.len().saturating_sub(LISTED_MAX);
     let listed: Vec<_> = known.iter().take(LISTED_MAX).map(|n| quote(n)).collect();
     match listed.split_last() {
-        Some((_, [])) | None => listed.concat(),
-        Some(_) if more > 0 => format!("{} or one of {more} more", listed.join(", ")),
-        Some((last, front)) => format!("{} or {last}", front.join(", ")),
+        Some((_, [])) | None => Words::plain(listed.concat()),
+        Some(_) if more > 0 => words!("{0} or one of {1} more", listed.join(", "), more),
+        Some((last, front)) => words!("{0} or {1}", front.join(", "), last),
     }
 }

@@ -9,6 +9,7 @@ use crate::quantity::percent;
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::name;
+use crate::words::words;
 use domain::decimal;
 use domain::gym::{Pattern, PatternStep};
 use domain::ladder::shipped_patterns;
@@ -60,7 +61,7 @@ fn steps(doc: &mut Doc<'_>, pattern: &Entry<'_>) -> Vec<PatternStep> {
             && share <= before.share
         {
             let words = |share| decimal::write_rounded(i64::from(share), 100, 2);
-            let read = format!("{} % after {} %", words(share), words(before.share));
+            let read = words!("{0} % after {1} %", words(share), words(before.share));
             let right = "let each step be heavier than the one before";
             doc.wrong(&entry.at_value("share"), Wrong::plain(read, right));
         }

@@ -13,6 +13,7 @@ use crate::plan_faults::PlanFaults;
 use crate::plan_time::rest_of_time;
 use crate::quantity::{mass, percent, rest_s, whole};
 use crate::wording::words;
+use crate::words::words;
 use domain::decimal;
 use domain::prescription::LoadWish;
 use domain::{Gym, Lifter, Mass, MassUnit, Prescription};
@@ -67,7 +68,11 @@ impl<'g> Against<'g> {
             LoadWish::OfBest(share) => {
                 let who = gym.lifters.iter().find(|known| known.name == lifter);
                 let Some(best) = who.and_then(|who| best(who, lift)) else {
-                    let what = format!("of a best in the {lift} that {lifter} has not recorded");
+                    let what = words!(
+                        "of a best in the {0} that {1} has not recorded",
+                        lift,
+                        lifter
+                    );
                     let right = "write a mass, or record the best in lifters.toml";
                     return Err(Wrong::value(text, &what, right));
                 };
@@ -80,7 +85,7 @@ impl<'g> Against<'g> {
             Some(bar) if load < bar => {
                 let pounds = text.to_lowercase().contains("lb");
                 let unit = if pounds { MassUnit::Lb } else { MassUnit::Kg };
-                let what = format!("less than the lightest bar, {}", bar.words(unit));
+                let what = words!("less than the lightest bar, {0}", bar.words(unit));
                 let right = "write the load with the bar counted in";
                 Err(Wrong::value(text, &what, right))
             }
@@ -118,7 +123,7 @@ impl Reading<'_, '_> {
         let column = COLUMNS.iter().find(|column| column.field.key == key);
         let column = column.expect("a column with a place is in the list of columns");
         if column.field.need == Need::Always {
-            let right = format!("write {}", column.field.example);
+            let right = words!("write {0}", column.field.example);
             self.wrong(at, Wrong::plain("an empty cell", right));
         }
         None
@@ -140,7 +145,7 @@ impl Reading<'_, '_> {
             && digits_and_unit(back.trim())
         {
             let load = format!("{},{}", front.trim(), back.trim());
-            let right = format!("write {} with its quotes, or with a point", quote(&load));
+            let right = words!("write {0} with its quotes, or with a point", quote(&load));
             self.wrong(
                 at,
                 Wrong::value(&load, "a comma within a cell not in quotes", right),

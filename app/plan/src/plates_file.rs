@@ -7,6 +7,7 @@ use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::weighed_file;
 use crate::wording::name;
+use crate::words::words;
 use domain::{Length, Mass, MassUnit, Plate, PlateFace, PlateSet};
 
 /// Most plate sets of a gym.
@@ -49,8 +50,8 @@ pub(crate) fn plates(doc: &mut Doc<'_>, set: &Entry<'_>) -> Vec<Plate> {
             continue;
         };
         if plates.iter().any(|other| other.face == plate.face) {
-            let read = format!(
-                "the {} plate a second time",
+            let read = words!(
+                "the {0} plate a second time",
                 plate.face.mass.words(plate.face.unit)
             );
             let right = "write it once, with all its pairs";

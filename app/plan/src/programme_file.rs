@@ -15,6 +15,7 @@ use crate::split_file;
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name, words};
+use crate::words::words;
 use chrono::Weekday;
 use domain::Gym;
 use domain::prescription::LoadWish;
@@ -207,7 +208,7 @@ fn weekly(doc: &mut Doc<'_>, programme: &Entry<'_>, written: &[Entry<'_>], days:
         if on[..at].contains(day)
             && let Some(entry) = written.get(at)
         {
-            let read = format!("{day:?} for a second day of the programme");
+            let read = words!("{0} for a second day of the programme", format!("{day:?}"));
             let right = "give each day its own day of the week";
             doc.wrong(&entry.at_value("weekday"), Wrong::plain(read, right));
         }
@@ -227,7 +228,7 @@ fn in_one_only(doc: &mut Doc<'_>, entry: &Entry<'_>, programmes: &[Programme], r
         let other = programmes.iter().find(follows).map(|p| &p.name);
         let twice = read.lifters[..at].contains(lifter).then_some(&read.name);
         if let Some(other) = other.or(twice) {
-            let read = format!("{}, who is in {} already", quote(lifter), quote(other));
+            let read = words!("{0}, who is in {1} already", quote(lifter), quote(other));
             let right = "name each lifter once";
             doc.wrong(&entry.at_value("lifters"), Wrong::plain(read, right));
         }

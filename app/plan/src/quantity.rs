@@ -2,6 +2,7 @@
 //!
 //! Refuses: bare numbers where a unit decides, and anything that cannot be kept exactly.
 use crate::fault::Wrong;
+use crate::words::{Words, words};
 use domain::decimal::{self, DecimalFault};
 use domain::mass::QuantityFault;
 use domain::{Length, LengthUnit, Mass, MassUnit, Stress};
@@ -19,27 +20,36 @@ fn with_point(text: &str) -> String {
 }
 
 /// What a quantity fault means for a `thing` such as "a mass".
-fn words(text: &str, thing: &str, fault: QuantityFault, bare: &str, example: &str) -> Wrong {
-    let such = || format!("write {thing} such as {example}");
+fn fault_words(
+    text: &str,
+    thing: &'static str,
+    fault: QuantityFault,
+    bare: Words,
+    example: &str,
+) -> Wrong {
+    let thing = Words::from(thing);
+    let such = || words!("write {0} such as {1}", &thing, example);
     let number = text
         .trim_start()
         .starts_with(|c: char| c.is_ascii_digit() || c == '.');
     match fault {
-        QuantityFault::NoUnit => Wrong::value(text, &format!("{thing} without a unit"), bare),
-        QuantityFault::UnknownUnit if number => {
-            Wrong::value(text, &format!("{thing} in a unit not known here"), such())
-        }
+        QuantityFault::NoUnit => Wrong::value(text, &words!("{0} without a unit", &thing), bare),
+        QuantityFault::UnknownUnit if number => Wrong::value(
+            text,
+            &words!("{0} in a unit not known here", &thing),
+            such(),
+        ),
         QuantityFault::UnknownUnit | QuantityFault::Number(DecimalFault::NotANumber) => {
-            Wrong::value(text, &format!("not {thing}"), such())
+            Wrong::value(text, &words!("not {0}", &thing), such())
         }
         QuantityFault::Number(DecimalFault::TooFine) => Wrong::value(
             text,
-            &format!("{thing} that cannot be kept exactly"),
+            &words!("{0} that cannot be kept exactly", &thing),
             "write fewer decimals, or a fraction in halves down to 64ths",
         ),
         QuantityFault::Number(DecimalFault::TooLarge) => Wrong::value(
             text,
-            &format!("{thing} larger than anything in a gym"),
+            &words!("{0} larger than anything in a gym", &thing),
             such(),
         ),
     }
@@ -54,16 +64,16 @@ fn outside<T: PartialOrd>(
 ) -> Option<Wrong> {
     let (from, to) = (show(range.start()), show(range.end()));
     let what = if value < range.start() {
-        format!("less than the least, {from}")
+        words!("less than the least, {0}", &from)
     } else if value > range.end() {
-        format!("more than the most, {to}")
+        words!("more than the most, {0}", &to)
     } else {
         return None;
     };
     Some(Wrong::value(
         text,
         &what,
-        format!("write from {from} to {to}"),
+        words!("write from {0} to {1}", from, to),
     ))
 }
 
@@ -71,8 +81,8 @@ fn outside<T: PartialOrd>(
 pub(crate) fn mass(text: &str, range: &RangeInclusive<Mass>) -> Result<(Mass, MassUnit), Wrong> {
     let bare = text.trim();
     let (mass, unit) = Mass::read_with_unit(&with_point(text)).map_err(|fault| {
-        let write = format!("write \"{bare} lb\" or \"{bare} kg\"");
-        words(text, "a mass", fault, &write, "\"20 kg\" or \"45 lb\"")
+        let write = words!("write \"{0} lb\" or \"{1} kg\"", bare, bare);
+        fault_words(text, "a mass", fault, write, "\"20 kg\" or \"45 lb\"")
     })?;
     outside(text, &mass, range, |limit| limit.words(unit)).map_or(Ok((mass, unit)), Err)
 }
@@ -81,8 +91,8 @@ pub(crate) fn mass(text: &str, range: &RangeInclusive<Mass>) -> Result<(Mass, Ma
 pub(crate) fn length(text: &str, range: &RangeInclusive<Length>) -> Result<Length, Wrong> {
     let bare = text.trim();
     let length = Length::read(&with_point(text)).map_err(|fault| {
-        let write = format!("write \"{bare} mm\" or \"{bare} in\"");
-        words(text, "a length", fault, &write, "\"50 mm\" or \"1 1/4 in\"")
+        let write = words!("write \"{0} mm\" or \"{1} in\"", bare, bare);
+        fault_words(text, "a length", fault, write, "\"50 mm\" or \"1 1/4 in\"")
     })?;
     outside(text, &length, range, |limit| limit.words(LengthUnit::Mm)).map_or(Ok(length), Err)
 }
@@ -101,8 +111,13 @@ pub(crate) fn stress(
 ) -> Result<Stress, Wrong> {
     let bare = text.trim();
     let stress = Stress::read(&with_point(text)).map_err(|fault| {
-        let write = format!("write \"{bare} MPa\", \"{bare} GPa\" or \"{bare} psi\"");
-        words(text, "a stress", fault, &write, example)
+        let write = words!(
+            "write \"{0} MPa\", \"{1} GPa\" or \"{2} psi\"",
+            bare,
+            bare,
+            bare
+        );
+        fault_words(text, "a stress", fault, write, example)
     })?;
     outside(text, &stress, range, |limit| limit.words()).map_or(Ok(stress), Err)
 }
@@ -113,7 +128,13 @@ where
     T: TryFrom<i64> + Display + PartialOrd,
 {
     let (from, to) = (range.start(), range.end());
-    let right = || format!("write a whole number from {from} to {to}");
+    let right = || {
+        words!(
+            "write a whole number from {0} to {1}",
+            from.to_string(),
+            to.to_string()
+        )
+    };
     let digits = text.trim();
     if digits.is_empty() || !digits.bytes().all(|b| b.is_ascii_digit()) {
         return Err(Wrong::value(text, "not a whole number", right()));
@@ -122,7 +143,7 @@ where
     let Some(number) = number else {
         return Err(Wrong::value(
             text,
-            &format!("more than the most, {to}"),
+            &words!("more than the most, {0}", to.to_string()),
             right(),
         ));
     };
@@ -170,8 +191,9 @@ fn time_words(ms: &u32) -> String {
         _ => (1_000, "s"),
     };
     format!(
-        "{} {unit}",
-        decimal::write_rounded(i64::from(*ms), scale, 3)
+        "{} {}",
+        decimal::write_rounded(i64::from(*ms), scale, 3),
+        unit
     )
 }
 
@@ -180,8 +202,8 @@ fn time_words(ms: &u32) -> String {
 pub(crate) fn rest_s(text: &str) -> Result<u32, Wrong> {
     let bare = text.trim();
     if (1..=2).contains(&bare.len()) && bare.parse::<u8>().is_ok_and(|number| number < 15) {
-        let right = format!("write \"{bare} min\", or seconds from 15 on");
-        return Err(Wrong::value(text, &format!("a rest of {bare} s"), right));
+        let right = words!("write \"{0} min\", or seconds from 15 on", bare);
+        return Err(Wrong::value(text, &words!("a rest of {0} s", bare), right));
     }
     let ms = time_ms(text, &(15_000..=1_800_000))?;
     if ms.is_multiple_of(1_000) {

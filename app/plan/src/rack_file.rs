@@ -6,6 +6,7 @@ use crate::quantity::{length, mass, rated, time_ms};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::name;
+use crate::words::words;
 use domain::equipment::{Calibration, RackStated};
 use domain::{Length, LengthUnit, Mass, MassUnit, Rack};
 
@@ -102,7 +103,7 @@ fn fit(
     if let (Some(pin), Some(hole)) = (pin, hole)
         && hole < pin
     {
-        let read = format!("a hole of {}, less than its pin of {}", mm(hole), mm(pin));
+        let read = words!("a hole of {0}, less than its pin of {1}", mm(hole), mm(pin));
         let right = "measure both again; a hole is at least as wide as its pin";
         doc.wrong(&entry.at_value("hole_diameter"), Wrong::plain(read, right));
     }
@@ -112,7 +113,11 @@ fn fit(
             && width >= spacing
         {
             let (width, spacing) = (mm(width), mm(spacing));
-            let read = format!("{width} across, not less than the spacing of {spacing}");
+            let read = words!(
+                "{0} across, not less than the spacing of {1}",
+                width,
+                spacing
+            );
             let right = "write the spacing from centre to centre";
             doc.wrong(&entry.at_value(key), Wrong::plain(read, right));
         }
@@ -124,8 +129,8 @@ fn judge(doc: &mut Doc<'_>, entry: &Entry<'_>, rack: &Rack, read: Calibration) {
     let centre = rack.first_hole + rack.spacing.times(i64::from(read.hole) - 1);
     if centre.apart(read.bar_height) > CALIBRATION_ODD {
         let mm = |length: Length| length.words(LengthUnit::Mm);
-        let found = format!(
-            "a bar height of {} with the pins in hole {}, whose centre is at {}",
+        let found = words!(
+            "a bar height of {0} with the pins in hole {1}, whose centre is at {2}",
             mm(read.bar_height),
             read.hole,
             mm(centre)

@@ -4,6 +4,7 @@
 //! it goes, so that its other faults are told in the same breath.
 use crate::Source;
 use crate::fault::{Column, Fault, Weight, Wrong, quote};
+use crate::words::{Words, words};
 use std::collections::BTreeSet;
 use std::ops::Range;
 use toml::Spanned;
@@ -26,11 +27,13 @@ impl<'s> Doc<'s> {
     /// Opens a file; `Err` when there is no text to read at all.
     pub(crate) fn open(source: Source<'s>) -> Result<(Self, Spanned<DeTable<'s>>), Vec<Fault>> {
         let bytes = source.text;
-        let whole = |read, right| Fault::whole(source.name, Wrong::plain(read, right));
+        let whole =
+            |read: Words, right: &'static str| Fault::whole(source.name, Wrong::plain(read, right));
         if bytes.len() > FILE_BYTES_MAX {
-            let read = format!(
-                "{} bytes, more than the most, {FILE_BYTES_MAX}",
-                bytes.len()
+            let read = words!(
+                "{0} bytes, more than the most, {1}",
+                bytes.len(),
+                FILE_BYTES_MAX
             );
             return Err(vec![whole(read, "split it or shorten it")]);
         }
@@ -39,7 +42,7 @@ impl<'s> Doc<'s> {
             let read = "a character that is not UTF-8 text";
             vec![Fault {
                 row: Some(rows),
-                ..whole(read.to_owned(), "save the file as UTF-8")
+                ..whole(read.into(), "save the file as UTF-8")
             }]
         })?;
         let text = text.strip_prefix('\u{feff}').unwrap_or(text);
@@ -124,17 +127,17 @@ impl<'s> Doc<'s> {
 fn broken(raw: Option<&str>, message: &str) -> Wrong {
     let (what, expected) = message.split_once(", expected ").unwrap_or((message, ""));
     let right = match (what, expected) {
-        ("duplicate key", _) => String::from("keep one of them"),
+        ("duplicate key", _) => Words::from("keep one of them"),
         ("string values must be quoted", _) => {
-            format!("write {}", quote(raw.unwrap_or_default().trim()))
+            words!("write {0}", quote(raw.unwrap_or_default().trim()))
         }
-        (_, "") => String::from("see that keys, quotes and brackets are whole"),
-        _ => format!("write {expected} there"),
+        (_, "") => Words::from("see that keys, quotes and brackets are whole"),
+        _ => words!("write {0} there", expected),
     };
     let raw = raw.unwrap_or_default().trim();
     if raw.is_empty() {
-        Wrong::plain(format!("broken TOML: {what}"), right)
+        Wrong::plain(words!("broken TOML: {0}", what), right)
     } else {
-        Wrong::value(raw, &format!("broken TOML: {what}"), right)
+        Wrong::value(raw, &words!("broken TOML: {0}", what), right)
     }
 }

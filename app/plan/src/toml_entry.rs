@@ -6,6 +6,7 @@ use crate::fields::{Field, Need, Table};
 use crate::nearest::hint;
 use crate::quantity;
 use crate::toml_doc::Doc;
+use crate::words::{Words, words};
 use std::fmt::Display;
 use std::ops::{Range, RangeInclusive};
 use toml::Spanned;
@@ -30,7 +31,7 @@ impl<'t> Entry<'t> {
         for key in table.keys() {
             let text = key.get_ref();
             if !known.contains(&text.as_ref()) {
-                let what = format!("a key that {} does not have", kind.a);
+                let what = words!("a key that {0} does not have", Words::from(kind.a));
                 doc.wrong(&key.span(), Wrong::value(text, &what, hint(text, &known)));
             }
         }
@@ -46,7 +47,7 @@ impl<'t> Entry<'t> {
         if let DeValue::Table(table) = value.get_ref() {
             return Some(Self::open(doc, table, value.span(), kind));
         }
-        let right = format!("write {} as {}", kind.a, kind.form);
+        let right = words!("write {0} as {1}", Words::from(kind.a), kind.form);
         doc.wrong(&value.span(), not(doc, value, kind.a, right));
         None
     }
@@ -80,16 +81,16 @@ impl<'t> Entry<'t> {
         let field = field.expect("every key that is read is in the table's list of keys");
         if value.is_none() && matches!(field.need, Need::Always) {
             let right = advice(field);
-            let read = format!("{} without {}", self.kind.a, quote(key));
+            let read = words!("{0} without {1}", Words::from(self.kind.a), quote(key));
             doc.missing(&self.at, Wrong::plain(read, right));
         }
         value
     }
 
     /// The example of a key, for a fault's advice.
-    fn example(&self, key: &str) -> String {
+    fn example(&self, key: &str) -> Words {
         let field = self.kind.fields.iter().find(|field| field.key == key);
-        field.map_or_else(String::new, advice)
+        field.map_or_else(|| Words::plain(""), advice)
     }
 
     /// Reads a text.
@@ -154,10 +155,11 @@ impl<'t> Entry<'t> {
             return &[];
         };
         if list.len() > most {
-            let read = format!(
-                "{} entries under {}, more than the most, {most}",
+            let read = words!(
+                "{0} entries under {1}, more than the most, {2}",
                 list.len(),
-                quote(key)
+                quote(key),
+                most
             );
             doc.wrong(&value.span(), Wrong::plain(read, "leave some out"));
         }
@@ -222,11 +224,11 @@ impl<'t> Entry<'t> {
 }
 
 /// How a key is written.
-fn advice(field: &Field) -> String {
+fn advice(field: &Field) -> Words {
     if field.example.starts_with("[[") {
-        format!("add {}", field.example)
+        words!("add {0}", field.example)
     } else {
-        format!("write {} = {}", field.key, field.example)
+        words!("write {0} = {1}", field.key, field.example)
     }
 }
 
@@ -234,7 +236,7 @@ fn advice(field: &Field) -> String {
 fn text<T>(
     doc: &mut Doc<'_>,
     value: &Spanned<DeValue<'_>>,
-    example: impl FnOnce() -> String,
+    example: impl FnOnce() -> Words,
     read: impl FnOnce(&str) -> Result<T, Wrong>,
 ) -> Option<T> {
     let read = if let DeValue::String(text) = value.get_ref() {
@@ -251,12 +253,12 @@ fn settle<T>(doc: &mut Doc<'_>, value: &Spanned<DeValue<'_>>, read: Result<T, Wr
 }
 
 /// A value of another kind than wanted.
-fn not(doc: &Doc<'_>, value: &Spanned<DeValue<'_>>, wanted: &str, right: String) -> Wrong {
-    let what = format!("not {wanted}");
+fn not(doc: &Doc<'_>, value: &Spanned<DeValue<'_>>, wanted: &'static str, right: Words) -> Wrong {
+    let what = words!("not {0}", Words::from(wanted));
     match value.get_ref() {
-        DeValue::String(text) => Wrong::value(text, &format!("a text, {what}"), right),
-        DeValue::Array(_) => Wrong::plain(format!("a list, {what}"), right),
-        DeValue::Table(_) => Wrong::plain(format!("a table, {what}"), right),
+        DeValue::String(text) => Wrong::value(text, &words!("a text, {0}", what), right),
+        DeValue::Array(_) => Wrong::plain(words!("a list, {0}", what), right),
+        DeValue::Table(_) => Wrong::plain(words!("a table, {0}", what), right),
         DeValue::Integer(_) | DeValue::Float(_) | DeValue::Boolean(_) | DeValue::Datetime(_) => {
             Wrong::value(doc.raw(&value.span()), &what, right)
         }

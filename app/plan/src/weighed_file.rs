@@ -8,6 +8,7 @@ use crate::quantity::mass;
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::name;
+use crate::words::words;
 use domain::solve::balance::{Problem, Weighed};
 use domain::{Mass, MassUnit, Plate};
 
@@ -26,15 +27,15 @@ pub(crate) fn read(doc: &mut Doc<'_>, set: &Entry<'_>, plates: &[Plate]) -> Vec<
         };
         if read.iter().any(|other| other.mark == plate.mark) {
             let told = Wrong::plain(
-                format!("the mark \"{}\" a second time", plate.mark),
+                words!("the mark \"{0}\" a second time", &plate.mark),
                 "give every plate its own mark",
             );
             doc.wrong(&entry.at_value("mark"), told);
         }
         if !plates.iter().any(|kind| kind.face.mass == plate.nominal) {
             let told = Wrong::plain(
-                format!(
-                    "a label of {} that the set does not have",
+                words!(
+                    "a label of {0} that the set does not have",
                     plate.nominal.exact(unit)
                 ),
                 "write the mass of one of its plates",
@@ -44,8 +45,8 @@ pub(crate) fn read(doc: &mut Doc<'_>, set: &Entry<'_>, plates: &[Plate]) -> Vec<
         let off = plate.mass.apart(plate.nominal);
         if off.ng() / OFF_ODD_PERCENT > plate.nominal.ng() / 100 {
             let told = Wrong::plain(
-                format!(
-                    "{} for a plate of {}",
+                words!(
+                    "{0} for a plate of {1}",
                     plate.mass.exact(unit),
                     plate.nominal.exact(unit)
                 ),
@@ -59,7 +60,11 @@ pub(crate) fn read(doc: &mut Doc<'_>, set: &Entry<'_>, plates: &[Plate]) -> Vec<
             .count();
         if alike == Problem::KIND_LIMIT {
             let told = Wrong::plain(
-                format!("more than {alike} plates of {}", plate.nominal.exact(unit)),
+                words!(
+                    "more than {0} plates of {1}",
+                    alike,
+                    plate.nominal.exact(unit)
+                ),
                 "write the sixteen that are used",
             );
             doc.wrong(&entry.at_value("nominal"), told);

@@ -1,6 +1,7 @@
 //! Single words and lines of words. Refuses: line breaks, emptiness, what does not fit.
 use crate::fault::{Wrong, quote};
 use crate::nearest::{one_of, squeeze};
+use crate::words::words;
 
 /// Longest name of anything, in characters: what fits on a tile.
 const NAME_MAX: usize = 40;
@@ -12,13 +13,13 @@ pub(crate) fn name(text: &str) -> Result<String, Wrong> {
 
 /// Reads a line of words of at most `most` characters.
 pub(crate) fn words(text: &str, most: usize) -> Result<String, Wrong> {
-    let right = || format!("write from 1 to {most} characters on one line");
+    let right = || words!("write from 1 to {0} characters on one line", most);
     let words = text.trim();
     let length = words.chars().count();
     if length == 0 {
         Err(Wrong::plain("an empty text", right()))
     } else if length > most {
-        let what = format!("{length} characters, more than the most, {most}");
+        let what = words!("{0} characters, more than the most, {1}", length, most);
         Err(Wrong::value(text, &what, right()))
     } else if words.chars().any(char::is_control) {
         Err(Wrong::value(
@@ -37,9 +38,9 @@ pub(crate) fn choice<T: Copy>(text: &str, choices: &[(&str, T)]) -> Result<T, Wr
     let found = choices.iter().find(|(word, _)| squeeze(word) == squeezed);
     found.map(|(_, value)| *value).ok_or_else(|| {
         let words: Vec<_> = choices.iter().map(|(word, _)| *word).collect();
-        let right = format!("write {}", one_of(&words));
+        let right = words!("write {0}", one_of(&words));
         Wrong {
-            read: format!("{}, not one of the words for it", quote(text)),
+            read: words!("{0}, not one of the words for it", quote(text)),
             right,
         }
     })

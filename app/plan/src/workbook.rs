@@ -6,6 +6,7 @@ use crate::bounds::{self, Book};
 use crate::cells::{CELLS_MAX, CellKind, SheetRow};
 use crate::fault::Wrong;
 use crate::sheets::{KEPT_MAX, Sheet};
+use crate::words::words;
 use calamine::{Data, DataRef, ExcelDateTime, Ods, Reader as _, SheetType, SheetVisible, Xlsx};
 use std::borrow::Cow;
 use std::collections::BTreeMap;
@@ -34,7 +35,7 @@ fn broken(why: impl std::fmt::Display) -> Wrong {
         .map(|c| if c.is_control() { ' ' } else { c })
         .collect();
     Wrong::plain(
-        format!("a broken spreadsheet ({why})"),
+        words!("a broken spreadsheet ({0})", why),
         "open it in the spreadsheet and save it again as XLSX or ODS",
     )
 }
@@ -61,7 +62,7 @@ impl Grid {
             return Ok(());
         }
         left.0 = left.0.checked_sub(text.len()).ok_or_else(|| {
-            let read = format!("a workbook with more than {TEXT_MAX} bytes of text");
+            let read = words!("a workbook with more than {0} bytes of text", TEXT_MAX);
             Wrong::plain(read, "delete what is not plan")
         })?;
         let new = !self.rows.contains_key(&at.0);
@@ -99,7 +100,11 @@ fn row(number: usize, cells: Vec<(usize, String, CellKind)>) -> SheetRow<'static
         }
     }
     if widest > CELLS_MAX {
-        let read = format!("{widest} cells in a row, more than the most, {CELLS_MAX}");
+        let read = words!(
+            "{0} cells in a row, more than the most, {1}",
+            widest,
+            CELLS_MAX
+        );
         let wrong = Wrong::plain(read, "delete what stands beyond the plan");
         row.broken = Some((CELLS_MAX, wrong));
     }
@@ -110,7 +115,11 @@ fn count_sheets(count: usize) -> Result<(), Wrong> {
     if count <= SHEETS_MAX {
         return Ok(());
     }
-    let read = format!("a workbook of {count} sheets, more than the most, {SHEETS_MAX}");
+    let read = words!(
+        "a workbook of {0} sheets, more than the most, {1}",
+        count,
+        SHEETS_MAX
+    );
     Err(Wrong::plain(read, "split the plan"))
 }
 

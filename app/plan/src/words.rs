@@ -1,0 +1,126 @@
+//! The words of a fault: an English template and what fills it, so that whoever shows it can say
+//! it in another language.
+//!
+//! Refuses: translating; a template is looked up by whoever knows languages.
+use std::fmt;
+
+/// A sentence, or a part of one.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Words {
+    text: &'static str,
+    with: Vec<Piece>,
+}
+
+/// What stands for `{0}` and the like.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Piece {
+    /// A name, a number, what was read: the same in every language.
+    Plain(String),
+    /// Words of their own.
+    Words(Words),
+}
+
+impl Words {
+    /// A template with `{0}`, `{1}` and so on for what fills it.
+    pub(crate) const fn new(text: &'static str, with: Vec<Piece>) -> Self {
+        Self { text, with }
+    }
+
+    /// What is the same in every language.
+    pub(crate) fn plain(text: impl Into<String>) -> Self {
+        Self::new("{0}", vec![Piece::Plain(text.into())])
+    }
+
+    /// The same with each template as `known` has it in another language; those that it does not
+    /// know stay as they are.
+    pub fn told(&self, known: &impl Fn(&'static str) -> Option<&'static str>) -> String {
+        let text = known(self.text).unwrap_or(self.text);
+        let piece = |piece: &Piece| match piece {
+            Piece::Plain(text) => text.clone(),
+            Piece::Words(words) => words.told(known),
+        };
+        let with: Vec<String> = self.with.iter().map(piece).collect();
+        let (mut told, mut rest) = (String::new(), text);
+        // Filled in one pass, so that what was read is never taken for a place to fill.
+        while let Some((before, after)) = rest.split_once('{') {
+            told.push_str(before);
+            let filled = after
+                .split_once('}')
+                .and_then(|(at, left)| Some((with.get(at.parse::<usize>().ok()?)?, left)));
+            match filled {
+                Some((filled, left)) => {
+                    told.push_str(filled);
+                    rest = left;
+                }
+                None => {
+                    told.push('{');
+                    rest = after;
+                }
+            }
+        }
+        told.push_str(rest);
+        told
+    }
+
+    /// All templates in it, with how many pieces fill each.
+    #[must_use]
+    pub fn templates(&self) -> Vec<(&'static str, usize)> {
+        let inner = self.with.iter().flat_map(|piece| match piece {
+            Piece::Plain(_) => Vec::new(),
+            Piece::Words(words) => words.templates(),
+        });
+        let own = (self.text, self.with.len());
+        inner.chain([own]).collect()
+    }
+}
+
+impl fmt::Display for Words {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.told(&|_| None))
+    }
+}
+
+/// Words that need nothing to fill them.
+impl From<&'static str> for Words {
+    fn from(text: &'static str) -> Self {
+        Self::new(text, Vec::new())
+    }
+}
+
+impl From<&Self> for Words {
+    fn from(words: &Self) -> Self {
+        words.clone()
+    }
+}
+
+impl From<Words> for Piece {
+    fn from(words: Words) -> Self {
+        Self::Words(words)
+    }
+}
+
+impl From<&Words> for Piece {
+    fn from(words: &Words) -> Self {
+        Self::Words(words.clone())
+    }
+}
+
+macro_rules! plain {
+    ($($kind:ty),*) => {
+        $(impl From<$kind> for Piece {
+            fn from(plain: $kind) -> Self {
+                Self::Plain(plain.to_string())
+            }
+        })*
+    };
+}
+
+plain!(String, &String, &str, usize, u64, u32, u16, u8, i64);
+
+/// Words from a template and what fills it.
+macro_rules! words {
+    ($text:literal $(, $with:expr)* $(,)?) => {
+        $crate::words::Words::new($text, vec![$($crate::words::Piece::from($with)),*])
+    };
+}
+pub(crate) use words;
