@@ -3,7 +3,7 @@
 //! Refuses: archives of too many or too large parts, whatever their own headers say, and the few
 //! words of XML that stand for millions of cells.
 use crate::fault::Wrong;
-use crate::words::words;
+use crate::words::{Words, words};
 use quick_xml::Reader;
 use quick_xml::events::{BytesStart, Event};
 use std::io::{Cursor, Read as _};
@@ -29,11 +29,11 @@ pub(crate) enum Book {
     Ods,
 }
 
-const SAVE_AGAIN: &str = "open it in the spreadsheet and save it again as XLSX or ODS";
+const SAVE_AGAIN: Words = words!("open it in the spreadsheet and save it again as XLSX or ODS");
 
 /// Unpacks every part into nothing, within limits, and tells what the archive holds.
 pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {
-    let broken = || Wrong::plain("a broken zip archive", SAVE_AGAIN);
+    let broken = || Wrong::plain(words!("a broken zip archive"), SAVE_AGAIN);
     let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| broken())?;
     if archive.len() > PARTS_MAX {
         let read = words!(
@@ -48,9 +48,9 @@ pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {
     let mut has = [false; 4];
     for at in 0..archive.len() {
         let part = archive.by_index(at).map_err(|_| {
-            let right = "save it without a password, as XLSX or ODS";
+            let right = words!("save it without a password, as XLSX or ODS");
             Wrong::plain(
-                "an archive with a part that is locked or packed in an unknown way",
+                words!("an archive with a part that is locked or packed in an unknown way"),
                 right,
             )
         })?;
@@ -68,25 +68,32 @@ pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {
                     "an archive of more than {0} bytes when it is unpacked",
                     UNPACKED_MAX
                 );
-                Wrong::plain(read, "delete what is not plan, or save it as CSV in UTF-8")
+                Wrong::plain(
+                    read,
+                    words!("delete what is not plan, or save it as CSV in UTF-8"),
+                )
             })?;
         let fronts = ["xl/", "xl/workbook.bin", "word/", "ppt/"];
         for (known, front) in has.iter_mut().zip(fronts) {
             *known |= name.starts_with(front);
         }
     }
-    let other =
-        |kind: &'static str| Err(Wrong::plain(kind, "save it as XLSX, ODS or CSV in UTF-8"));
+    let other = |kind: Words| {
+        Err(Wrong::plain(
+            kind,
+            words!("save it as XLSX, ODS or CSV in UTF-8"),
+        ))
+    };
     if mime.starts_with(b"application/vnd.oasis.opendocument.spreadsheet") {
         repeats(&content)?;
         return Ok(Book::Ods);
     }
     match has {
-        [_, true, ..] => other("a binary workbook, XLSB"),
+        [_, true, ..] => other(words!("a binary workbook, XLSB")),
         [true, ..] => Ok(Book::Xlsx),
-        [_, _, true, _] | [_, _, _, true] => other("a text or slides, not a spreadsheet"),
-        _ if !mime.is_empty() => other("an OpenDocument file that is not a spreadsheet"),
-        _ => other("a zip archive, not a spreadsheet"),
+        [_, _, true, _] | [_, _, _, true] => other(words!("a text or slides, not a spreadsheet")),
+        _ if !mime.is_empty() => other(words!("an OpenDocument file that is not a spreadsheet")),
+        _ => other(words!("a zip archive, not a spreadsheet")),
     }
 }
 
@@ -110,7 +117,7 @@ fn repeats(content: &[u8]) -> Result<(), Wrong> {
     let mut reader = Reader::from_reader(content);
     let (mut tables, mut table) = (Vec::new(), Table::default());
     let (mut done, mut bytes, mut depth) = (0_u64, 0_u64, 0_usize);
-    let broken = || Wrong::plain("a spreadsheet whose XML is broken", SAVE_AGAIN);
+    let broken = || Wrong::plain(words!("a spreadsheet whose XML is broken"), SAVE_AGAIN);
     loop {
         let event = reader.read_event().map_err(|_| broken())?;
         match &event {
@@ -172,7 +179,7 @@ fn repeats(content: &[u8]) -> Result<(), Wrong> {
                 CELLS_MAX,
                 CONTENT_MAX
             );
-            let right = "delete what stands far below or right of the plan";
+            let right = words!("delete what stands far below or right of the plan");
             return Err(Wrong::plain(read, right));
         }
     }

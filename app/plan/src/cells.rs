@@ -97,7 +97,7 @@ fn row(text: &str, separator: char, number: usize) -> (SheetRow<'_>, &str) {
             count,
             CELLS_MAX
         );
-        let wrong = Wrong::plain(read, "delete what stands beyond the plan");
+        let wrong = Wrong::plain(read, words!("delete what stands beyond the plan"));
         row.broken = row.broken.take().or(Some((CELLS_MAX, wrong)));
     }
     (row, left)
@@ -115,8 +115,8 @@ fn cell(text: &str, separator: char) -> (Cow<'_, str>, usize, Option<Wrong>) {
     let mut from = 0;
     loop {
         let Some(at) = inside[from..].find('"').map(|at| from + at) else {
-            let right = "close it at the end of the cell, or write it twice within";
-            let wrong = Wrong::plain("a quote that is never closed", right);
+            let right = words!("close it at the end of the cell, or write it twice within");
+            let wrong = Wrong::plain(words!("a quote that is never closed"), right);
             return (Cow::Borrowed(inside), text.len(), Some(wrong));
         };
         content += &inside[from..at];
@@ -129,8 +129,8 @@ fn cell(text: &str, separator: char) -> (Cow<'_, str>, usize, Option<Wrong>) {
         let end = plain_end(close);
         let after = text[close..end].trim();
         let wrong = (!after.is_empty()).then(|| {
-            let right = "put the whole cell within quotes, each quote in it twice";
-            Wrong::value(after, "after a closing quote", right)
+            let right = words!("put the whole cell within quotes, each quote in it twice");
+            Wrong::value(after, words!("after a closing quote"), right)
         });
         return (content, end, wrong);
     }

@@ -3,7 +3,7 @@
 //! Refuses: files of other names, and silence about what could not be checked.
 use crate::fault::{Fault, Weight, Wrong};
 use crate::lifter_file::{self, Names};
-use crate::words::{Words, words};
+use crate::words::{Term, term, words};
 use crate::{Source, coach_file, gym_file, kiosk_file, meet_file, programme_file};
 use domain::Gym;
 
@@ -39,7 +39,7 @@ fn kind(name: &str) -> Kind {
 /// or a plan. What is merely odd is among them. Names in it are held against `gym`; without one that is told too.
 #[must_use]
 pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
-    let alone = |thing: &'static str, mut faults: Vec<Fault>| {
+    let alone = |thing: Term, mut faults: Vec<Fault>| {
         if gym.is_none() {
             faults.push(unheld(source.name, thing));
         }
@@ -49,18 +49,20 @@ pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
         Kind::Gym => gym_file::gym_alone(source).2,
         Kind::Lifters => {
             let names = gym.map_or_else(Names::open, Names::of);
-            alone("lifters", lifter_file::read(source, &names).1)
+            alone(term!("lifters"), lifter_file::read(source, &names).1)
         }
-        Kind::Programme => alone("a programme", programme_file::read(source, gym).1),
+        Kind::Programme => alone(term!("a programme"), programme_file::read(source, gym).1),
         Kind::Kiosk => match kiosk_file::kiosk_noted(source, gym) {
             (Some(kiosk), faults) if kiosk.racks.is_none() => faults,
-            (_, faults) => alone("a kiosk", faults),
+            (_, faults) => alone(term!("a kiosk"), faults),
         },
-        Kind::Meet => alone("a meet", meet_file::read(source, gym).1),
-        Kind::Plan => alone("a plan", coach_file::read(source, gym).1),
+        Kind::Meet => alone(term!("a meet"), meet_file::read(source, gym).1),
+        Kind::Plan => alone(term!("a plan"), coach_file::read(source, gym).1),
         Kind::Other => {
-            let right = "give gym.toml, lifters.toml, programme.toml, kiosk.toml, meet.toml or a plan that ends in .csv, .xlsx or .ods";
-            let wrong = Wrong::plain("a file of a kind that is not checked", right);
+            let right = words!(
+                "give gym.toml, lifters.toml, programme.toml, kiosk.toml, meet.toml or a plan that ends in .csv, .xlsx or .ods"
+            );
+            let wrong = Wrong::plain(words!("a file of a kind that is not checked"), right);
             vec![Fault::whole(source.name, wrong)]
         }
     }
@@ -92,7 +94,7 @@ pub fn check_all(sources: &[Source<'_>], context: Option<&Gym>) -> Vec<Fault> {
             let (lifters, mut faults) = lifter_file::read(sources[at], &names);
             let whole = is_whole(&faults);
             if !held {
-                faults.push(unheld(sources[at].name, "lifters"));
+                faults.push(unheld(sources[at].name, term!("lifters")));
             }
             (whole.then_some(lifters), faults)
         }
@@ -119,12 +121,12 @@ fn is_whole(faults: &[Fault]) -> bool {
 }
 
 /// Tells that names in a file were not held against anything.
-fn unheld(file: &str, thing: &'static str) -> Fault {
+fn unheld(file: &str, thing: Term) -> Fault {
     let read = words!(
         "{0} without a whole gym beside it, so names were not checked",
-        Words::from(thing)
+        thing
     );
-    let right = "check it together with gym.toml and lifters.toml";
+    let right = words!("check it together with gym.toml and lifters.toml");
     Fault {
         weight: Weight::Odd,
         ..Fault::whole(file, Wrong::plain(read, right))

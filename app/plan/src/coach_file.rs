@@ -74,9 +74,9 @@ impl Plan<'_> {
             .filter(|(_, sheet)| !sheet.rows.is_empty())
             .collect();
         if filled.is_empty() {
-            let right = "write a header row and a row for each lift of each day";
+            let right = words!("write a header row and a row for each lift of each day");
             self.faults
-                .whole(Wrong::plain("a file with nothing in it", right));
+                .whole(Wrong::plain(words!("a file with nothing in it"), right));
             return;
         }
         let with_header: Vec<_> = filled
@@ -90,9 +90,9 @@ impl Plan<'_> {
         for (number, sheet, at) in &with_header {
             if sheet.hidden {
                 self.faults.turn_to(*number, sheet.name.as_deref());
-                let right = "show the sheet in the spreadsheet if it belongs to the plan";
+                let right = words!("show the sheet in the spreadsheet if it belongs to the plan");
                 self.faults
-                    .odd(Wrong::plain("a hidden sheet, left out", right));
+                    .odd(Wrong::plain(words!("a hidden sheet, left out"), right));
             } else {
                 self.sheet(*number, sheet, *at);
             }
@@ -101,8 +101,8 @@ impl Plan<'_> {
             && let Some((number, name, row)) = self.header.take()
         {
             self.faults.turn_to(number, name.as_deref());
-            let right = "write a row for each lift of each day under it";
-            let wrong = Wrong::plain("a header and no row under it", right);
+            let right = words!("write a row for each lift of each day under it");
+            let wrong = Wrong::plain(words!("a header and no row under it"), right);
             self.faults.wrong(row, None, wrong);
         }
     }
@@ -122,7 +122,7 @@ impl Plan<'_> {
             self.count += 1;
             if self.count > ROWS_MAX {
                 let read = words!("more rows than the most, {0}", ROWS_MAX);
-                let wrong = Wrong::plain(read, "split the plan");
+                let wrong = Wrong::plain(read, words!("split the plan"));
                 self.faults.wrong(row.number, None, wrong);
                 break;
             }
@@ -151,7 +151,7 @@ impl Plan<'_> {
                 date.to_string(),
                 after
             );
-            let wrong = Wrong::plain(read, "keep one of the two rows");
+            let wrong = Wrong::plain(read, words!("keep one of the two rows"));
             self.faults.wrong(row, None, wrong);
             return;
         }

@@ -109,7 +109,7 @@ impl Columns {
         if named(header) == 0 {
             let keys: Vec<_> = COLUMNS.iter().map(|column| column.field.key).collect();
             let right = words!("begin with a header row: {0}", keys.join(","));
-            let wrong = Wrong::plain("a first row that names no column", right);
+            let wrong = Wrong::plain(words!("a first row that names no column"), right);
             faults.wrong(header.number, None, wrong);
             return None;
         }
@@ -158,7 +158,11 @@ impl Columns {
         }
         let cell = Some((at, ""));
         let Some((found, unit)) = column(&text) else {
-            let wrong = Wrong::value(&text, "a column that a plan does not have", meant(&text));
+            let wrong = Wrong::value(
+                &text,
+                words!("a column that a plan does not have"),
+                meant(&text),
+            );
             faults.wrong(row, cell, wrong);
             return;
         };
@@ -170,7 +174,11 @@ impl Columns {
             Some(first) => {
                 let key = quote(COLUMNS[found].field.key);
                 let what = words!("the column {0} again, after column {1}", key, first + 1);
-                faults.wrong(row, cell, Wrong::value(&text, &what, "keep one of them"));
+                faults.wrong(
+                    row,
+                    cell,
+                    Wrong::value(&text, &what, words!("keep one of them")),
+                );
             }
         }
     }

@@ -1,9 +1,9 @@
 //! The day of a plan's row. Refuses: dates that two readers would read as two days.
 use crate::fault::{Wrong, quote};
-use crate::words::words;
+use crate::words::{Words, words};
 use chrono::{Datelike as _, NaiveDate};
 
-const RIGHT: &str = "write year, month, day as \"2026-12-01\"";
+const RIGHT: Words = words!("write year, month, day as \"2026-12-01\"");
 
 /// Months by their first letters, English and German; "ma" is told apart by its third letter.
 const MONTHS: [&[&str]; 12] = [
@@ -36,7 +36,7 @@ pub(crate) fn date(text: &str) -> Result<NaiveDate, Wrong> {
     let short = |part: &&str| (1..=2).contains(&part.len());
     let digits = |part: &str| part.bytes().all(|b| b.is_ascii_digit());
     if !plain.split(mark).all(digits) {
-        return Err(Wrong::value(text, "not a date", RIGHT));
+        return Err(Wrong::value(text, words!("not a date"), RIGHT));
     }
     match parts.as_slice() {
         [year, month, day] if year.len() == 4 && short(month) && short(day) => {
@@ -51,20 +51,20 @@ pub(crate) fn date(text: &str) -> Result<NaiveDate, Wrong> {
         }
         [a, b, c] if short(a) && short(b) && short(c) => Err(Wrong::value(
             text,
-            "a date with a year of two digits",
+            words!("a date with a year of two digits"),
             RIGHT,
         )),
-        _ => Err(Wrong::value(text, "not a date", RIGHT)),
+        _ => Err(Wrong::value(text, words!("not a date"), RIGHT)),
     }
 }
 
 /// A date without any mark between its parts.
 fn no_mark(text: &str, plain: &str) -> Wrong {
     if plain.len() == 5 && plain.bytes().all(|b| b.is_ascii_digit()) {
-        let right = "format the cells as dates such as \"2026-12-01\" and save again";
-        Wrong::value(text, "a spreadsheet's number of a day", right)
+        let right = words!("format the cells as dates such as \"2026-12-01\" and save again");
+        Wrong::value(text, words!("a spreadsheet's number of a day"), right)
     } else {
-        Wrong::value(text, "not a date", RIGHT)
+        Wrong::value(text, words!("not a date"), RIGHT)
     }
 }
 
@@ -77,21 +77,21 @@ fn calendar(text: &str, year: &str, month: &str, day: &str) -> Result<NaiveDate,
     let Some(date) = date else {
         return Err(Wrong::value(
             text,
-            "a day that is not in the calendar",
+            words!("a day that is not in the calendar"),
             RIGHT,
         ));
     };
     if (2000..=2099).contains(&date.year()) {
         Ok(date)
     } else {
-        let what = "a year before 2000 or after 2099";
+        let what = words!("a year before 2000 or after 2099");
         Err(Wrong::value(text, what, RIGHT))
     }
 }
 
 /// "1 Dec 2026", "1. Dezember 2026", "Dec 1, 2026", "1-Dec-2026".
 fn in_words(text: &str, plain: &str) -> Result<NaiveDate, Wrong> {
-    let not = || Wrong::value(text, "not a date", RIGHT);
+    let not = || Wrong::value(text, words!("not a date"), RIGHT);
     let apart = |c: char| c.is_whitespace() || matches!(c, '.' | ',' | '-' | '/');
     let parts: Vec<_> = plain.split(apart).filter(|part| !part.is_empty()).collect();
     let [a, b, year] = parts.as_slice() else {
@@ -132,7 +132,7 @@ fn either(text: &str, front: [&str; 2], year: &str) -> Result<NaiveDate, Wrong> 
             );
             Err(Wrong::value(
                 text,
-                "a date that can be read in two ways",
+                words!("a date that can be read in two ways"),
                 right,
             ))
         }

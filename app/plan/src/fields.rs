@@ -3,6 +3,7 @@
 //! FILES.md is written from it, and a test holds the two together. Refuses: keys that no reader
 //! reads.
 
+use crate::words::Term;
 mod coach;
 mod equipment;
 mod lifts;
@@ -21,7 +22,7 @@ pub use plan::{COLUMNS, PlanColumn};
 #[derive(Debug, Clone, Copy)]
 pub struct Table {
     /// With its article, for faults: "a rack".
-    pub a: &'static str,
+    pub a: Term,
     /// How it is written in the file.
     pub form: &'static str,
     /// Its keys.

@@ -12,7 +12,7 @@ use std::borrow::Cow;
 pub(crate) const PLAN_BYTES_MAX: usize = 4 << 20;
 
 /// What every refused kind is told to become.
-pub(crate) const SAVE_AS: &str = "save it as XLSX, ODS or CSV in UTF-8";
+pub(crate) const SAVE_AS: Words = words!("save it as XLSX, ODS or CSV in UTF-8");
 
 /// A kind that is read.
 #[derive(Debug)]
@@ -26,7 +26,7 @@ pub(crate) enum FileKind<'s> {
 /// Tells the kind of a plan's file, and decodes text.
 pub(crate) fn kind(source: Source<'_>) -> Result<FileKind<'_>, Box<Fault>> {
     let bytes = source.text;
-    let whole = |read: Words, right: &'static str| {
+    let whole = |read: Words, right: Words| {
         Err(Box::new(Fault::whole(
             source.name,
             Wrong::plain(read, right),
@@ -38,13 +38,13 @@ pub(crate) fn kind(source: Source<'_>) -> Result<FileKind<'_>, Box<Fault>> {
             bytes.len(),
             PLAN_BYTES_MAX
         );
-        return whole(read, "split the plan, or delete what is not plan");
+        return whole(read, words!("split the plan, or delete what is not plan"));
     }
     if bytes.starts_with(b"PK\x03\x04") || bytes.starts_with(b"PK\x05\x06") {
         return Ok(FileKind::Zipped);
     }
     if let Some(kind) = other_kind(bytes) {
-        return whole(kind.into(), SAVE_AS);
+        return whole(kind, SAVE_AS);
     }
     text(bytes).map(FileKind::Text).map_err(|(read, row)| {
         Box::new(Fault {
@@ -55,19 +55,22 @@ pub(crate) fn kind(source: Source<'_>) -> Result<FileKind<'_>, Box<Fault>> {
 }
 
 /// Names a kind that is neither text nor a zip archive.
-fn other_kind(bytes: &[u8]) -> Option<&'static str> {
-    const SIGNS: [(&[u8], &str); 4] = [
-        (b"\xd0\xcf\x11\xe0", "a binary spreadsheet such as XLS"),
-        (b"%PDF", "a PDF"),
-        (b"{\\rtf", "a word processor's text"),
-        (b"<?xml", "XML, not a plan"),
+fn other_kind(bytes: &[u8]) -> Option<Words> {
+    const SIGNS: [(&[u8], Words); 4] = [
+        (
+            b"\xd0\xcf\x11\xe0",
+            words!("a binary spreadsheet such as XLS"),
+        ),
+        (b"%PDF", words!("a PDF")),
+        (b"{\\rtf", words!("a word processor's text")),
+        (b"<?xml", words!("XML, not a plan")),
     ];
-    let sign = SIGNS.iter().find(|(sign, _)| bytes.starts_with(sign));
-    sign.map(|(_, kind)| *kind)
+    let sign = SIGNS.into_iter().find(|(sign, _)| bytes.starts_with(sign));
+    sign.map(|(_, kind)| kind)
 }
 
 /// What is wrong with a text, and in which row.
-type Unreadable = (&'static str, Option<usize>);
+type Unreadable = (Words, Option<usize>);
 
 /// Decodes a text: by its byte-order mark, else as UTF-8, else as UTF-16 where the zeros of
 /// Latin letters show it, else as Windows-1252.
@@ -79,7 +82,7 @@ fn text(bytes: &[u8]) -> Result<Cow<'_, str>, Unreadable> {
     if bytes.contains(&0) {
         return match wide(bytes) {
             Some(encoding) => decode(encoding, bytes),
-            None => Err(("zeros between the letters: no text", None)),
+            None => Err((words!("zeros between the letters: no text"), None)),
         };
     }
     match std::str::from_utf8(bytes) {
@@ -90,7 +93,10 @@ fn text(bytes: &[u8]) -> Result<Cow<'_, str>, Unreadable> {
             let (text, _) = WINDOWS_1252.decode_without_bom_handling(bytes);
             // Bytes that Windows-1252 does not use become controls there.
             if text.contains(|c: char| ('\u{80}'..='\u{9f}').contains(&c)) {
-                return Err(("text that is neither UTF-8 nor Windows-1252", Some(row)));
+                return Err((
+                    words!("text that is neither UTF-8 nor Windows-1252"),
+                    Some(row),
+                ));
             }
             Ok(text)
         }
@@ -101,7 +107,7 @@ fn decode<'b>(encoding: &'static Encoding, bytes: &'b [u8]) -> Result<Cow<'b, st
     let text = encoding.decode_without_bom_handling_and_without_replacement(bytes);
     match text {
         Some(text) if !text.contains('\0') => Ok(text),
-        _ => Err(("text whose letters break off or are none", None)),
+        _ => Err((words!("text whose letters break off or are none"), None)),
     }
 }
 

@@ -9,7 +9,7 @@ use crate::lifter_file::{self, Names};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::name;
-use crate::words::words;
+use crate::words::{term, words};
 use crate::{bar_file, lift_file, pattern_file, plates_file, rack_file};
 use domain::Gym;
 use domain::programme::Coaching;
@@ -41,12 +41,12 @@ pub(crate) fn gym_alone(source: Source<'_>) -> (Gym, Names, Vec<Fault>) {
         Err(faults) => return (Gym::default(), Names::open(), faults),
     };
     let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::GYM);
-    let mut sets = Known::none("plate set");
+    let mut sets = Known::none(term!("plate set"));
     let mut names = Names {
-        racks: Known::none("rack"),
-        bars: Known::none("bar"),
-        patterns: Known::none("warm-up pattern"),
-        lifts: Known::none("lift"),
+        racks: Known::none(term!("rack")),
+        bars: Known::none(term!("bar")),
+        patterns: Known::none(term!("warm-up pattern")),
+        lifts: Known::none(term!("lift")),
     };
     if doc.is_broken() {
         sets.leave_open();

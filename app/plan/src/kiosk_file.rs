@@ -9,6 +9,7 @@ use crate::fields;
 use crate::known::Known;
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
+use crate::words::{term, words};
 use domain::Gym;
 use std::net::{IpAddr, Ipv4Addr};
 
@@ -71,18 +72,24 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
         Err(faults) => return (None, faults),
     };
     let known = gym.map_or_else(
-        || Known::open("rack"),
-        |gym| Known::of("rack", gym.racks.iter().map(|rack| rack.name.as_str())),
+        || Known::open(term!("rack")),
+        |gym| {
+            Known::of(
+                term!("rack"),
+                gym.racks.iter().map(|rack| rack.name.as_str()),
+            )
+        },
     );
     let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::KIOSK);
     let default = Kiosk::default();
     let address = top.text(&mut doc, "address", |text| {
-        let right = "write numbers such as \"127.0.0.1\" or \"192.168.1.20\"";
+        let right = words!("write numbers such as \"127.0.0.1\" or \"192.168.1.20\"");
         let read = text.trim().parse::<IpAddr>();
-        let read = read.map_err(|_| Wrong::value(text, "not an address in numbers", right))?;
+        let read =
+            read.map_err(|_| Wrong::value(text, words!("not an address in numbers"), right))?;
         if read.is_unspecified() || read.is_multicast() {
-            let what = "an address of all interfaces or of none";
-            let right = "write the address of the one interface that may see the page";
+            let what = words!("an address of all interfaces or of none");
+            let right = words!("write the address of the one interface that may see the page");
             return Err(Wrong::value(text, what, right));
         }
         Ok(read)
@@ -94,8 +101,11 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
     let key = top.text(&mut doc, "key", place);
     if top.has("certificate") != top.has("key") {
         let present = if top.has("key") { "key" } else { "certificate" };
-        let right = "write both \"certificate\" and \"key\", or neither";
-        let wrong = Wrong::plain("a certificate and its key, of which one is missing", right);
+        let right = words!("write both \"certificate\" and \"key\", or neither");
+        let wrong = Wrong::plain(
+            words!("a certificate and its key, of which one is missing"),
+            right,
+        );
         doc.missing(&top.at_value(present), wrong);
     }
     let name = top.text(&mut doc, "name", host);
@@ -105,10 +115,10 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
     let racks = top.texts(&mut doc, "racks", RACKS_MAX, |text| known.find(text));
     let given = top.has("racks");
     if top.is_empty_list("racks") {
-        let right = "name a rack, or leave \"racks\" out to show all";
+        let right = words!("name a rack, or leave \"racks\" out to show all");
         doc.missing(
             &top.at_value("racks"),
-            Wrong::plain("no rack to show", right),
+            Wrong::plain(words!("no rack to show"), right),
         );
     }
     let kiosk = Kiosk {
@@ -130,13 +140,17 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
 
 /// Reads an absolute path.
 fn place(text: &str) -> Result<String, Wrong> {
-    let right = "write the whole path, such as \"/media/pinladder\"";
+    let right = words!("write the whole path, such as \"/media/pinladder\"");
     let text = text.trim();
     if !text.starts_with('/') || text.len() > 400 || text.chars().any(char::is_control) {
-        return Err(Wrong::value(text, "not an absolute path", right));
+        return Err(Wrong::value(text, words!("not an absolute path"), right));
     }
     if text.split('/').any(|part| part == "..") {
-        return Err(Wrong::value(text, "a path that goes back on itself", right));
+        return Err(Wrong::value(
+            text,
+            words!("a path that goes back on itself"),
+            right,
+        ));
     }
     Ok(text.to_owned())
 }
@@ -147,8 +161,13 @@ fn host(text: &str) -> Result<String, Wrong> {
     let fits = |c: char| c.is_ascii_alphanumeric() || c == '-';
     let edge = text.starts_with('-') || text.ends_with('-');
     if text.is_empty() || text.len() > 40 || edge || !text.chars().all(fits) {
-        let right = "write from 1 to 40 letters, digits and hyphens, such as \"north-rack\"";
-        return Err(Wrong::value(text, "not a name for a machine", right));
+        let right =
+            words!("write from 1 to 40 letters, digits and hyphens, such as \"north-rack\"");
+        return Err(Wrong::value(
+            text,
+            words!("not a name for a machine"),
+            right,
+        ));
     }
     Ok(text.to_lowercase())
 }

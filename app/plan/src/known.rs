@@ -4,7 +4,7 @@
 use crate::fault::Wrong;
 use crate::nearest::{fold, hint};
 use crate::toml_doc::Doc;
-use crate::words::{Words, words};
+use crate::words::{Term, words};
 use std::cell::Cell;
 use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
@@ -13,7 +13,7 @@ use std::ops::Range;
 /// The names of one kind of thing that are known so far.
 #[derive(Debug, Clone)]
 pub(crate) struct Known {
-    thing: &'static str,
+    thing: Term,
     names: Vec<String>,
     /// Each name as it is compared: its place in `names`, and its row in this file.
     folded: BTreeMap<String, (usize, Option<usize>)>,
@@ -29,7 +29,7 @@ const COMPARED_MAX: usize = 100_000;
 
 impl Known {
     /// Nothing known yet of "rack", "bar" and so on.
-    pub(crate) const fn none(thing: &'static str) -> Self {
+    pub(crate) const fn none(thing: Term) -> Self {
         Self {
             thing,
             names: Vec::new(),
@@ -40,14 +40,14 @@ impl Known {
     }
 
     /// Nothing known, and nothing to be told about it.
-    pub(crate) const fn open(thing: &'static str) -> Self {
+    pub(crate) const fn open(thing: Term) -> Self {
         let mut open = Self::none(thing);
         open.complete = false;
         open
     }
 
     /// These names, from somewhere that is whole.
-    pub(crate) fn of<'n>(thing: &'static str, names: impl Iterator<Item = &'n str>) -> Self {
+    pub(crate) fn of<'n>(thing: Term, names: impl Iterator<Item = &'n str>) -> Self {
         let mut known = Self::none(thing);
         known.also(names);
         known
@@ -62,7 +62,7 @@ impl Known {
         let row = doc.row(at.start);
         let place = (self.names.len(), Some(row));
         if let Some((_, Some(first))) = self.folded.insert(fold(name), place) {
-            let right = words!("give each {0} a name of its own", Words::from(self.thing));
+            let right = words!("give each {0} a name of its own", self.thing);
             let what = words!("a name that row {0} has already", first);
             doc.wrong(at, Wrong::value(name, &what, right));
         }
@@ -94,12 +94,9 @@ impl Known {
         if !self.complete || self.names.is_empty() {
             return Ok(text.trim().to_owned());
         }
-        let what = words!("no {0} of that name", Words::from(self.thing));
+        let what = words!("no {0} of that name", self.thing);
         let Some(left) = self.compare.get().checked_sub(self.names.len()) else {
-            let right = words!(
-                "write the name of a {0} of the gym",
-                Words::from(self.thing)
-            );
+            let right = words!("write the name of a {0} of the gym", self.thing);
             return Err(Wrong::value(text, &what, right));
         };
         self.compare.set(left);

@@ -54,7 +54,7 @@ pub use meet_file::meet;
 pub use plan_text::{PlanCells, plan_csv};
 pub use programme_file::coaching;
 pub use shift::shift_weeks;
-pub use words::{Piece, Words};
+pub use words::{Piece, Term, Words};
 
 /// A file's name and its bytes as they were found.
 #[derive(Debug, Clone, Copy)]

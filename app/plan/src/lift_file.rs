@@ -54,10 +54,10 @@ pub(crate) fn read(doc: &mut Doc<'_>, gym: &Entry<'_>, known: &mut Known) -> Vec
     for (name, partner, at) in partners {
         match known.find(&partner) {
             Ok(partner) if fold(&partner) == fold(&name) => {
-                let right = "write the other lift of the two, or leave it out";
+                let right = words!("write the other lift of the two, or leave it out");
                 doc.wrong(
                     &at,
-                    Wrong::value(&partner, "the lift itself as its partner", right),
+                    Wrong::value(&partner, words!("the lift itself as its partner"), right),
                 );
             }
             Ok(partner) => pair(&mut lifts, &name, partner),
@@ -138,7 +138,7 @@ fn no_pull(doc: &mut Doc<'_>, entry: &Entry<'_>) {
     for key in ["grip", "end", "partner", "overlap_least"] {
         if entry.has(key) {
             let read = words!("\"{0}\" for a lift from hooks, which is no pull", key);
-            let wrong = Wrong::plain(read, "leave it out");
+            let wrong = Wrong::plain(read, words!("leave it out"));
             doc.wrong(&entry.at_value(key), wrong);
         }
     }
@@ -177,10 +177,10 @@ fn start(doc: &mut Doc<'_>, entry: &Entry<'_>, old: Option<&Lift>) -> Option<Sta
         Start::Hooks => From::Hooks,
     });
     let Some(from) = from.or(was_from) else {
-        let right = "write start = \"floor\", start = \"pins\" or start = \"hooks\"";
+        let right = words!("write start = \"floor\", start = \"pins\" or start = \"hooks\"");
         doc.missing(
             entry.at(),
-            Wrong::plain("a new lift without \"start\"", right),
+            Wrong::plain(words!("a new lift without \"start\""), right),
         );
         return None;
     };
@@ -192,7 +192,7 @@ fn start(doc: &mut Doc<'_>, entry: &Entry<'_>, old: Option<&Lift>) -> Option<Sta
         for key in ["landmark", "below"] {
             if entry.has(key) {
                 let read = words!("\"{0}\" for a lift from {1}", key, words);
-                let right = "leave it out, or write start = \"pins\"";
+                let right = words!("leave it out, or write start = \"pins\"");
                 doc.wrong(&entry.at_value(key), Wrong::plain(read, right));
             }
         }
@@ -200,10 +200,10 @@ fn start(doc: &mut Doc<'_>, entry: &Entry<'_>, old: Option<&Lift>) -> Option<Sta
     }
     let Some(landmark) = landmark.or(was.map(|(landmark, _)| landmark)) else {
         if !entry.has("landmark") {
-            let right = "write landmark = \"tibial tuberosity\" or another";
+            let right = words!("write landmark = \"tibial tuberosity\" or another");
             doc.missing(
                 entry.at(),
-                Wrong::plain("a lift from pins without \"landmark\"", right),
+                Wrong::plain(words!("a lift from pins without \"landmark\""), right),
             );
         }
         return None;

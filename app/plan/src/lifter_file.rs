@@ -10,7 +10,7 @@ use crate::quantity::{length, mass, whole};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name};
-use crate::words::words;
+use crate::words::{term, words};
 use domain::body::{Body, Sex};
 use domain::lift::Landmark;
 use domain::lifter::GearFrom;
@@ -38,23 +38,29 @@ impl Names {
     /// Nothing known of the gym: names are taken as they stand.
     pub(crate) const fn open() -> Self {
         Self {
-            racks: Known::open("rack"),
-            bars: Known::open("bar"),
-            patterns: Known::open("warm-up pattern"),
-            lifts: Known::open("lift"),
+            racks: Known::open(term!("rack")),
+            bars: Known::open(term!("bar")),
+            patterns: Known::open(term!("warm-up pattern")),
+            lifts: Known::open(term!("lift")),
         }
     }
 
     /// The names of a gym that was read before.
     pub(crate) fn of(gym: &Gym) -> Self {
         Self {
-            racks: Known::of("rack", gym.racks.iter().map(|rack| rack.name.as_str())),
-            bars: Known::of("bar", gym.bars.iter().map(|bar| bar.name.as_str())),
+            racks: Known::of(
+                term!("rack"),
+                gym.racks.iter().map(|rack| rack.name.as_str()),
+            ),
+            bars: Known::of(term!("bar"), gym.bars.iter().map(|bar| bar.name.as_str())),
             patterns: Known::of(
-                "warm-up pattern",
+                term!("warm-up pattern"),
                 gym.patterns.iter().map(|p| p.name.as_str()),
             ),
-            lifts: Known::of("lift", gym.lifts.iter().map(|lift| lift.name.as_str())),
+            lifts: Known::of(
+                term!("lift"),
+                gym.lifts.iter().map(|lift| lift.name.as_str()),
+            ),
         }
     }
 }
@@ -66,7 +72,7 @@ pub(crate) fn read(source: Source<'_>, names: &Names) -> (Vec<Lifter>, Vec<Fault
         Err(faults) => return (Vec::new(), faults),
     };
     let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::LIFTERS);
-    let mut known = Known::none("lifter");
+    let mut known = Known::none(term!("lifter"));
     let mut lifters = Vec::new();
     for entry in top.entries(&mut doc, "lifter", LIFTERS_MAX, &fields::LIFTER) {
         let name = entry.text(&mut doc, "name", name);
@@ -124,19 +130,19 @@ fn body(doc: &mut Doc<'_>, entry: &Entry<'_>) -> Body {
 /// Reads "never", "rung 3" or "100 kg".
 fn gear(text: &str) -> Result<GearFrom, Wrong> {
     let plain = text.trim().to_lowercase();
-    let right = "write \"rung 3\", \"100 kg\", \"225 lb\" or \"never\"";
+    let right = words!("write \"rung 3\", \"100 kg\", \"225 lb\" or \"never\"");
     if plain == "never" {
         Ok(GearFrom::Never)
     } else if let Some(rung) = plain.strip_prefix("rung") {
         whole(rung, &(1..=20))
             .map(GearFrom::Rung)
-            .map_err(|_| Wrong::value(text, "not a rung from 1 to 20", right))
+            .map_err(|_| Wrong::value(text, words!("not a rung from 1 to 20"), right))
     } else if plain.starts_with(|c: char| c.is_ascii_digit()) {
         mass(text, &loads()).map(|(mass, _)| GearFrom::Load(mass))
     } else {
         Err(Wrong::value(
             text,
-            "neither a rung, nor a load, nor never",
+            words!("neither a rung, nor a load, nor never"),
             right,
         ))
     }
@@ -176,7 +182,7 @@ fn landmarks(doc: &mut Doc<'_>, lifter: &Entry<'_>) -> Vec<(Landmark, Length)> {
             );
             doc.odd(
                 &entry.at_value(key),
-                Wrong::plain(words, "measure both again to be sure"),
+                Wrong::plain(words, words!("measure both again to be sure")),
             );
         }
         read.push((landmark, height));
@@ -205,7 +211,7 @@ fn knee(doc: &mut Doc<'_>, entry: &Entry<'_>, read: &[(Landmark, Length)]) {
             "{0} from the tibial tuberosity to the top of the patella",
             apart.words(LengthUnit::Mm)
         );
-        let right = "measure both again to be sure; 75 to 100 mm is usual";
+        let right = words!("measure both again to be sure; 75 to 100 mm is usual");
         doc.odd(&entry.at_value("patella_top"), Wrong::plain(read, right));
     }
 }
@@ -216,8 +222,8 @@ fn hooks(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<(String, u
     let read = |text: &str| {
         let number = text.trim().trim_start_matches("hole");
         whole(number, &(1..=500)).map_err(|_| {
-            let right = "write \"hole 14\"";
-            Wrong::value(text, "not a hole from 1 to 500", right)
+            let right = words!("write \"hole 14\"");
+            Wrong::value(text, words!("not a hole from 1 to 500"), right)
         })
     };
     for (key, at, hole) in lifter.free(doc, "hooks", read) {
@@ -225,7 +231,7 @@ fn hooks(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<(String, u
             Err(wrong) => doc.wrong(&at, wrong),
             Ok(lift) if hooks.iter().any(|(other, _)| *other == lift) => {
                 let read = words!("a second hole for {0}", quote(&lift));
-                doc.wrong(&at, Wrong::plain(read, "keep one of them"));
+                doc.wrong(&at, Wrong::plain(read, words!("keep one of them")));
             }
             Ok(lift) => hooks.extend(hole.map(|hole| (lift, hole))),
         }
@@ -240,7 +246,7 @@ fn bests(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<(String, M
             Err(wrong) => doc.wrong(&at, wrong),
             Ok(lift) if bests.iter().any(|(other, _)| *other == lift) => {
                 let read = words!("a second best for {0}", quote(&lift));
-                doc.wrong(&at, Wrong::plain(read, "keep one of them"));
+                doc.wrong(&at, Wrong::plain(read, words!("keep one of them")));
             }
             Ok(lift) => bests.extend(best.map(|(mass, _)| (lift, mass))),
         }

@@ -60,8 +60,8 @@ pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Option<MeetDay>, V
     let habit = habit(doc_ref, &top);
     let entries = top.entries(doc_ref, "flight", FLIGHTS_MAX, &fields::FLIGHT);
     if entries.is_empty() && top.has("flight") {
-        let right = "write one [[flight]] for each flight of yours";
-        let wrong = Wrong::plain("no flight that can be used", right);
+        let right = words!("write one [[flight]] for each flight of yours");
+        let wrong = Wrong::plain(words!("no flight that can be used"), right);
         doc_ref.missing(&top.at_value("flight"), wrong);
     }
     let flights = entries
@@ -146,8 +146,8 @@ fn flight(
     let mut starters: Vec<Starter> = Vec::new();
     let entries = entry.entries(doc, "lifter", STARTERS_MAX, &fields::STARTER);
     if entries.is_empty() && entry.has("lifter") {
-        let right = "write one [[flight.lifter]] for each of yours";
-        let wrong = Wrong::plain("a flight with none of yours", right);
+        let right = words!("write one [[flight.lifter]] for each of yours");
+        let wrong = Wrong::plain(words!("a flight with none of yours"), right);
         doc.missing(&entry.at_value("lifter"), wrong);
     }
     for entry in entries {
@@ -156,7 +156,7 @@ fn flight(
         };
         if starters.iter().any(|other| other.lifter == starter.lifter) {
             let read = words!("{0} a second time in this flight", quote(&starter.lifter));
-            let wrong = Wrong::plain(read, "keep one of them");
+            let wrong = Wrong::plain(read, words!("keep one of them"));
             doc.wrong(&entry.at_value("name"), wrong);
         }
         starters.push(starter);
@@ -205,7 +205,7 @@ fn before(
     match (told, place) {
         (Some(told), Some(place)) if told != place => {
             let read = words!("{0} attempts before, where \"order\" has {1}", told, place);
-            let right = "mend the order, or leave one of the two out";
+            let right = words!("mend the order, or leave one of the two out");
             doc.wrong(&entry.at_value("before"), Wrong::plain(read, right));
             None
         }
@@ -214,7 +214,7 @@ fn before(
             // What could not be read is told already.
             if !entry.has("before") {
                 let read = words!("{0} without a place in the order", quote(lifter));
-                let right = "write before = 24, or the name into the flight's \"order\"";
+                let right = words!("write before = 24, or the name into the flight's \"order\"");
                 doc.missing(entry.at(), Wrong::plain(read, right));
             }
             None
@@ -261,7 +261,7 @@ fn loadable(doc: &mut Doc<'_>, flights: &[Entry<'_>], day: &MeetDay) {
                     let read = words!("{0} for {1}: {2}", told, who, refusal.text);
                     doc.wrong(
                         &at,
-                        Wrong::plain(read, "write another opener, or other plates"),
+                        Wrong::plain(read, words!("write another opener, or other plates")),
                     );
                 }
             }

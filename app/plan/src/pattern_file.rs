@@ -44,10 +44,10 @@ pub(crate) fn read(doc: &mut Doc<'_>, gym: &Entry<'_>, known: &mut Known) -> Vec
 fn steps(doc: &mut Doc<'_>, pattern: &Entry<'_>) -> Vec<PatternStep> {
     let entries = pattern.entries(doc, "steps", STEPS_MAX, &fields::STEP);
     if entries.is_empty() && pattern.has("steps") {
-        let right = "write one { share, reps } for each warm-up";
+        let right = words!("write one { share, reps } for each warm-up");
         doc.missing(
             &pattern.at_value("steps"),
-            Wrong::plain("no step that can be used", right),
+            Wrong::plain(words!("no step that can be used"), right),
         );
     }
     let mut steps: Vec<PatternStep> = Vec::new();
@@ -62,7 +62,7 @@ fn steps(doc: &mut Doc<'_>, pattern: &Entry<'_>) -> Vec<PatternStep> {
         {
             let words = |share| decimal::write_rounded(i64::from(share), 100, 2);
             let read = words!("{0} % after {1} %", words(share), words(before.share));
-            let right = "let each step be heavier than the one before";
+            let right = words!("let each step be heavier than the one before");
             doc.wrong(&entry.at_value("share"), Wrong::plain(read, right));
         }
         steps.push(PatternStep { share, reps });

@@ -13,7 +13,7 @@ use crate::plan_faults::PlanFaults;
 use crate::plan_time::rest_of_time;
 use crate::quantity::{mass, percent, rest_s, whole};
 use crate::wording::words;
-use crate::words::words;
+use crate::words::{term, words};
 use domain::decimal;
 use domain::prescription::LoadWish;
 use domain::{Gym, Lifter, Mass, MassUnit, Prescription};
@@ -36,17 +36,20 @@ impl<'g> Against<'g> {
         let Some(read) = gym else {
             return Self {
                 gym,
-                lifters: Known::open("lifter"),
-                lifts: Known::open("lift"),
-                patterns: Known::open("warm-up pattern"),
+                lifters: Known::open(term!("lifter")),
+                lifts: Known::open(term!("lift")),
+                patterns: Known::open(term!("warm-up pattern")),
             };
         };
         Self {
             gym,
-            lifters: Known::of("lifter", read.lifters.iter().map(|l| l.name.as_str())),
-            lifts: Known::of("lift", read.lifts.iter().map(|l| l.name.as_str())),
+            lifters: Known::of(
+                term!("lifter"),
+                read.lifters.iter().map(|l| l.name.as_str()),
+            ),
+            lifts: Known::of(term!("lift"), read.lifts.iter().map(|l| l.name.as_str())),
             patterns: Known::of(
-                "warm-up pattern",
+                term!("warm-up pattern"),
                 read.patterns.iter().map(|p| p.name.as_str()),
             ),
         }
@@ -73,7 +76,7 @@ impl<'g> Against<'g> {
                         lift,
                         lifter
                     );
-                    let right = "write a mass, or record the best in lifters.toml";
+                    let right = words!("write a mass, or record the best in lifters.toml");
                     return Err(Wrong::value(text, &what, right));
                 };
                 // Hundredths of a percent: ten thousand make the whole.
@@ -86,7 +89,7 @@ impl<'g> Against<'g> {
                 let pounds = text.to_lowercase().contains("lb");
                 let unit = if pounds { MassUnit::Lb } else { MassUnit::Kg };
                 let what = words!("less than the lightest bar, {0}", bar.words(unit));
-                let right = "write the load with the bar counted in";
+                let right = words!("write the load with the bar counted in");
                 Err(Wrong::value(text, &what, right))
             }
             _ => Ok(()),
@@ -124,7 +127,7 @@ impl Reading<'_, '_> {
         let column = column.expect("a column with a place is in the list of columns");
         if column.field.need == Need::Always {
             let right = words!("write {0}", column.field.example);
-            self.wrong(at, Wrong::plain("an empty cell", right));
+            self.wrong(at, Wrong::plain(words!("an empty cell"), right));
         }
         None
     }
@@ -148,7 +151,7 @@ impl Reading<'_, '_> {
             let right = words!("write {0} with its quotes, or with a point", quote(&load));
             self.wrong(
                 at,
-                Wrong::value(&load, "a comma within a cell not in quotes", right),
+                Wrong::value(&load, words!("a comma within a cell not in quotes"), right),
             );
             return true;
         }
@@ -159,10 +162,15 @@ impl Reading<'_, '_> {
             return false;
         };
         let right = match self.columns.separator() {
-            Some(_) => "put each cell that holds the separator within quotes, or delete this one",
-            None => "give the column a header, or delete this cell",
+            Some(_) => {
+                words!("put each cell that holds the separator within quotes, or delete this one")
+            }
+            None => words!("give the column a header, or delete this cell"),
         };
-        self.wrong(at, Wrong::value(cell.trim(), "under no header", right));
+        self.wrong(
+            at,
+            Wrong::value(cell.trim(), words!("under no header"), right),
+        );
         true
     }
 }

@@ -3,6 +3,7 @@
 //!
 //! Refuses: times that can be read in two ways.
 use crate::fault::Wrong;
+use crate::words::words;
 
 /// The shortest and longest rest, seconds.
 const SHORTEST: u32 = 15;
@@ -10,12 +11,12 @@ const LONGEST: u32 = 1_800;
 
 /// Seconds of a cell that reads "h:mm:ss".
 pub(crate) fn rest_of_time(text: &str) -> Result<u32, Wrong> {
-    let right = "write seconds as \"180 s\", or minutes as \"3 min\", in a cell of text";
+    let right = words!("write seconds as \"180 s\", or minutes as \"3 min\", in a cell of text");
     let mut parts = text.split(':').map(|part| part.parse::<u32>().ok());
     let (Some(Some(hours)), Some(Some(minutes)), Some(Some(seconds))) =
         (parts.next(), parts.next(), parts.next())
     else {
-        return Err(Wrong::value(text, "not a time", right));
+        return Err(Wrong::value(text, words!("not a time"), right));
     };
     let as_it_is = hours
         .saturating_mul(3_600)
@@ -30,12 +31,12 @@ pub(crate) fn rest_of_time(text: &str) -> Result<u32, Wrong> {
         [Some(one), None] | [None, Some(one)] => Ok(one),
         [Some(_), Some(_)] => Err(Wrong::value(
             text,
-            "a time that can be read as minutes or as seconds",
+            words!("a time that can be read as minutes or as seconds"),
             right,
         )),
         [None, None] => Err(Wrong::value(
             text,
-            "a time that is no rest from 15 s to 30 min",
+            words!("a time that is no rest from 15 s to 30 min"),
             right,
         )),
     }

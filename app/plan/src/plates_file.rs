@@ -39,10 +39,10 @@ pub(crate) fn plates(doc: &mut Doc<'_>, set: &Entry<'_>) -> Vec<Plate> {
     let mut plates: Vec<Plate> = Vec::new();
     let entries = set.entries(doc, "plates", KINDS_MAX, &fields::PLATE);
     if entries.is_empty() && set.has("plates") {
-        let right = "write one line for each kind of plate";
+        let right = words!("write one line for each kind of plate");
         doc.missing(
             &set.at_value("plates"),
-            Wrong::plain("no plate that can be used", right),
+            Wrong::plain(words!("no plate that can be used"), right),
         );
     }
     for entry in entries {
@@ -54,7 +54,7 @@ pub(crate) fn plates(doc: &mut Doc<'_>, set: &Entry<'_>) -> Vec<Plate> {
                 "the {0} plate a second time",
                 plate.face.mass.words(plate.face.unit)
             );
-            let right = "write it once, with all its pairs";
+            let right = words!("write it once, with all its pairs");
             doc.wrong(&entry.at_value("mass"), Wrong::plain(read, right));
         }
         plates.push(plate);

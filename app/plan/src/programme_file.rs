@@ -15,7 +15,7 @@ use crate::split_file;
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name, words};
-use crate::words::words;
+use crate::words::{term, words};
 use chrono::Weekday;
 use domain::Gym;
 use domain::prescription::LoadWish;
@@ -57,16 +57,19 @@ impl Against {
     pub(crate) fn of(gym: Option<&Gym>) -> Self {
         let Some(gym) = gym else {
             return Self {
-                lifts: Known::open("lift"),
-                lifters: Known::open("lifter"),
-                patterns: Known::open("warm-up pattern"),
+                lifts: Known::open(term!("lift")),
+                lifters: Known::open(term!("lifter")),
+                patterns: Known::open(term!("warm-up pattern")),
             };
         };
         Self {
-            lifts: Known::of("lift", gym.lifts.iter().map(|lift| lift.name.as_str())),
-            lifters: Known::of("lifter", gym.lifters.iter().map(|l| l.name.as_str())),
+            lifts: Known::of(
+                term!("lift"),
+                gym.lifts.iter().map(|lift| lift.name.as_str()),
+            ),
+            lifters: Known::of(term!("lifter"), gym.lifters.iter().map(|l| l.name.as_str())),
             patterns: Known::of(
-                "warm-up pattern",
+                term!("warm-up pattern"),
                 gym.patterns.iter().map(|p| p.name.as_str()),
             ),
         }
@@ -104,7 +107,7 @@ pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Coaching, Vec<Faul
 
 fn programmes(doc: &mut Doc<'_>, top: &Entry<'_>, against: &Against) -> Vec<Programme> {
     let mut programmes = shipped();
-    let mut known = Known::none("programme");
+    let mut known = Known::none(term!("programme"));
     for entry in top.entries(doc, "programme", PROGRAMMES_MAX, &fields::PROGRAMME) {
         let name = entry.text(doc, "name", name);
         known.add(doc, name.as_deref(), &entry.at_value("name"));
@@ -145,12 +148,15 @@ fn programme(
     let weekly = weekly(doc, entry, &written, &days);
     if days.is_empty() {
         if !entry.has("day") && old.is_none() {
-            let right = "add [[programme.day]] tables";
-            let read = "a new programme without \"day\"";
+            let right = words!("add [[programme.day]] tables");
+            let read = words!("a new programme without \"day\"");
             doc.missing(entry.at(), Wrong::plain(read, right));
         } else if entry.is_empty_list("day") {
-            let right = "add [[programme.day]] tables, or leave it out";
-            doc.missing(&entry.at_value("day"), Wrong::plain("no day", right));
+            let right = words!("add [[programme.day]] tables, or leave it out");
+            doc.missing(
+                &entry.at_value("day"),
+                Wrong::plain(words!("no day"), right),
+            );
         }
         days = old.as_ref().map(|old| old.days.clone()).unwrap_or_default();
     }
@@ -175,7 +181,7 @@ fn programme(
 
 /// Where lifters were put in the queue.
 fn begins(doc: &mut Doc<'_>, entry: &Entry<'_>, days: &[Day], against: &Against) -> Vec<Begin> {
-    let known = Known::of("day", days.iter().map(|day| day.name.as_str()));
+    let known = Known::of(term!("day"), days.iter().map(|day| day.name.as_str()));
     let mut begins = Vec::new();
     for at in entry.entries(doc, "begins", LIFTERS_MAX, &fields::BEGIN) {
         let lifter = at.text(doc, "lifter", |text| against.lifters.find(text));
@@ -198,10 +204,13 @@ fn weekly(doc: &mut Doc<'_>, programme: &Entry<'_>, written: &[Entry<'_>], days:
     if on.len() < days.len()
         && let Some(without) = written.iter().find(|day| !day.has("weekday"))
     {
-        let right = "write one for each day of the programme, or for none";
+        let right = words!("write one for each day of the programme, or for none");
         doc.wrong(
             without.at(),
-            Wrong::plain("a day without \"weekday\" among others with one", right),
+            Wrong::plain(
+                words!("a day without \"weekday\" among others with one"),
+                right,
+            ),
         );
     }
     for (at, day) in on.iter().enumerate() {
@@ -209,13 +218,13 @@ fn weekly(doc: &mut Doc<'_>, programme: &Entry<'_>, written: &[Entry<'_>], days:
             && let Some(entry) = written.get(at)
         {
             let read = words!("{0} for a second day of the programme", format!("{day:?}"));
-            let right = "give each day its own day of the week";
+            let right = words!("give each day its own day of the week");
             doc.wrong(&entry.at_value("weekday"), Wrong::plain(read, right));
         }
     }
     if programme.has("apart_days") {
-        let read = "\"apart_days\" beside days of the week";
-        let right = "leave one of them out";
+        let read = words!("\"apart_days\" beside days of the week");
+        let right = words!("leave one of them out");
         doc.wrong(&programme.at_value("apart_days"), Wrong::plain(read, right));
     }
     true
@@ -229,7 +238,7 @@ fn in_one_only(doc: &mut Doc<'_>, entry: &Entry<'_>, programmes: &[Programme], r
         let twice = read.lifters[..at].contains(lifter).then_some(&read.name);
         if let Some(other) = other.or(twice) {
             let read = words!("{0}, who is in {1} already", quote(lifter), quote(other));
-            let right = "name each lifter once";
+            let right = words!("name each lifter once");
             doc.wrong(&entry.at_value("lifters"), Wrong::plain(read, right));
         }
     }
@@ -245,14 +254,20 @@ fn day(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Against) -> Option<Day> {
             alternate.extend(self::work(doc, &work, against));
         }
         if task.is_empty_list("alternate") {
-            let right = "write at least one lift";
-            doc.missing(&task.at_value("alternate"), Wrong::plain("no lift", right));
+            let right = words!("write at least one lift");
+            doc.missing(
+                &task.at_value("alternate"),
+                Wrong::plain(words!("no lift"), right),
+            );
         }
         tasks.push(Task { alternate });
     }
     if entry.is_empty_list("task") {
-        let right = "write at least one";
-        doc.missing(&entry.at_value("task"), Wrong::plain("no task", right));
+        let right = words!("write at least one");
+        doc.missing(
+            &entry.at_value("task"),
+            Wrong::plain(words!("no task"), right),
+        );
     }
     Some(Day {
         name: name?,

@@ -2,7 +2,7 @@
 //!
 //! Refuses: bare numbers where a unit decides, and anything that cannot be kept exactly.
 use crate::fault::Wrong;
-use crate::words::{Words, words};
+use crate::words::{Term, Words, term, words};
 use domain::decimal::{self, DecimalFault};
 use domain::mass::QuantityFault;
 use domain::{Length, LengthUnit, Mass, MassUnit, Stress};
@@ -20,36 +20,27 @@ fn with_point(text: &str) -> String {
 }
 
 /// What a quantity fault means for a `thing` such as "a mass".
-fn fault_words(
-    text: &str,
-    thing: &'static str,
-    fault: QuantityFault,
-    bare: Words,
-    example: &str,
-) -> Wrong {
-    let thing = Words::from(thing);
-    let such = || words!("write {0} such as {1}", &thing, example);
+fn fault_words(text: &str, thing: Term, fault: QuantityFault, bare: Words, example: &str) -> Wrong {
+    let such = || words!("write {0} such as {1}", thing, example);
     let number = text
         .trim_start()
         .starts_with(|c: char| c.is_ascii_digit() || c == '.');
     match fault {
-        QuantityFault::NoUnit => Wrong::value(text, &words!("{0} without a unit", &thing), bare),
-        QuantityFault::UnknownUnit if number => Wrong::value(
-            text,
-            &words!("{0} in a unit not known here", &thing),
-            such(),
-        ),
+        QuantityFault::NoUnit => Wrong::value(text, &words!("{0} without a unit", thing), bare),
+        QuantityFault::UnknownUnit if number => {
+            Wrong::value(text, &words!("{0} in a unit not known here", thing), such())
+        }
         QuantityFault::UnknownUnit | QuantityFault::Number(DecimalFault::NotANumber) => {
-            Wrong::value(text, &words!("not {0}", &thing), such())
+            Wrong::value(text, &words!("not {0}", thing), such())
         }
         QuantityFault::Number(DecimalFault::TooFine) => Wrong::value(
             text,
-            &words!("{0} that cannot be kept exactly", &thing),
-            "write fewer decimals, or a fraction in halves down to 64ths",
+            &words!("{0} that cannot be kept exactly", thing),
+            words!("write fewer decimals, or a fraction in halves down to 64ths"),
         ),
         QuantityFault::Number(DecimalFault::TooLarge) => Wrong::value(
             text,
-            &words!("{0} larger than anything in a gym", &thing),
+            &words!("{0} larger than anything in a gym", thing),
             such(),
         ),
     }
@@ -82,7 +73,13 @@ pub(crate) fn mass(text: &str, range: &RangeInclusive<Mass>) -> Result<(Mass, Ma
     let bare = text.trim();
     let (mass, unit) = Mass::read_with_unit(&with_point(text)).map_err(|fault| {
         let write = words!("write \"{0} lb\" or \"{1} kg\"", bare, bare);
-        fault_words(text, "a mass", fault, write, "\"20 kg\" or \"45 lb\"")
+        fault_words(
+            text,
+            term!("a mass"),
+            fault,
+            write,
+            "\"20 kg\" or \"45 lb\"",
+        )
     })?;
     outside(text, &mass, range, |limit| limit.words(unit)).map_or(Ok((mass, unit)), Err)
 }
@@ -92,7 +89,13 @@ pub(crate) fn length(text: &str, range: &RangeInclusive<Length>) -> Result<Lengt
     let bare = text.trim();
     let length = Length::read(&with_point(text)).map_err(|fault| {
         let write = words!("write \"{0} mm\" or \"{1} in\"", bare, bare);
-        fault_words(text, "a length", fault, write, "\"50 mm\" or \"1 1/4 in\"")
+        fault_words(
+            text,
+            term!("a length"),
+            fault,
+            write,
+            "\"50 mm\" or \"1 1/4 in\"",
+        )
     })?;
     outside(text, &length, range, |limit| limit.words(LengthUnit::Mm)).map_or(Ok(length), Err)
 }
@@ -117,7 +120,7 @@ pub(crate) fn stress(
             bare,
             bare
         );
-        fault_words(text, "a stress", fault, write, example)
+        fault_words(text, term!("a stress"), fault, write, example)
     })?;
     outside(text, &stress, range, |limit| limit.words()).map_or(Ok(stress), Err)
 }
@@ -137,7 +140,7 @@ where
     };
     let digits = text.trim();
     if digits.is_empty() || !digits.bytes().all(|b| b.is_ascii_digit()) {
-        return Err(Wrong::value(text, "not a whole number", right()));
+        return Err(Wrong::value(text, words!("not a whole number"), right()));
     }
     let number = digits.parse::<i64>().ok().and_then(|n| T::try_from(n).ok());
     let Some(number) = number else {
@@ -151,12 +154,12 @@ where
 }
 
 /// The rests and times that are read: "90", "90 s", "3 min", "2.5 min", "3:00".
-const TIME_EXAMPLE: &str =
-    "write seconds as \"180\" or \"180 s\", or minutes as \"3 min\" or \"3:00\"";
+const TIME_EXAMPLE: Words =
+    words!("write seconds as \"180\" or \"180 s\", or minutes as \"3 min\" or \"3:00\"");
 
 /// Reads a time in thousandths of a second.
 pub(crate) fn time_ms(text: &str, range: &RangeInclusive<u32>) -> Result<u32, Wrong> {
-    let not = || Wrong::value(text, "not a time", TIME_EXAMPLE);
+    let not = || Wrong::value(text, words!("not a time"), TIME_EXAMPLE);
     let plain = with_point(text.trim()).to_lowercase();
     let limit = i64::from(u32::MAX);
     let ms = if let Some((minutes, seconds)) = plain.split_once(':') {
@@ -209,22 +212,26 @@ pub(crate) fn rest_s(text: &str) -> Result<u32, Wrong> {
     if ms.is_multiple_of(1_000) {
         Ok(ms / 1_000)
     } else {
-        Err(Wrong::value(text, "not whole seconds", TIME_EXAMPLE))
+        Err(Wrong::value(
+            text,
+            words!("not whole seconds"),
+            TIME_EXAMPLE,
+        ))
     }
 }
 
 /// Reads "80 %" in hundredths of a percent.
 pub(crate) fn percent(text: &str, range: &RangeInclusive<u32>) -> Result<u32, Wrong> {
-    let not = |what| Wrong::value(text, what, "write a percentage such as \"80 %\"");
+    let not = |what: Words| Wrong::value(text, what, words!("write a percentage such as \"80 %\""));
     let plain = with_point(text.trim());
     let Some(number) = plain.strip_suffix('%') else {
-        return Err(not("a share without %"));
+        return Err(not(words!("a share without %")));
     };
     let read = decimal::read(number.trim(), 100, 1_000_000);
     let share = read.map_err(|fault| match fault {
-        DecimalFault::TooFine => not("a percentage with more than two decimals"),
-        DecimalFault::NotANumber => not("not a percentage"),
-        DecimalFault::TooLarge => not("a percentage far too large"),
+        DecimalFault::TooFine => not(words!("a percentage with more than two decimals")),
+        DecimalFault::NotANumber => not(words!("not a percentage")),
+        DecimalFault::TooLarge => not(words!("a percentage far too large")),
     })?;
     let share = u32::try_from(share).unwrap_or(u32::MAX);
     outside(text, &share, range, |share| {

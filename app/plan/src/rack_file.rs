@@ -104,7 +104,7 @@ fn fit(
         && hole < pin
     {
         let read = words!("a hole of {0}, less than its pin of {1}", mm(hole), mm(pin));
-        let right = "measure both again; a hole is at least as wide as its pin";
+        let right = words!("measure both again; a hole is at least as wide as its pin");
         doc.wrong(&entry.at_value("hole_diameter"), Wrong::plain(read, right));
     }
     let widest = [("pin_diameter", pin), ("hole_diameter", hole)];
@@ -118,7 +118,7 @@ fn fit(
                 width,
                 spacing
             );
-            let right = "write the spacing from centre to centre";
+            let right = words!("write the spacing from centre to centre");
             doc.wrong(&entry.at_value(key), Wrong::plain(read, right));
         }
     }
@@ -135,7 +135,7 @@ fn judge(doc: &mut Doc<'_>, entry: &Entry<'_>, rack: &Rack, read: Calibration) {
             read.hole,
             mm(centre)
         );
-        let right = "measure again, floor to the centre of the bar";
+        let right = words!("measure again, floor to the centre of the bar");
         doc.odd(&entry.at_value("bar_height"), Wrong::plain(found, right));
     }
 }

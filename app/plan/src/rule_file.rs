@@ -5,6 +5,7 @@ use crate::programme_file::Against;
 use crate::quantity::{mass, percent};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
+use crate::words::words;
 use domain::next::{RAISE_MOST, Rule, Step};
 use domain::programme::RuleLine;
 use domain::{Mass, MassUnit};
@@ -43,8 +44,8 @@ fn rule(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Against) -> RuleLine {
         } else {
             "drop"
         };
-        let right = "let a reset take off at least as much as a drop";
-        let read = "a reset that takes off less than a drop";
+        let right = words!("let a reset take off at least as much as a drop");
+        let read = words!("a reset that takes off less than a drop");
         doc.odd(&entry.at_value(key), Wrong::plain(read, right));
     }
     line

@@ -28,21 +28,21 @@ impl<'s> Doc<'s> {
     pub(crate) fn open(source: Source<'s>) -> Result<(Self, Spanned<DeTable<'s>>), Vec<Fault>> {
         let bytes = source.text;
         let whole =
-            |read: Words, right: &'static str| Fault::whole(source.name, Wrong::plain(read, right));
+            |read: Words, right: Words| Fault::whole(source.name, Wrong::plain(read, right));
         if bytes.len() > FILE_BYTES_MAX {
             let read = words!(
                 "{0} bytes, more than the most, {1}",
                 bytes.len(),
                 FILE_BYTES_MAX
             );
-            return Err(vec![whole(read, "split it or shorten it")]);
+            return Err(vec![whole(read, words!("split it or shorten it"))]);
         }
         let text = std::str::from_utf8(bytes).map_err(|fault| {
             let rows = bytes[..fault.valid_up_to()].split(|b| *b == b'\n').count();
-            let read = "a character that is not UTF-8 text";
+            let read = words!("a character that is not UTF-8 text");
             vec![Fault {
                 row: Some(rows),
-                ..whole(read.into(), "save the file as UTF-8")
+                ..whole(read, words!("save the file as UTF-8"))
             }]
         })?;
         let text = text.strip_prefix('\u{feff}').unwrap_or(text);
@@ -127,11 +127,11 @@ impl<'s> Doc<'s> {
 fn broken(raw: Option<&str>, message: &str) -> Wrong {
     let (what, expected) = message.split_once(", expected ").unwrap_or((message, ""));
     let right = match (what, expected) {
-        ("duplicate key", _) => Words::from("keep one of them"),
+        ("duplicate key", _) => words!("keep one of them"),
         ("string values must be quoted", _) => {
             words!("write {0}", quote(raw.unwrap_or_default().trim()))
         }
-        (_, "") => Words::from("see that keys, quotes and brackets are whole"),
+        (_, "") => words!("see that keys, quotes and brackets are whole"),
         _ => words!("write {0} there", expected),
     };
     let raw = raw.unwrap_or_default().trim();

@@ -6,7 +6,7 @@ use crate::fields::{Field, Need, Table};
 use crate::nearest::hint;
 use crate::quantity;
 use crate::toml_doc::Doc;
-use crate::words::{Words, words};
+use crate::words::{Term, Words, term, words};
 use std::fmt::Display;
 use std::ops::{Range, RangeInclusive};
 use toml::Spanned;
@@ -31,7 +31,7 @@ impl<'t> Entry<'t> {
         for key in table.keys() {
             let text = key.get_ref();
             if !known.contains(&text.as_ref()) {
-                let what = words!("a key that {0} does not have", Words::from(kind.a));
+                let what = words!("a key that {0} does not have", kind.a);
                 doc.wrong(&key.span(), Wrong::value(text, &what, hint(text, &known)));
             }
         }
@@ -47,7 +47,7 @@ impl<'t> Entry<'t> {
         if let DeValue::Table(table) = value.get_ref() {
             return Some(Self::open(doc, table, value.span(), kind));
         }
-        let right = words!("write {0} as {1}", Words::from(kind.a), kind.form);
+        let right = words!("write {0} as {1}", kind.a, kind.form);
         doc.wrong(&value.span(), not(doc, value, kind.a, right));
         None
     }
@@ -81,7 +81,7 @@ impl<'t> Entry<'t> {
         let field = field.expect("every key that is read is in the table's list of keys");
         if value.is_none() && matches!(field.need, Need::Always) {
             let right = advice(field);
-            let read = words!("{0} without {1}", Words::from(self.kind.a), quote(key));
+            let read = words!("{0} without {1}", self.kind.a, quote(key));
             doc.missing(&self.at, Wrong::plain(read, right));
         }
         value
@@ -120,7 +120,7 @@ impl<'t> Entry<'t> {
         {
             quantity::whole(number.as_str(), range)
         } else {
-            Err(not(doc, value, "a whole number", self.example(key)))
+            Err(not(doc, value, term!("a whole number"), self.example(key)))
         };
         settle(doc, value, read)
     }
@@ -135,7 +135,7 @@ impl<'t> Entry<'t> {
         }
         doc.wrong(
             &value.span(),
-            not(doc, value, "true or false", self.example(key)),
+            not(doc, value, term!("true or false"), self.example(key)),
         );
         default
     }
@@ -151,7 +151,10 @@ impl<'t> Entry<'t> {
             return &[];
         };
         let DeValue::Array(list) = value.get_ref() else {
-            doc.wrong(&value.span(), not(doc, value, "a list", self.example(key)));
+            doc.wrong(
+                &value.span(),
+                not(doc, value, term!("a list"), self.example(key)),
+            );
             return &[];
         };
         if list.len() > most {
@@ -161,7 +164,7 @@ impl<'t> Entry<'t> {
                 quote(key),
                 most
             );
-            doc.wrong(&value.span(), Wrong::plain(read, "leave some out"));
+            doc.wrong(&value.span(), Wrong::plain(read, words!("leave some out")));
         }
         list.get(..list.len().min(most)).unwrap_or_default()
     }
@@ -209,7 +212,10 @@ impl<'t> Entry<'t> {
             return Vec::new();
         };
         let DeValue::Table(table) = value.get_ref() else {
-            doc.wrong(&value.span(), not(doc, value, "a table", self.example(key)));
+            doc.wrong(
+                &value.span(),
+                not(doc, value, term!("a table"), self.example(key)),
+            );
             return Vec::new();
         };
         let mut pairs: Vec<_> = table.iter().collect();
@@ -242,7 +248,7 @@ fn text<T>(
     let read = if let DeValue::String(text) = value.get_ref() {
         read(text)
     } else {
-        Err(not(doc, value, "a text in quotes", example()))
+        Err(not(doc, value, term!("a text in quotes"), example()))
     };
     settle(doc, value, read)
 }
@@ -253,8 +259,8 @@ fn settle<T>(doc: &mut Doc<'_>, value: &Spanned<DeValue<'_>>, read: Result<T, Wr
 }
 
 /// A value of another kind than wanted.
-fn not(doc: &Doc<'_>, value: &Spanned<DeValue<'_>>, wanted: &'static str, right: Words) -> Wrong {
-    let what = words!("not {0}", Words::from(wanted));
+fn not(doc: &Doc<'_>, value: &Spanned<DeValue<'_>>, wanted: Term, right: Words) -> Wrong {
+    let what = words!("not {0}", wanted);
     match value.get_ref() {
         DeValue::String(text) => Wrong::value(text, &words!("a text, {0}", what), right),
         DeValue::Array(_) => Wrong::plain(words!("a list, {0}", what), right),

@@ -28,7 +28,7 @@ pub(crate) fn read(doc: &mut Doc<'_>, set: &Entry<'_>, plates: &[Plate]) -> Vec<
         if read.iter().any(|other| other.mark == plate.mark) {
             let told = Wrong::plain(
                 words!("the mark \"{0}\" a second time", &plate.mark),
-                "give every plate its own mark",
+                words!("give every plate its own mark"),
             );
             doc.wrong(&entry.at_value("mark"), told);
         }
@@ -38,7 +38,7 @@ pub(crate) fn read(doc: &mut Doc<'_>, set: &Entry<'_>, plates: &[Plate]) -> Vec<
                     "a label of {0} that the set does not have",
                     plate.nominal.exact(unit)
                 ),
-                "write the mass of one of its plates",
+                words!("write the mass of one of its plates"),
             );
             doc.wrong(&entry.at_value("nominal"), told);
         }
@@ -50,7 +50,7 @@ pub(crate) fn read(doc: &mut Doc<'_>, set: &Entry<'_>, plates: &[Plate]) -> Vec<
                     plate.mass.exact(unit),
                     plate.nominal.exact(unit)
                 ),
-                "weigh it again, or keep it off the bar",
+                words!("weigh it again, or keep it off the bar"),
             );
             doc.odd(&entry.at_value("mass"), told);
         }
@@ -65,7 +65,7 @@ pub(crate) fn read(doc: &mut Doc<'_>, set: &Entry<'_>, plates: &[Plate]) -> Vec<
                     alike,
                     plate.nominal.exact(unit)
                 ),
-                "write the sixteen that are used",
+                words!("write the sixteen that are used"),
             );
             doc.wrong(&entry.at_value("nominal"), told);
         }

@@ -17,14 +17,14 @@ pub(crate) fn words(text: &str, most: usize) -> Result<String, Wrong> {
     let words = text.trim();
     let length = words.chars().count();
     if length == 0 {
-        Err(Wrong::plain("an empty text", right()))
+        Err(Wrong::plain(words!("an empty text"), right()))
     } else if length > most {
         let what = words!("{0} characters, more than the most, {1}", length, most);
         Err(Wrong::value(text, &what, right()))
     } else if words.chars().any(char::is_control) {
         Err(Wrong::value(
             text,
-            "with a line break or another control character",
+            words!("with a line break or another control character"),
             right(),
         ))
     } else {

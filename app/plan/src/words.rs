@@ -11,6 +11,28 @@ pub struct Words {
     with: Vec<Piece>,
 }
 
+/// A thing by its name, as tables and lists of names hold it: "a rack", "lifter".
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Term(pub(crate) &'static str);
+
+impl fmt::Display for Term {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.0)
+    }
+}
+
+impl From<Term> for Words {
+    fn from(term: Term) -> Self {
+        Self::new(term.0, Vec::new())
+    }
+}
+
+impl From<Term> for Piece {
+    fn from(term: Term) -> Self {
+        Self::Words(term.into())
+    }
+}
+
 /// What stands for `{0}` and the like.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Piece {
@@ -80,13 +102,6 @@ impl fmt::Display for Words {
     }
 }
 
-/// Words that need nothing to fill them.
-impl From<&'static str> for Words {
-    fn from(text: &'static str) -> Self {
-        Self::new(text, Vec::new())
-    }
-}
-
 impl From<&Self> for Words {
     fn from(words: &Self) -> Self {
         words.clone()
@@ -119,8 +134,19 @@ plain!(String, &String, &str, usize, u64, u32, u16, u8, i64);
 
 /// Words from a template and what fills it.
 macro_rules! words {
-    ($text:literal $(, $with:expr)* $(,)?) => {
+    ($text:literal) => {
+        $crate::words::Words::new($text, Vec::new())
+    };
+    ($text:literal $(, $with:expr)+ $(,)?) => {
         $crate::words::Words::new($text, vec![$($crate::words::Piece::from($with)),*])
     };
 }
 pub(crate) use words;
+
+/// The name of a thing.
+macro_rules! term {
+    ($text:literal) => {
+        $crate::words::Term($text)
+    };
+}
+pub(crate) use term;

@@ -36,7 +36,7 @@ fn broken(why: impl std::fmt::Display) -> Wrong {
         .collect();
     Wrong::plain(
         words!("a broken spreadsheet ({0})", why),
-        "open it in the spreadsheet and save it again as XLSX or ODS",
+        words!("open it in the spreadsheet and save it again as XLSX or ODS"),
     )
 }
 
@@ -63,7 +63,7 @@ impl Grid {
         }
         left.0 = left.0.checked_sub(text.len()).ok_or_else(|| {
             let read = words!("a workbook with more than {0} bytes of text", TEXT_MAX);
-            Wrong::plain(read, "delete what is not plan")
+            Wrong::plain(read, words!("delete what is not plan"))
         })?;
         let new = !self.rows.contains_key(&at.0);
         self.full |= new && self.rows.len() >= KEPT_MAX;
@@ -105,7 +105,7 @@ fn row(number: usize, cells: Vec<(usize, String, CellKind)>) -> SheetRow<'static
             widest,
             CELLS_MAX
         );
-        let wrong = Wrong::plain(read, "delete what stands beyond the plan");
+        let wrong = Wrong::plain(read, words!("delete what stands beyond the plan"));
         row.broken = Some((CELLS_MAX, wrong));
     }
     row
@@ -120,7 +120,7 @@ fn count_sheets(count: usize) -> Result<(), Wrong> {
         count,
         SHEETS_MAX
     );
-    Err(Wrong::plain(read, "split the plan"))
+    Err(Wrong::plain(read, words!("split the plan")))
 }
 
 fn xlsx(bytes: &[u8]) -> Result<Vec<Sheet<'static>>, Wrong> {

@@ -117,7 +117,7 @@ fn many_unknown_names() {
     }
     let faults = plan::check(source("week.csv", text.as_bytes()), Some(&gym));
     assert_eq!(faults.len(), 18_000);
-    let right = |at: usize| faults[at].right.as_str();
+    let right = |at: usize| faults[at].right.to_string();
     assert_eq!(right(0), "write \"Tevita\"");
     assert_eq!(right(17_999), "write the name of a lifter of the gym");
 }

@@ -1,9 +1,10 @@
 //! Keys of programme.toml: programmes and the rules of next time.
 use super::{Table, may, must};
+use crate::words::term;
 
 /// programme.toml.
 pub const COACHING: Table = Table {
-    a: "the coach's file",
+    a: term!("the coach's file"),
     form: "programme.toml",
     fields: &[
         may(
@@ -29,7 +30,7 @@ pub const COACHING: Table = Table {
 
 /// A programme.
 pub const PROGRAMME: Table = Table {
-    a: "a programme",
+    a: term!("a programme"),
     form: "[[programme]]",
     fields: &[
         must(
@@ -66,7 +67,7 @@ pub const PROGRAMME: Table = Table {
 
 /// Where a lifter was put in a queue.
 pub const BEGIN: Table = Table {
-    a: "a place in the queue",
+    a: term!("a place in the queue"),
     form: "{ lifter = \"Tevita\", day = \"heavy day\", since = \"2026-12-01\" }",
     fields: &[
         must("lifter", "\"Tevita\"", "who"),
@@ -85,7 +86,7 @@ pub const BEGIN: Table = Table {
 
 /// A day of a programme.
 pub const DAY: Table = Table {
-    a: "a day",
+    a: term!("a day"),
     form: "[[programme.day]]",
     fields: &[
         must("name", "\"heavy day\"", "what it is called"),
@@ -105,7 +106,7 @@ pub const DAY: Table = Table {
 
 /// One thing done on a day.
 pub const TASK: Table = Table {
-    a: "a task",
+    a: term!("a task"),
     form: "[[programme.day.task]]",
     fields: &[must(
         "alternate",
@@ -116,7 +117,7 @@ pub const TASK: Table = Table {
 
 /// A lift of a task.
 pub const WORK: Table = Table {
-    a: "a lift to do",
+    a: term!("a lift to do"),
     form: "{ lift = \"rack pull\", sets = 1, reps = 5, first = \"75 %\" }",
     fields: &[
         must("lift", "\"rack pull\"", "which lift"),
@@ -151,7 +152,7 @@ pub const WORK: Table = Table {
 
 /// A rule of next time.
 pub const RULE: Table = Table {
-    a: "a rule",
+    a: term!("a rule"),
     form: "[[rule]]",
     fields: &[
         may(
@@ -219,7 +220,7 @@ pub const RULE: Table = Table {
 
 /// When the deadlift is split.
 pub const SPLIT: Table = Table {
-    a: "a split",
+    a: term!("a split"),
     form: "[[split]]",
     fields: &[
         may(

@@ -1,9 +1,10 @@
 //! Keys of gym.toml: the gym, its racks, bars and plates.
 use super::{Table, may, must};
+use crate::words::term;
 
 /// gym.toml.
 pub const GYM: Table = Table {
-    a: "the gym's file",
+    a: term!("the gym's file"),
     form: "gym.toml",
     fields: &[
         must(
@@ -35,7 +36,7 @@ pub const GYM: Table = Table {
 
 /// A rack.
 pub const RACK: Table = Table {
-    a: "a rack",
+    a: term!("a rack"),
     form: "[[rack]]",
     fields: &[
         must("name", "\"river rack\"", "what the gym calls it"),
@@ -113,7 +114,7 @@ pub const RACK: Table = Table {
 
 /// A measured height.
 pub const CALIBRATION: Table = Table {
-    a: "a calibration",
+    a: term!("a calibration"),
     form: "{ hole = 6, bar_height = \"427 mm\" }",
     fields: &[
         must("hole", "6", "number of the hole that the pins were in"),
@@ -127,7 +128,7 @@ pub const CALIBRATION: Table = Table {
 
 /// A bar.
 pub const BAR: Table = Table {
-    a: "a bar",
+    a: term!("a bar"),
     form: "[[bar]]",
     fields: &[
         must("name", "\"river bar\"", "what the gym calls it"),
@@ -184,7 +185,7 @@ pub const BAR: Table = Table {
 
 /// A plate set.
 pub const PLATE_SET: Table = Table {
-    a: "a plate set",
+    a: term!("a plate set"),
     form: "[[plate_set]]",
     fields: &[
         must("name", "\"pound plates\"", "what the gym calls it"),
@@ -210,7 +211,7 @@ pub const PLATE_SET: Table = Table {
 
 /// A plate as weighed.
 pub const WEIGHED: Table = Table {
-    a: "a weighed plate",
+    a: term!("a weighed plate"),
     form: "{ mark = \"A1\", nominal = \"45 lb\", mass = \"45.4 lb\" }",
     fields: &[
         must("mark", "\"A1\"", "what is painted on that one plate"),
@@ -225,7 +226,7 @@ pub const WEIGHED: Table = Table {
 
 /// A kind of plate.
 pub const PLATE: Table = Table {
-    a: "a plate",
+    a: term!("a plate"),
     form: "{ mass = \"45 lb\", pairs = 6, thickness = \"38 mm\", diameter = \"450 mm\" }",
     fields: &[
         must(

@@ -1,9 +1,10 @@
 //! Keys of gym.toml: lifts and warm-up patterns.
 use super::{Table, may, must};
+use crate::words::term;
 
 /// A lift.
 pub const LIFT: Table = Table {
-    a: "a lift",
+    a: term!("a lift"),
     form: "[[lift]]",
     fields: &[
         must(
@@ -94,7 +95,7 @@ pub const LIFT: Table = Table {
 
 /// A warm-up pattern.
 pub const PATTERN: Table = Table {
-    a: "a pattern",
+    a: term!("a pattern"),
     form: "[[pattern]]",
     fields: &[
         must(
@@ -112,7 +113,7 @@ pub const PATTERN: Table = Table {
 
 /// One warm-up of a pattern.
 pub const STEP: Table = Table {
-    a: "a step",
+    a: term!("a step"),
     form: "{ share = \"30 %\", reps = 5 }",
     fields: &[
         must(

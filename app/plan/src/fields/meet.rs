@@ -1,9 +1,10 @@
 //! Keys of meet.toml: a meet or a test day.
 use super::{Table, may, must};
+use crate::words::term;
 
 /// meet.toml.
 pub const MEET: Table = Table {
-    a: "the meet's file",
+    a: term!("the meet's file"),
     form: "meet.toml",
     fields: &[
         must("name", "\"Harbour test day\"", "what the day is called"),
@@ -66,7 +67,7 @@ pub const MEET: Table = Table {
 
 /// A flight.
 pub const FLIGHT: Table = Table {
-    a: "a flight",
+    a: term!("a flight"),
     form: "[[flight]]",
     fields: &[
         must("lift", "\"deadlift\"", "which lift"),
@@ -88,7 +89,7 @@ pub const FLIGHT: Table = Table {
 
 /// One of ours in a flight.
 pub const STARTER: Table = Table {
-    a: "a lifter of a flight",
+    a: term!("a lifter of a flight"),
     form: "[[flight.lifter]]",
     fields: &[
         must("name", "\"Tevita\"", "as in lifters.toml"),

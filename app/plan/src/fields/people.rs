@@ -1,16 +1,17 @@
 //! Keys of lifters.toml and kiosk.toml.
 use super::{Table, may, must};
+use crate::words::term;
 
 /// lifters.toml.
 pub const LIFTERS: Table = Table {
-    a: "the lifters' file",
+    a: term!("the lifters' file"),
     form: "lifters.toml",
     fields: &[must("lifter", "[[lifter]] tables", "the lifters, 1 to 500")],
 };
 
 /// A lifter.
 pub const LIFTER: Table = Table {
-    a: "a lifter",
+    a: term!("a lifter"),
     form: "[[lifter]]",
     fields: &[
         must(
@@ -90,7 +91,7 @@ pub const LIFTER: Table = Table {
 
 /// The heights on a lifter's body.
 pub const LANDMARKS: Table = Table {
-    a: "a set of landmarks",
+    a: term!("a set of landmarks"),
     form: "{ tibial_tuberosity = \"455 mm\", patella_top = \"550 mm\" }",
     fields: &[
         may(
@@ -122,7 +123,7 @@ pub const LANDMARKS: Table = Table {
 
 /// kiosk.toml.
 pub const KIOSK: Table = Table {
-    a: "the kiosk's file",
+    a: term!("the kiosk's file"),
     form: "kiosk.toml",
     fields: &[
         may(
