@@ -14,6 +14,7 @@ pub mod decimal;
 pub mod disc_height;
 pub mod equipment;
 pub mod event;
+pub mod gaps;
 pub mod gym;
 pub mod ladder;
 pub mod length;

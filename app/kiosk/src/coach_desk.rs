@@ -9,20 +9,21 @@ mod watch;
 use self::answer::Answer;
 use self::watch::{identity, watch};
 use crate::clock::{Clock as _, SystemClock};
-use crate::desk::fault_words;
+use crate::desk::{fault_words, in_words, said};
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::kiosk::{Kiosk, Proven, make_record};
 use crate::nightly::copy_to;
 use crate::run::Input;
 use crate::stick::{Stick, StickPlan, write_back};
-use plan::Fault;
+use plan::{Fault, Words};
 use share::{Desk, Order, Told};
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::Sender;
 use std::sync::{Arc, Weak};
 use view::Language;
 use view::desk::{Errand, StickIn, StickNews};
+use view::language::Said;
 
 /// Copies that are shown.
 const COPIES_SHOWN: usize = 10;
@@ -150,16 +151,12 @@ impl CoachDesk {
     /// Puts the stick on the page's desk and on the screen's.
     fn tell(&self, kiosk: &mut Kiosk) {
         let stick = self.stick.as_ref();
-        let on_page = stick.map(|(id, stick)| shown(kiosk, id, stick, ToString::to_string));
-        self.desk.lay_out(|counter| counter.stick = on_page);
-        let say = kiosk.language();
-        kiosk.tell_stick(match (&self.sticks, stick) {
+        let lies = stick.map(|(id, stick)| shown(kiosk, id, stick));
+        self.desk.lay_out(|counter| counter.stick.clone_from(&lies));
+        kiosk.tell_stick(match (&self.sticks, lies) {
             (None, _) => StickNews::Unset,
             (Some(_), None) => StickNews::Out,
-            (Some(_), Some((id, stick))) => {
-                let words = |fault: &Fault| fault_words(say, fault);
-                StickNews::In(shown(kiosk, id, stick, words))
-            }
+            (Some(_), Some(lies)) => StickNews::In(lies),
         });
     }
 
@@ -212,7 +209,7 @@ impl CoachDesk {
                 self.tell(kiosk);
                 Told::Took(count)
             }
-            Err(error) => Told::NotTaken(error.to_string()),
+            Err(error) => Told::NotTaken(said(&error)),
         }
     }
 
@@ -261,7 +258,7 @@ impl CoachDesk {
                 });
                 Told::Restored(events)
             }
-            Err(error) => Told::NotRestored(error.to_string()),
+            Err(error) => Told::NotRestored(said(&error)),
         };
         answer.send(told);
     }
@@ -283,8 +280,10 @@ impl CoachDesk {
     }
 }
 
-/// A stick as a desk shows it, its faults in the words of that desk.
-fn shown(kiosk: &Kiosk, id: &str, stick: &Stick, words: impl Fn(&Fault) -> String) -> StickIn {
+/// A stick as a desk shows it.
+fn shown(kiosk: &Kiosk, id: &str, stick: &Stick) -> StickIn {
+    let words = |fault: &Fault| Said::of(|say| fault_words(say, fault));
+    let why = |passed: &Words| Said::of(|say| in_words(say, passed));
     let plan = |plan: &StickPlan| {
         let read = match plan.faults.is_empty() {
             true => Ok(plan.rows.len()),
@@ -296,7 +295,7 @@ fn shown(kiosk: &Kiosk, id: &str, stick: &Stick, words: impl Fn(&Fault) -> Strin
     StickIn {
         id: id.to_owned(),
         plans: stick.plans.iter().map(plan).collect(),
-        passed: stick.passed.clone(),
+        passed: stick.passed.iter().map(why).collect(),
         changes: match can_take {
             true => stick.changes(kiosk.state()),
             false => Vec::new(),
@@ -309,7 +308,7 @@ fn written(data: &Folder, place: &Path) -> Told {
     let stamp = SystemClock.local().format("%Y-%m-%d-%H%M%S").to_string();
     match write_back(data.path(), place, &stamp) {
         Ok(_) => Told::Written,
-        Err(error) => Told::NotWritten(error.to_string()),
+        Err(error) => Told::NotWritten(said(&error)),
     }
 }
 
@@ -320,7 +319,7 @@ fn copied(data: &Folder, copies: Option<&(PathBuf, usize)>) -> Told {
     let stamp = SystemClock.local().format("%Y-%m-%dT%H%M%S").to_string();
     match copy_to(data.path(), place, &stamp, *keep) {
         Ok(copied) => Told::Copied(copied.report.events),
-        Err(error) => Told::NotCopied(error.to_string()),
+        Err(error) => Told::NotCopied(said(&error.into())),
     }
 }
 

@@ -2,6 +2,7 @@
 //! gym's files, a gym begun anew.
 //!
 //! Refuses: a value with which the files could no longer be read; then nothing is changed.
+mod failed;
 mod texts;
 
 use crate::error::KioskError;
@@ -11,11 +12,13 @@ use crate::owner::Owner;
 use chrono::NaiveDate;
 use domain::needs::need;
 use domain::{Command, Gym, Moment};
-use plan::{PLAN_ENDINGS, PlanCells, Source};
+pub(crate) use failed::system;
+use plan::{PLAN_ENDINGS, PlanCells, Source, Words, words};
 use std::net::{IpAddr, Ipv4Addr};
 use texts::Texts;
 use view::Language;
 use view::desk::{DayWish, DeskNews, LanCard, LanNews, PlanNews, Wish};
+use view::language::Said;
 
 /// Plans that are looked at in the folder.
 const PLANS_MAX: usize = 60;
@@ -91,7 +94,8 @@ pub fn words(say: Language, error: &KioskError) -> String {
         | KioskError::Backup(_)
         | KioskError::Code(_)
         | KioskError::Picture(_)
-        | KioskError::Usage(_) => say.went_wrong(&error.to_string()),
+        | KioskError::Told(_)
+        | KioskError::Usage(_) => say.went_wrong(&in_words(say, &failed::told(error))),
     }
 }
 
@@ -104,13 +108,23 @@ pub fn faults_words(say: Language, faults: &[plan::Fault]) -> String {
     say.and_more(&fault_words(say, first), faults.len() - 1)
 }
 
+/// Words of a checker or of the kiosk, as a language says them.
+pub(crate) fn in_words(say: Language, words: &Words) -> String {
+    words.told(&|template| say.checked(template))
+}
+
+/// What went wrong, in every language, for whoever is told of it later.
+pub(crate) fn said(error: &KioskError) -> Said {
+    Said::of(|say| words(say, error))
+}
+
 pub(crate) fn fault_words(say: Language, fault: &plan::Fault) -> String {
     let file = match &fault.sheet {
         Some(sheet) => format!("{} ({sheet})", fault.file),
         None => fault.file.clone(),
     };
     let column = fault.column.as_ref().map(ToString::to_string);
-    let found = say.found(&fault.read, &fault.right);
+    let found = say.found(&in_words(say, &fault.read), &in_words(say, &fault.right));
     say.fault(&file, (fault.row, column.as_deref()), &found)
 }
 
@@ -148,8 +162,11 @@ fn read_plan(
     let path = needed(folder)?.plans().join(name);
     let about = std::fs::symlink_metadata(&path).map_err(KioskError::file(&path))?;
     if !about.is_file() || about.len() > PLAN_BYTES_MAX {
-        let why = format!("{name} is no file of at most {PLAN_BYTES_MAX} bytes; save it anew");
-        return Err(KioskError::Usage(why));
+        return Err(KioskError::Told(words!(
+            "{0} is no file of at most {1} bytes; save it anew",
+            name,
+            PLAN_BYTES_MAX
+        )));
     }
     let text = std::fs::read(&path).map_err(KioskError::file(&path))?;
     let source = Source { name, text: &text };
@@ -157,7 +174,11 @@ fn read_plan(
 }
 
 fn needed(folder: Option<&Folder>) -> Result<&Folder, KioskError> {
-    let none = || KioskError::Usage("this kiosk keeps no files; start it on a data folder".into());
+    let none = || {
+        KioskError::Told(words!(
+            "this kiosk keeps no files; start it on a data folder"
+        ))
+    };
     folder.ok_or_else(none)
 }
 

@@ -40,6 +40,9 @@ pub enum KioskError {
     /// The screen could not be drawn.
     #[error("the picture could not be drawn: {0}")]
     Picture(String),
+    /// Something went wrong in a way that has its own words, in any language.
+    #[error("{0}")]
+    Told(plan::Words),
     /// Something in the command was off.
     #[error("{0}")]
     Usage(String),

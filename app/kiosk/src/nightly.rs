@@ -5,6 +5,7 @@
 //! as a folder of this one.
 use crate::clock::{Clock as _, SystemClock};
 use crate::coach_desk::lay_out_copies;
+use crate::desk::said;
 use crate::watch::{spawn_again, stand_back};
 use chrono::{NaiveDate, NaiveDateTime, TimeDelta};
 use journal::{BackupError, Copied};
@@ -12,6 +13,7 @@ use share::{Desk, Night};
 use std::io;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
+use view::Language;
 
 /// A night is over at this hour of the gym's clock; its copy is due from then on.
 const HOUR: i64 = 3;
@@ -70,7 +72,7 @@ impl Nights {
             Ok(copied) => Ok(copied.report.events),
             Err(error) => {
                 self.wait = AGAIN - 1;
-                Err(error.to_string())
+                Err(said(&error.into()))
             }
         };
         let new = Some(Night { day, went });
@@ -125,7 +127,11 @@ pub fn start(nightly: Nightly, desk: Desk) {
                         tracing::info!(night = night.day, events, "the journal was copied");
                     }
                     Err(error) => {
-                        tracing::error!(night = night.day, error, "the journal was not copied");
+                        tracing::error!(
+                            night = night.day,
+                            error = error.to(Language::English),
+                            "the journal was not copied"
+                        );
                     }
                 }
                 desk.lay_out(|counter| counter.night = Some(night));

@@ -4,6 +4,7 @@
 use crate::error::KioskError;
 use domain::{Command, Event, Moment, State, decide};
 use journal::{AppendError, Journal};
+use plan::words;
 
 /// How often a command is decided anew because another process wrote first.
 const TRIES_MAX: usize = 8;
@@ -97,7 +98,7 @@ impl Owner {
                 Err(AppendError::Journal(error)) => return Err(error.into()),
             }
         }
-        Err(KioskError::Usage("the journal is busy; try again".into()))
+        Err(KioskError::Told(words!("the journal is busy; try again")))
     }
 
     /// Applies what another process has written; tells whether there was anything.

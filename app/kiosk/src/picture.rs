@@ -20,11 +20,12 @@ use clap::Args;
 use domain::{Event, Fact, Moment, State};
 use hardware::{Config, ConfigFault, Faults};
 use journal::Journal;
-use plan::Source;
+use plan::{Source, words};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use view::beside::Beside;
 use view::desk::{StickChange, StickIn, StickNews};
+use view::language::Said;
 use view::{Chosen, Frame, Language, Light, Signs};
 
 /// Options of `picture`.
@@ -226,7 +227,14 @@ fn stick(date: NaiveDate) -> StickNews {
             ("january.xlsx".to_owned(), Ok(12)),
             ("plans/testing.csv".to_owned(), Ok(3)),
         ],
-        passed: vec!["old.ods: a link; links are not followed".to_owned()],
+        passed: vec![Said::of(|say| {
+            let why = words!(
+                "{0}: {1}",
+                "old.ods",
+                words!("a link; links are not followed")
+            );
+            crate::desk::in_words(say, &why)
+        })],
         changes: vec![
             change("Hamza", days(7, 35), 6, 2),
             change("Tevita", days(14, 14), 1, 0),

@@ -2,10 +2,11 @@
 //!
 //! Refuses: links, devices and pipes, files and numbers without bound, running anything, taking a
 //! part of what a stick brings.
+use crate::desk::system;
 use crate::error::KioskError;
 use chrono::NaiveDate;
 use domain::{Gym, Prescription, State};
-use plan::{Fault, PLAN_ENDINGS, Source};
+use plan::{Fault, PLAN_ENDINGS, Source, Words, words};
 use rustix::fs::{Dir, FileType, Mode, OFlags, fstat, open, openat};
 use rustix::io::Errno;
 use std::collections::{BTreeMap, BTreeSet};
@@ -31,7 +32,7 @@ pub struct Stick {
     /// Plans by name.
     pub plans: Vec<StickPlan>,
     /// What was passed over and why, a sentence each.
-    pub passed: Vec<String>,
+    pub passed: Vec<Words>,
 }
 
 /// One plan of a stick.
@@ -91,7 +92,7 @@ impl Stick {
             stick.look(&inner, "plans/", gym).map_err(failed)?;
         }
         stick.plans.sort_by(|a, b| a.name.cmp(&b.name));
-        stick.passed.sort();
+        stick.passed.sort_by_key(ToString::to_string);
         stick.tell_twice();
         Ok(stick)
     }
@@ -161,23 +162,25 @@ impl Stick {
                 names.insert(name);
             }
             if names.len() > NAMES_MAX {
-                self.passed.push(format!(
-                    "more than {NAMES_MAX} plans in one folder: the rest was not looked at"
+                self.passed.push(words!(
+                    "more than {0} plans in one folder: the rest was not looked at",
+                    NAMES_MAX
                 ));
                 break;
             }
         }
         for name in names {
             if self.plans.len() >= PLANS_MAX {
-                self.passed.push(format!(
-                    "more than {PLANS_MAX} plans: the rest was not read; put them on another stick"
+                self.passed.push(words!(
+                    "more than {0} plans: the rest was not read; put them on another stick",
+                    PLANS_MAX
                 ));
                 break;
             }
             let shown = format!("{front}{}", shown(&name));
             match read_file(folder, &name) {
                 Ok(bytes) => self.plans.push(check(shown, &bytes, gym)),
-                Err(why) => self.passed.push(format!("{shown}: {why}")),
+                Err(why) => self.passed.push(words!("{0}: {1}", shown, why)),
             }
         }
         Ok(())
@@ -191,9 +194,12 @@ impl Stick {
             for row in &plan.rows {
                 let key = (row.date, row.lifter.clone(), row.lift.clone());
                 if let Some(first) = firsts.get(&key) {
-                    twice.push(format!(
-                        "{} for {} on {}, which {first} has too",
-                        row.lift, row.lifter, row.date
+                    twice.push(words!(
+                        "{0} for {1} on {2}, which {3} has too",
+                        &row.lift,
+                        &row.lifter,
+                        row.date.to_string(),
+                        first
                     ));
                 } else {
                     firsts.insert(key, plan.name.clone());
@@ -203,7 +209,7 @@ impl Stick {
                 plan.faults.push(Fault::of_file(
                     &plan.name,
                     read,
-                    "keep one of the two plans on the stick".to_owned(),
+                    words!("keep one of the two plans on the stick"),
                 ));
             }
             if plan.faults.iter().any(Fault::stops) {
@@ -226,21 +232,24 @@ fn check(name: String, bytes: &[u8], gym: &Gym) -> StickPlan {
 }
 
 /// Reads a regular file whole, within its limit; nothing else is even waited for.
-fn read_file(folder: &OwnedFd, name: &str) -> Result<Vec<u8>, String> {
+fn read_file(folder: &OwnedFd, name: &str) -> Result<Vec<u8>, Words> {
     let flags = OFlags::RDONLY | OFlags::NOFOLLOW | OFlags::NONBLOCK | OFlags::CLOEXEC;
     let file = openat(folder, name, flags, Mode::empty()).map_err(|errno| match errno {
-        Errno::LOOP => "a link; links are not followed".to_owned(),
-        other => format!("cannot be opened ({})", std::io::Error::from(other)),
+        Errno::LOOP => words!("a link; links are not followed"),
+        other => words!("cannot be opened ({0})", system(&other.into())),
     })?;
-    let about = fstat(&file).map_err(|errno| format!("cannot be read ({errno})"))?;
+    let about =
+        fstat(&file).map_err(|errno| words!("cannot be read ({0})", system(&errno.into())))?;
     if FileType::from_raw_mode(about.st_mode) != FileType::RegularFile {
-        return Err("no file but a folder, a device or a pipe; it was not opened further".into());
+        return Err(words!(
+            "no file but a folder, a device or a pipe; it was not opened further"
+        ));
     }
     let mut bytes = Vec::new();
     let read = File::from(file).take(BYTES_MAX + 1).read_to_end(&mut bytes);
-    read.map_err(|error| format!("broke off while it was read ({error})"))?;
+    read.map_err(|error| words!("broke off while it was read ({0})", system(&error)))?;
     if bytes.len() as u64 > BYTES_MAX {
-        return Err(format!("larger than the most, {BYTES_MAX} bytes"));
+        return Err(words!("larger than the most, {0} bytes", BYTES_MAX));
     }
     Ok(bytes)
 }
@@ -288,7 +297,13 @@ pub fn write_back(data: &Path, place: &Path, stamp: &str) -> Result<WrittenBack,
         } else {
             share::write_json(&record, &mut file)
         };
-        written.map_err(|error| KioskError::Usage(format!("{}: {error}", path.display())))?;
+        written.map_err(|error| {
+            KioskError::Told(words!(
+                "{0}: {1}",
+                path.display().to_string(),
+                error.to_string()
+            ))
+        })?;
         let file = file
             .into_inner()
             .map_err(std::io::IntoInnerError::into_error)
@@ -312,8 +327,8 @@ pub fn write_back(data: &Path, place: &Path, stamp: &str) -> Result<WrittenBack,
     let which = |about: std::io::Result<Metadata>| about.map(|about| (about.dev(), about.ino()));
     match (which(top.metadata()), which(std::fs::metadata(place))) {
         (Ok(before), Ok(now)) if before == now => Ok(WrittenBack { folder, files }),
-        _ => Err(KioskError::Usage(
-            "the stick was pulled while it was written to; put it in and write again".into(),
-        )),
+        _ => Err(KioskError::Told(words!(
+            "the stick was pulled while it was written to; put it in and write again"
+        ))),
     }
 }

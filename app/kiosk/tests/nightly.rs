@@ -170,6 +170,7 @@ fn a_place_that_is_not_there_is_told_once_tried_again_and_never_made() {
     let told = watched(&mut nights, "2026-11-25 03:00");
     assert_eq!(told.len(), 1, "{told:?}");
     let why = told[0].went.as_ref().expect_err("no place");
+    let why = why.to(view::Language::English);
     assert!(
         why.contains("not-plugged-in") && why.contains("check that the place is there"),
         "{why}"

@@ -8,6 +8,7 @@ mod remove;
 pub use list::push;
 pub use remove::remove;
 
+use crate::words::{Words, words};
 use std::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
@@ -40,7 +41,7 @@ pub fn edit(
     entry: Option<(&str, &str)>,
     path: &[Step<'_>],
     value: &str,
-) -> Result<String, String> {
+) -> Result<String, Words> {
     let root = parse(text)?;
     let table = table_of(root.get_ref(), entry)?;
     let place = find(text, table, entry.map(|(table, _)| key_of(table)), path)?;
@@ -90,12 +91,17 @@ pub fn key_of(table: &str) -> &'static str {
 fn table_of<'t>(
     root: &'t DeTable<'t>,
     entry: Option<(&str, &str)>,
-) -> Result<&'t DeTable<'t>, String> {
+) -> Result<&'t DeTable<'t>, Words> {
     let Some((table, name)) = entry else {
         return Ok(root);
     };
-    named(root, table, name)
-        .ok_or_else(|| format!("there is no {table} called \"{name}\"; look at the file"))
+    named(root, table, name).ok_or_else(|| {
+        words!(
+            "there is no {0} called \"{1}\"; look at the file",
+            table,
+            name
+        )
+    })
 }
 
 /// Whether the file has such an entry.
@@ -104,22 +110,24 @@ pub fn has_entry(text: &str, table: &str, name: &str) -> bool {
     DeTable::parse(text).is_ok_and(|root| named(root.get_ref(), table, name).is_some())
 }
 
-fn parse(text: &str) -> Result<Spanned<DeTable<'_>>, String> {
-    DeTable::parse(text).map_err(|why| format!("no TOML: {}", why.message()))
+fn parse(text: &str) -> Result<Spanned<DeTable<'_>>, Words> {
+    DeTable::parse(text).map_err(|why| words!("no TOML: {0}", why.message()))
 }
 
 /// The text, if it means what was wanted: whatever the hand of its owner, nothing else changes.
-fn proven(text: String, wanted: &toml::Table) -> Result<String, String> {
+fn proven(text: String, wanted: &toml::Table) -> Result<String, Words> {
     match text.parse::<toml::Table>() {
         Ok(read) if read == *wanted => Ok(text),
-        _ => Err("the file is written in a way that this cannot change; change it there".into()),
+        _ => Err(words!(
+            "the file is written in a way that this cannot change; change it there"
+        )),
     }
 }
 
 /// What a file means, to be changed as its text is.
-fn meaning(text: &str) -> Result<toml::Table, String> {
+fn meaning(text: &str) -> Result<toml::Table, Words> {
     text.parse()
-        .map_err(|why: toml::de::Error| format!("no TOML: {}", why.message()))
+        .map_err(|why: toml::de::Error| words!("no TOML: {0}", why.message()))
 }
 
 /// The table of an entry in what a file means.
@@ -145,7 +153,7 @@ fn find(
     table: &DeTable<'_>,
     known_by: Option<&str>,
     path: &[Step<'_>],
-) -> Result<Place, String> {
+) -> Result<Place, Words> {
     let mut table = table;
     let mut whole: Option<Range<usize>> = None;
     let mut list = None;
@@ -159,10 +167,10 @@ fn find(
             (Step::At(at), Some(items)) => {
                 let items: &toml::de::DeArray<'_> = items;
                 let item = items.get(*at);
-                item.ok_or_else(|| format!("there is no number {at} in that list; look again"))?
+                item.ok_or_else(|| words!("there is no number {0} in that list; look again", *at))?
             }
             (Step::Name(_), Some(_)) | (Step::At(_), None) => {
-                return Err("that way leads nowhere in the file; look at it".into());
+                return Err(words!("that way leads nowhere in the file; look at it"));
             }
         };
         if nth + 1 == path.len() {
@@ -178,10 +186,10 @@ fn find(
         } else if let DeValue::Array(items) = value.get_ref() {
             list = Some(items);
         } else {
-            return Err("that way leads nowhere in the file; look at it".into());
+            return Err(words!("that way leads nowhere in the file; look at it"));
         }
     }
-    Err("a way needs at least one step".into())
+    Err(words!("a way needs at least one step"))
 }
 
 /// Where a key goes that is not there yet.
@@ -191,12 +199,12 @@ fn missing(
     whole: Option<Range<usize>>,
     after: Option<&str>,
     rest: &[Step<'_>],
-) -> Result<Place, String> {
+) -> Result<Place, Words> {
     let mut keys = Vec::new();
     for step in rest {
         match step {
             Step::Name(key) => keys.push(*key),
-            Step::At(_) => return Err("there is no such list in the file; write it there".into()),
+            Step::At(_) => return Err(words!("there is no such list in the file; write it there")),
         }
     }
     let keys = keys.join(".");

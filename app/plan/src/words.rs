@@ -2,6 +2,7 @@
 //! it in another language.
 //!
 //! Refuses: translating; a template is looked up by whoever knows languages.
+use domain::gaps::fill;
 use std::fmt;
 
 /// A sentence, or a part of one.
@@ -44,7 +45,8 @@ pub enum Piece {
 
 impl Words {
     /// A template with `{0}`, `{1}` and so on for what fills it.
-    pub(crate) const fn new(text: &'static str, with: Vec<Piece>) -> Self {
+    #[must_use]
+    pub const fn new(text: &'static str, with: Vec<Piece>) -> Self {
         Self { text, with }
     }
 
@@ -62,37 +64,7 @@ impl Words {
             Piece::Words(words) => words.told(known),
         };
         let with: Vec<String> = self.with.iter().map(piece).collect();
-        let (mut told, mut rest) = (String::new(), text);
-        // Filled in one pass, so that what was read is never taken for a place to fill.
-        while let Some((before, after)) = rest.split_once('{') {
-            told.push_str(before);
-            let filled = after
-                .split_once('}')
-                .and_then(|(at, left)| Some((with.get(at.parse::<usize>().ok()?)?, left)));
-            match filled {
-                Some((filled, left)) => {
-                    told.push_str(filled);
-                    rest = left;
-                }
-                None => {
-                    told.push('{');
-                    rest = after;
-                }
-            }
-        }
-        told.push_str(rest);
-        told
-    }
-
-    /// All templates in it, with how many pieces fill each.
-    #[must_use]
-    pub fn templates(&self) -> Vec<(&'static str, usize)> {
-        let inner = self.with.iter().flat_map(|piece| match piece {
-            Piece::Plain(_) => Vec::new(),
-            Piece::Words(words) => words.templates(),
-        });
-        let own = (self.text, self.with.len());
-        inner.chain([own]).collect()
+        fill(text, &with)
     }
 }
 
@@ -133,12 +105,13 @@ macro_rules! plain {
 plain!(String, &String, &str, usize, u64, u32, u16, u8, i64);
 
 /// Words from a template and what fills it.
+#[macro_export]
 macro_rules! words {
     ($text:literal) => {
-        $crate::words::Words::new($text, Vec::new())
+        $crate::Words::new($text, Vec::new())
     };
     ($text:literal $(, $with:expr)+ $(,)?) => {
-        $crate::words::Words::new($text, vec![$($crate::words::Piece::from($with)),*])
+        $crate::Words::new($text, vec![$($crate::Piece::from($with)),*])
     };
 }
 pub(crate) use words;

@@ -7,7 +7,7 @@ const LIFTERS: &str = "# Ours.\n[[lifter]]\nname = \"Ines\" # the tall one\nunit
     [[lifter]]\nname = \"Tomo\"\nunit = \"lb\"\nrack = \"door rack\"\nlandmarks = { lockout = \"700 mm\" }\n\n\
     [[lifter]]\nname = \"Una\"\nunit = \"kg\"\nrack = \"door rack\"\n";
 
-fn height(name: &str, key: &str) -> Result<String, String> {
+fn height(name: &str, key: &str) -> Result<String, plan::Words> {
     let path = [Step::Name("landmarks"), Step::Name(key)];
     edit(LIFTERS, Some(("lifter", name)), &path, "\"490 mm\"")
 }

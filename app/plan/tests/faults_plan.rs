@@ -127,7 +127,10 @@ fn bad_plans() {
     );
     let big = vec![b'x'; (4 << 20) + 1];
     let told = take(&big).expect_err("too large");
-    assert_eq!(told[0].read.to_string(), "4194305 bytes, more than the most, 4194304");
+    assert_eq!(
+        told[0].read.to_string(),
+        "4194305 bytes, more than the most, 4194304"
+    );
 }
 
 fn one(text: &[u8]) -> Prescription {

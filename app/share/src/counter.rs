@@ -9,6 +9,7 @@ use maud::{Markup, html};
 use tokio::sync::oneshot;
 use view::Language;
 use view::desk::{Errand, StickChange, StickIn};
+use view::language::Said;
 
 /// What the desk shows.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -33,7 +34,7 @@ pub struct Night {
     /// Its day, ISO 8601.
     pub day: String,
     /// Events in it, or why there is none.
-    pub went: Result<u64, String>,
+    pub went: Result<u64, Said>,
 }
 
 /// An order with the way for its answer.
@@ -51,7 +52,7 @@ pub enum Told {
     /// So many rows of the stick's plans were taken.
     Took(usize),
     /// They could not be kept.
-    NotTaken(String),
+    NotTaken(Said),
     /// The order meant a stick that is no longer in.
     OtherStick,
     /// The stick has faults.
@@ -61,13 +62,13 @@ pub enum Told {
     /// The record is on the stick.
     Written,
     /// It is not.
-    NotWritten(String),
+    NotWritten(Said),
     /// No second place is set.
     NoPlace,
     /// A proven copy of so many events was made.
     Copied(u64),
     /// None was.
-    NotCopied(String),
+    NotCopied(Said),
     /// The copy meant is gone.
     CopyGone,
     /// A copy is being put back already.
@@ -75,7 +76,7 @@ pub enum Told {
     /// So many events were put back.
     Restored(u64),
     /// Nothing was.
-    NotRestored(String),
+    NotRestored(Said),
     /// Nobody takes orders here.
     NoOrders,
     /// The kiosk has not answered in time.
@@ -88,19 +89,19 @@ impl Told {
     pub fn words(&self, say: Language) -> String {
         match self {
             Self::Took(rows) => say.fill(w::TOOK, &[&rows.to_string()]),
-            Self::NotTaken(why) => say.fill(w::NOT_TAKEN, &[why]),
+            Self::NotTaken(why) => say.fill(w::NOT_TAKEN, &[why.to(say)]),
             Self::OtherStick => say.say(w::OTHER_STICK),
             Self::StickFaults => say.say(w::STICK_FAULTS),
             Self::NoSticks => say.say(w::NO_PLACE_STICKS),
             Self::Written => say.say(w::WRITTEN),
-            Self::NotWritten(why) => say.fill(w::NOT_WRITTEN, &[why]),
+            Self::NotWritten(why) => say.fill(w::NOT_WRITTEN, &[why.to(say)]),
             Self::NoPlace => say.say(w::NO_PLACE),
             Self::Copied(events) => say.fill(w::COPIED, &[&events.to_string()]),
-            Self::NotCopied(why) => say.fill(w::NOT_COPIED, &[why]),
+            Self::NotCopied(why) => say.fill(w::NOT_COPIED, &[why.to(say)]),
             Self::CopyGone => say.say(w::COPY_GONE),
             Self::PuttingBack => say.say(w::PUTTING_BACK),
             Self::Restored(events) => say.fill(w::RESTORED, &[&events.to_string()]),
-            Self::NotRestored(why) => say.fill(w::NOT_RESTORED, &[why]),
+            Self::NotRestored(why) => say.fill(w::NOT_RESTORED, &[why.to(say)]),
             Self::NoOrders => say.say(w::NO_ORDERS),
             Self::NotYet => say.say(w::NOT_YET),
         }
@@ -154,7 +155,7 @@ fn copies_part(say: Language, counter: &Counter) -> Markup {
                 false,
                 say.fill(w::COPIED_AT_NIGHT, &[&day, &events.to_string()]),
             ),
-            Err(why) => (true, say.fill(w::NOT_AT_NIGHT, &[&day, why])),
+            Err(why) => (true, say.fill(w::NOT_AT_NIGHT, &[&day, why.to(say)])),
         }
     });
     html! {
@@ -171,7 +172,7 @@ fn copies_part(say: Language, counter: &Counter) -> Markup {
 }
 
 fn stick_part(say: Language, stick: &StickIn) -> Markup {
-    let word = |read: &Result<usize, Vec<String>>| match read {
+    let word = |read: &Result<usize, Vec<Said>>| match read {
         Ok(rows) => counted(say, *rows, (w::ROW, w::ROWS)),
         Err(faults) => counted(say, faults.len(), (w::FAULT, w::FAULTS)),
     };
@@ -179,10 +180,10 @@ fn stick_part(say: Language, stick: &StickIn) -> Markup {
         @for (name, read) in &stick.plans {
             h3 { (name) }
             p { (word(read)) }
-            @if let Err(faults) = read { ul lang="en" { @for fault in faults { li { (fault) } } } }
+            @if let Err(faults) = read { ul { @for fault in faults { li { (fault.to(say)) } } } }
         }
         @if stick.plans.is_empty() { p { (say.pick(w::NO_PLAN_ON_IT)) } }
-        @for passed in &stick.passed { p { (say.fill(w::PASSED_OVER, &[passed])) } }
+        @for passed in &stick.passed { p { (say.fill(w::PASSED_OVER, &[passed.to(say)])) } }
         @if !stick.changes.is_empty() {
             h3 { (say.pick(w::WHAT_CHANGES)) }
             ul { @for change in &stick.changes { li { (change_words(say, change)) } } }

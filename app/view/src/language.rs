@@ -2,20 +2,24 @@
 //!
 //! Refuses: documents and files, which stay in English; words that people wrote, which stay as
 //! written.
+mod checked;
 pub(crate) mod coach;
 mod desk;
 mod next;
 pub(crate) mod phrases;
 mod refused;
+mod said;
 mod say;
 mod shipped;
 mod warn;
 
+use domain::gaps::fill;
 use domain::{Length, LengthUnit, Mass, MassUnit};
 
 pub(crate) use coach as c;
 pub(crate) use phrases as p;
 pub(crate) use phrases::NOTES;
+pub use said::Said;
 pub(crate) use say::whole_mm;
 
 /// A language of the screen.
@@ -62,6 +66,12 @@ pub fn every_shipped_word() -> Vec<(&'static str, &'static str)> {
     shipped::WORDS.to_vec()
 }
 
+/// Every template of a file's checker that can be said in another language: English, then German.
+#[must_use]
+pub fn every_checked_word() -> Vec<(&'static str, &'static str)> {
+    checked::all().copied().collect()
+}
+
 impl Language {
     /// All of them.
     pub const ALL: [Self; 2] = [Self::English, Self::German];
@@ -101,11 +111,7 @@ impl Language {
     /// A phrase with its gaps filled, `{0}` by the first.
     #[must_use]
     pub fn fill(self, phrase: Phrase, gaps: &[&str]) -> String {
-        let mut text = self.pick(phrase).to_owned();
-        for (at, gap) in gaps.iter().enumerate() {
-            text = text.replace(&format!("{{{at}}}"), gap);
-        }
-        text
+        fill(self.pick(phrase), gaps)
     }
 
     /// As [`Language::say`], for ever.

@@ -7,6 +7,7 @@ use crate::owner::Owner;
 use domain::Gym;
 use domain::needs::Thing;
 use plan::edit::{Step, edit, has_entry, key_of, push, remove};
+use plan::{Words, words};
 use view::desk::{Change, Edit, Key};
 
 /// Tables whose entries are begun where one is to be changed that is not there yet.
@@ -69,7 +70,7 @@ impl Texts {
     /// Makes changes, one after the other.
     ///
     /// # Errors
-    /// [`KioskError::Usage`] when a file does not have what is to be changed.
+    /// [`KioskError::Told`] when a file does not have what is to be changed.
     pub(super) fn change(&mut self, changes: &[Change]) -> Result<(), KioskError> {
         for change in changes {
             match change {
@@ -79,7 +80,7 @@ impl Texts {
                 Change::Drop(it) => self.with(it, remove)?,
                 Change::Push(it) => self.with(it, |text, entry, path| match path {
                     [Step::Name(key)] => push(text, entry, key, &it.value),
-                    _ => Err("a list has one key; look at the file".into()),
+                    _ => Err(words!("a list has one key; look at the file")),
                 })?,
                 Change::Add { file, entry } => self.add(file, entry),
             }
@@ -95,7 +96,7 @@ impl Texts {
     fn with(
         &mut self,
         it: &Edit,
-        change: impl FnOnce(&str, Option<(&str, &str)>, &[Step<'_>]) -> Result<String, String>,
+        change: impl FnOnce(&str, Option<(&str, &str)>, &[Step<'_>]) -> Result<String, Words>,
     ) -> Result<(), KioskError> {
         let entry = it
             .entry
@@ -113,7 +114,7 @@ impl Texts {
             Key::At(at) => Step::At(*at),
         };
         let path: Vec<Step<'_>> = it.path.iter().map(step).collect();
-        let text = change(self.text(it.file), entry, &path).map_err(KioskError::Usage)?;
+        let text = change(self.text(it.file), entry, &path).map_err(KioskError::Told)?;
         self.put(it.file, text);
         Ok(())
     }
@@ -121,7 +122,7 @@ impl Texts {
     /// Takes a thing out, with all that is about it alone; the record keeps what was done.
     ///
     /// # Errors
-    /// [`KioskError::Usage`] when a file is written so that it cannot be taken out.
+    /// [`KioskError::Told`] when a file is written so that it cannot be taken out.
     pub(super) fn remove(&mut self, thing: &Thing, gym: &Gym) -> Result<(), KioskError> {
         match thing {
             Thing::Lifter(name) => self.remove_lifter(name, gym),
@@ -148,7 +149,7 @@ impl Texts {
         entry: Option<(&str, &str)>,
         path: &[Step<'_>],
     ) -> Result<(), KioskError> {
-        let text = remove(self.text(file), entry, path).map_err(KioskError::Usage)?;
+        let text = remove(self.text(file), entry, path).map_err(KioskError::Told)?;
         self.put(file, text);
         Ok(())
     }

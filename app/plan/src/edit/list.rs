@@ -2,6 +2,7 @@
 //!
 //! Refuses: lists written in a way that its text cannot grow in; nothing is changed then.
 use super::{Step, edit, meaning, meant, parse, proven, table_of};
+use crate::words::{Words, words};
 use std::ops::Range;
 use toml::Value;
 use toml::de::{DeArray, DeValue};
@@ -16,9 +17,9 @@ pub fn push(
     entry: Option<(&str, &str)>,
     key: &str,
     value: &str,
-) -> Result<String, String> {
+) -> Result<String, Words> {
     let mut wanted = meaning(text)?;
-    let lost = || format!("there is no list \"{key}\" there; look at the file");
+    let lost = || words!("there is no list \"{0}\" there; look at the file", key);
     let table = meant(&mut wanted, entry).ok_or_else(lost)?;
     let list = table
         .entry(key)

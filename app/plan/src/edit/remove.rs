@@ -3,6 +3,7 @@
 //! Refuses: entries and lists written in a way that its text cannot shrink in; nothing is changed
 //! then. Comments right above an entry go with it.
 use super::{Step, all_named, key_of, meaning, meant, parse, proven, table_of};
+use crate::words::{Words, words};
 use std::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
@@ -12,12 +13,8 @@ use toml::de::{DeTable, DeValue};
 ///
 /// # Errors
 /// One sentence, when there is no such thing, or it cannot be taken out of the text.
-pub fn remove(
-    text: &str,
-    entry: Option<(&str, &str)>,
-    path: &[Step<'_>],
-) -> Result<String, String> {
-    let lost = || "that is not in the file any more; look at it".to_owned();
+pub fn remove(text: &str, entry: Option<(&str, &str)>, path: &[Step<'_>]) -> Result<String, Words> {
+    let lost = || words!("that is not in the file any more; look at it");
     let mut wanted = meaning(text)?;
     forget(&mut wanted, entry, path).ok_or_else(lost)?;
     let root = parse(text)?;

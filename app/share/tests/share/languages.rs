@@ -7,6 +7,7 @@ use share::{Night, every_page_phrase};
 use std::collections::BTreeSet;
 use view::Language;
 use view::desk::{StickChange, StickIn};
+use view::language::Said;
 
 const GERMAN: &str = "pinladder-language=de";
 
@@ -58,14 +59,14 @@ fn busy() -> Gym {
         counter.copies_count = 1;
         counter.night = Some(Night {
             day: "2026-03-03".to_owned(),
-            went: Err("(why)".to_owned()),
+            went: Err(Said::of(|_| "(why)".to_owned())),
         });
         counter.fingerprint = "AB:CD".to_owned();
         let day = |text: &str| text.parse().expect("a day");
         counter.stick = Some(StickIn {
             id: "7".to_owned(),
             plans: vec![("march.csv".to_owned(), Ok(3))],
-            passed: vec!["(passed)".to_owned()],
+            passed: vec![Said::of(|_| "(passed)".to_owned())],
             changes: vec![StickChange {
                 lifter: "Ada".to_owned(),
                 days: (day("2026-03-02"), day("2026-03-09")),

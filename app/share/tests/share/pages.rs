@@ -11,6 +11,7 @@ use std::future::poll_fn;
 use std::pin::Pin;
 use tower::ServiceExt as _;
 use view::desk::{Errand, StickIn};
+use view::language::Said;
 
 /// Twelve weeks of one lift, the back moved in one of them.
 fn season() -> Gym {
@@ -302,13 +303,16 @@ async fn the_desk_takes_orders_with_the_code_alone() {
         sender.send(order.errand).expect("somebody hears");
         order
             .answer
-            .send(share::Told::NotTaken("<3> rows".to_owned()))
+            .send(share::Told::NotTaken(Said::of(|_| "<3> rows".to_owned())))
             .expect("somebody waits");
     });
     gym.desk().lay_out(|counter| {
         counter.stick = Some(StickIn {
             id: "7".to_owned(),
-            plans: vec![("<b>.csv".to_owned(), Err(vec!["row <3>".to_owned()]))],
+            plans: vec![(
+                "<b>.csv".to_owned(),
+                Err(vec![Said::of(|_| "row <3>".to_owned())]),
+            )],
             ..StickIn::default()
         });
         counter.copies = vec!["pinladder-2026-12-01.sqlite".to_owned()];

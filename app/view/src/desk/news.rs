@@ -2,6 +2,7 @@
 //!
 //! Refuses: any code, and looking by itself.
 use super::LanCard;
+use crate::language::Said;
 use chrono::NaiveDate;
 use domain::Moment;
 
@@ -43,9 +44,9 @@ pub struct StickIn {
     /// Which one: a wish names it, so that another stick is not meant.
     pub id: String,
     /// Its plans: name, and rows or faults.
-    pub plans: Vec<(String, Result<usize, Vec<String>>)>,
+    pub plans: Vec<(String, Result<usize, Vec<Said>>)>,
     /// What was passed over and why.
-    pub passed: Vec<String>,
+    pub passed: Vec<Said>,
     /// What taking all of it would change.
     pub changes: Vec<StickChange>,
     /// Whether all of it could be taken.

@@ -70,7 +70,7 @@ fn lies_in(say: Language, stick: &StickIn) -> Rows {
         }
     }));
     rows.extend(stick.passed.iter().map(|why| {
-        let row = ListRow::new(say.say(p::STICK_PASSED), String::new()).detail(why.clone());
+        let row = ListRow::new(say.say(p::STICK_PASSED), String::new()).detail(why.to(say));
         (row.state(ListState::Told), Act::Nothing)
     }));
     rows
@@ -106,7 +106,13 @@ pub(crate) fn faults(scene: &Scene<'_>, at: usize) -> Rows {
         return stick(scene);
     };
     match stick.plans.get(at) {
-        Some((_, Err(faults))) => told(scene, faults),
+        Some((_, Err(faults))) => {
+            let faults: Vec<String> = faults
+                .iter()
+                .map(|f| f.to(scene.language()).to_owned())
+                .collect();
+            told(scene, &faults)
+        }
         Some((_, Ok(_))) | None => told(scene, &[]),
     }
 }

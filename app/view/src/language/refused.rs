@@ -1,6 +1,6 @@
-//! Refusals and faults in words, in a language. Refuses: hiding a detail; what a file's checker
-//! found stays as it says it, in English, behind a sentence that says where.
-use super::{Language, Phrase, p};
+//! Refusals and faults in words, in a language. Refuses: hiding a detail; what another program
+//! reported stays as it says it.
+use super::{Language, Phrase, checked, p};
 use domain::Refusal;
 use domain::decide::{NOTE_MAX, REPS_MAX};
 use domain::solve::Constraint;
@@ -58,7 +58,18 @@ impl Language {
         format!("{place}: {found}")
     }
 
-    /// What a checker found and would have: its own words, behind ours.
+    /// A template of a checker in this language; `None` where it stays as it is.
+    #[must_use]
+    pub fn checked(self, template: &str) -> Option<&'static str> {
+        match self {
+            Self::English => None,
+            Self::German => checked::all()
+                .find(|(english, _)| *english == template)
+                .map(|(_, german)| *german),
+        }
+    }
+
+    /// What a checker found and would have, both in this language.
     #[must_use]
     pub fn found(self, read: &str, right: &str) -> String {
         self.fill(p::FAULT_FOUND, &[read, right])

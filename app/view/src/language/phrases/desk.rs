@@ -199,7 +199,7 @@ crate::phrases! {
     X_REPS: "{0} is out of range; reps go from 0 to {1}, the moved rep from 1", "{0} geht nicht; Wdh. gehen von 0 bis {1}, die mit dem Rücken ab 1";
     FAULT_CELL: "{0}, row {1}, column {2}", "{0}, Zeile {1}, Spalte {2}";
     FAULT_ROW: "{0}, row {1}", "{0}, Zeile {1}";
-    FAULT_FOUND: "read {0}; {1}", "da steht ein Fehler (in der Sprache der Dateien: {0}; {1})";
+    FAULT_FOUND: "read {0}; {1}", "da steht {0}; {1}";
     AND_MORE: "{0} (and {1} more)", "{0} (und {1} weitere)";
     WENT_WRONG: "it was not done: {0}", "es ist nicht geschehen: {0}";
     L_RANGE: "a figure is out of range", "eine Zahl liegt außerhalb";

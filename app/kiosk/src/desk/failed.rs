@@ -1,0 +1,241 @@
+//! What failed, as templates that can be told in another language; in English they give exactly
+//! what the error itself says.
+//!
+//! Refuses: the words of other programs; those stay as they were reported.
+use crate::error::KioskError;
+use journal::wire::WireFault;
+use journal::{BackupError, JournalError, RecordError, RowFault};
+use plan::{Piece, Words, words};
+use share::CodeError;
+use std::io;
+use std::path::Path;
+
+/// The sentence, or the sentences in which it is already told.
+pub(super) fn told(error: &KioskError) -> Words {
+    match error {
+        KioskError::Told(words) => words.clone(),
+        KioskError::File { path, why } => words!(
+            "{0}: {1}; check that it exists and that you may use it",
+            at(path),
+            system(why)
+        ),
+        KioskError::NoHome => {
+            words!("no home folder is set; choose a data folder with --data DIR")
+        }
+        KioskError::Journal(error) => journal(error),
+        KioskError::Record(error) => record(error),
+        KioskError::Backup(error) => backup(error),
+        KioskError::Code(error) => code(error),
+        KioskError::Picture(why) => words!("the picture could not be drawn: {0}", why),
+        KioskError::Usage(_)
+        | KioskError::Faults(_)
+        | KioskError::Refused(_)
+        | KioskError::Needed(_) => words!("{0}", error.to_string()),
+    }
+}
+
+fn journal(error: &JournalError) -> Words {
+    match error {
+        JournalError::Missing { path } => words!(
+            "there is no journal at {0}; choose the data folder that has one",
+            at(path)
+        ),
+        JournalError::NoFolder { path } => words!(
+            "{0} cannot be opened: its folder is missing or closed to this user; create or open it, or choose another data folder",
+            at(path)
+        ),
+        JournalError::ReadOnly { path } => words!(
+            "{0} cannot be written; give this user write permission on the file and its folder, or choose another data folder",
+            at(path)
+        ),
+        JournalError::Full { path } => words!(
+            "{0} cannot grow: the disk is full; free some space and try again",
+            at(path)
+        ),
+        JournalError::Busy { path, waited_ms } => words!(
+            "{0} is kept busy by another program for over {1} ms; close that program and try again",
+            at(path),
+            *waited_ms
+        ),
+        JournalError::NotADatabase { path } => words!(
+            "{0} is not a database; move it away, and put back a copy of the journal",
+            at(path)
+        ),
+        JournalError::NotOurs { path } => words!(
+            "{0} is a database of another program; move it away, or choose another data folder",
+            at(path)
+        ),
+        JournalError::Empty { path } => words!(
+            "{0} is empty: no journal was begun in it, or all of it was lost; put back a copy if there was one",
+            at(path)
+        ),
+        JournalError::Newer { path, found, known } => words!(
+            "{0} was written by a newer version of this program (layout {1}, this one knows up to {2}); install the newer version",
+            at(path),
+            *found,
+            *known
+        ),
+        JournalError::NotDurable {
+            path,
+            pragma,
+            found,
+            wanted,
+        } => words!(
+            "{0} cannot be kept safe from a power cut: {1} is {2}, not {3}; put the data folder on a local disk",
+            at(path),
+            *pragma,
+            found,
+            *wanted
+        ),
+        JournalError::Gone { .. }
+        | JournalError::Broken { .. }
+        | JournalError::Short { .. }
+        | JournalError::Unguarded { .. }
+        | JournalError::Damaged { .. }
+        | JournalError::Sqlite { .. } => damaged(error),
+    }
+}
+
+/// A journal that cannot be trusted any more.
+fn damaged(error: &JournalError) -> Words {
+    match error {
+        JournalError::Gone { path } => words!(
+            "{0} was moved or deleted while in use; put it back and start the program again",
+            at(path)
+        ),
+        JournalError::Broken { path, seq, fault } => words!(
+            "{0} cannot be trusted from event {1} on: {2}; {3}",
+            at(path),
+            *seq,
+            row(fault),
+            advice(fault)
+        ),
+        JournalError::Short { path, asked, last } => words!(
+            "{0} ends at event {1}, before event {2}; events were lost: put back a later copy",
+            at(path),
+            *last,
+            *asked
+        ),
+        JournalError::Unguarded { path, guard } => words!(
+            "{0} has lost its guard {1}, so somebody has worked on it by hand; put back a copy",
+            at(path),
+            *guard
+        ),
+        JournalError::Damaged { path, detail } => {
+            words!("{0} is damaged ({1}); put back a copy", at(path), detail)
+        }
+        JournalError::Sqlite { path, source } => words!(
+            "{0} cannot be used ({1}); check the disk and try again",
+            at(path),
+            source.to_string()
+        ),
+        other => words!("{0}", other.to_string()),
+    }
+}
+
+fn row(fault: &RowFault) -> Words {
+    match fault {
+        RowFault::Missing { first, last } => {
+            words!("events {0} to {1} are missing before it", *first, *last)
+        }
+        RowFault::Altered => {
+            words!("its content or its place was altered: the hash does not match")
+        }
+        RowFault::Unreadable { column } => words!("its {0} cannot be read", *column),
+        RowFault::Wire(WireFault::Version { found, known }) => words!(
+            "it was written by a newer version of this program (wire version {0}, this one reads up to {1})",
+            *found,
+            *known
+        ),
+        RowFault::Wire(fault) => words!("{0}", fault.to_string()),
+    }
+}
+
+fn advice(fault: &RowFault) -> Words {
+    match fault {
+        RowFault::Missing { .. } | RowFault::Altered | RowFault::Unreadable { .. } => {
+            words!("move the file away, and put back a copy")
+        }
+        RowFault::Wire(WireFault::Version { .. }) => words!("install the newer version"),
+        RowFault::Wire(_) => {
+            words!("the program that wrote it is at fault: install the version that did")
+        }
+    }
+}
+
+fn record(error: &RecordError) -> Words {
+    match error {
+        RecordError::Journal(error) => journal(error),
+        RecordError::NotOurs { path } => words!(
+            "{0} is a database of another program; move it away",
+            at(path)
+        ),
+        RecordError::OtherLayout { path } => words!(
+            "{0} was made by another version of this program; start the kiosk, and it is made again",
+            at(path)
+        ),
+        RecordError::Folder { path, source } => words!(
+            "{0} cannot be written ({1}); check the folder's permissions",
+            at(path),
+            system(source)
+        ),
+        RecordError::File { .. } => words!("{0}", error.to_string()),
+    }
+}
+
+fn backup(error: &BackupError) -> Words {
+    match error {
+        BackupError::Journal(error) => journal(error),
+        BackupError::Place { path, source } => words!(
+            "{0} cannot be used ({1}); check that the place is there, open to this user and not full",
+            at(path),
+            system(source)
+        ),
+        BackupError::SamePlace { path } => words!(
+            "{0} is the data folder itself; choose a place on another disk",
+            at(path)
+        ),
+        BackupError::InUse { path } => words!(
+            "{0} is in use; close the kiosk first, or restore on its desk",
+            at(path)
+        ),
+    }
+}
+
+fn code(error: &CodeError) -> Words {
+    match error {
+        CodeError::Plain => words!(
+            "a code that is soon guessed; choose one that is no row of the same or of following signs"
+        ),
+        CodeError::Hash(why) => words!("the code cannot be kept safely ({0}); try again", why),
+        CodeError::File { path, source } => words!(
+            "{0} cannot be used ({1}); check the data folder's permissions",
+            at(path),
+            system(source)
+        ),
+        CodeError::Length(_) => words!("{0}", error.to_string()),
+    }
+}
+
+fn at(path: &Path) -> String {
+    path.display().to_string()
+}
+
+/// What the system reports most, as it says it.
+const REPORTS: [Words; 8] = [
+    words!("No such file or directory (os error 2)"),
+    words!("Input/output error (os error 5)"),
+    words!("Permission denied (os error 13)"),
+    words!("File exists (os error 17)"),
+    words!("Not a directory (os error 20)"),
+    words!("Is a directory (os error 21)"),
+    words!("No space left on device (os error 28)"),
+    words!("Read-only file system (os error 30)"),
+];
+
+/// What the system reported.
+pub(crate) fn system(why: &io::Error) -> Piece {
+    let why = why.to_string();
+    let known = REPORTS.into_iter().find(|report| report.to_string() == why);
+    known.map_or(Piece::Plain(why), Piece::Words)
+}

@@ -1,0 +1,203 @@
+//! What checkers and the kiosk tell, in every language: each template has its German, in English
+//! an error is told as it says itself, and what was read never fills a gap.
+use domain::Refusal;
+use journal::{BackupError, JournalError, RecordError, RowFault};
+use kiosk::KioskError;
+use kiosk::desk::{faults_words, words};
+use plan::{Source, words};
+use std::collections::BTreeMap;
+use std::fs;
+use std::io;
+use std::path::{Path, PathBuf};
+use view::Language;
+use view::language::every_checked_word;
+
+/// The gaps of a template, in order, each once.
+fn gaps(text: &str) -> Vec<&str> {
+    let gap = |(at, _)| text[at..].split_inclusive('}').next();
+    let is_number = |gap: &&str| gap.trim_matches(['{', '}']).parse::<usize>().is_ok();
+    let mut gaps: Vec<&str> = text.match_indices('{').filter_map(gap).collect();
+    gaps.retain(is_number);
+    gaps.sort_unstable();
+    gaps.dedup();
+    gaps
+}
+
+/// All Rust files below a folder.
+fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
+    for entry in fs::read_dir(folder).expect("a folder").flatten() {
+        let path = entry.path();
+        if path.is_dir() {
+            sources(&path, found);
+        } else if path.extension().is_some_and(|ending| ending == "rs") {
+            found.push(path);
+        }
+    }
+}
+
+/// The literals that stand right behind `words!(` and `term!(` in a source.
+fn templates(source: &str) -> Vec<String> {
+    let calls = source.split("words!(").skip(1);
+    let calls = calls.chain(source.split("term!(").skip(1));
+    let mut found = Vec::new();
+    for call in calls {
+        let Some(literal) = call.trim_start().strip_prefix('"') else {
+            continue;
+        };
+        let mut text = String::new();
+        let mut letters = literal.chars();
+        loop {
+            match letters.next().expect("a literal ends") {
+                '"' => break,
+                '\\' => text.push(letters.next().expect("something is escaped")),
+                letter => text.push(letter),
+            }
+        }
+        found.push(text);
+    }
+    found
+}
+
+#[test]
+fn every_template_is_there_in_german_and_no_other() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
+    let mut files = Vec::new();
+    for crate_name in ["plan", "kiosk"] {
+        sources(&root.join(crate_name).join("src"), &mut files);
+    }
+    let mut used = BTreeMap::new();
+    for file in files {
+        let source = fs::read_to_string(&file).expect("a source");
+        used.extend(templates(&source).into_iter().map(|t| (t, file.clone())));
+    }
+    assert!(used.len() > 300, "only {} templates", used.len());
+    let known: BTreeMap<_, _> = every_checked_word().into_iter().collect();
+    assert_eq!(known.len(), every_checked_word().len(), "a template twice");
+    for (template, file) in &used {
+        let german = known.get(template.as_str());
+        let german =
+            german.unwrap_or_else(|| panic!("{}: no German for {template:?}", file.display()));
+        assert_eq!(gaps(template), gaps(german), "{template}");
+    }
+    for template in known.keys() {
+        assert!(used.contains_key(*template), "nobody says {template:?}");
+    }
+}
+
+fn at() -> PathBuf {
+    PathBuf::from("/gym/journal.sqlite")
+}
+
+fn journal_errors() -> Vec<JournalError> {
+    let broken = |fault| JournalError::Broken {
+        path: at(),
+        seq: 7,
+        fault,
+    };
+    vec![
+        JournalError::Missing { path: at() },
+        JournalError::NoFolder { path: at() },
+        JournalError::ReadOnly { path: at() },
+        JournalError::Full { path: at() },
+        JournalError::Busy {
+            path: at(),
+            waited_ms: 5_000,
+        },
+        JournalError::NotADatabase { path: at() },
+        JournalError::NotOurs { path: at() },
+        JournalError::Empty { path: at() },
+        JournalError::Newer {
+            path: at(),
+            found: 9,
+            known: 2,
+        },
+        JournalError::NotDurable {
+            path: at(),
+            pragma: "synchronous",
+            found: "1".to_owned(),
+            wanted: "2",
+        },
+        JournalError::Gone { path: at() },
+        broken(RowFault::Altered),
+        broken(RowFault::Missing { first: 3, last: 6 }),
+        broken(RowFault::Unreadable { column: "time" }),
+        JournalError::Short {
+            path: at(),
+            asked: 9,
+            last: 4,
+        },
+        JournalError::Unguarded {
+            path: at(),
+            guard: "no_update",
+        },
+        JournalError::Damaged {
+            path: at(),
+            detail: "page 3".to_owned(),
+        },
+    ]
+}
+
+fn errors() -> Vec<KioskError> {
+    let missing = || io::Error::from_raw_os_error(2);
+    let mut errors: Vec<KioskError> = journal_errors().into_iter().map(Into::into).collect();
+    errors.extend([
+        KioskError::file(at())(io::Error::from_raw_os_error(28)),
+        KioskError::NoHome,
+        RecordError::NotOurs { path: at() }.into(),
+        RecordError::OtherLayout { path: at() }.into(),
+        RecordError::Folder {
+            path: at(),
+            source: missing(),
+        }
+        .into(),
+        BackupError::Place {
+            path: at(),
+            source: missing(),
+        }
+        .into(),
+        BackupError::SamePlace { path: at() }.into(),
+        BackupError::InUse { path: at() }.into(),
+        share::CodeError::Plain.into(),
+        share::CodeError::Hash("no numbers".to_owned()).into(),
+        KioskError::Told(words!("the journal is busy; try again")),
+    ]);
+    errors
+}
+
+#[test]
+fn an_error_is_told_in_english_as_it_says_itself_and_in_german_otherwise() {
+    for error in errors() {
+        let english = words(Language::English, &error);
+        assert_eq!(english, error.to_string());
+        let german = words(Language::German, &error);
+        for word in [" the ", " and ", " is ", "No such", "cannot"] {
+            assert!(!german.contains(word), "{german}");
+        }
+        assert!(german.starts_with("es ist nicht geschehen: "), "{german}");
+    }
+    let refused = KioskError::Refused(Refusal::Over);
+    assert!(words(Language::German, &refused).starts_with("die Übung ist zu Ende"));
+}
+
+#[test]
+fn a_plan_is_told_in_german_with_what_was_read_as_it_was_read() {
+    let text = "date,lifter,lift,sets,reps,load\n2026-12-01,Ada,rack pull,{1},5,100\n";
+    let source = Source {
+        name: "week.csv",
+        text: text.as_bytes(),
+    };
+    let faults = plan::check(source, None);
+    let wrong: Vec<_> = faults
+        .iter()
+        .filter(|fault| fault.stops())
+        .cloned()
+        .collect();
+    assert_eq!(
+        faults_words(Language::German, &wrong[..1]),
+        "week.csv, Zeile 2, Spalte sets: da steht \"{1}\", keine ganze Zahl; schreib eine ganze Zahl von 1 bis 20"
+    );
+    assert_eq!(
+        faults_words(Language::German, &wrong[1..]),
+        "week.csv, Zeile 2, Spalte load: da steht \"100\", ein Gewicht ohne Einheit; schreib \"100 lb\" oder \"100 kg\""
+    );
+}
