@@ -26,21 +26,21 @@ fn fault_words(text: &str, thing: Term, fault: QuantityFault, bare: Words, examp
         .trim_start()
         .starts_with(|c: char| c.is_ascii_digit() || c == '.');
     match fault {
-        QuantityFault::NoUnit => Wrong::value(text, &words!("{0} without a unit", thing), bare),
+        QuantityFault::NoUnit => Wrong::value(text, words!("{0} without a unit", thing), bare),
         QuantityFault::UnknownUnit if number => {
-            Wrong::value(text, &words!("{0} in a unit not known here", thing), such())
+            Wrong::value(text, words!("{0} in a unit not known here", thing), such())
         }
         QuantityFault::UnknownUnit | QuantityFault::Number(DecimalFault::NotANumber) => {
-            Wrong::value(text, &words!("not {0}", thing), such())
+            Wrong::value(text, words!("not {0}", thing), such())
         }
         QuantityFault::Number(DecimalFault::TooFine) => Wrong::value(
             text,
-            &words!("{0} that cannot be kept exactly", thing),
+            words!("{0} that cannot be kept exactly", thing),
             words!("write fewer decimals, or a fraction in halves down to 64ths"),
         ),
         QuantityFault::Number(DecimalFault::TooLarge) => Wrong::value(
             text,
-            &words!("{0} larger than anything in a gym", thing),
+            words!("{0} larger than anything in a gym", thing),
             such(),
         ),
     }
@@ -146,7 +146,7 @@ where
     let Some(number) = number else {
         return Err(Wrong::value(
             text,
-            &words!("more than the most, {0}", to.to_string()),
+            words!("more than the most, {0}", to.to_string()),
             right(),
         ));
     };
@@ -206,7 +206,7 @@ pub(crate) fn rest_s(text: &str) -> Result<u32, Wrong> {
     let bare = text.trim();
     if (1..=2).contains(&bare.len()) && bare.parse::<u8>().is_ok_and(|number| number < 15) {
         let right = words!("write \"{0} min\", or seconds from 15 on", bare);
-        return Err(Wrong::value(text, &words!("a rest of {0} s", bare), right));
+        return Err(Wrong::value(text, words!("a rest of {0} s", bare), right));
     }
     let ms = time_ms(text, &(15_000..=1_800_000))?;
     if ms.is_multiple_of(1_000) {

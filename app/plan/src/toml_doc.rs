@@ -138,6 +138,6 @@ fn broken(raw: Option<&str>, message: &str) -> Wrong {
     if raw.is_empty() {
         Wrong::plain(words!("broken TOML: {0}", what), right)
     } else {
-        Wrong::value(raw, &words!("broken TOML: {0}", what), right)
+        Wrong::value(raw, words!("broken TOML: {0}", what), right)
     }
 }

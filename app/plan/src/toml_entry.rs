@@ -262,7 +262,7 @@ fn settle<T>(doc: &mut Doc<'_>, value: &Spanned<DeValue<'_>>, read: Result<T, Wr
 fn not(doc: &Doc<'_>, value: &Spanned<DeValue<'_>>, wanted: Term, right: Words) -> Wrong {
     let what = words!("not {0}", wanted);
     match value.get_ref() {
-        DeValue::String(text) => Wrong::value(text, &words!("a text, {0}", what), right),
+        DeValue::String(text) => Wrong::value(text, words!("a text, {0}", what), right),
         DeValue::Array(_) => Wrong::plain(words!("a list, {0}", what), right),
         DeValue::Table(_) => Wrong::plain(words!("a table, {0}", what), right),
         DeValue::Integer(_) | DeValue::Float(_) | DeValue::Boolean(_) | DeValue::Datetime(_) => {

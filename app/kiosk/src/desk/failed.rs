@@ -129,7 +129,16 @@ fn damaged(error: &JournalError) -> Words {
             at(path),
             source.to_string()
         ),
-        other => words!("{0}", other.to_string()),
+        JournalError::Missing { .. }
+        | JournalError::NoFolder { .. }
+        | JournalError::ReadOnly { .. }
+        | JournalError::Full { .. }
+        | JournalError::Busy { .. }
+        | JournalError::NotADatabase { .. }
+        | JournalError::NotOurs { .. }
+        | JournalError::Empty { .. }
+        | JournalError::Newer { .. }
+        | JournalError::NotDurable { .. } => words!("{0}", error.to_string()),
     }
 }
 
