@@ -36,15 +36,18 @@ mod bars;
 mod best;
 mod bounds;
 mod check;
+mod clocks;
 mod course;
 mod free;
 mod layer;
 mod model;
 mod needless;
 mod numbers;
+mod passes;
 mod plates;
 mod run;
 mod search;
+mod shapes;
 mod sieve;
 mod sorted;
 mod spread;
@@ -52,6 +55,7 @@ mod stacks;
 mod steps;
 mod strip;
 mod thumb;
+mod ways;
 
 /// A rotation to plan, from the bar as it stands.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -181,6 +181,16 @@ impl Times {
         times
     }
 
+    /// The lifter's turn after `done` others starts no sooner.
+    pub(super) fn rested(&self, model: &Model, lifter: usize, done: usize) -> i64 {
+        let turn = model.first[lifter] + done;
+        if done == 0 {
+            model.ready[lifter]
+        } else {
+            self.ends[turn - 1] + model.turns[turn].rest
+        }
+    }
+
     /// No plan through this place ends before.
     pub(super) fn least(&self, model: &Model, done: &[u8]) -> i64 {
         let mut clock = model.now;

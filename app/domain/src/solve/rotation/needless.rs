@@ -21,9 +21,9 @@ const LOOKS: usize = 600;
 /// Who is held against whom, and by what.
 #[derive(Debug)]
 pub(super) struct Judge<'a, B> {
-    pub aim: Aim,
-    pub bars: &'a B,
-    pub lifters: usize,
+    aim: Aim,
+    bars: &'a B,
+    lifters: usize,
 }
 
 fn by_bar(s: &State) -> impl Ord + use<> {
@@ -31,7 +31,11 @@ fn by_bar(s: &State) -> impl Ord + use<> {
     (order, s.lifter, s.parent)
 }
 
-impl<B: Bars> Judge<'_, B> {
+impl<'a, B: Bars> Judge<'a, B> {
+    pub(super) fn new(aim: Aim, bars: &'a B, lifters: usize) -> Self {
+        Self { aim, bars, lifters }
+    }
+
     /// Leaves out of `states`, all at one place, those that another one with the same bar makes
     /// needless; sorts the others by hole and bar.
     ///

@@ -5,11 +5,12 @@
 use super::allowance::Allowance;
 use super::answer::{Found, spell_out};
 use super::bars::Bars;
-use super::best::Aim;
 use super::bounds::Bounds;
 use super::course::{Course, Times};
 use super::free::Free;
 use super::model::Model;
+use super::passes::Verdict;
+use super::passes::{TABLES, passes};
 use super::search::Search;
 use super::sorted::Sorted;
 use super::spread::{Cost, Spread};
@@ -18,6 +19,7 @@ use super::{Effort, Plan, Problem, check, thumb};
 use crate::solve::Refusal;
 use alloc::vec;
 use alloc::vec::Vec;
+use core::cell::OnceCell;
 
 /// How large a problem is looked at: stacks in the tree, and how far lifters may be ahead of each
 /// other. What comes later leaves more out, for problems whose bounds take too long otherwise.
@@ -36,14 +38,6 @@ const SCOPES: [(usize, u8); 9] = [
 const TABLE_LIMIT: usize = 2_000_000;
 /// Work for the table of bounds, in groups of lanes compared: some tenths of a second.
 const WORK_LIMIT: usize = 150_000_000;
-/// Widths of the first passes.
-const FIRST_WIDTHS: [usize; 2] = [30, 300];
-/// Widths of the passes that are after the end alone. The first mostly finds the best, so that the
-/// next has less to look at to prove it, with as much as fits in memory.
-const WIDTHS: [usize; 2] = [2_000, 400_000];
-/// And of those that are after less handling.
-const HANDLING_WIDTHS: [usize; 4] = [300, 3_000, 30_000, 400_000];
-
 /// Plans a checked problem.
 pub(super) fn run(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refusal> {
     let model = Model::new(problem);
@@ -121,6 +115,7 @@ fn go<B: Bars, C: Cost>(
     }
     let mut spread = Spread::new(model, stacks);
     let bounds = Bounds::<C>::new(model, &mut spread, stacks, &course);
+    let tables = [const { OnceCell::new() }; TABLES];
     let mut search = Search {
         model,
         course: &course,
@@ -130,8 +125,9 @@ fn go<B: Bars, C: Cost>(
         allowance,
         best: &mut best,
         nearest: vec![None; 2 * (model.turns.len() + 1) * model.turns.len()],
+        shapes: None,
     };
-    let mut verdict = passes(&mut search);
+    let mut verdict = passes(&mut search, &tables);
     if !course.whole {
         // What was proven holds only as long as nobody leads by more.
         verdict = Verdict {
@@ -151,43 +147,5 @@ fn found<B: Bars>(steps: &[(u8, u32)], bars: &B, verdict: &Verdict) -> Found {
         proven: verdict.proven,
         least_handling: verdict.least_handling,
         at_least: verdict.at_least,
-    }
-}
-
-/// What is known about the best plan.
-struct Verdict {
-    proven: bool,
-    least_handling: bool,
-    at_least: i64,
-}
-
-fn passes<B: Bars, C: Cost>(search: &mut Search<'_, '_, '_, B, C>) -> Verdict {
-    let mut at_least = search.at_least();
-    let mut whole = false;
-    for width in FIRST_WIDTHS {
-        if !whole {
-            let outcome = search.pass(Aim::Both, width);
-            at_least = at_least.max(outcome.at_least);
-            whole = outcome.whole;
-        }
-    }
-    let mut proven = whole || at_least >= search.best.ends;
-    for width in WIDTHS {
-        if !proven && !search.allowance.spent {
-            let outcome = search.pass(Aim::Ends, width);
-            at_least = at_least.max(outcome.at_least);
-            proven = outcome.whole || at_least >= search.best.ends;
-        }
-    }
-    for width in HANDLING_WIDTHS {
-        if !whole && !search.allowance.spent {
-            whole = search.pass(Aim::Handling, width).whole;
-        }
-    }
-    let ends = search.best.ends;
-    Verdict {
-        proven,
-        least_handling: proven && whole,
-        at_least: if proven { ends } else { at_least.min(ends) },
     }
 }

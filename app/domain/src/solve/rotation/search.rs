@@ -15,6 +15,7 @@ use super::course::Course;
 use super::layer::{Layer, State, narrow};
 use super::model::{Model, hole_after};
 use super::needless::Judge;
+use super::shapes::{self, Shapes};
 use super::sieve::{Outcome, Sieve};
 use super::spread::{Cost, LANES, Spread};
 use alloc::vec;
@@ -46,6 +47,8 @@ pub(super) struct Search<'a, 's, 'm, B, C> {
     pub best: &'a mut Best,
     /// By turn before, next turn, and whether the hole changes: least handling, by stack.
     pub nearest: Vec<Option<Vec<i64>>>,
+    /// Once it pays.
+    pub shapes: Option<&'a Shapes<C>>,
 }
 
 /// A step of one lifter to a place.
@@ -57,6 +60,7 @@ pub(super) struct Step<'a, C> {
     hole_change_due: bool,
     hole_change: i64,
     after: After<'a, C>,
+    shapes: Option<&'a shapes::Row<C>>,
     /// By lifter, what comes next.
     coming: Vec<Option<Coming>>,
 }
@@ -108,19 +112,10 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
     /// Leaves out of `states`, all at one place, what is needless or leads nowhere.
     fn weed(&mut self, aim: Aim, place: usize, states: &mut Vec<State>, thorough: bool) {
         let lifters = self.model.lifters();
-        let judge = Judge {
-            aim,
-            bars: &*self.bars,
-            lifters,
-        };
-        judge.drop_same(states, |work| self.allowance.ponder(work));
+        Judge::new(aim, self.bars, lifters).drop_same(states, |work| self.allowance.ponder(work));
         self.drop_barren(aim, place, states, thorough);
-        let judge = Judge {
-            aim,
-            bars: &*self.bars,
-            lifters,
-        };
-        judge.drop_as_good(states, |work| self.allowance.ponder(work));
+        Judge::new(aim, self.bars, lifters)
+            .drop_as_good(states, |work| self.allowance.ponder(work));
     }
 
     /// All that leads from a layer to a place.
@@ -221,8 +216,10 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
                 });
             }
         }
+        let shapes = self.shapes.map(|shapes| shapes.row(place, lifter, then));
         let place = u32::try_from(place).expect("a place");
         Step {
+            shapes,
             aim,
             lifter,
             turn,
@@ -275,12 +272,13 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
         let loaded = from.clock + way.handling + step.hole_change;
         let clock = loaded.max(from.ready[step.lifter]) + lasts;
         let handling = from.handling + way.handling;
-        let least_handling = handling + step.after.handling(stack);
+        let mut least_handling = handling + step.after.handling(stack);
         let mut ends = from.ends.max(clock + step.after.ends(stack));
         if self.best.beats(step.aim, ends, least_handling) {
             return None;
         }
         let mut ready = [0; Problem::LIFTERS_LIMIT];
+        let mut waits = [C::of(0); Problem::LIFTERS_LIMIT];
         for (lifter, coming) in step.coming.iter().enumerate() {
             let Some(coming) = coming else { continue };
             let nearest = self.nearest[coming.nearest]
@@ -299,7 +297,20 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
                 let wait = ready[lifter] - clock;
                 let least = step.after.ends_with(stack, lifter, wait);
                 ends = ends.max(clock.saturating_add(least));
+                waits[lifter] = C::of((wait / self.model.unit).min(C::FAR.units()));
             }
+        }
+        if self.best.beats(step.aim, ends, least_handling) {
+            return None;
+        }
+        if let Some(shapes) = step.shapes {
+            let room = (self.best.ends - clock).div_euclid(self.model.unit);
+            let (soonest, least) = shapes.least(stack, &waits, room);
+            if soonest >= C::FAR {
+                return None;
+            }
+            ends = ends.max(clock + soonest.units() * self.model.unit);
+            least_handling = least_handling.max(handling + least.units() * self.model.unit);
         }
         let useless = self.best.beats(step.aim, ends, least_handling);
         (!useless).then_some(State {

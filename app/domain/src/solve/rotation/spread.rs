@@ -24,6 +24,9 @@ pub(super) trait Cost:
     fn of(units: i64) -> Self;
     /// In whole units.
     fn units(self) -> i64;
+    /// The sum of two, neither beyond [`Cost::FAR`] by more than as much again. Without a check,
+    /// which would keep the compiler from adding lanes side by side.
+    fn plus(self, other: Self) -> Self;
 }
 
 impl Cost for i32 {
@@ -34,6 +37,9 @@ impl Cost for i32 {
     fn units(self) -> i64 {
         i64::from(self)
     }
+    fn plus(self, other: Self) -> Self {
+        self.wrapping_add(other)
+    }
 }
 
 impl Cost for i64 {
@@ -43,6 +49,9 @@ impl Cost for i64 {
     }
     fn units(self) -> i64 {
         self
+    }
+    fn plus(self, other: Self) -> Self {
+        self.wrapping_add(other)
     }
 }
 
@@ -219,7 +228,7 @@ impl<C: Cost> Tree<C> {
 /// Lowers `lanes` to `other` and `way`, where that is less.
 fn lower<C: Cost>(lanes: &mut Lanes<C>, other: &Lanes<C>, way: C) {
     for (lane, other) in lanes.iter_mut().zip(other) {
-        *lane = (*lane).min(*other + way);
+        *lane = (*lane).min(other.plus(way));
     }
 }
 
