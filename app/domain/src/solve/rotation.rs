@@ -18,8 +18,10 @@
 //! when each lifter is rested. States are built turn by turn, keeping those that no other state
 //! with the same turns done makes needless. Lower bounds rule most of them out: the `bounds` solve
 //! the same problem with all rests forgotten except those of two lifters at a time, which plates
-//! and order together make small enough to solve in full. Narrow passes find a good plan first;
-//! a pass in which nothing had to be dropped for want of room proves it. See `search`.
+//! and order together make small enough to solve in full. Where that is not enough, the `shapes`
+//! keep all rests in mind, but tell only so many ways to go on apart. Narrow passes find a good
+//! plan first; a pass in which nothing had to be dropped for want of room proves it. See `search`
+//! and `passes`.
 //!
 //! # Ties
 //! The same problem gets the same plan every time, as long as the planner may go on until it

@@ -1,5 +1,5 @@
-//! From a problem to a plan: a first plan by rule of thumb, then passes of the search, narrow
-//! ones first, until one proves the best or the effort is spent.
+//! From a problem to a plan: a first plan by rule of thumb, then the passes of the search, until
+//! one proves the best or the effort is spent.
 //!
 //! Refuses: turns that no plates make.
 use super::allowance::Allowance;

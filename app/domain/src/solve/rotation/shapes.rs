@@ -21,7 +21,7 @@ use super::ways::{Coming, Ways};
 use alloc::vec;
 use alloc::vec::Vec;
 
-/// What a table may take in memory, its rows' own figures apart.
+/// Bytes that a table takes before its rows get only as many shapes as there are lanes.
 const BYTES_LIMIT: usize = 64 << 20;
 /// So many ways with a stack are as much work as one state.
 const PAIRS: usize = 64;
@@ -94,17 +94,7 @@ impl<C: Cost> Shapes<C> {
     ) -> Option<Self> {
         let times = Times::new(model);
         let clocks = clocks(model, spread, course, &times);
-        let mut stacks = 0;
-        for (at, clocks) in clocks.iter().enumerate() {
-            let last = |c: &Clock| turn_before(model, &course.places[at], c.lifter);
-            stacks += clocks
-                .iter()
-                .map(|c| spread.before(last(c)).len())
-                .sum::<usize>();
-        }
-        // Time to the end and handling.
-        let shape = 2 * size_of::<C>() * stacks.max(1);
-        let most = most.min(BYTES_LIMIT / shape / LANES * LANES).max(LANES);
+        let mut bytes = 0;
         let mut shapes = Self { rows: Vec::new() };
         shapes.rows.resize_with(course.places.len(), Vec::new);
         let whole = Whole {
@@ -120,7 +110,9 @@ impl<C: Cost> Shapes<C> {
                 if !ponder(ways.least.len() / PAIRS + 1) {
                     return None;
                 }
+                let most = if bytes < BYTES_LIMIT { most } else { LANES };
                 let row = Row::new(model, (clock.lifter, clock.hole), &ways, count, most);
+                bytes += size_of::<Lanes<C>>() * (row.ends.len() + row.handling.len());
                 shapes.rows[at].push(row);
             }
         }
