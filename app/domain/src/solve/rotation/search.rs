@@ -303,6 +303,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
         if self.best.beats(step.aim, ends, least_handling) {
             return None;
         }
+        // What the shapes leave out ends later than the best plan, and is of no use for any aim.
         if let Some(shapes) = step.shapes {
             let room = (self.best.ends - clock).div_euclid(self.model.unit);
             let (soonest, least) = shapes.least(stack, &waits, room);

@@ -50,8 +50,8 @@ pub(super) struct Row<C> {
 }
 
 impl<C: Cost> Row<C> {
-    /// At least so many units of time to the end, and so much handling (nanoseconds), of ways that
-    /// end within `room` units, if each lifter has to wait for `waits` units.
+    /// At least so many units of time to the end, and so many of handling, of ways that end within
+    /// `room` units, if each lifter has to wait for `waits` units.
     pub(super) fn least(&self, stack: usize, waits: &Coming<C>, room: i64) -> (C, C) {
         let mut least = (C::FAR, C::FAR);
         if room < 0 {
