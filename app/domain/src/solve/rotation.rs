@@ -201,5 +201,15 @@ impl Problem {
 /// cannot be loaded, or when a hole cannot be set because the bar alone is too heavy for it.
 pub fn plan(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refusal> {
     check::check(problem)?;
-    run::run(problem, effort)
+    run::run(problem, effort, &passes::USUAL)
+}
+
+/// As [`plan`], in passes so narrow that small problems need all of them, for tests.
+///
+/// # Errors
+/// As [`plan`].
+#[doc(hidden)]
+pub fn plan_narrowly(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refusal> {
+    check::check(problem)?;
+    run::run(problem, effort, &passes::NARROW)
 }

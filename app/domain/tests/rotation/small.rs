@@ -1,20 +1,29 @@
 //! Small rotations, all of them tried out.
 use crate::{exhaust, random, replay};
-use domain::solve::rotation::{Effort, Plan, Problem, plan};
+use domain::solve::Refusal;
+use domain::solve::rotation::{Effort, Plan, Problem, plan, plan_narrowly};
 
-pub(crate) fn solved(problem: &Problem) -> Result<Plan, domain::solve::Refusal> {
-    plan(
-        problem,
-        Effort {
-            states: u64::MAX,
-            go_on: &mut || true,
-        },
-    )
+type Planner = fn(&Problem, Effort<'_>) -> Result<Plan, Refusal>;
+
+pub(crate) fn solved(problem: &Problem) -> Result<Plan, Refusal> {
+    solved_by(plan, problem)
+}
+
+fn solved_by(planner: Planner, problem: &Problem) -> Result<Plan, Refusal> {
+    let effort = Effort {
+        states: u64::MAX,
+        go_on: &mut || true,
+    };
+    planner(problem, effort)
 }
 
 fn agree(seed: u64, problem: &Problem) -> bool {
+    agree_by(plan, seed, problem)
+}
+
+fn agree_by(planner: Planner, seed: u64, problem: &Problem) -> bool {
     let best = exhaust::best(problem);
-    match solved(problem) {
+    match solved_by(planner, problem) {
         Ok(plan) => {
             replay::check(problem, &plan);
             assert!(plan.proven && plan.least_handling, "seed {seed} is proven");
@@ -67,6 +76,17 @@ fn equals_exhaustive_search_in_a_crowd() {
     all_agree(150, random::crowd, 100);
 }
 
+/// Most small problems are proven by the first pass; here each needs all passes, with all that
+/// their tables of shapes leave out.
+#[test]
+fn equals_exhaustive_search_in_narrow_passes() {
+    let makes = [random::small, random::under_way, random::crowd];
+    for (make, count) in makes.into_iter().zip([400, 300, 150]) {
+        let solved = (0..count).filter(|&seed| agree_by(plan_narrowly, seed, &make(seed)));
+        assert!(solved.count() * 3 >= 2 * count as usize);
+    }
+}
+
 #[test]
 fn a_thousand_times_as_long_is_planned_alike() {
     for seed in 0..100 {
@@ -92,9 +112,10 @@ fn a_thousand_times_as_long_is_planned_alike() {
 #[test]
 #[ignore = "takes minutes: cargo test --release -- --ignored"]
 fn equals_exhaustive_search_many_more_times() {
-    for seed in 1_000..20_000 {
+    for seed in 1_000..4_000 {
         agree(seed, &random::small(seed));
         agree(seed, &random::under_way(seed));
         agree(seed, &random::crowd(seed));
+        agree_by(plan_narrowly, seed, &random::crowd(seed));
     }
 }

@@ -9,23 +9,46 @@ use super::shapes::Shapes;
 use super::spread::Cost;
 use core::cell::OnceCell;
 
-/// Width of the very first pass, which knows no shapes yet.
-const FIRST_WIDTH: usize = 30;
-/// Width of the pass after it, with a coarse table of shapes.
-const SECOND_WIDTH: usize = 300;
-/// Widths of the passes that are after the end alone. The first mostly finds the best, so that the
-/// next has less to look at to prove it, with as much as fits in memory.
-const WIDTHS: [usize; 2] = [4_000, 400_000];
-/// And of those that are after less handling.
-const HANDLING_WIDTHS: [usize; 4] = [300, 3_000, 30_000, 400_000];
+/// How wide the passes are and how fine the tables.
+#[derive(Debug)]
+pub(super) struct Widths {
+    /// Width of the very first pass, which knows no shapes yet.
+    first: usize,
+    /// Width of the pass after it, with a coarse table of shapes.
+    second: usize,
+    /// Widths of the passes that are after the end alone. The first mostly finds the best, so that
+    /// the next has less to look at to prove it, with as much as fits in memory.
+    ends: [usize; 2],
+    /// And of those that are after less handling.
+    handling: [usize; 4],
+    /// Shapes told apart by the coarse table, and by the others.
+    shapes: [usize; 2],
+    /// A pass that looked at fewer states than this would not have been shorter by as much as
+    /// another table takes.
+    worth: u64,
+}
+
+/// As measured best over seeded evenings of four lifters.
+pub(super) const USUAL: Widths = Widths {
+    first: 30,
+    second: 300,
+    ends: [4_000, 400_000],
+    handling: [300, 3_000, 30_000, 400_000],
+    shapes: [32, 128],
+    worth: 300_000,
+};
+/// So that small problems need every pass and table.
+pub(super) const NARROW: Widths = Widths {
+    first: 1,
+    second: 1,
+    ends: [1, 400_000],
+    handling: [1, 1, 1, 400_000],
+    shapes: [2, 3],
+    worth: 0,
+};
 /// How many tables of shapes there may be: a coarse one, and one before each pass for the end and
 /// the first for the handling.
 pub(super) const TABLES: usize = 4;
-/// Shapes told apart by the coarse table, and by the others.
-const SHAPES: [usize; 2] = [32, 128];
-/// A pass that looked at fewer states than this would not have been shorter by as much as another
-/// table takes.
-const WORTH: u64 = 300_000;
 
 /// What is known about the best plan.
 pub(super) struct Verdict {
@@ -35,7 +58,8 @@ pub(super) struct Verdict {
 }
 
 /// What the passes so far have shown.
-struct Shown {
+struct Shown<'w> {
+    widths: &'w Widths,
     at_least: i64,
     /// The last pass left nothing out.
     whole: bool,
@@ -49,25 +73,27 @@ struct Shown {
 pub(super) fn passes<'a, B: Bars, C: Cost>(
     search: &mut Search<'a, '_, '_, B, C>,
     tables: &'a [OnceCell<Shapes<C>>; TABLES],
+    widths: &Widths,
 ) -> Verdict {
     let mut shown = Shown {
+        widths,
         at_least: search.at_least(),
         whole: false,
         states: 0,
         table: i64::MAX,
     };
-    shown.pass(search, Aim::Both, FIRST_WIDTH);
+    shown.pass(search, Aim::Both, widths.first);
     let mut whole = shown.whole;
     if !whole && !search.allowance.spent {
         // With big inside the bounds know the bar as it lies, and the pass is short anyway.
         if !search.model.big_inside {
-            tighten(search, tables, SHAPES[0]);
+            tighten(search, tables, widths.shapes[0]);
         }
-        shown.pass(search, Aim::Both, SECOND_WIDTH);
+        shown.pass(search, Aim::Both, widths.second);
         whole = shown.whole;
     }
     let mut proven = whole || shown.at_least >= search.best.ends;
-    for width in WIDTHS {
+    for width in widths.ends {
         if !proven && !search.allowance.spent {
             shown.tighten(search, tables);
             shown.pass(search, Aim::Ends, width);
@@ -78,7 +104,7 @@ pub(super) fn passes<'a, B: Bars, C: Cost>(
         shown.tighten(search, tables);
     }
     let at_least = shown.at_least;
-    for width in HANDLING_WIDTHS {
+    for width in widths.handling {
         if !whole && !search.allowance.spent {
             shown.pass(search, Aim::Handling, width);
             whole = shown.whole;
@@ -92,7 +118,7 @@ pub(super) fn passes<'a, B: Bars, C: Cost>(
     }
 }
 
-impl Shown {
+impl Shown<'_> {
     fn pass<B: Bars, C: Cost>(
         &mut self,
         search: &mut Search<'_, '_, '_, B, C>,
@@ -113,9 +139,9 @@ impl Shown {
         search: &mut Search<'a, '_, '_, B, C>,
         tables: &'a [OnceCell<Shapes<C>>],
     ) {
-        if self.states > WORTH && search.best.ends < self.table {
+        if self.states > self.widths.worth && search.best.ends < self.table {
             self.table = search.best.ends;
-            tighten(search, tables, SHAPES[1]);
+            tighten(search, tables, self.widths.shapes[1]);
         }
     }
 }

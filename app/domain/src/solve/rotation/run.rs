@@ -9,8 +9,7 @@ use super::bounds::Bounds;
 use super::course::{Course, Times};
 use super::free::Free;
 use super::model::Model;
-use super::passes::Verdict;
-use super::passes::{TABLES, passes};
+use super::passes::{TABLES, Verdict, Widths, passes};
 use super::search::Search;
 use super::sorted::Sorted;
 use super::spread::{Cost, Spread};
@@ -38,23 +37,28 @@ const SCOPES: [(usize, u8); 9] = [
 const TABLE_LIMIT: usize = 2_000_000;
 /// Work for the table of bounds, in groups of lanes compared: some tenths of a second.
 const WORK_LIMIT: usize = 150_000_000;
+
 /// Plans a checked problem.
-pub(super) fn run(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refusal> {
+pub(super) fn run(problem: &Problem, effort: Effort<'_>, widths: &Widths) -> Result<Plan, Refusal> {
     let model = Model::new(problem);
     let mut allowance = Allowance::new(effort);
     // Small numbers are quicker; sums in the table stay below four times the horizon.
     let small = model.horizon / model.unit < i64::from(i32::MAX / 16);
     let found = if small {
-        within_scope::<i32>(&model, &mut allowance)
+        within_scope::<i32>(&model, &mut allowance, widths)
     } else {
-        within_scope::<i64>(&model, &mut allowance)
+        within_scope::<i64>(&model, &mut allowance, widths)
     };
     let found = found.ok_or_else(|| check::unloadable(problem))?;
     Ok(spell_out(problem, &model, &found, allowance.used))
 }
 
 /// Plans within the largest scope that can be handled; `None` when some turn has no stack.
-fn within_scope<C: Cost>(model: &Model, allowance: &mut Allowance<'_>) -> Option<Found> {
+fn within_scope<C: Cost>(
+    model: &Model,
+    allowance: &mut Allowance<'_>,
+    widths: &Widths,
+) -> Option<Found> {
     let mut tree: Option<(usize, Stacks)> = None;
     for (nodes, lead) in SCOPES {
         let same = tree.take().filter(|(limit, _)| *limit == nodes);
@@ -63,9 +67,21 @@ fn within_scope<C: Cost>(model: &Model, allowance: &mut Allowance<'_>) -> Option
             None => (nodes, Stacks::new(model, nodes)?),
         });
         let found = if model.big_inside {
-            go::<_, C>(model, stacks, Sorted { model, stacks }, lead, allowance)
+            go::<_, C>(
+                model,
+                stacks,
+                Sorted { model, stacks },
+                (lead, widths),
+                allowance,
+            )
         } else {
-            go::<_, C>(model, stacks, Free::new(model, stacks), lead, allowance)
+            go::<_, C>(
+                model,
+                stacks,
+                Free::new(model, stacks),
+                (lead, widths),
+                allowance,
+            )
         };
         if found.is_some() {
             return found;
@@ -103,7 +119,7 @@ fn go<B: Bars, C: Cost>(
     model: &Model,
     stacks: &Stacks,
     mut bars: B,
-    lead: u8,
+    (lead, widths): (u8, &Widths),
     allowance: &mut Allowance<'_>,
 ) -> Option<Found> {
     let mut best = thumb::plan(model, &mut bars);
@@ -127,7 +143,7 @@ fn go<B: Bars, C: Cost>(
         nearest: vec![None; 2 * (model.turns.len() + 1) * model.turns.len()],
         shapes: None,
     };
-    let mut verdict = passes(&mut search, &tables);
+    let mut verdict = passes(&mut search, &tables, widths);
     if !course.whole {
         // What was proven holds only as long as nobody leads by more.
         verdict = Verdict {
