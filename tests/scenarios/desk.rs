@@ -102,7 +102,10 @@ fn a_device_that_fails_is_told_once_and_gone_when_it_works() {
     let bench = Bench::start(folder.path(), &evening());
     let faults = hardware::Faults::default();
     for _ in 0..1_000 {
-        faults.report("buzzer", "/dev/gpiochip7 is not there; check the cable");
+        faults.report(
+            "buzzer",
+            hardware::Trouble::NotThere("/dev/gpiochip7 is not there".to_owned()),
+        );
     }
     bench.tell_devices(&faults);
     enter(&bench, "4711");

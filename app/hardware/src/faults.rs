@@ -1,6 +1,7 @@
 //! What is wrong with which device: told once in the log, listed for the coach's desk.
 //!
 //! Refuses: repeating itself; a device that fails a thousand times is one line.
+use crate::trouble::Trouble;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
@@ -10,8 +11,8 @@ use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 pub struct DeviceFault {
     /// The device: "foot switch", "buzzer", or the file "hardware.toml".
     pub device: String,
-    /// What is wrong and what to do, without a full stop.
-    pub what: String,
+    /// What is wrong with it.
+    pub what: Trouble,
 }
 
 impl fmt::Display for DeviceFault {
@@ -26,22 +27,23 @@ pub struct Faults(Arc<Mutex<Told>>);
 
 #[derive(Debug, Default)]
 struct Told {
-    standing: BTreeMap<String, String>,
-    logged: BTreeSet<(String, String)>,
+    standing: BTreeMap<String, Trouble>,
+    logged: BTreeSet<(String, Trouble)>,
 }
 
 impl Faults {
     /// Notes what is wrong with a device. The log is told the first time only.
-    pub fn report(&self, device: &str, what: &str) {
+    pub fn report(&self, device: &str, what: Trouble) {
         let mut told = self.lock();
-        told.standing.insert(device.to_owned(), what.to_owned());
-        if told.logged.insert((device.to_owned(), what.to_owned())) {
+        let new = told.logged.insert((device.to_owned(), what.clone()));
+        if new {
             tracing::warn!(
                 device,
-                what,
+                %what,
                 "a device does not work; sets are logged without it"
             );
         }
+        told.standing.insert(device.to_owned(), what);
     }
 
     /// The device works again.
@@ -55,7 +57,7 @@ impl Faults {
     #[must_use]
     pub fn list(&self) -> Vec<DeviceFault> {
         let told = self.lock();
-        let fault = |(device, what): (&String, &String)| DeviceFault {
+        let fault = |(device, what): (&String, &Trouble)| DeviceFault {
             device: device.clone(),
             what: what.clone(),
         };

@@ -2,6 +2,7 @@
 //!
 //! Refuses: hammering a device that fails; between two tries it is left alone.
 use crate::faults::Faults;
+use crate::trouble::Trouble;
 
 /// Between two tries of a device that failed, milliseconds.
 pub(crate) const AGAIN_AFTER_MS: u64 = 5_000;
@@ -46,8 +47,7 @@ impl<T: PartialEq> Kept<T> {
                 // What it shows now is not known.
                 self.last = None;
                 self.failed_at = Some(now_ms);
-                let what = format!("does not do what it is told ({why}); check its wiring");
-                faults.report(self.name, &what);
+                faults.report(self.name, Trouble::Disobeys(why));
             }
         }
     }

@@ -22,6 +22,7 @@ pub mod outputs;
 pub mod ports;
 pub mod simulated;
 pub mod switch;
+pub mod trouble;
 pub mod tune;
 
 pub use config::{Config, ConfigFault};
@@ -31,4 +32,5 @@ pub use orders::Orders;
 pub use outputs::{Outputs, Wanted};
 pub use simulated::{Panel, PanelState};
 pub use switch::{Press, Switch, Switches};
+pub use trouble::Trouble;
 pub use tune::Tune;

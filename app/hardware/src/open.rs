@@ -10,6 +10,7 @@ use crate::outputs::Outputs;
 use crate::ports::{Dims, Drives, Reads, Sends};
 use crate::simulated::Panel;
 use crate::switch::{Switch, Switches};
+use crate::trouble::Trouble;
 use std::path::Path;
 
 /// Devices that are there.
@@ -99,8 +100,7 @@ impl Shelf<'_> {
         match opened {
             Ok(opened) => Some(opened),
             Err(why) => {
-                let what = format!("{why}; check hardware.toml and the wiring, then start again");
-                self.faults.report(device, &what);
+                self.faults.report(device, Trouble::NotThere(why));
                 None
             }
         }

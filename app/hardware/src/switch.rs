@@ -7,6 +7,7 @@
 use crate::faults::Faults;
 use crate::kept::AGAIN_AFTER_MS;
 use crate::ports::Reads;
+use crate::trouble::Trouble;
 use serde::Deserialize;
 use std::fmt;
 
@@ -101,8 +102,7 @@ impl Switch {
             Err(why) => {
                 self.state = Health::FailedAt(now_ms);
                 (self.raw, self.down) = (None, None);
-                let what = format!("cannot be read ({why}); check its wiring");
-                faults.report(&self.wiring.name, &what);
+                faults.report(&self.wiring.name, Trouble::Unread(why));
                 return None;
             }
         };
@@ -142,11 +142,7 @@ impl Switch {
                 self.changes.1 += 1;
                 if self.changes.1 > CHANGES_MAX {
                     self.state = Health::Floods;
-                    let what = format!(
-                        "changed more than {CHANGES_MAX} times within a second and is not \
-                         listened to; look for a loose wire"
-                    );
-                    faults.report(&self.wiring.name, &what);
+                    faults.report(&self.wiring.name, Trouble::Floods);
                 }
             }
             None => {}
@@ -166,9 +162,7 @@ impl Switch {
             Health::Held if !pressed => self.well(faults),
             Health::Well if pressed && steady_ms >= HELD_MS => {
                 self.state = Health::Held;
-                let seconds = HELD_MS / 1_000;
-                let what = format!("has been down for over {seconds} s; see what lies on it");
-                faults.report(&self.wiring.name, &what);
+                faults.report(&self.wiring.name, Trouble::Held);
             }
             Health::Well | Health::Floods | Health::Held | Health::FailedAt(_) => {}
         }

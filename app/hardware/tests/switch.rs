@@ -101,7 +101,10 @@ fn a_flood_is_told_once_and_makes_no_press_until_it_is_quiet() {
     pin.done();
     let list = faults.list();
     assert_eq!(list.len(), 1, "{list:?}");
-    assert!(list[0].what.contains(&CHANGES_MAX.to_string()), "{list:?}");
+    assert!(
+        list[0].to_string().contains(&CHANGES_MAX.to_string()),
+        "{list:?}"
+    );
 
     // Quiet for the time it takes, it is well again, and a press counts.
     let quiet = usize::try_from(QUIET_MS / POLL_MS).unwrap() + 10;

@@ -13,6 +13,7 @@ use chrono::NaiveDate;
 use domain::needs::need;
 use domain::{Command, Gym, Moment};
 pub(crate) use failed::system;
+use hardware::DeviceFault;
 use plan::{PLAN_ENDINGS, PlanCells, Source, Words, words};
 use std::net::{IpAddr, Ipv4Addr};
 use texts::Texts;
@@ -111,6 +112,12 @@ pub fn faults_words(say: Language, faults: &[plan::Fault]) -> String {
 /// Words of a checker or of the kiosk, as a language says them.
 pub(crate) fn in_words(say: Language, words: &Words) -> String {
     words.told(&|template| say.checked(template))
+}
+
+/// What is wrong with a device, as a language says it.
+#[must_use]
+pub fn device_words(say: Language, fault: &DeviceFault) -> String {
+    in_words(say, &failed::device(fault))
 }
 
 /// What went wrong, in every language, for whoever is told of it later.

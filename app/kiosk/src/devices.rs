@@ -9,7 +9,7 @@ use crate::run::Input;
 use crate::watch::spawn_again;
 use domain::Moment;
 use hardware::{
-    Config, DeviceFault, Faults, Opened, Orders, Outputs, Panel, Switches, Tune, Wanted,
+    Config, DeviceFault, Faults, Opened, Orders, Outputs, Panel, Switches, Trouble, Tune, Wanted,
 };
 use std::sync::Arc;
 use std::sync::atomic::{AtomicUsize, Ordering};
@@ -57,7 +57,7 @@ impl Devices {
     }
 
     fn without(self, why: &str) -> Self {
-        self.faults.report(FILE, why);
+        self.faults.report(FILE, Trouble::File(why.to_owned()));
         self
     }
 
@@ -85,7 +85,7 @@ impl Devices {
     fn thread<W: FnMut() + Send + 'static>(&self, name: &'static str, work: impl FnOnce() -> W) {
         if let Err(error) = spawn_again(name, work()) {
             self.faults
-                .report(name, &format!("the system gives no thread ({error})"));
+                .report(name, Trouble::NoThread(error.to_string()));
         }
     }
 

@@ -5,6 +5,7 @@
 use crate::cli::say;
 use crate::clock::{SystemClock, milliseconds};
 use crate::coach_desk::{CoachDesk, Seen, Tried};
+use crate::desk::device_words;
 use crate::devices::Devices;
 use crate::error::KioskError;
 use crate::folder::Folder;
@@ -196,7 +197,13 @@ fn own(
         if pressed {
             devices.taken();
         }
-        kiosk.tell_devices(devices.faults().iter().map(ToString::to_string).collect());
+        kiosk.tell_devices(
+            devices
+                .faults()
+                .iter()
+                .map(|fault| device_words(kiosk.language(), fault))
+                .collect(),
+        );
         let Some(mut frame) = take(kiosk, desks, input) else {
             return;
         };

@@ -1,9 +1,10 @@
 //! What checkers and the kiosk tell, in every language: each template has its German, in English
 //! an error is told as it says itself, and what was read never fills a gap.
 use domain::Refusal;
+use hardware::Trouble;
 use journal::{BackupError, JournalError, RecordError, RowFault};
 use kiosk::KioskError;
-use kiosk::desk::{faults_words, words};
+use kiosk::desk::{device_words, faults_words, words};
 use plan::{Source, words};
 use std::collections::BTreeMap;
 use std::fs;
@@ -199,5 +200,30 @@ fn a_plan_is_told_in_german_with_what_was_read_as_it_was_read() {
     assert_eq!(
         faults_words(Language::German, &wrong[1..]),
         "week.csv, Zeile 2, Spalte load: da steht \"100\", ein Gewicht ohne Einheit; schreib \"100 lb\" oder \"100 kg\""
+    );
+}
+
+#[test]
+fn a_device_is_told_in_both_languages() {
+    let faults = hardware::Faults::default();
+    faults.report("buzzer", Trouble::Disobeys("no wire".to_owned()));
+    faults.report("left foot", Trouble::Held);
+    faults.report("switches", Trouble::NoThread("none left".to_owned()));
+    for fault in faults.list() {
+        let english = device_words(Language::English, &fault);
+        assert_eq!(english, fault.to_string());
+    }
+    let german: Vec<_> = faults
+        .list()
+        .iter()
+        .map(|f| device_words(Language::German, f))
+        .collect();
+    assert_eq!(
+        german,
+        [
+            "Summer: tut nicht, was es soll (no wire); prüf das Kabel",
+            "left foot: seit über 60 s gedrückt; sieh nach, was darauf liegt",
+            "Schalter: das System gibt keinen Thread (none left)",
+        ]
     );
 }

@@ -3,6 +3,8 @@
 //!
 //! Refuses: the words of other programs; those stay as they were reported.
 use crate::error::KioskError;
+use hardware::switch::{CHANGES_MAX, HELD_MS};
+use hardware::{DeviceFault, Trouble};
 use journal::wire::WireFault;
 use journal::{BackupError, JournalError, RecordError, RowFault};
 use plan::{Piece, Words, words};
@@ -226,6 +228,42 @@ fn code(error: &CodeError) -> Words {
     }
 }
 
+/// The devices that are not named by their owner.
+const DEVICES: [Words; 6] = [
+    words!("buzzer"),
+    words!("lamp"),
+    words!("lights"),
+    words!("backlight"),
+    words!("switches"),
+    words!("signs"),
+];
+
+/// What is wrong with which device.
+pub(super) fn device(fault: &DeviceFault) -> Words {
+    let what = match &fault.what {
+        Trouble::NotThere(why) => words!(
+            "{0}; check hardware.toml and the wiring, then start again",
+            why
+        ),
+        Trouble::Unread(why) => words!("cannot be read ({0}); check its wiring", why),
+        Trouble::Floods => words!(
+            "changed more than {0} times within a second and is not listened to; look for a loose wire",
+            CHANGES_MAX
+        ),
+        Trouble::Held => words!(
+            "has been down for over {0} s; see what lies on it",
+            HELD_MS / 1_000
+        ),
+        Trouble::Disobeys(why) => {
+            words!("does not do what it is told ({0}); check its wiring", why)
+        }
+        Trouble::NoThread(why) => words!("the system gives no thread ({0})", why),
+        Trouble::File(why) => words!("{0}", why),
+    };
+    let name = known(&DEVICES, fault.device.clone());
+    words!("{0}: {1}", name, what)
+}
+
 fn at(path: &Path) -> String {
     path.display().to_string()
 }
@@ -244,7 +282,11 @@ const REPORTS: [Words; 8] = [
 
 /// What the system reported.
 pub(crate) fn system(why: &io::Error) -> Piece {
-    let why = why.to_string();
-    let known = REPORTS.into_iter().find(|report| report.to_string() == why);
-    known.map_or(Piece::Plain(why), Piece::Words)
+    known(&REPORTS, why.to_string())
+}
+
+/// A text as one of the words that can be told otherwise, where it is one.
+fn known(words: &[Words], text: String) -> Piece {
+    let known = words.iter().find(|words| words.to_string() == text);
+    known.map_or(Piece::Plain(text), Piece::from)
 }

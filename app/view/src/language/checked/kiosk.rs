@@ -64,6 +64,19 @@ super::rows! {
     "a code that is soon guessed; choose one that is no row of the same or of following signs" => "ein Code, der schnell zu raten ist; wähl einen ohne Reihe gleicher oder aufeinander folgender Zeichen";
     "the code cannot be kept safely ({0}); try again" => "der Code lässt sich nicht sicher behalten ({0}); versuch es noch einmal";
     "{0} cannot be used ({1}); check the data folder's permissions" => "{0} ist nicht zu gebrauchen ({1}); prüf die Rechte des Datenordners";
+    // Devices.
+    "buzzer" => "Summer";
+    "lamp" => "Lampe";
+    "lights" => "Lichter";
+    "backlight" => "Bildschirmlicht";
+    "switches" => "Schalter";
+    "signs" => "Anzeigen";
+    "{0}; check hardware.toml and the wiring, then start again" => "{0}; prüf hardware.toml und die Kabel, dann starte neu";
+    "cannot be read ({0}); check its wiring" => "nicht zu lesen ({0}); prüf das Kabel";
+    "changed more than {0} times within a second and is not listened to; look for a loose wire" => "wechselte über {0}-mal in einer Sekunde und wird überhört; such nach einem losen Kabel";
+    "has been down for over {0} s; see what lies on it" => "seit über {0} s gedrückt; sieh nach, was darauf liegt";
+    "does not do what it is told ({0}); check its wiring" => "tut nicht, was es soll ({0}); prüf das Kabel";
+    "the system gives no thread ({0})" => "das System gibt keinen Thread ({0})";
     // What the system reports.
     "No such file or directory (os error 2)" => "gibt es nicht";
     "Input/output error (os error 5)" => "Ein- und Ausgabe versagt";
