@@ -23,6 +23,7 @@ import tempfile
 import time
 
 from selenium import webdriver
+from selenium.common.exceptions import StaleElementReferenceException
 from selenium.webdriver.common.by import By
 from selenium.webdriver.support.ui import WebDriverWait
 
@@ -161,11 +162,9 @@ def choose(driver, language):
     """Chooses the language at the foot of a page, which then is shown again in it."""
     before = driver.current_url
     driver.find_element(By.CSS_SELECTOR, f"form.language button[value={language}]").click()
-    for _ in range(100):
-        if driver.find_element(By.TAG_NAME, "html").get_attribute("lang") == language:
-            break
-        time.sleep(0.05)
-    assert driver.find_element(By.TAG_NAME, "html").get_attribute("lang") == language
+    # The page goes while it is asked.
+    waiting = WebDriverWait(driver, 5, ignored_exceptions=[StaleElementReferenceException])
+    waiting.until(lambda d: d.find_element(By.TAG_NAME, "html").get_attribute("lang") == language)
     assert driver.current_url == before, (before, driver.current_url)
 
 

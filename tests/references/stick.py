@@ -124,8 +124,9 @@ def taken_and_written(kiosk, folder, place, kind):
         page = kiosk.desk("1 new day")
         print(f"{kind}: taken: {kiosk.order('take', page)}")
         begun = time.monotonic()
-        print(f"{kind}: written: {kiosk.order('write', kiosk.desk('Write the record'))}"
-              f" ({time.monotonic() - begun:.1f} s)")
+        answer = kiosk.order("write", kiosk.desk("Write the record"))
+        took = time.monotonic() - begun
+        print(f"{kind}: written: {answer} ({took:.1f} s)")
         # Pulled at once after that word: what is on the image itself?
         stick.pull()
         run("losetup", "-d", stick.loop, check=False)
@@ -138,6 +139,7 @@ def taken_and_written(kiosk, folder, place, kind):
         print(f"{kind}: its journal: {(proof.stdout or proof.stderr).strip()}")
     finally:
         stick.out()
+    return took
 
 
 def pulled(kiosk, folder, place, after):
@@ -190,10 +192,11 @@ def main():
         try:
             kiosk.desk("No stick is in")
             for kind in kinds:
-                taken_and_written(kiosk, folder, place, kind)
+                took = taken_and_written(kiosk, folder, place, kind)
             kiosk.desk("No stick is in")
-            for after in (0.2, 1.5):
-                pulled(kiosk, folder, place, after)
+            # Well within the time that writing takes on this machine.
+            for share in (0.25, 0.6):
+                pulled(kiosk, folder, place, round(share * took, 2))
             failing(kiosk, folder, place)
             print("the kiosk goes on:", "Plan and done" in kiosk.ask("GET", "/coach/plan")[0])
         finally:
