@@ -6,7 +6,7 @@ use std::path::PathBuf;
 #[derive(Debug, thiserror::Error)]
 pub enum KioskError {
     /// A file or folder could not be read or written.
-    #[error("{path}: {why}; check that it exists and that you may use it")]
+    #[error("{path}: {why}; {}", advice(.why))]
     File {
         /// Which.
         path: PathBuf,
@@ -53,6 +53,15 @@ impl KioskError {
     pub fn file(path: impl Into<PathBuf>) -> impl FnOnce(std::io::Error) -> Self {
         let path = path.into();
         move |why| Self::File { path, why }
+    }
+}
+
+/// What to do when the system refuses a file.
+fn advice(why: &std::io::Error) -> &'static str {
+    if why.kind() == std::io::ErrorKind::StorageFull {
+        "free some space and try again"
+    } else {
+        "check that it exists and that you may use it"
     }
 }
 

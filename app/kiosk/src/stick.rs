@@ -283,6 +283,26 @@ pub struct WrittenBack {
 pub fn write_back(data: &Path, place: &Path, stamp: &str) -> Result<WrittenBack, KioskError> {
     // Held open, so that what is flushed at the end is what was written to.
     let top = File::open(place).map_err(KioskError::file(place))?;
+    let written = write_to(data, place, stamp, &top);
+    if lies_in(&top, place) {
+        written
+    } else {
+        Err(KioskError::Told(words!(
+            "the stick was pulled while it was written to; put it in and write again"
+        )))
+    }
+}
+
+/// Whether what lies at `place` is still what was opened there.
+fn lies_in(top: &File, place: &Path) -> bool {
+    let which = |about: std::io::Result<Metadata>| about.map(|about| (about.dev(), about.ino()));
+    match (which(top.metadata()), which(std::fs::metadata(place))) {
+        (Ok(before), Ok(now)) => before == now,
+        _ => false,
+    }
+}
+
+fn write_to(data: &Path, place: &Path, stamp: &str, top: &File) -> Result<WrittenBack, KioskError> {
     let name = format!("pinladder-record-{stamp}");
     let part = place.join(format!("{name}.part"));
     std::fs::create_dir(&part).map_err(KioskError::file(&part))?;
@@ -297,12 +317,9 @@ pub fn write_back(data: &Path, place: &Path, stamp: &str) -> Result<WrittenBack,
         } else {
             share::write_json(&record, &mut file)
         };
-        written.map_err(|error| {
-            KioskError::Told(words!(
-                "{0}: {1}",
-                path.display().to_string(),
-                error.to_string()
-            ))
+        written.map_err(|error| match error {
+            share::ExportError::Record(error) => KioskError::Record(error),
+            share::ExportError::Write(why) => KioskError::file(&path)(why),
         })?;
         let file = file
             .into_inner()
@@ -320,15 +337,9 @@ pub fn write_back(data: &Path, place: &Path, stamp: &str) -> Result<WrittenBack,
     files.push((journal::JOURNAL_FILE.to_owned(), bytes));
     let folder = place.join(&name);
     std::fs::rename(&part, &folder).map_err(KioskError::file(&folder))?;
-    rustix::fs::syncfs(&top).map_err(|errno| KioskError::File {
+    rustix::fs::syncfs(top).map_err(|errno| KioskError::File {
         path: place.to_owned(),
         why: errno.into(),
     })?;
-    let which = |about: std::io::Result<Metadata>| about.map(|about| (about.dev(), about.ino()));
-    match (which(top.metadata()), which(std::fs::metadata(place))) {
-        (Ok(before), Ok(now)) if before == now => Ok(WrittenBack { folder, files }),
-        _ => Err(KioskError::Told(words!(
-            "the stick was pulled while it was written to; put it in and write again"
-        ))),
-    }
+    Ok(WrittenBack { folder, files })
 }

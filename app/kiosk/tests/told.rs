@@ -143,6 +143,7 @@ fn errors() -> Vec<KioskError> {
     let mut errors: Vec<KioskError> = journal_errors().into_iter().map(Into::into).collect();
     errors.extend([
         KioskError::file(at())(io::Error::from_raw_os_error(28)),
+        KioskError::file(at())(missing()),
         KioskError::NoHome,
         RecordError::NotOurs { path: at() }.into(),
         RecordError::OtherLayout { path: at() }.into(),

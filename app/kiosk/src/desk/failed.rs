@@ -16,11 +16,14 @@ use std::path::Path;
 pub(super) fn told(error: &KioskError) -> Words {
     match error {
         KioskError::Told(words) => words.clone(),
-        KioskError::File { path, why } => words!(
-            "{0}: {1}; check that it exists and that you may use it",
-            at(path),
-            system(why)
-        ),
+        KioskError::File { path, why } => {
+            let right = if why.kind() == io::ErrorKind::StorageFull {
+                words!("free some space and try again")
+            } else {
+                words!("check that it exists and that you may use it")
+            };
+            words!("{0}: {1}; {2}", at(path), system(why), right)
+        }
         KioskError::NoHome => {
             words!("no home folder is set; choose a data folder with --data DIR")
         }

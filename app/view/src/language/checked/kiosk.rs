@@ -29,7 +29,9 @@ super::rows! {
     "that is not in the file any more; look at it" => "das steht nicht mehr in der Datei; sieh sie an";
     "the file is written in a way that this cannot change; change it there" => "die Datei ist so geschrieben, dass es hier nicht zu ändern ist; ändere es dort";
     // The disk and the journal.
-    "{0}: {1}; check that it exists and that you may use it" => "{0}: {1}; sieh nach, ob es das gibt und du es benutzen darfst";
+    "{0}: {1}; {2}" => "{0}: {1}; {2}";
+    "free some space and try again" => "schaff Platz und versuch es noch einmal";
+    "check that it exists and that you may use it" => "sieh nach, ob es das gibt und du es benutzen darfst";
     "no home folder is set; choose a data folder with --data DIR" => "kein Home-Ordner ist gesetzt; wähl einen Datenordner mit --data DIR";
     "the picture could not be drawn: {0}" => "das Bild ließ sich nicht zeichnen: {0}";
     "there is no journal at {0}; choose the data folder that has one" => "bei {0} liegt kein Journal; wähl den Datenordner, der eins hat";
