@@ -53,7 +53,13 @@ pub(crate) fn write(record: Option<&RecordReader>, sink: &mut impl io::Write) ->
 
 /// The csv crate's one error here is the writer's.
 fn gone(error: csv::Error) -> Stop {
-    Stop::Gone(error.into())
+    let told = error.to_string();
+    // As it came from the writer: whoever tells it asks for its kind.
+    Stop::Gone(if let csv::ErrorKind::Io(error) = error.into_kind() {
+        error
+    } else {
+        io::Error::other(told)
+    })
 }
 
 /// What is written again and again: a place for the digits of a number, and the last load.
