@@ -7,7 +7,7 @@ use kiosk::shared::Shared;
 use kiosk::stick::Stick;
 use kiosk::{Folder, Kiosk};
 use std::ffi::OsString;
-use std::fs::{self, File};
+use std::fs;
 use std::os::unix::fs::symlink;
 use std::path::Path;
 use view::{Screen, Tap};
@@ -250,21 +250,6 @@ fn the_record_goes_back_to_the_stick() {
     let copy = journal::verify(&folder.join("journal.sqlite")).expect("sound");
     let own = journal::verify(&data.path().join("journal.sqlite")).expect("sound");
     assert_eq!(copy, own);
-    // A full one is told as such, whoever of both writes.
-    let record = data.path().join(journal::RECORD_FILE);
-    type Write = fn(&Path, &mut File) -> Result<(), share::ExportError>;
-    let writers: [Write; 2] = [share::write_csv, share::write_json];
-    for write in writers {
-        let mut full = File::options()
-            .write(true)
-            .open("/dev/full")
-            .expect("opens");
-        let error = write(&record, &mut full).expect_err("no space");
-        let share::ExportError::Write(why) = error else {
-            panic!("{error}")
-        };
-        assert_eq!(why.kind(), std::io::ErrorKind::StorageFull, "{why:?}");
-    }
     // A stick that cannot be written says so.
     let said = pinladder(data.path(), &["stick", "/proc", "--record"], "");
     assert!(

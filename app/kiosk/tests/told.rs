@@ -3,8 +3,9 @@
 use domain::Refusal;
 use hardware::Trouble;
 use journal::{BackupError, JournalError, RecordError, RowFault};
-use kiosk::KioskError;
+use kiosk::clock::BenchClock;
 use kiosk::desk::{device_words, faults_words, words};
+use kiosk::{Folder, Kiosk, KioskError};
 use plan::{Source, words};
 use std::collections::BTreeMap;
 use std::fs;
@@ -227,4 +228,28 @@ fn a_device_is_told_in_both_languages() {
             "Schalter: das System gibt keinen Thread (none left)",
         ]
     );
+}
+
+#[test]
+fn a_full_stick_is_told_as_such_whatever_is_written() {
+    type Write = fn(&Path, &mut fs::File) -> Result<(), share::ExportError>;
+    let data = tempfile::tempdir().expect("a folder");
+    let folder = Folder::open(Some(data.path())).expect("a folder");
+    let day = chrono::NaiveDate::from_ymd_opt(2026, 12, 2).expect("a day");
+    let clock = BenchClock::at(day.and_hms_opt(18, 0, 0).expect("a time"));
+    drop(Kiosk::open(&folder, Box::new(clock)).expect("the demo gym is laid"));
+    let record = data.path().join(journal::RECORD_FILE);
+    let writers: [Write; 2] = [share::write_csv, share::write_json];
+    for write in writers {
+        let full = fs::File::options().write(true).open("/dev/full");
+        let error = write(&record, &mut full.expect("opens")).expect_err("no space");
+        let share::ExportError::Write(why) = error else {
+            panic!("{error}")
+        };
+        let told = words(Language::German, &KioskError::file(at())(why));
+        assert!(
+            told.ends_with("kein Platz mehr; schaff Platz und versuch es noch einmal"),
+            "{told}"
+        );
+    }
 }
