@@ -67,6 +67,16 @@ fn the_day_is_called_back_and_moved_along() {
     assert_eq!(bench.screen(), "choose");
 }
 
+/// What stands on the page for one of the lifters.
+fn calls_of(bench: &Bench, who: &str) -> Vec<String> {
+    let calls = page(bench).calls;
+    calls
+        .iter()
+        .filter(|call| call.lifter == who)
+        .map(label)
+        .collect()
+}
+
 /// A warm-up that is called with not a second to spare stays for the minute that its lifter needs,
 /// though there would be no time for it any more; then it goes, if nobody took it.
 #[test]
@@ -75,14 +85,7 @@ fn a_warm_up_that_was_called_stays_while_it_is_lifted() {
     let bench = Bench::start(folder.path(), &evening());
     opened(&bench);
     bench.tap("flight begins");
-    let of = |who: &str| -> Vec<String> {
-        let calls = page(&bench).calls;
-        calls
-            .iter()
-            .filter(|c| c.lifter == who)
-            .map(label)
-            .collect()
-    };
+    let of = |who: &str| calls_of(&bench, who);
     // Her first warm-up is called at once; half a minute later there is no time for it.
     let first = of("Marisol")[0].clone();
     let mut waited = 0;
@@ -106,14 +109,7 @@ fn a_warm_up_that_was_called_stays_when_the_flight_is_quicker() {
     let bench = Bench::start(folder.path(), &evening());
     opened(&bench);
     bench.tap("flight begins");
-    let of = |who: &str| -> Vec<String> {
-        let calls = page(&bench).calls;
-        calls
-            .iter()
-            .filter(|c| c.lifter == who)
-            .map(label)
-            .collect()
-    };
+    let of = |who: &str| calls_of(&bench, who);
     let called = of("Marisol")[0].clone();
     bench.wait_ms(10_000);
     bench.tap("attempt over, 1 of 14");
