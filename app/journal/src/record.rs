@@ -62,6 +62,20 @@ pub enum RecordError {
     },
 }
 
+impl RecordError {
+    /// What to do about the file itself; `None` where the message says it.
+    #[must_use]
+    pub fn advice(&self) -> Option<&'static str> {
+        match self {
+            Self::File { source, .. } => Some(advice(source)),
+            Self::Journal(_)
+            | Self::NotOurs { .. }
+            | Self::OtherLayout { .. }
+            | Self::Folder { .. } => None,
+        }
+    }
+}
+
 fn advice(source: &rusqlite::Error) -> &'static str {
     match source.sqlite_error_code() {
         Some(ErrorCode::DiskFull) => "free some space and try again",

@@ -139,6 +139,16 @@ fn journal_errors() -> Vec<JournalError> {
     ]
 }
 
+/// What a record that is a folder is told as.
+fn unreadable_record() -> RecordError {
+    let folder = tempfile::tempdir().expect("a folder");
+    let record = folder.path().join(journal::RECORD_FILE);
+    fs::create_dir(&record).expect("a folder in its place");
+    let error = journal::RecordReader::open(&record).expect_err("no record");
+    assert!(error.advice().is_some(), "{error}");
+    error
+}
+
 fn errors() -> Vec<KioskError> {
     let missing = || io::Error::from_raw_os_error(2);
     let mut errors: Vec<KioskError> = journal_errors().into_iter().map(Into::into).collect();
@@ -161,6 +171,8 @@ fn errors() -> Vec<KioskError> {
         BackupError::SamePlace { path: at() }.into(),
         BackupError::InUse { path: at() }.into(),
         share::CodeError::Plain.into(),
+        share::CodeError::Length(3).into(),
+        unreadable_record().into(),
         share::CodeError::Hash("no numbers".to_owned()).into(),
         KioskError::Told(words!("the journal is busy; try again")),
     ]);

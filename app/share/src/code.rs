@@ -12,9 +12,9 @@ use thiserror::Error;
 /// The file with the hash, in the data folder; it never goes into the journal.
 pub const CODE_FILE: &str = "coach-code";
 /// Fewest characters of a code.
-const SHORTEST: usize = 6;
+pub const SHORTEST: usize = 6;
 /// Most characters of a code.
-const LONGEST: usize = 64;
+pub const LONGEST: usize = 64;
 /// Most bytes that are read of the file.
 const FILE_MAX: u64 = 1_024;
 

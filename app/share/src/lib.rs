@@ -39,7 +39,8 @@ mod words;
 
 pub use board::{Board, BoardRack, BoardTurn};
 pub use code::{
-    CODE_FILE, CodeError, hash, is_code, keep_hash, kept_code, kept_hash, remove_code, set_code,
+    CODE_FILE, CodeError, LONGEST as CODE_LONGEST, SHORTEST as CODE_SHORTEST, hash, is_code,
+    keep_hash, kept_code, kept_hash, remove_code, set_code,
 };
 pub use counter::{Counter, Night, Order, Told};
 pub use desk::Desk;

@@ -8,7 +8,7 @@ use hardware::{DeviceFault, Trouble};
 use journal::wire::WireFault;
 use journal::{BackupError, JournalError, RecordError, RowFault};
 use plan::{Piece, Words, words};
-use share::CodeError;
+use share::{CODE_LONGEST, CODE_SHORTEST, CodeError};
 use std::io;
 use std::path::Path;
 
@@ -193,9 +193,25 @@ fn record(error: &RecordError) -> Words {
             at(path),
             system(source)
         ),
-        RecordError::File { .. } => words!("{0}", error.to_string()),
+        RecordError::File { path, source } => {
+            let right = error.advice().unwrap_or_default().to_owned();
+            words!(
+                "{0} cannot be used ({1}); {2}",
+                at(path),
+                source.to_string(),
+                known(&RECORD_ADVICE, right)
+            )
+        }
     }
 }
+
+/// What to do about a record.
+const RECORD_ADVICE: [Words; 4] = [
+    words!("free some space and try again"),
+    words!("give this user write permission on the file and its folder"),
+    words!("close the program that keeps it busy and try again"),
+    words!("delete it, and it is made again from the journal"),
+];
 
 fn backup(error: &BackupError) -> Words {
     match error {
@@ -227,7 +243,12 @@ fn code(error: &CodeError) -> Words {
             at(path),
             system(source)
         ),
-        CodeError::Length(_) => words!("{0}", error.to_string()),
+        CodeError::Length(length) => words!(
+            "a code of {0} characters; choose from {1} to {2}",
+            *length,
+            CODE_SHORTEST,
+            CODE_LONGEST
+        ),
     }
 }
 

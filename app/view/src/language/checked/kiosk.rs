@@ -66,6 +66,11 @@ super::rows! {
     "a code that is soon guessed; choose one that is no row of the same or of following signs" => "ein Code, der schnell zu raten ist; wähl einen ohne Reihe gleicher oder aufeinander folgender Zeichen";
     "the code cannot be kept safely ({0}); try again" => "der Code lässt sich nicht sicher behalten ({0}); versuch es noch einmal";
     "{0} cannot be used ({1}); check the data folder's permissions" => "{0} ist nicht zu gebrauchen ({1}); prüf die Rechte des Datenordners";
+    "a code of {0} characters; choose from {1} to {2}" => "ein Code von {0} Zeichen; nimm {1} bis {2}";
+    "{0} cannot be used ({1}); {2}" => "{0} ist nicht zu gebrauchen ({1}); {2}";
+    "give this user write permission on the file and its folder" => "gib diesem Benutzer Schreibrecht auf Datei und Ordner";
+    "close the program that keeps it busy and try again" => "schließ das Programm, das sie belegt, und versuch es noch einmal";
+    "delete it, and it is made again from the journal" => "lösch sie, dann entsteht sie neu aus dem Journal";
     // Devices.
     "buzzer" => "Summer";
     "lamp" => "Lampe";
