@@ -5,6 +5,7 @@
 mod failed;
 mod texts;
 
+use crate::bounded::{self, BYTES_MAX};
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
@@ -23,8 +24,6 @@ use view::language::Said;
 
 /// Plans that are looked at in the folder.
 const PLANS_MAX: usize = 60;
-/// Bytes of a plan that are read.
-const PLAN_BYTES_MAX: u64 = 4 << 20;
 
 /// What is new for the coach; `hardware` is what is wrong with the devices.
 #[must_use]
@@ -106,7 +105,7 @@ pub fn faults_words(say: Language, faults: &[plan::Fault]) -> String {
     let Some(first) = faults.first() else {
         return String::new();
     };
-    say.and_more(&fault_words(say, first), faults.len() - 1)
+    say.and_more(&fault_words(say, first), plan::count(faults) - 1)
 }
 
 /// Words of a checker or of the kiosk, as a language says them.
@@ -156,7 +155,7 @@ fn plan_news(folder: Option<&Folder>, gym: &Gym, say: Language, name: String) ->
             return (words(say, &error), 1);
         };
         let first = faults.first().map(|fault| fault_words(say, fault));
-        (first.unwrap_or_default(), faults.len())
+        (first.unwrap_or_default(), plan::count(&faults))
     });
     PlanNews { name, read }
 }
@@ -168,14 +167,14 @@ fn read_plan(
 ) -> Result<Vec<domain::Prescription>, KioskError> {
     let path = needed(folder)?.plans().join(name);
     let about = std::fs::symlink_metadata(&path).map_err(KioskError::file(&path))?;
-    if !about.is_file() || about.len() > PLAN_BYTES_MAX {
+    if !about.is_file() || about.len() > BYTES_MAX {
         return Err(KioskError::Told(words!(
             "{0} is no file of at most {1} bytes; save it anew",
             name,
-            PLAN_BYTES_MAX
+            BYTES_MAX
         )));
     }
-    let text = std::fs::read(&path).map_err(KioskError::file(&path))?;
+    let text = bounded::read(&path)?;
     let source = Source { name, text: &text };
     plan::coach_plan(source, gym).map_err(KioskError::Faults)
 }

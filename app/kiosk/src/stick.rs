@@ -2,6 +2,7 @@
 //!
 //! Refuses: links, devices and pipes, files and numbers without bound, running anything, taking a
 //! part of what a stick brings.
+use crate::bounded::BYTES_MAX;
 use crate::desk::system;
 use crate::error::KioskError;
 use chrono::NaiveDate;
@@ -21,8 +22,12 @@ use view::desk::StickChange;
 const NAMES_MAX: usize = 500;
 /// Plans that are read of a stick.
 const PLANS_MAX: usize = 20;
-/// Bytes of one plan, as the reader's own limit.
-const BYTES_MAX: u64 = 4 << 20;
+/// Rows of all plans of a stick together: some years of a gym with twenty lifters.
+const ROWS_MAX: usize = 60_000;
+/// Faults that are kept of all plans of a stick; each plan has a few in any case.
+const FAULTS_MAX: usize = 200;
+/// Faults that are kept of a plan once the stick has its share.
+const FAULTS_LEAST: usize = 3;
 /// The folder of a stick that is looked into beside its top.
 const PLANS: &str = "plans";
 
@@ -94,6 +99,7 @@ impl Stick {
         stick.plans.sort_by(|a, b| a.name.cmp(&b.name));
         stick.passed.sort_by_key(ToString::to_string);
         stick.tell_twice();
+        stick.shorten();
         Ok(stick)
     }
 
@@ -179,41 +185,72 @@ impl Stick {
             }
             let shown = format!("{front}{}", shown(&name));
             match read_file(folder, &name) {
-                Ok(bytes) => self.plans.push(check(shown, &bytes, gym)),
+                Ok(bytes) => self.add(check(shown, &bytes, gym)),
                 Err(why) => self.passed.push(words!("{0}: {1}", shown, why)),
             }
         }
         Ok(())
     }
 
+    /// Keeps a plan that was read, unless the stick has too many rows with it.
+    fn add(&mut self, plan: StickPlan) {
+        let rows = self.rows().count() + plan.rows.len();
+        if rows <= ROWS_MAX {
+            self.plans.push(plan);
+            return;
+        }
+        let read = words!(
+            "with it the stick has more rows than the most, {0}",
+            ROWS_MAX
+        );
+        let right = words!("put it on another stick, or take the other plans first");
+        let faults = vec![Fault::of_file(&plan.name, read, right)];
+        self.plans.push(StickPlan {
+            rows: Vec::new(),
+            faults,
+            ..plan
+        });
+    }
+
+    /// Keeps the faults of all plans within bounds: somebody has to read them.
+    fn shorten(&mut self) {
+        let mut left = FAULTS_MAX;
+        for plan in &mut self.plans {
+            plan::shorten(&plan.name, &mut plan.faults, left.max(FAULTS_LEAST));
+            left = left.saturating_sub(plan.faults.len());
+        }
+    }
+
     /// A day and lift of a lifter in two plans would be taken as both.
     fn tell_twice(&mut self) {
-        let mut firsts: BTreeMap<(NaiveDate, String, String), String> = BTreeMap::new();
-        for plan in &mut self.plans {
-            let mut twice = Vec::new();
+        let mut firsts: BTreeMap<(NaiveDate, &str, &str), usize> = BTreeMap::new();
+        let mut twice = vec![Vec::new(); self.plans.len()];
+        for (at, plan) in self.plans.iter().enumerate() {
             for row in &plan.rows {
-                let key = (row.date, row.lifter.clone(), row.lift.clone());
-                if let Some(first) = firsts.get(&key) {
-                    twice.push(words!(
-                        "{0} for {1} on {2}, which {3} has too",
-                        &row.lift,
-                        &row.lifter,
-                        row.date.to_string(),
-                        first
+                let key = (row.date, row.lifter.as_str(), row.lift.as_str());
+                let first = *firsts.entry(key).or_insert(at);
+                if first != at {
+                    twice[at].push(Fault::of_file(
+                        &plan.name,
+                        words!(
+                            "{0} for {1} on {2}, which {3} has too",
+                            &row.lift,
+                            &row.lifter,
+                            row.date.to_string(),
+                            &self.plans[first].name
+                        ),
+                        words!("keep one of the two plans on the stick"),
                     ));
-                } else {
-                    firsts.insert(key, plan.name.clone());
+                    if twice[at].len() > FAULTS_MAX {
+                        plan::shorten(&plan.name, &mut twice[at], FAULTS_MAX);
+                    }
                 }
             }
-            for read in twice {
-                plan.faults.push(Fault::of_file(
-                    &plan.name,
-                    read,
-                    words!("keep one of the two plans on the stick"),
-                ));
-            }
+        }
+        for (plan, twice) in self.plans.iter_mut().zip(twice) {
+            plan.faults.extend(twice);
             if plan.faults.iter().any(Fault::stops) {
-                plan.rows.clear();
+                plan.rows = Vec::new();
             }
         }
     }

@@ -123,7 +123,7 @@ impl Plan<'_> {
             if self.count > ROWS_MAX {
                 let read = words!("more rows than the most, {0}", ROWS_MAX);
                 let wrong = Wrong::plain(read, words!("split the plan"));
-                self.faults.wrong(row.number, None, wrong);
+                self.faults.ends(row.number, wrong);
                 break;
             }
             let read = plan_row::read(row, &columns, self.against, &mut self.faults);
@@ -157,6 +157,11 @@ impl Plan<'_> {
         }
         let sheet = sheet.name.clone();
         self.firsts.insert(key, Place { sheet, row });
-        self.prescriptions.push(read);
+        // A plan that is refused gives no rows, so none are kept.
+        if self.faults.stops() {
+            self.prescriptions = Vec::new();
+        } else {
+            self.prescriptions.push(read);
+        }
     }
 }

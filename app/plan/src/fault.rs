@@ -21,6 +21,8 @@ pub struct Fault {
     pub right: Words,
     /// Whether the file is refused for it.
     pub weight: Weight,
+    /// How many faults it stands for: 1, but for the last of a long list, which counts the rest.
+    pub stands_for: usize,
 }
 
 /// What a fault does to its file.
@@ -94,6 +96,7 @@ impl Fault {
             read: wrong.read,
             right: wrong.right,
             weight: Weight::Wrong,
+            stands_for: 1,
         }
     }
 
@@ -102,6 +105,12 @@ impl Fault {
         let column = self.column.as_ref().map_or(0, |column| column.number);
         (self.row.unwrap_or(0), column)
     }
+}
+
+/// How many faults a list tells, those counted in that its last entries stand for.
+#[must_use]
+pub fn count(faults: &[Fault]) -> usize {
+    faults.iter().map(|fault| fault.stands_for).sum()
 }
 
 /// A fault that does not know its place yet: what was read and what would be right.

@@ -33,11 +33,7 @@ pub(crate) fn kind(source: Source<'_>) -> Result<FileKind<'_>, Box<Fault>> {
         )))
     };
     if bytes.len() > PLAN_BYTES_MAX {
-        let read = words!(
-            "{0} bytes, more than the most, {1}",
-            bytes.len(),
-            PLAN_BYTES_MAX
-        );
+        let read = words!("more bytes than the most, {0}", PLAN_BYTES_MAX);
         return whole(read, words!("split the plan, or delete what is not plan"));
     }
     if bytes.starts_with(b"PK\x03\x04") || bytes.starts_with(b"PK\x05\x06") {

@@ -1,21 +1,22 @@
 //! The faults of one plan, gathered while its rows are read. Refuses: to stop at the first.
 use crate::fault::{Column, Fault, Weight, Wrong};
+use crate::gathered::Gathered;
 
 /// What is wrong so far.
 #[derive(Debug)]
 pub(crate) struct PlanFaults<'f> {
     file: &'f str,
     sheet: (usize, Option<String>),
-    faults: Vec<(usize, Fault)>,
+    faults: Gathered,
 }
 
 impl<'f> PlanFaults<'f> {
     /// None yet.
-    pub(crate) const fn of(file: &'f str) -> Self {
+    pub(crate) fn of(file: &'f str) -> Self {
         Self {
             file,
             sheet: (0, None),
-            faults: Vec::new(),
+            faults: Gathered::default(),
         }
     }
 
@@ -35,36 +36,53 @@ impl<'f> PlanFaults<'f> {
             number: at + 1,
             name: name(at, header),
         });
-        self.push(Fault {
+        self.push(Weight::Wrong, |file| Fault {
             row: Some(row),
             column,
-            ..Fault::whole(self.file, wrong)
+            ..Fault::whole(file, wrong)
         });
+    }
+
+    /// Whether the plan is refused so far.
+    pub(crate) fn stops(&self) -> bool {
+        self.faults.stops()
+    }
+
+    /// Tells that the reading ends at a row; told however many faults there are.
+    pub(crate) fn ends(&mut self, row: usize, wrong: Wrong) {
+        let fault = Fault {
+            row: Some(row),
+            sheet: self.sheet.1.clone(),
+            ..Fault::whole(self.file, wrong)
+        };
+        self.faults.surely(self.sheet.0, fault);
     }
 
     /// Tells something odd of the sheet of now.
     pub(crate) fn odd(&mut self, wrong: Wrong) {
-        self.push(Fault {
+        self.push(Weight::Odd, |file| Fault {
             weight: Weight::Odd,
-            ..Fault::whole(self.file, wrong)
+            ..Fault::whole(file, wrong)
         });
     }
 
-    fn push(&mut self, fault: Fault) {
-        let (number, sheet) = self.sheet.clone();
-        self.faults.push((number, Fault { sheet, ..fault }));
+    fn push(&mut self, weight: Weight, fault: impl FnOnce(&str) -> Fault) {
+        let (number, sheet) = &self.sheet;
+        let fault = || Fault {
+            sheet: sheet.clone(),
+            ..fault(self.file)
+        };
+        self.faults.push(*number, fault, weight);
     }
 
     /// Tells a fault of the plan as a whole.
     pub(crate) fn whole(&mut self, wrong: Wrong) {
-        self.push(Fault::whole(self.file, wrong));
+        self.push(Weight::Wrong, |file| Fault::whole(file, wrong));
     }
 
     /// All of them, by sheet, row and column.
-    pub(crate) fn close(mut self) -> Vec<Fault> {
-        self.faults
-            .sort_by_key(|(number, fault)| (*number, fault.place()));
-        self.faults.into_iter().map(|(_, fault)| fault).collect()
+    pub(crate) fn close(self) -> Vec<Fault> {
+        self.faults.close(self.file)
     }
 }
 

@@ -4,6 +4,7 @@
 //! it goes, so that its other faults are told in the same breath.
 use crate::Source;
 use crate::fault::{Column, Fault, Weight, Wrong, quote};
+use crate::gathered::Gathered;
 use crate::words::{Words, words};
 use std::collections::BTreeSet;
 use std::ops::Range;
@@ -18,7 +19,7 @@ pub(crate) struct Doc<'s> {
     file: &'s str,
     text: &'s str,
     row_starts: Vec<usize>,
-    faults: Vec<Fault>,
+    faults: Gathered,
     /// Rows that are no TOML: what was made of them is not told again.
     broken: BTreeSet<usize>,
 }
@@ -30,11 +31,7 @@ impl<'s> Doc<'s> {
         let whole =
             |read: Words, right: Words| Fault::whole(source.name, Wrong::plain(read, right));
         if bytes.len() > FILE_BYTES_MAX {
-            let read = words!(
-                "{0} bytes, more than the most, {1}",
-                bytes.len(),
-                FILE_BYTES_MAX
-            );
+            let read = words!("more bytes than the most, {0}", FILE_BYTES_MAX);
             return Err(vec![whole(read, words!("split it or shorten it"))]);
         }
         let text = std::str::from_utf8(bytes).map_err(|fault| {
@@ -51,7 +48,7 @@ impl<'s> Doc<'s> {
             file: source.name,
             text,
             row_starts: std::iter::once(0).chain(breaks).collect(),
-            faults: Vec::new(),
+            faults: Gathered::default(),
             broken: BTreeSet::new(),
         };
         let (root, errors) = DeTable::parse_recoverable(text);
@@ -92,18 +89,16 @@ impl<'s> Doc<'s> {
         }
         let start = self.row_starts[row - 1];
         let before = self.text.get(start..at.start).unwrap_or_default();
-        self.faults.push(Fault {
-            file: self.file.to_owned(),
-            sheet: None,
+        let fault = || Fault {
             row: Some(row),
             column: Some(Column {
                 number: before.chars().count() + 1,
                 name: None,
             }),
-            read: wrong.read,
-            right: wrong.right,
             weight,
-        });
+            ..Fault::whole(self.file, wrong)
+        };
+        self.faults.push(0, fault, weight);
     }
 
     /// The text as it stands in the file.
@@ -117,9 +112,8 @@ impl<'s> Doc<'s> {
     }
 
     /// All faults, by row.
-    pub(crate) fn close(mut self) -> Vec<Fault> {
-        self.faults.sort_by_key(Fault::place);
-        self.faults
+    pub(crate) fn close(self) -> Vec<Fault> {
+        self.faults.close(self.file)
     }
 }
 

@@ -116,8 +116,8 @@ fn many_unknown_names() {
         writeln!(text, "2026-12-01,Tevitta {row},rack pull,1,5,100 kg").expect("text grows");
     }
     let faults = plan::check(source("week.csv", text.as_bytes()), Some(&gym));
-    assert_eq!(faults.len(), 18_000);
+    assert_eq!(plan::count(&faults), 18_000);
     let right = |at: usize| faults[at].right.to_string();
     assert_eq!(right(0), "write \"Tevita\"");
-    assert_eq!(right(17_999), "write the name of a lifter of the gym");
+    assert_eq!(right(50), "mend these first, then check again");
 }

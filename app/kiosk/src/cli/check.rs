@@ -1,5 +1,6 @@
 //! `pinladder check FILE...`. Refuses: stopping at the first fault, or changing anything.
 use super::say;
+use crate::bounded;
 use crate::devices;
 use crate::error::KioskError;
 use crate::folder::{DEMO, Folder};
@@ -8,14 +9,23 @@ use plan::{Source, Weight};
 use std::io::Write;
 use std::path::PathBuf;
 
+/// Bytes of all files that are checked in one go, which are in memory together: 32 MiB.
+const TOGETHER_MAX: usize = 32 << 20;
+
 pub(super) fn check(
     files: &[PathBuf],
     folder: &Folder,
     out: &mut dyn Write,
 ) -> Result<bool, KioskError> {
+    let mut left = TOGETHER_MAX;
     let mut texts: Vec<(String, Vec<u8>)> = Vec::new();
     for path in files {
-        let text = std::fs::read(path).map_err(KioskError::file(path))?;
+        let text = bounded::read(path)?;
+        left = left.checked_sub(text.len()).ok_or_else(|| {
+            KioskError::Usage(format!(
+                "the files have more than {TOGETHER_MAX} bytes together; check fewer at a time"
+            ))
+        })?;
         texts.push((path.display().to_string(), text));
     }
     let (devices, texts): (Vec<_>, Vec<_>) = texts

@@ -1,5 +1,6 @@
 //! `pinladder take PLAN`. Refuses: a plan with a fault, whole.
 use super::say;
+use crate::bounded;
 use crate::clock::{Clock as _, SystemClock};
 use crate::error::KioskError;
 use crate::folder::Folder;
@@ -19,7 +20,7 @@ pub(super) fn take(folder: &Folder, path: &Path, out: &mut dyn Write) -> Result<
         gym_files::lay_demo(folder, &mut owner, &clock)?;
     }
     let in_force = gym_files::take(folder, &mut owner, &clock)?;
-    let text = std::fs::read(path).map_err(KioskError::file(path))?;
+    let text = bounded::read(path)?;
     let name = path
         .file_name()
         .map(|n| n.to_string_lossy().into_owned())

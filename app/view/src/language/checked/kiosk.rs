@@ -6,6 +6,8 @@ super::rows! {
     "more than {0} plans: the rest was not read; put them on another stick" => "mehr als {0} Pläne: der Rest ist nicht gelesen; nimm dafür einen weiteren Stick";
     "{0}: {1}" => "{0}: {1}";
     "{0} for {1} on {2}, which {3} has too" => "{0} für {1} am {2}, was auch {3} hat";
+    "with it the stick has more rows than the most, {0}" => "mit ihm hat der Stick mehr Zeilen als höchstens {0}";
+    "put it on another stick, or take the other plans first" => "nimm dafür einen anderen Stick, oder übernimm erst die anderen Pläne";
     "keep one of the two plans on the stick" => "lass einen der beiden Pläne auf dem Stick";
     "a link; links are not followed" => "ein Verweis; Verweisen wird nicht gefolgt";
     "cannot be opened ({0})" => "lässt sich nicht öffnen ({0})";

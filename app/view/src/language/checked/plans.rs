@@ -2,7 +2,11 @@
 super::rows! {
     // Any file and cell.
     "{0}, {1}" => "{0}, {1}";
-    "{0} bytes, more than the most, {1}" => "{0} Bytes, mehr als höchstens {1}";
+    "more bytes than the most, {0}" => "mehr Bytes als höchstens {0}";
+    "{0} faults more, which are not listed" => "{0} weitere Fehler, die hier nicht stehen";
+    "mend these first, then check again" => "behebe erst diese, dann prüf noch einmal";
+    "{0} more of this kind, which are not listed" => "{0} weitere dieser Art, die hier nicht stehen";
+    "look at these first" => "sieh dir erst diese an";
     "{0} characters, more than the most, {1}" => "{0} Zeichen, mehr als höchstens {1}";
     "write {0}" => "schreib {0}";
     "write {0}, the only one known" => "schreib {0}; etwas anderes gibt es nicht";
