@@ -1,6 +1,7 @@
 //! What a command means: the events that follow from it, or why it is refused.
 //!
 //! Refuses: changing the state; `State::apply` does that, once the events are safe on disk.
+use crate::believed::{BarWord, Said, Stacks};
 use crate::event::{Event, Fact, Hold, LiftNo};
 use crate::mass::{Mass, MassUnit};
 use crate::moment::Moment;
@@ -9,13 +10,18 @@ use crate::prescription::Prescription;
 use crate::rotation::{CalledTurn, Station, station_of};
 use crate::settle::Settled;
 use crate::sheet::LiftSheet;
+use crate::shown::Shown;
 use crate::state::{LiftRun, State};
 use alloc::boxed::Box;
 use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
-use core::fmt;
+
+mod refusal;
+mod turns;
+
+pub use refusal::Refusal;
 
 /// The most reps of one set.
 pub const REPS_MAX: u8 = 50;
@@ -62,6 +68,8 @@ pub enum Command {
         reps: u8,
         /// Did the back keep its position.
         hold: Hold,
+        /// What the screen said to be on the bar; `None` leaves that open.
+        holds: Option<Stacks>,
     },
     /// Leave out the rung that is on the screen.
     SkipRung {
@@ -106,92 +114,29 @@ pub enum Command {
     },
     /// Take back the last entry of a lift; with none left, the beginning itself.
     Undo(LiftNo),
-}
-
-/// Why a command is refused.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Refusal {
-    /// The plan has no rows.
-    EmptyPlan,
-    /// The plan has nothing for that lifter's day.
-    NothingPlanned,
-    /// The sheet has no rungs.
-    EmptyLadder,
-    /// The lifter has another lift under way, of this name.
-    UnderWay {
-        /// Who.
-        lifter: String,
-        /// What is under way.
-        lift: String,
+    /// Say what a bar holds, apart from a set.
+    SayBar(Box<BarWord>),
+    /// Take back the last word about a bar that was not a set.
+    UndoBarWord(String),
+    /// Put a turn off until somebody else has lifted.
+    Defer(LiftNo),
+    /// Pass over somebody who was called and does not come.
+    Pass(LiftNo),
+    /// Claim a turn, whoever is called.
+    Claim(LiftNo),
+    /// Ask for a longer rest.
+    Lengthen {
+        /// Of which lift.
+        no: LiftNo,
+        /// Not before so many seconds from now, 1 to [`crate::attendance::LONGER_MOST_S`].
+        seconds: u16,
     },
-    /// No such lift stands.
-    NoSuchLift,
-    /// That rung is not the one of now: the screen was late.
-    NotTheRungOfNow,
-    /// The lift is over.
-    Over,
-    /// The back moved: somebody must say whether to end or to go on.
-    DecideFirst,
-    /// Nothing to go on from.
-    NothingToDecide,
-    /// The order was planned for something that no longer stands.
-    StaleRotation,
-    /// The load is settled after the last warm-up, before the first work set, and once.
-    NotTheTimeToSettle,
-    /// What was to be recorded does not follow from the lift as it stands.
-    StaleDecision,
-    /// Nothing was decided after that lift, so there is nothing to rule otherwise.
-    NothingDecided,
-    /// A load of nothing, or over [`LOAD_MAX`].
-    LoadOutOfRange(Mass),
-    /// No note, or one longer than [`NOTE_MAX`]; its length.
-    NoteLength(usize),
-    /// More reps than [`REPS_MAX`], or a rep 0 for the moved back.
-    RepsOutOfRange(u8),
-}
-
-impl fmt::Display for Refusal {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::EmptyPlan => f.write_str("the plan has no rows; write at least one"),
-            Self::NothingPlanned => f.write_str("the plan has nothing for that day; look again"),
-            Self::EmptyLadder => f.write_str("the sheet has no rungs; check the plan's load"),
-            Self::UnderWay { lifter, lift } => {
-                write!(f, "{lifter} is under way with the {lift}; end it first")
-            }
-            Self::NoSuchLift => f.write_str("no such lift is under way; choose the lifter again"),
-            Self::NotTheRungOfNow => f.write_str("that rung is already entered; look again"),
-            Self::Over => f.write_str("the lift is over; undo to enter more"),
-            Self::DecideFirst => f.write_str("the back moved; end the lift or go on first"),
-            Self::NothingToDecide => f.write_str("the back did not move; enter the set"),
-            Self::StaleRotation => f.write_str("the order of turns is out of date; plan it anew"),
-            Self::NotTheTimeToSettle => f.write_str(
-                "the load is settled once, between the last warm-up and the first work set; undo \
-                 to come back there",
-            ),
-            Self::StaleDecision => f.write_str("the lift goes on; decide when it is over"),
-            Self::NothingDecided => {
-                f.write_str("nothing was decided after that lift; write the load into the plan")
-            }
-            Self::LoadOutOfRange(load) => {
-                let (load, most) = (load.exact(MassUnit::Kg), LOAD_MAX.exact(MassUnit::Kg));
-                write!(
-                    f,
-                    "{load} is out of range; rule from more than nothing to {most}"
-                )
-            }
-            Self::NoteLength(0) => f.write_str("the note is missing; say why in a few words"),
-            Self::NoteLength(long) => {
-                write!(f, "the note has {long} characters; use at most {NOTE_MAX}")
-            }
-            Self::RepsOutOfRange(reps) => {
-                write!(
-                    f,
-                    "{reps} is out of range; reps go from 0 to {REPS_MAX}, the moved rep from 1"
-                )
-            }
-        }
-    }
+    /// Leave with the lift still open.
+    Leave(LiftNo),
+    /// Be back.
+    Return(LiftNo),
+    /// Keep what the screen shows.
+    Show(Box<Shown>),
 }
 
 /// The events that follow from `command`, or why it is refused.
@@ -217,15 +162,10 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
             rung,
             reps,
             hold,
+            holds,
         } => {
-            let rung = rung_of_now(open_lift(state, no)?, rung)?;
-            in_range(reps, hold)?;
-            Fact::SetDone {
-                no,
-                rung,
-                reps,
-                hold,
-            }
+            let facts = enter(state, no, rung, (reps, hold), holds)?;
+            return Ok(facts.map(|fact| Event { at: now, fact }).collect());
         }
         Command::SkipRung { no, rung } => Fact::RungSkipped {
             no,
@@ -262,8 +202,51 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
             state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
             Fact::EntryUndone { no }
         }
+        command @ (Command::SayBar(_)
+        | Command::UndoBarWord(_)
+        | Command::Defer(_)
+        | Command::Pass(_)
+        | Command::Claim(_)
+        | Command::Lengthen { .. }
+        | Command::Leave(_)
+        | Command::Return(_)) => turns::fact(state, command)?,
+        Command::Show(shown) => Fact::ScreenShown(shown),
     };
     Ok(Vec::from([Event { at: now, fact }]))
+}
+
+/// A set, with what it says about the bar.
+fn enter(
+    state: &State,
+    no: LiftNo,
+    rung: usize,
+    (reps, hold): (u8, Hold),
+    holds: Option<Stacks>,
+) -> Result<impl Iterator<Item = Fact>, Refusal> {
+    let run = open_lift(state, no)?;
+    let rung = rung_of_now(run, rung)?;
+    in_range(reps, hold)?;
+    let done = Fact::SetDone {
+        no,
+        rung,
+        reps,
+        hold,
+    };
+    let word = holds.map(|holds| word_of(run, holds, Said::Set(no)));
+    let said = word.map(|word| Fact::BarSaid(Box::new(word)));
+    Ok(said.into_iter().chain([done]))
+}
+
+/// A word about the bar of a lift.
+#[must_use]
+pub fn word_of(run: &LiftRun, holds: Stacks, said: Said) -> BarWord {
+    BarWord {
+        rack: run.sheet.rack.clone(),
+        bar: run.sheet.bar.name.clone(),
+        date: run.sheet.date,
+        holds,
+        said,
+    }
 }
 
 /// Whether `turns` are the rungs of now and after of lifts at `station`, each lift's in order.

@@ -1,6 +1,7 @@
 //! What has happened, in the past tense. A correction is a new event; nothing is rewritten.
 //!
 //! Refuses: serialisation; the journal has a frozen wire form of its own.
+use crate::believed::BarWord;
 use crate::mass::Mass;
 use crate::moment::Moment;
 use crate::next::Decided;
@@ -8,6 +9,7 @@ use crate::prescription::Prescription;
 use crate::rotation::{CalledTurn, Station};
 use crate::settle::Settled;
 use crate::sheet::LiftSheet;
+use crate::shown::Shown;
 use alloc::boxed::Box;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -130,4 +132,45 @@ pub enum Fact {
         /// Of which lift.
         no: LiftNo,
     },
+    /// Somebody said what a bar holds; entered together with a set, or by itself.
+    BarSaid(Box<BarWord>),
+    /// The last word about a bar that was not a set was taken back.
+    BarWordUndone {
+        /// Name of the bar.
+        bar: String,
+    },
+    /// A turn was put off until somebody else has lifted.
+    TurnDeferred {
+        /// Of which lift.
+        no: LiftNo,
+    },
+    /// Somebody was called and did not come.
+    TurnPassed {
+        /// Of which lift.
+        no: LiftNo,
+    },
+    /// Somebody claimed their turn, whoever was called.
+    TurnClaimed {
+        /// Of which lift.
+        no: LiftNo,
+    },
+    /// Somebody asked for a longer rest.
+    RestLengthened {
+        /// Of which lift.
+        no: LiftNo,
+        /// Not before so many seconds from then.
+        seconds: u16,
+    },
+    /// Somebody left with the lift still open.
+    LifterLeft {
+        /// Of which lift.
+        no: LiftNo,
+    },
+    /// Somebody who had left was back.
+    LifterReturned {
+        /// Of which lift.
+        no: LiftNo,
+    },
+    /// The screen showed something else than before.
+    ScreenShown(Box<Shown>),
 }

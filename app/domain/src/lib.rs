@@ -7,6 +7,8 @@
 
 extern crate alloc;
 
+pub mod attendance;
+pub mod believed;
 pub mod body;
 pub mod day;
 pub mod decide;
@@ -27,12 +29,14 @@ pub mod meet_day;
 pub mod moment;
 pub mod needs;
 pub mod next;
+pub mod order;
 pub mod place;
 pub mod prescription;
 pub mod programme;
 pub mod rotation;
 pub mod settle;
 pub mod sheet;
+pub mod shown;
 pub mod single;
 pub mod solve;
 pub mod split;

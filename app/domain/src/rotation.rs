@@ -72,7 +72,7 @@ pub fn station_of(run: &LiftRun) -> Station {
     }
 }
 
-/// The lifts under way at a station, in the order in which they were begun.
+/// The lifts under way at a station whose lifters are there, in the order in which they were begun.
 pub fn open_at<'a>(
     state: &'a State,
     station: &'a Station,
@@ -83,7 +83,7 @@ pub fn open_at<'a>(
         .lifts
         .values()
         .filter(here)
-        .filter(|run| !run.is_over())
+        .filter(|run| !run.is_over() && !run.attendance.away)
 }
 
 /// What is left at `station`, to be planned from the bar as it stands at `now`; `None` when
@@ -115,11 +115,21 @@ pub fn ask(
         .min()
         .unwrap_or(now);
     let ns = |at: Moment| u64::try_from(at.0 - zero.0).unwrap_or(0) * 1_000_000;
-    let lifters = runs.iter().zip(&ends).map(|(run, ended)| Lifter {
-        turns: turns(run),
-        ended_ns: ended.map(ns),
+    let lifters = runs.iter().zip(&ends).map(|(run, ended)| {
+        let mut turns = turns(run);
+        // A longer rest that was asked for counts from the last set, or from now before the first.
+        let ended = ended.or_else(|| run.attendance.not_before.map(|_| now));
+        if let (Some(until), Some(ended), Some(first)) =
+            (run.attendance.not_before, ended, turns.first_mut())
+        {
+            first.rest_ns = first.rest_ns.max(ns(until).saturating_sub(ns(ended)));
+        }
+        Lifter {
+            turns,
+            ended_ns: ended.map(ns),
+        }
     });
-    let on_bar = state.plates_on(&station.rack, &station.bar, date);
+    let on_bar = state.plates_on(&station.bar, date);
     let problem = Problem {
         equipment: Equipment {
             bar_and_collars: sheet.bar.mass + sheet.bar.collars,
@@ -139,9 +149,9 @@ pub fn ask(
         lifters: lifters.collect(),
         standing: Standing {
             now_ns: ns(now),
-            on_bar: places(plates, on_bar)?,
+            on_bar: places(plates, &on_bar)?,
             hole: state.hole_set(&station.rack, date),
-            called: called(state, station, &runs, first),
+            called: called(state, station, &runs, (first, now)),
         },
     };
     let lifts = runs
@@ -204,20 +214,56 @@ fn turns(run: &LiftRun) -> Vec<Turn> {
 }
 
 /// Those who were called already and are still to come, as places among `runs`: at most
-/// [`CALLED`], and nobody twice, since a second turn of one lifter makes way for others.
+/// [`CALLED`], and nobody twice, since a second turn of one lifter makes way for others. Whoever
+/// still rests was not called yet, so that a bar that stands idle can serve somebody who is ready.
 fn called(
     state: &State,
     station: &Station,
     runs: &[&LiftRun],
-    first: Option<LiftNo>,
+    (first, now): (Option<LiftNo>, Moment),
 ) -> Vec<usize> {
     let order = state.rotation(station).iter().map(|turn| turn.no);
     let mut places = Vec::new();
+    // Those who put their turn off come after the first who did not.
+    let put_off = |no: &LiftNo| {
+        let run = runs.iter().find(|run| run.no == *no);
+        run.is_some_and(|run| run.attendance.deferred)
+    };
+    let here = runs.iter().any(|run| !run.attendance.deferred);
+    let order = order.filter(|no| !here || !put_off(no));
     for no in first.into_iter().chain(order).take(CALLED) {
-        match runs.iter().position(|run| run.no == no) {
-            Some(place) if !places.contains(&place) => places.push(place),
-            Some(_) | None => break,
+        let place = runs.iter().position(|run| run.no == no);
+        let Some(place) = place.filter(|place| !places.contains(place)) else {
+            break;
+        };
+        let rests = runs[place].rested_at().is_some_and(|at| at > now);
+        if rests && first != Some(no) && !is_alone_before(runs, place) {
+            break;
         }
+        places.push(place);
+    }
+    if places.is_empty() && here {
+        // Somebody who put the turn off must not come first all the same.
+        places.extend(soonest(runs));
     }
     places
+}
+
+/// Whether nobody else is there for a turn before the lifter at `place`.
+fn is_alone_before(runs: &[&LiftRun], place: usize) -> bool {
+    let others = runs.iter().enumerate();
+    !others
+        .into_iter()
+        .any(|(at, run)| at != place && !run.attendance.deferred)
+}
+
+/// Where turns were put off: whoever of the others is rested first.
+fn soonest(runs: &[&LiftRun]) -> Option<usize> {
+    if !runs.iter().any(|run| run.attendance.deferred) {
+        return None;
+    }
+    let here = runs.iter().enumerate();
+    let here = here.filter(|(_, run)| !run.attendance.deferred);
+    here.min_by_key(|(_, run)| run.rested_at())
+        .map(|(place, _)| place)
 }

@@ -1,6 +1,8 @@
 //! What stands after all events: plan, files, lifts with their entries, plates on each bar.
 //!
 //! `apply` cannot fail: an event that makes no sense changes nothing. Refuses: clocks, words.
+use crate::attendance::Attendance;
+use crate::believed::BelievedBar;
 use crate::equipment::PlateFace;
 use crate::event::{Event, Fact, Hold, LiftNo};
 use crate::mass::Mass;
@@ -8,11 +10,13 @@ use crate::moment::Moment;
 use crate::prescription::Prescription;
 use crate::rotation::{CalledTurn, Station, station_of};
 use crate::settle::Settled;
+use crate::shown::Shown;
 use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
 
+mod heard;
 mod run;
 
 pub use run::{Entered, Entry, LiftRun};
@@ -26,25 +30,19 @@ pub struct State {
     pub plan: BTreeMap<(NaiveDate, String), Vec<Prescription>>,
     /// Lifts by number.
     pub lifts: BTreeMap<LiftNo, LiftRun>,
-    /// What was last on the bar of each rack.
-    pub on_bar: BTreeMap<String, Loaded>,
+    /// What each bar is believed to hold, by its name.
+    pub bars: BTreeMap<String, BelievedBar>,
     /// Turns to come at each station, in the order called.
     pub rotations: BTreeMap<Station, Vec<CalledTurn>>,
     /// The hole last used at each rack, and the day.
     pub holes: BTreeMap<String, (NaiveDate, u16)>,
+    /// What the screen showed last.
+    pub shown: Option<Shown>,
+    /// The lift of an entry that came after the screen was shown last, and whether it was taken
+    /// back.
+    pub unshown: Option<(LiftNo, bool)>,
     /// The highest lift number given so far, so that none is given twice.
     pub last_no: u32,
-}
-
-/// Plates as left on a bar.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Loaded {
-    /// The day; on another day the bar is taken as stripped.
-    pub date: NaiveDate,
-    /// Which bar.
-    pub bar: String,
-    /// One side, inside to outside.
-    pub per_side: Vec<PlateFace>,
 }
 
 impl State {
@@ -71,7 +69,7 @@ impl State {
                 reps,
                 hold,
             } => {
-                self.note_loaded(*no, usize::from(*rung));
+                self.note_set(*no, usize::from(*rung), at);
                 self.enter(
                     *no,
                     at,
@@ -99,7 +97,23 @@ impl State {
                 self.rotations.insert(station.clone(), turns.clone());
             }
             Fact::EntryUndone { no } => self.undo(*no),
+            Fact::BarSaid(word) => self.hear(word, at),
+            Fact::BarWordUndone { bar } => {
+                if let Some(bar) = self.bars.get_mut(bar) {
+                    bar.take_back();
+                }
+            }
+            Fact::TurnDeferred { no } => self.attend(*no, Attendance::defer),
+            Fact::TurnPassed { no } => self.attend(*no, |here| here.pass(at)),
+            Fact::TurnClaimed { no } => self.attend(*no, |here| here.claim(at)),
+            Fact::RestLengthened { no, seconds } => {
+                self.attend(*no, |here| here.lengthen(at, *seconds));
+            }
+            Fact::LifterLeft { no } => self.attend(*no, Attendance::leave),
+            Fact::LifterReturned { no } => self.attend(*no, |here| here.come(at)),
+            Fact::ScreenShown(shown) => self.show(shown, at),
         }
+        self.note_unshown(&event.fact);
         self.drop_turns_done();
     }
 
@@ -181,13 +195,11 @@ impl State {
             .map(|(_, hole)| *hole)
     }
 
-    /// Plates on one side of `bar` at `rack`, as they were left today.
+    /// Kinds of the plates on one side of `bar`, as they are believed to be on `date`.
     #[must_use]
-    pub fn plates_on(&self, rack: &str, bar: &str, date: NaiveDate) -> &[PlateFace] {
-        match self.on_bar.get(rack) {
-            Some(loaded) if loaded.bar == bar && loaded.date == date => &loaded.per_side,
-            _ => &[],
-        }
+    pub fn plates_on(&self, bar: &str, date: NaiveDate) -> Vec<PlateFace> {
+        let known = self.bars.get(bar).filter(|known| known.date == date);
+        known.map(|known| known.holds.faces()).unwrap_or_default()
     }
 
     fn take_plan(&mut self, rows: &[Prescription]) {
@@ -239,28 +251,12 @@ impl State {
         }
     }
 
-    /// After a set the bar carries what its turn needed, and the pins are where they were.
-    fn note_loaded(&mut self, no: LiftNo, rung: usize) {
-        let Some(run) = self.lifts.get(&no) else {
-            return;
-        };
-        let loaded = Loaded {
-            date: run.sheet.date,
-            bar: run.sheet.bar.name.clone(),
-            per_side: self.stack(run, rung).to_vec(),
-        };
-        let rack = run.sheet.rack.clone();
-        if let Some(pins) = &run.sheet.pins {
-            self.holes.insert(rack.clone(), (run.sheet.date, pins.hole));
-        }
-        self.on_bar.insert(rack, loaded);
-    }
-
     /// Turns of rungs that are behind, or of lifts that are over, are no longer to come.
     fn drop_turns_done(&mut self) {
         let lifts = &self.lifts;
         let to_come = |turn: &CalledTurn| {
-            let next = lifts.get(&turn.no).and_then(LiftRun::next_rung);
+            let run = lifts.get(&turn.no).filter(|run| !run.attendance.away);
+            let next = run.and_then(LiftRun::next_rung);
             next.is_some_and(|next| next <= usize::from(turn.rung))
         };
         for turns in self.rotations.values_mut() {

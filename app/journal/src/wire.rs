@@ -5,6 +5,7 @@ use domain::Fact;
 use thiserror::Error;
 
 pub mod v1;
+pub mod v2;
 
 /// A fact as written: goes into one row.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -59,10 +60,10 @@ pub enum WireFault {
     },
 }
 
-/// Writes a fact in the current version.
+/// Writes a fact in the version that its kind came with.
 #[must_use]
 pub fn encode(fact: &Fact) -> Written {
-    v1::encode(fact)
+    v2::encode(fact).unwrap_or_else(|| v1::encode(fact))
 }
 
 /// Reads a fact of any version so far.
@@ -72,9 +73,10 @@ pub fn encode(fact: &Fact) -> Written {
 pub fn decode(version: u32, kind: &str, body: &str) -> Result<Fact, WireFault> {
     match version {
         v1::VERSION => v1::decode(kind, body),
+        v2::VERSION => v2::decode(kind, body),
         found => Err(WireFault::Version {
             found,
-            known: v1::VERSION,
+            known: v2::VERSION,
         }),
     }
 }

@@ -109,6 +109,7 @@ fn made_afterwards(days: chrono::Days) {
         rung,
         reps: 4,
         hold: Hold::Kept,
+        holds: None,
     };
     owner.command(&set, now).expect("entered");
     assert_eq!(owner.state().lifts[&no].next, None);

@@ -62,8 +62,8 @@ pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBa
             }
             None => say.rung(sheet, at),
         },
-        bar: drawings::bar(say, sheet, on, to),
-        change: drawings::marked_change(say, on, to, sheet.unit, weighed.as_ref()),
+        bar: drawings::bar(say, sheet, &on, to),
+        change: drawings::marked_change(say, &on, to, sheet.unit, weighed.as_ref()),
         ladder: drawings::ladder(say, sheet, Some(run)),
         rack: drawings::rack(say, sheet),
         hole: pins.map(|p| p.hole.to_string()).unwrap_or_default(),

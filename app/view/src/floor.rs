@@ -178,7 +178,7 @@ fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> Fl
             .unwrap_or_default(),
         word,
         pace,
-        bar: drawings::bar(say, sheet, on, to),
-        change: drawings::change(say, on, to, sheet.unit),
+        bar: drawings::bar(say, sheet, &on, to),
+        change: drawings::change(say, &on, to, sheet.unit),
     }
 }

@@ -56,7 +56,13 @@ macro_rules! phrases {
 /// Every phrase of the screens with its key, for whoever checks that none is missing.
 #[must_use]
 pub fn every_phrase() -> Vec<(&'static str, Phrase)> {
-    [phrases::ALL, phrases::desk::ALL, coach::ALL].concat()
+    [
+        phrases::ALL,
+        phrases::desk::ALL,
+        phrases::turn::ALL,
+        coach::ALL,
+    ]
+    .concat()
 }
 
 /// Every word of what ships (lifts, cues, cautions, patterns) that the screen can say in another

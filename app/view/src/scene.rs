@@ -81,16 +81,14 @@ impl<'a> Scene<'a> {
     /// For a rung of now: what will be on the bar before its turn, and what must be on it. Before
     /// the first turn that is the bar as it stands, else the stack of the turn that comes before.
     #[must_use]
-    pub fn stacks(&self, run: &'a LiftRun, rung: usize) -> (&'a [PlateFace], &'a [PlateFace]) {
+    pub fn stacks(&self, run: &'a LiftRun, rung: usize) -> (Vec<PlateFace>, &'a [PlateFace]) {
         let order = self.state.rotation(&station_of(run));
         let own = |turn: &CalledTurn| turn.no == run.no && usize::from(turn.rung) == rung;
         let before = order.iter().position(own).and_then(|at| order[..at].last());
         let sheet = &run.sheet;
-        let on_bar = self
-            .state
-            .plates_on(&sheet.rack, &sheet.bar.name, self.date);
+        let on_bar = || self.state.plates_on(&sheet.bar.name, self.date);
         (
-            before.map_or(on_bar, |turn| &turn.per_side),
+            before.map_or_else(on_bar, |turn| turn.per_side.clone()),
             self.state.stack(run, rung),
         )
     }

@@ -71,8 +71,8 @@ pub(crate) fn settle(scene: &Scene<'_>, run: &LiftRun, choices: &Choices) -> Set
             String::new()
         },
         against: against(say, settled, choices.last.as_ref(), sheet.unit),
-        bar: drawings::bar(say, sheet, on, &settled.per_side),
-        change: drawings::change(say, on, &settled.per_side, sheet.unit),
+        bar: drawings::bar(say, sheet, &on, &settled.per_side),
+        change: drawings::change(say, &on, &settled.per_side, sheet.unit),
         height: drawings::share(settled.load.ng(), heaviest.unwrap_or(1)),
     };
     let sets = sheet.rungs.len() - choices.rung;

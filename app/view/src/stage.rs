@@ -375,6 +375,7 @@ impl Stage {
             rung,
             reps,
             hold,
+            holds: None,
         })
     }
 }

@@ -1,6 +1,7 @@
 //! One lift of one lifter as it stands: sheet, entries, and what is due the next time.
 //!
 //! Refuses: a settled load before the last warm-up, a decision before the end.
+use crate::attendance::Attendance;
 use crate::event::{Hold, LiftNo};
 use crate::mass::Mass;
 use crate::moment::Moment;
@@ -23,8 +24,12 @@ pub struct LiftRun {
     pub entries: Vec<Entry>,
     /// What is due the next time, once it is over.
     pub next: Option<NextTime>,
+    /// Whether its lifter is there for the next turn.
+    pub attendance: Attendance,
     /// The rungs as they were before each settling that stands.
     before: Vec<Vec<Rung>>,
+    /// How it stood with the lifter's turn before each entry.
+    attended: Vec<Attendance>,
 }
 
 /// One entry.
@@ -58,14 +63,19 @@ pub enum Entered {
 
 impl LiftRun {
     /// A lift just begun.
-    pub(super) const fn begin(no: LiftNo, sheet: LiftSheet, begun_at: Moment) -> Self {
+    pub(super) fn begin(no: LiftNo, sheet: LiftSheet, begun_at: Moment) -> Self {
         Self {
             no,
             sheet,
             begun_at,
             entries: Vec::new(),
             next: None,
+            attendance: Attendance {
+                here_since: Some(begun_at),
+                ..Attendance::default()
+            },
             before: Vec::new(),
+            attended: Vec::new(),
         }
     }
 
@@ -132,11 +142,13 @@ impl LiftRun {
             .find(|e| matches!(e.what, Entered::Set { .. }))
     }
 
-    /// When the rest before the rung of now is over; `None` before the first set and at the end.
+    /// When the rest before the rung of now is over, a longer one that was asked for included;
+    /// `None` before the first set and at the end.
     #[must_use]
     pub fn rested_at(&self) -> Option<Moment> {
         let rung = self.sheet.rungs.get(self.next_rung()?)?;
-        Some(self.last_set()?.at.plus_seconds(rung.rest_s))
+        let rested = self.last_set().map(|e| e.at.plus_seconds(rung.rest_s));
+        rested.max(self.attendance.not_before)
     }
 
     /// The rung of now, if it is the first work set and no load was settled for it: the moment to
@@ -160,6 +172,11 @@ impl LiftRun {
     /// What an entry changes beside itself: nothing that was decided for the next time stands.
     pub(super) fn enter(&mut self, at: Moment, what: Entered) {
         self.next = None;
+        self.attended.push(self.attendance);
+        self.attendance = Attendance {
+            here_since: self.attendance.here_since,
+            ..Attendance::default()
+        };
         self.entries.push(Entry { at, what });
     }
 
@@ -180,6 +197,9 @@ impl LiftRun {
     /// Takes the last entry back, with what it brought about, and says what it was.
     pub(super) fn undo(&mut self) -> Option<Entered> {
         let last = self.entries.pop().map(|entry| entry.what);
+        if let Some(attended) = self.attended.pop() {
+            self.attendance = attended;
+        }
         self.next = None;
         if last == Some(Entered::Settled)
             && let Some(rungs) = self.before.pop()

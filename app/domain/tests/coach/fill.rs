@@ -110,6 +110,7 @@ impl Life {
                     rung,
                     reps,
                     hold,
+                    holds: None,
                 });
                 if hold != Hold::Kept && rung + 1 < rungs.len() {
                     self.obey(Command::StopLift(no));

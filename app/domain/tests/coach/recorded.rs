@@ -59,6 +59,7 @@ fn undo_of_the_last_set_takes_it_back_with_it() {
         rung,
         reps: 3,
         hold: Hold::Kept,
+        holds: None,
     });
     let run = &life.state.lifts[&NO];
     let now = decided(&life.gym, &life.state, run).expect("decided anew");

@@ -56,6 +56,7 @@ fn enter(life: &mut Life, no: LiftNo, rung: usize, reps: u8) {
         rung,
         reps,
         hold: Hold::Kept,
+        holds: None,
     });
 }
 

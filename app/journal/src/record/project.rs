@@ -13,7 +13,17 @@ type Done = rusqlite::Result<()>;
 /// Applies one event.
 pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
     match &event.fact {
-        Fact::FileTaken { .. } | Fact::RotationPlanned { .. } => Ok(()),
+        Fact::FileTaken { .. }
+        | Fact::RotationPlanned { .. }
+        | Fact::BarSaid(_)
+        | Fact::BarWordUndone { .. }
+        | Fact::TurnDeferred { .. }
+        | Fact::TurnPassed { .. }
+        | Fact::TurnClaimed { .. }
+        | Fact::RestLengthened { .. }
+        | Fact::LifterLeft { .. }
+        | Fact::LifterReturned { .. }
+        | Fact::ScreenShown(_) => Ok(()),
         Fact::PlanTaken { rows, .. } => take_plan(tables, rows),
         Fact::DayCleared { lifter, date } => clear_day(tables, *date, lifter),
         Fact::LiftBegun { no, sheet } => begin(tables, *no, sheet, event.at.0),

@@ -18,6 +18,8 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Deserializer, Serialize};
 
 use fact::{FileTakenV1, LiftV1, RungV1, SetDoneV1};
+pub(super) use rung::PlateFaceV1;
+
 use next::{NextDecidedV1, NextOverriddenV1};
 use plan::{DayClearedV1, PlanTakenV1};
 use rotation::RotationV1;
@@ -41,9 +43,9 @@ const LOAD_SETTLED: &str = "load_settled";
 const NEXT_DECIDED: &str = "next_decided";
 const NEXT_OVERRIDDEN: &str = "next_overridden";
 
-/// Writes a fact in this version.
+/// Writes a fact in this version; those that came later are written by theirs.
 #[must_use]
-pub fn encode(fact: &Fact) -> Written {
+pub(super) fn encode(fact: &Fact) -> Written {
     match fact {
         Fact::FileTaken { name, text } => write(FILE_TAKEN, &FileTakenV1::of(name, text)),
         Fact::PlanTaken { name, rows } => write(PLAN_TAKEN, &PlanTakenV1::of(name, rows)),
@@ -67,6 +69,15 @@ pub fn encode(fact: &Fact) -> Written {
         Fact::NextOverridden { no, load, note } => {
             write(NEXT_OVERRIDDEN, &NextOverriddenV1::of(*no, *load, note))
         }
+        Fact::BarSaid(_)
+        | Fact::BarWordUndone { .. }
+        | Fact::TurnDeferred { .. }
+        | Fact::TurnPassed { .. }
+        | Fact::TurnClaimed { .. }
+        | Fact::RestLengthened { .. }
+        | Fact::LifterLeft { .. }
+        | Fact::LifterReturned { .. }
+        | Fact::ScreenShown(_) => unreachable!("version 2 writes these"),
     }
 }
 
@@ -97,14 +108,22 @@ pub fn decode(kind: &str, body: &str) -> Result<Fact, WireFault> {
 }
 
 fn write(kind: &'static str, body: &impl Serialize) -> Written {
+    write_in(VERSION, kind, body)
+}
+
+pub(super) fn write_in(version: u32, kind: &'static str, body: &impl Serialize) -> Written {
     Written {
-        version: VERSION,
+        version,
         kind,
         body: serde_json::to_string(body).expect("structs of numbers and texts always write"),
     }
 }
 
 fn read<T: DeserializeOwned>(kind: &'static str, body: &str) -> Result<T, WireFault> {
+    read_in(kind, body)
+}
+
+pub(super) fn read_in<T: DeserializeOwned>(kind: &'static str, body: &str) -> Result<T, WireFault> {
     serde_json::from_str(body).map_err(|error| WireFault::Body {
         kind,
         detail: error.to_string(),
@@ -112,7 +131,7 @@ fn read<T: DeserializeOwned>(kind: &'static str, body: &str) -> Result<T, WireFa
 }
 
 /// Reads an optional value whose field must be there, if only as null.
-fn present<'de, D, T>(source: D) -> Result<Option<T>, D::Error>
+pub(super) fn present<'de, D, T>(source: D) -> Result<Option<T>, D::Error>
 where
     D: Deserializer<'de>,
     T: Deserialize<'de>,
@@ -121,12 +140,12 @@ where
 }
 
 /// Writes a day as ISO 8601.
-fn write_date(date: chrono::NaiveDate) -> String {
+pub(super) fn write_date(date: chrono::NaiveDate) -> String {
     date.format("%Y-%m-%d").to_string()
 }
 
 /// Reads a day in exactly the form that [`write_date`] gives.
-fn read_date(text: &str) -> Result<chrono::NaiveDate, WireFault> {
+pub(super) fn read_date(text: &str) -> Result<chrono::NaiveDate, WireFault> {
     chrono::NaiveDate::parse_from_str(text, "%Y-%m-%d")
         .ok()
         .filter(|date| write_date(*date) == text)

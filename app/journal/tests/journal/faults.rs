@@ -93,7 +93,7 @@ fn a_newer_programs_event() {
         .events_after(0)
         .expect_err("not understood")
         .to_string();
-    insta::assert_snapshot!(error.replace(&folder.path().display().to_string(), "DATA"), @"DATA/journal.sqlite cannot be trusted from event 2 on: it was written by a newer version of this program (wire version 9, this one reads up to 1); install the newer version");
+    insta::assert_snapshot!(error.replace(&folder.path().display().to_string(), "DATA"), @"DATA/journal.sqlite cannot be trusted from event 2 on: it was written by a newer version of this program (wire version 9, this one reads up to 2); install the newer version");
     assert_eq!(journal.last().expect("reads"), 2);
 }
 

@@ -297,6 +297,7 @@ pub(crate) fn morning() -> Vec<Event> {
         Fact::LiftStopped { no: bo },
         cleared(),
     ]);
+    facts.extend(crate::invented_turns::facts());
     (0..).zip(facts).map(|(n, fact)| at(n, fact)).collect()
 }
 

@@ -3,6 +3,7 @@ mod copies;
 mod faults;
 mod invented;
 mod invented_next;
+mod invented_turns;
 mod keeping;
 mod killed;
 mod projecting;

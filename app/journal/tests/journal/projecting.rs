@@ -42,7 +42,16 @@ fn stacks(events: &[Event]) -> Stacks {
             | Fact::DayCleared { .. }
             | Fact::RotationPlanned { .. }
             | Fact::NextDecided { .. }
-            | Fact::NextOverridden { .. } => continue,
+            | Fact::NextOverridden { .. }
+            | Fact::BarSaid(_)
+            | Fact::BarWordUndone { .. }
+            | Fact::TurnDeferred { .. }
+            | Fact::TurnPassed { .. }
+            | Fact::TurnClaimed { .. }
+            | Fact::RestLengthened { .. }
+            | Fact::LifterLeft { .. }
+            | Fact::LifterReturned { .. }
+            | Fact::ScreenShown(_) => continue,
             Fact::LiftBegun { no, sheet } => {
                 let kinds = sheet.rungs.iter().map(|rung| rung.kind);
                 lifts.insert(*no, (kinds.collect(), Vec::new()));

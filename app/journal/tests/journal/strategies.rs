@@ -1,5 +1,6 @@
 //! Every fact that the domain can say, at random.
 use chrono::NaiveDate;
+use domain::believed::{BarWord, Disc, Said, Stacks};
 use domain::lift::{Grip, Landmark};
 use domain::next::outing::Went;
 use domain::next::{Decided, Decision, Rule, Step, Verdict, Why};
@@ -7,6 +8,7 @@ use domain::prescription::LoadWish;
 use domain::rotation::{CalledTurn, Station};
 use domain::settle::Settled;
 use domain::sheet::{BarSheet, HookSheet, Overlap, PinSheet, Rated, RungKind, Warning};
+use domain::shown::{LifterPart, Shown, ShownOrder, ShownScreen};
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
     Rung,
@@ -311,6 +313,90 @@ fn settled() -> impl Strategy<Value = Settled> {
     )
 }
 
+fn stacks() -> impl Strategy<Value = Stacks> {
+    let side = || vec((face(), option::of(text())), 0..4);
+    let discs = |side: Vec<(PlateFace, Option<String>)>| {
+        side.into_iter()
+            .map(|(face, mark)| Disc { face, mark })
+            .collect()
+    };
+    (side(), side()).prop_map(move |(left, right)| Stacks {
+        left: discs(left),
+        right: discs(right),
+    })
+}
+
+fn word() -> impl Strategy<Value = BarWord> {
+    let lift = || any::<u32>().prop_map(LiftNo);
+    let said = prop_oneof![
+        lift().prop_map(Said::Set),
+        lift().prop_map(Said::Loaded),
+        Just(Said::Stated)
+    ];
+    (text(), text(), date(), stacks(), said).prop_map(|(rack, bar, date, holds, said)| BarWord {
+        rack,
+        bar,
+        date,
+        holds,
+        said,
+    })
+}
+
+fn shown() -> impl Strategy<Value = Shown> {
+    let part = prop_oneof![
+        Just(LifterPart::Due),
+        Just(LifterPart::SetUp),
+        Just(LifterPart::Reps),
+        any::<bool>().prop_map(LifterPart::Moved),
+        Just(LifterPart::Turn),
+        vec(any::<u16>(), 0..4).prop_map(LifterPart::Holds),
+    ];
+    let screen = prop_oneof![
+        Just(ShownScreen::All),
+        Just(ShownScreen::Floor),
+        (text(), part).prop_map(|(name, part)| ShownScreen::Lifter(name, part)),
+    ];
+    let order = (text(), text(), date(), stacks()).prop_map(|(rack, bar, date, to)| ShownOrder {
+        rack,
+        bar,
+        date,
+        to,
+    });
+    let lift = || any::<u32>().prop_map(LiftNo);
+    let eye = (
+        option::of((lift(), any::<u16>())),
+        option::of(lift()),
+        option::of((lift(), any::<bool>())),
+        option::of(lift()),
+    );
+    (screen, eye, vec(order, 0..3)).prop_map(
+        |(screen, (early, entered, settle, seen_end), orders)| Shown {
+            screen,
+            early,
+            entered,
+            settle,
+            seen_end,
+            orders,
+        },
+    )
+}
+
+/// Any fact about one of the lifts `numbers` that came with version 2 of the wire form.
+fn later_fact(no: BoxedStrategy<LiftNo>) -> impl Strategy<Value = Fact> {
+    prop_oneof![
+        3 => word().prop_map(|word| Fact::BarSaid(Box::new(word))),
+        1 => text().prop_map(|bar| Fact::BarWordUndone { bar }),
+        1 => no.clone().prop_map(|no| Fact::TurnDeferred { no }),
+        1 => no.clone().prop_map(|no| Fact::TurnPassed { no }),
+        1 => no.clone().prop_map(|no| Fact::TurnClaimed { no }),
+        1 => (no.clone(), any::<u16>())
+            .prop_map(|(no, seconds)| Fact::RestLengthened { no, seconds }),
+        1 => no.clone().prop_map(|no| Fact::LifterLeft { no }),
+        1 => no.prop_map(|no| Fact::LifterReturned { no }),
+        2 => shown().prop_map(|shown| Fact::ScreenShown(Box::new(shown))),
+    ]
+}
+
 /// Any fact about one of the lifts `numbers`.
 pub(crate) fn fact(numbers: impl Strategy<Value = u32> + 'static) -> impl Strategy<Value = Fact> {
     let no = numbers.prop_map(LiftNo).boxed();
@@ -337,7 +423,8 @@ pub(crate) fn fact(numbers: impl Strategy<Value = u32> + 'static) -> impl Strate
             .prop_map(|(no, decided)| Fact::NextDecided { no, decided }),
         2 => (no.clone(), mass(), text())
             .prop_map(|(no, load, note)| Fact::NextOverridden { no, load, note }),
-        4 => no.prop_map(|no| Fact::EntryUndone { no }),
+        4 => no.clone().prop_map(|no| Fact::EntryUndone { no }),
+        4 => later_fact(no),
     ]
 }
 

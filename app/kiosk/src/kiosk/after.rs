@@ -15,12 +15,17 @@ impl Kiosk {
             Command::BeginLift(_) => LiftNo(self.owner.state().last_no),
             Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => *no,
             Command::StopLift(no) | Command::GoOn(no) | Command::Undo(no) => *no,
-            Command::SettleLoad { no, .. } => *no,
+            Command::SettleLoad { no, .. } | Command::Lengthen { no, .. } => *no,
+            Command::Defer(no) | Command::Pass(no) | Command::Claim(no) => *no,
+            Command::Leave(no) | Command::Return(no) => *no,
             Command::TakeFile { .. }
             | Command::TakePlan { .. }
             | Command::ClearDay { .. }
             | Command::DecideNext { .. }
             | Command::OverrideNext { .. }
+            | Command::SayBar(_)
+            | Command::UndoBarWord(_)
+            | Command::Show(_)
             | Command::CallRotation { .. } => return,
         };
         self.decide_next();
@@ -30,7 +35,14 @@ impl Kiosk {
         let mut stage = self.stage.clone();
         match command {
             Command::Undo(_) => stage.show(&self.scene(&time), no),
-            Command::BeginLift(_) | Command::SettleLoad { .. } => {}
+            Command::BeginLift(_)
+            | Command::SettleLoad { .. }
+            | Command::Lengthen { .. }
+            | Command::Defer(_)
+            | Command::Pass(_)
+            | Command::Claim(_)
+            | Command::Leave(_)
+            | Command::Return(_) => {}
             Command::EnterSet { .. }
             | Command::SkipRung { .. }
             | Command::StopLift(_)
@@ -40,6 +52,9 @@ impl Kiosk {
             | Command::ClearDay { .. }
             | Command::DecideNext { .. }
             | Command::OverrideNext { .. }
+            | Command::SayBar(_)
+            | Command::UndoBarWord(_)
+            | Command::Show(_)
             | Command::CallRotation { .. } => {}
         }
         self.stage = stage;

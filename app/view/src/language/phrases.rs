@@ -1,8 +1,10 @@
 //! The phrases of the screen, both languages side by side. Refuses: a key without either.
 
 pub(crate) mod desk;
+pub(crate) mod turn;
 
 pub(crate) use desk::*;
+pub(crate) use turn::*;
 
 crate::phrases! {
     // Everywhere.

@@ -33,6 +33,11 @@ impl Language {
             Refusal::NoteLength(long) => {
                 self.fill(p::X_NOTE, &[&long.to_string(), &NOTE_MAX.to_string()])
             }
+            Refusal::LongerOutOfRange(seconds) => {
+                let most = domain::attendance::LONGER_MOST_S;
+                self.fill(p::X_LONGER, &[&seconds.to_string(), &most.to_string()])
+            }
+            Refusal::NothingSaid => plain(p::X_NOTHING_SAID),
             Refusal::RepsOutOfRange(reps) => {
                 self.fill(p::X_REPS, &[&reps.to_string(), &REPS_MAX.to_string()])
             }

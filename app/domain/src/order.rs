@@ -1,0 +1,289 @@
+//! What the hands have to do at a bar before a turn: the difference between what it is believed
+//! to hold and what the turn needs, each sleeve for itself.
+use crate::believed::{Belief, Disc, Stacks};
+use crate::equipment::{PlateFace, PlateSet};
+use crate::gym::Gym;
+use crate::mass::Mass;
+use crate::moment::Moment;
+use crate::solve::balance::{Problem, Weighed, plan};
+use crate::state::{LiftRun, State};
+use crate::weighed::share_out;
+use alloc::string::String;
+use alloc::vec::Vec;
+use chrono::NaiveDate;
+
+/// One order, for the turn of one rung.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Order {
+    /// What the bar is believed to hold.
+    pub believed: Belief,
+    /// What it must hold.
+    pub to: Stacks,
+    /// What comes off, outermost first.
+    pub take_off: Stacks,
+    /// What goes on, innermost first.
+    pub put_on: Stacks,
+}
+
+impl Order {
+    /// From a belief to a stack.
+    #[must_use]
+    pub fn between(believed: Belief, to: Stacks) -> Self {
+        let (left_off, left_on) = difference(&believed.holds.left, &to.left);
+        let (right_off, right_on) = difference(&believed.holds.right, &to.right);
+        Self {
+            believed,
+            to,
+            take_off: Stacks {
+                left: left_off,
+                right: right_off,
+            },
+            put_on: Stacks {
+                left: left_on,
+                right: right_on,
+            },
+        }
+    }
+
+    /// Whether the bar is believed to be right as it is.
+    #[must_use]
+    pub fn is_done(&self) -> bool {
+        self.take_off.is_empty() && self.put_on.is_empty()
+    }
+
+    /// How many plates of the left and of the right sleeve stay.
+    #[must_use]
+    pub fn stays(&self) -> (usize, usize) {
+        (
+            self.to.left.len() - self.put_on.left.len(),
+            self.to.right.len() - self.put_on.right.len(),
+        )
+    }
+}
+
+/// What comes off one sleeve, outermost first, and what goes on, innermost first.
+fn difference(on: &[Disc], to: &[Disc]) -> (Vec<Disc>, Vec<Disc>) {
+    let stays = on.iter().zip(to).take_while(|(a, b)| a == b).count();
+    let off = on[stays..].iter().rev().cloned().collect();
+    (off, to[stays..].to_vec())
+}
+
+/// The order for a rung of `run`, from the bar as it is believed to be at `now`.
+#[must_use]
+pub fn order(gym: &Gym, state: &State, run: &LiftRun, rung: usize, now: Moment) -> Order {
+    order_for(gym, state, run, state.stack(run, rung), now)
+}
+
+/// As [`order`], for a stack of one side.
+#[must_use]
+pub fn order_for(
+    gym: &Gym,
+    state: &State,
+    run: &LiftRun,
+    stack: &[PlateFace],
+    now: Moment,
+) -> Order {
+    let sheet = &run.sheet;
+    let belief = state.belief(&sheet.bar.name, sheet.date, now);
+    let to = wanted(gym, state, run, stack, &belief.holds);
+    Order::between(belief, to)
+}
+
+/// Which plates make `stack` on both sides: those that are on already stay where they are, and of
+/// weighed plates those are chosen with which the sides differ least.
+fn wanted(gym: &Gym, state: &State, run: &LiftRun, stack: &[PlateFace], on: &Stacks) -> Stacks {
+    let sheet = &run.sheet;
+    let rack = gym.racks.iter().find(|rack| rack.name == sheet.rack);
+    let set = rack.and_then(|rack| gym.plate_sets.iter().find(|s| s.name == rack.plates));
+    let Some(set) = set.filter(|set| !set.weighed.is_empty()) else {
+        return Stacks::alike(stack);
+    };
+    let kept = kept(stack, on);
+    let elsewhere = state.marks_elsewhere(&sheet.bar.name, sheet.date);
+    let bar = sheet.bar.mass + sheet.bar.collars;
+    let chooser = Chooser {
+        set,
+        stack,
+        kept: &kept,
+        elsewhere: &elsewhere,
+        own: &own_marks(set, run, bar, stack),
+    };
+    chooser.stacks(bar)
+}
+
+/// The plates of `on` that stay for `stack`: the same number on both sides.
+fn kept(stack: &[PlateFace], on: &Stacks) -> Stacks {
+    let stay = |side: &[Disc]| {
+        let pairs = side.iter().zip(stack);
+        pairs.take_while(|(disc, face)| disc.face == **face).count()
+    };
+    let stays = stay(&on.left).min(stay(&on.right));
+    Stacks {
+        left: on.left[..stays].to_vec(),
+        right: on.right[..stays].to_vec(),
+    }
+}
+
+/// The marks that the lifter's whole ladder would choose, so that the rack says what the day's
+/// sheet says; empty where it says nothing.
+fn own_marks(set: &PlateSet, run: &LiftRun, bar: Mass, stack: &[PlateFace]) -> Marks {
+    let stacks = run.sheet.rungs.iter().map(|rung| rung.per_side.as_slice());
+    let sides = share_out(set, bar, stacks).and_then(|shares| shares.sides(bar, stack));
+    sides.map_or_else(Default::default, |sides| (sides.left, sides.right))
+}
+
+/// Marks of the left and the right side, inside to outside.
+type Marks = (Vec<String>, Vec<String>);
+
+/// Chooses marked plates for one stack.
+struct Chooser<'a> {
+    set: &'a PlateSet,
+    stack: &'a [PlateFace],
+    kept: &'a Stacks,
+    elsewhere: &'a [String],
+    own: &'a Marks,
+}
+
+impl Chooser<'_> {
+    fn stacks(&self, bar: Mass) -> Stacks {
+        let rest = &self.stack[self.kept.left.len()..];
+        let marked: Vec<Mass> = rest
+            .iter()
+            .map(|face| face.mass)
+            .filter(|mass| self.is_marked(*mass))
+            .collect();
+        let chosen = self.as_sheet(rest).or_else(|| self.balanced(bar, &marked));
+        let (left, right) = chosen.unwrap_or_default();
+        Stacks {
+            left: self.side(&self.kept.left, rest, left),
+            right: self.side(&self.kept.right, rest, right),
+        }
+    }
+
+    /// Whether plates of this label are told apart: some were weighed, and all of that label that
+    /// stay on the bar are known.
+    fn is_marked(&self, mass: Mass) -> bool {
+        let weighed = self.set.weighed.iter().any(|p| p.nominal == mass);
+        let unknown = |disc: &Disc| disc.face.mass == mass && disc.mark.is_none();
+        weighed && !self.kept.discs().any(unknown)
+    }
+
+    fn is_free(&self, mark: &str) -> bool {
+        let on = |disc: &Disc| disc.mark.as_deref() == Some(mark);
+        !self.kept.discs().any(on) && !self.elsewhere.iter().any(|other| other == mark)
+    }
+
+    /// The marks of the lifter's own ladder, where all of them are free.
+    fn as_sheet(&self, rest: &[PlateFace]) -> Option<Marks> {
+        let from = self.kept.left.len();
+        let pick = |side: &[String]| {
+            let side = side.get(from..).filter(|side| side.len() == rest.len())?;
+            let marks = side.iter().zip(rest);
+            let marks = marks.filter(|(_, face)| self.is_marked(face.mass));
+            marks
+                .map(|(mark, _)| self.is_free(mark).then(|| mark.clone()))
+                .collect::<Option<Vec<String>>>()
+        };
+        Some((pick(&self.own.0)?, pick(&self.own.1)?))
+    }
+
+    /// The free plates with which the sides differ least, those that stay counted in.
+    fn balanced(&self, bar: Mass, marked: &[Mass]) -> Option<Marks> {
+        let true_mass = |side: &[Disc]| {
+            let of = |disc: &Disc| {
+                let weighed = self.set.weighed.iter().find(|p| {
+                    let mark = disc.mark.as_ref();
+                    mark == Some(&p.mark)
+                });
+                weighed.map_or(disc.face.mass, |plate| plate.mass)
+            };
+            side.iter().map(of).sum::<Mass>()
+        };
+        let (left, right) = (true_mass(&self.kept.left), true_mass(&self.kept.right));
+        let mut plates: Vec<Weighed> = self.set.weighed.clone();
+        plates.retain(|plate| self.is_free(&plate.mark));
+        let own = plates.len();
+        // What stays on each side is one more plate of a label of its own, so that the planner
+        // counts it in.
+        let label = Mass::from_ng(1);
+        let base = Mass::from_ng(1);
+        for (mark, mass) in [("left", left), ("right", right)] {
+            plates.push(Weighed {
+                mark: mark.into(),
+                nominal: label,
+                mass: mass + base,
+            });
+        }
+        let mut per_side = marked.to_vec();
+        per_side.push(label);
+        let problem = Problem {
+            bar,
+            plates,
+            per_side,
+        };
+        let found = plan(&problem).ok()?;
+        let mirrored = found.right.contains(&own);
+        let marks = |side: &[usize]| {
+            let side = side.iter().filter(|at| **at < own);
+            side.map(|at| problem.plates[*at].mark.clone()).collect()
+        };
+        let (one, other) = (marks(&found.left), marks(&found.right));
+        Some(if mirrored { (other, one) } else { (one, other) })
+    }
+
+    /// One side: what stays, then the rest with its marks in order.
+    fn side(&self, kept: &[Disc], rest: &[PlateFace], marks: Vec<String>) -> Vec<Disc> {
+        let mut marks = marks.into_iter();
+        let mut side = kept.to_vec();
+        side.extend(rest.iter().map(|face| Disc {
+            face: *face,
+            mark: if self.is_marked(face.mass) {
+                marks.next()
+            } else {
+                None
+            },
+        }));
+        side
+    }
+}
+
+/// The true mass of what stands on a bar, where all of it was weighed or counts as its label says;
+/// `None` where no plate of it has a mark.
+#[must_use]
+pub fn weighed_mass(set: &PlateSet, bar_and_collars: Mass, stacks: &Stacks) -> Option<Mass> {
+    if !stacks.discs().any(|disc| disc.mark.is_some()) {
+        return None;
+    }
+    let of = |disc: &Disc| {
+        let weighed = set
+            .weighed
+            .iter()
+            .find(|plate| Some(&plate.mark) == disc.mark.as_ref());
+        weighed.map_or(disc.face.mass, |plate| plate.mass)
+    };
+    Some(bar_and_collars + stacks.discs().map(of).sum::<Mass>())
+}
+
+/// The set of plates that hangs at a rack.
+#[must_use]
+pub fn plates_at<'g>(gym: &'g Gym, rack: &str) -> Option<&'g PlateSet> {
+    let rack = gym.racks.iter().find(|r| r.name == rack)?;
+    gym.plate_sets.iter().find(|set| set.name == rack.plates)
+}
+
+impl State {
+    /// What is known of `bar` on `date` at `now`.
+    #[must_use]
+    pub fn belief(&self, bar: &str, date: NaiveDate, now: Moment) -> Belief {
+        let known = self.bars.get(bar);
+        known.map_or_else(Belief::default_doubt, |known| known.belief(date, now))
+    }
+
+    /// Marks of plates that are believed to be on other bars on `date`.
+    fn marks_elsewhere(&self, bar: &str, date: NaiveDate) -> Vec<String> {
+        let others = self.bars.iter().filter(|(name, _)| *name != bar);
+        let others = others.filter(|(_, known)| known.date == date);
+        let discs = others.flat_map(|(_, known)| known.holds.discs());
+        discs.filter_map(|disc| disc.mark.clone()).collect()
+    }
+}

@@ -1,0 +1,65 @@
+//! What the screen showed, so that it shows the same after a restart, and which orders about a
+//! bar hands may have begun to obey.
+use crate::believed::Stacks;
+use crate::event::LiftNo;
+use alloc::string::String;
+use alloc::vec::Vec;
+use chrono::NaiveDate;
+
+/// What a kiosk's screen showed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Shown {
+    /// Which screen.
+    pub screen: ShownScreen,
+    /// The rung that was begun before its rest was over.
+    pub early: Option<(LiftNo, u16)>,
+    /// The lift whose entry brought up this screen.
+    pub entered: Option<LiftNo>,
+    /// The lift whose choice of work loads was opened (true) or left for the plan (false).
+    pub settle: Option<(LiftNo, bool)>,
+    /// The lift whose end was seen.
+    pub seen_end: Option<LiftNo>,
+    /// The orders on it, at most one a bar.
+    pub orders: Vec<ShownOrder>,
+}
+
+/// Which screen was shown.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum ShownScreen {
+    /// All lifters.
+    All,
+    /// The turns of all lifters.
+    Floor,
+    /// One lifter's.
+    Lifter(String, LifterPart),
+}
+
+/// Which part of a lifter's screens was shown.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum LifterPart {
+    /// Whatever is due: set-up, bar, rest, end.
+    Due,
+    /// The set-up again, in mid-lift.
+    SetUp,
+    /// The pad of other reps.
+    Reps,
+    /// The pad of the moved back, with all reps done all the same or not.
+    Moved(bool),
+    /// Later, skip, longer, leave.
+    Turn,
+    /// What the bar holds; plates of one side stated so far, by their place in the plate set.
+    Holds(Vec<u16>),
+}
+
+/// One order to load a bar.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct ShownOrder {
+    /// Name of the rack.
+    pub rack: String,
+    /// Name of the bar.
+    pub bar: String,
+    /// The training day.
+    pub date: NaiveDate,
+    /// What it should hold.
+    pub to: Stacks,
+}
