@@ -24,6 +24,7 @@
 //!   quickest to handle, in the order that the gym allows.
 use crate::equipment::{Bar, PlateFace, PlateSet};
 use crate::gym::{Pattern, PatternStep};
+use crate::length::Length;
 use crate::mass::Mass;
 use crate::sheet::{Rung, RungKind};
 use crate::solve::loads::Loads;
@@ -173,6 +174,7 @@ pub fn equipment(bar: &Bar, plates: &PlateSet) -> Equipment {
         mass: plate.face.mass,
         pairs: plate.pairs,
         thickness: plate.face.thickness,
+        diameter: plate.face.diameter.max(Length::ZERO),
         handling_ns: u64::from(plate.handling_ms) * 1_000_000,
     });
     Equipment {

@@ -5,6 +5,7 @@
 use crate::equipment::{PlateFace, PlateSet};
 use crate::event::LiftNo;
 use crate::gym::Gym;
+use crate::length::Length;
 use crate::mass::Mass;
 use crate::moment::Moment;
 use crate::solve::rotation::{Lifter, Loaders, Plan, Problem, Standing, Turn};
@@ -184,6 +185,7 @@ fn kind(plate: &crate::equipment::Plate) -> PairKind {
         mass: plate.face.mass,
         pairs: plate.pairs,
         thickness: plate.face.thickness,
+        diameter: plate.face.diameter.max(Length::ZERO),
         handling_ns: u64::from(plate.handling_ms) * 1_000_000,
     }
 }
@@ -206,6 +208,7 @@ fn turns(run: &LiftRun) -> Vec<Turn> {
         target: rung.load,
         below: Mass::ZERO,
         above: Mass::ZERO,
+        least_diameter: Length::ZERO,
         hole,
         lasts_ns: (GET_SET_MS + REP_MS * u64::from(rung.reps)) * 1_000_000,
         rest_ns: u64::from(rung.rest_s) * 1_000_000_000,

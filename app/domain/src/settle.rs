@@ -6,6 +6,7 @@
 use crate::equipment::PlateFace;
 use crate::gym::Gym;
 use crate::ladder::equipment;
+use crate::length::Length;
 use crate::mass::Mass;
 use crate::next::outing::{Outing, outings};
 use crate::next::{RAISE_MOST, share_of, step_of};
@@ -213,6 +214,7 @@ impl Around {
             below: half,
             above: half,
             per_kg_off_ns: PER_KG_OFF_NS,
+            least_diameter: Length::ZERO,
         })
     }
 }
@@ -223,6 +225,7 @@ const fn exactly(load: Mass) -> Wish {
         below: Mass::ZERO,
         above: Mass::ZERO,
         per_kg_off_ns: 0,
+        least_diameter: Length::ZERO,
     }
 }
 

@@ -41,6 +41,8 @@ pub struct PairKind {
     pub pairs: u16,
     /// Thickness of one plate along the sleeve; 0 when it does not matter.
     pub thickness: Length,
+    /// Diameter of one plate; 0 when it does not matter.
+    pub diameter: Length,
     /// Time to put a pair on or take it off, nanoseconds.
     pub handling_ns: u64,
 }

@@ -15,6 +15,7 @@ fn equipment(dice: &mut Dice) -> Equipment {
         ),
         pairs: dice.roll(4),
         thickness: Length::mm(dice.pick(&[0, 20, 35, 50])),
+        diameter: Length::ZERO,
         handling_ns: 0,
     });
     Equipment {

@@ -12,14 +12,15 @@
 //! # ladder
 //! In:
 //! - `bar`: mass; `collars`: mass of the pair, optional; `sleeve`: usable length, optional
-//! - `plates`: a list of `mass`, `pairs`, `thickness` (optional) and `handling_s`, the seconds
-//!   that it takes to put a pair on or to take it off
+//! - `plates`: a list of `mass`, `pairs`, `thickness`, `diameter` (both optional) and
+//!   `handling_s`, the seconds that it takes to put a pair on or to take it off
 //! - `big_inside`: whether a plate may only go outside plates at least as heavy; optional, false
 //! - `on_bar`: masses on one side before the first rung, inside to outside; optional, none. Where
 //!   two kinds of plates have that mass, the kind listed first is taken as long as it lasts
 //! - `strip_after`: whether clearing the sleeve after the last rung counts; optional, false
 //! - `rungs`: a list of `target`, `below` and `above` (masses; optional, none), `per_kg_off_s`
-//!   (seconds for each kilogram off the target; optional, 0)
+//!   (seconds for each kilogram off the target; optional, 0), `least_diameter` (at least one plate
+//!   on the bar is as large across, as from the floor; optional, any)
 //!
 //! Out: `cost_s`, `handling_s`, `pair_moves` (the clearing counted where it was asked for), and
 //! `rungs`: a list of `load`, `off_target` (load less target), `per_side` (inside to outside),
@@ -33,7 +34,7 @@
 //! - `hole_change_s`: optional, 0; `hole_change_at_most`: the pins move only while the bar carries
 //!   at most this, bar and collars included; optional, any load
 //! - `lifters`: a list of `name` and `turns`: `target`, `below` and `above` (masses; optional,
-//!   none), `hole` (optional or null: the turn does not use the pins), `lasts_s`, `rest_s` (least
+//!   none), `least_diameter` (optional, as for a ladder), `hole` (optional or null: the turn does not use the pins), `lasts_s`, `rest_s` (least
 //!   time from the end of that lifter's previous turn; optional, 0)
 //!
 //! Out: `ends_s`, `handling_s` (all time spent on plates, hole changes apart), `pair_moves`,

@@ -2,6 +2,7 @@
 //!
 //! Refuses: steps between rungs that are too small to be worth a set, or too long.
 use super::steps::Steps;
+use crate::length::Length;
 use crate::mass::{Mass, MassUnit};
 use crate::solve::ladder::{self, Plan, Problem, Wish};
 use crate::solve::{Equipment, Refusal};
@@ -71,6 +72,7 @@ fn round_loads(equipment: &Equipment, steps: &Steps<'_>) -> Result<Vec<Mass>, Re
             below: target - step.low,
             above: step.high - target,
             per_kg_off_ns: per_kg(habit.off_ms[usize::from(at + 1 == count)], work),
+            least_diameter: Length::ZERO,
         }
     });
     let plan = solve(fussy, warm_ups.chain([exactly(work)]).collect())?;
@@ -83,6 +85,7 @@ fn exactly(load: Mass) -> Wish {
         below: Mass::ZERO,
         above: Mass::ZERO,
         per_kg_off_ns: 0,
+        least_diameter: Length::ZERO,
     }
 }
 

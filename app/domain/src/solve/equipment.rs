@@ -44,6 +44,10 @@ impl Equipment {
                 let field = format!("plates[{at}].thickness");
                 return Err(out_of_range(&field, length_text(plate.thickness)));
             }
+            if !length_in_range(plate.diameter) {
+                let field = format!("plates[{at}].diameter");
+                return Err(out_of_range(&field, length_text(plate.diameter)));
+            }
             if plate.handling_ns > PairKind::HANDLING_LIMIT_NS {
                 let field = format!("plates[{at}].handling_s");
                 return Err(out_of_range(&field, format!("{} ns", plate.handling_ns)));
@@ -60,6 +64,16 @@ impl Equipment {
     pub fn load(&self, stack: &[usize]) -> Mass {
         let side: Mass = stack.iter().map(|&kind| self.plates[kind].mass).sum();
         self.bar_and_collars + side + side
+    }
+
+    /// Diameter of the largest plate of `stack`; 0 when there is none.
+    ///
+    /// # Panics
+    /// When `stack` names a plate that is not there.
+    #[must_use]
+    pub fn largest(&self, stack: &[usize]) -> Length {
+        let across = stack.iter().map(|&kind| self.plates[kind].diameter);
+        across.max().unwrap_or(Length::ZERO)
     }
 
     /// The constraint that `stack` breaks, if any: inventory, sleeve or big inside.

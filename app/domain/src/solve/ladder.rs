@@ -24,6 +24,7 @@
 //! whatever the order of [`Equipment::plates`].
 use self::effort::Effort;
 use super::{Change, Equipment, Refusal, change};
+use crate::length::Length;
 use crate::mass::Mass;
 use alloc::vec::Vec;
 
@@ -67,6 +68,8 @@ pub struct Wish {
     pub above: Mass,
     /// What each kilogram off the target costs, nanoseconds.
     pub per_kg_off_ns: u64,
+    /// At least one plate on the bar is as large across; 0 when any will do.
+    pub least_diameter: Length,
 }
 
 /// A ladder with its plates.

@@ -27,6 +27,7 @@
 //! The same problem gets the same plan every time, as long as the planner may go on until it
 //! ends by itself, or is limited by [`Effort::states`] alone.
 use super::{Change, Equipment, Refusal};
+use crate::length::Length;
 use crate::mass::Mass;
 use alloc::vec::Vec;
 use core::fmt;
@@ -104,6 +105,8 @@ pub struct Turn {
     pub below: Mass,
     /// How far above the target the load may lie, not negative.
     pub above: Mass,
+    /// At least one plate on the bar is as large across; 0 when any will do.
+    pub least_diameter: Length,
     /// The hole of the pins; `None` when the turn does not use them.
     pub hole: Option<u16>,
     /// How long the turn lasts, nanoseconds.

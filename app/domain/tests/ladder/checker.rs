@@ -26,6 +26,8 @@ pub(crate) fn check(problem: &Problem, plan: &Plan) {
         let off = load - wish.target.ng();
         assert_eq!((step.load.ng(), step.off_target.ng()), (load, off));
         assert!(-wish.below.ng() <= off && off <= wish.above.ng());
+        let is_large = |&k: &usize| equipment.plates[k].diameter >= wish.least_diameter;
+        assert!(wish.least_diameter.nm() == 0 || bar.iter().any(is_large));
         penalties += i128::from(off.abs()) * i128::from(wish.per_kg_off_ns);
     }
     if problem.strip_after {

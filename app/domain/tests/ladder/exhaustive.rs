@@ -31,7 +31,9 @@ pub(crate) fn penalty(problem: &Problem, rung: usize, stack: &[usize]) -> Option
     let wish = &problem.rungs[rung];
     let off = (problem.equipment.load(stack) - wish.target).ng();
     let within = -wish.below.ng() <= off && off <= wish.above.ng();
-    within.then(|| i128::from(off.abs()) * i128::from(wish.per_kg_off_ns))
+    let largest = stack.iter().map(|&k| problem.equipment.plates[k].diameter);
+    let large = wish.least_diameter.nm() == 0 || largest.max() >= Some(wish.least_diameter);
+    (within && large).then(|| i128::from(off.abs()) * i128::from(wish.per_kg_off_ns))
 }
 
 /// Least cost and fewest moves, or `None` when no plan exists.

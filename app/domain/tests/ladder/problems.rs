@@ -49,6 +49,30 @@ pub(crate) fn random(seed: u64, shape: Shape) -> Problem {
     }
 }
 
+/// The same with plates of three sizes, of which half of the rungs ask for one.
+pub(crate) fn sized(seed: u64, shape: Shape) -> Problem {
+    let mut problem = random(seed, shape);
+    give_sizes(&mut problem, seed);
+    problem
+}
+
+/// [`gym`] with sizes.
+pub(crate) fn sized_gym(seed: u64) -> Problem {
+    let mut problem = gym(seed);
+    give_sizes(&mut problem, seed);
+    problem
+}
+
+fn give_sizes(problem: &mut Problem, seed: u64) {
+    let mut dice = Dice::new(seed ^ 0x517E);
+    for plate in &mut problem.equipment.plates {
+        plate.diameter = Length::mm(dice.pick(&[230, 325, 450]));
+    }
+    for wish in &mut problem.rungs {
+        wish.least_diameter = Length::mm(dice.pick(&[0, 0, 200, 325, 400, 450]));
+    }
+}
+
 fn equipment(dice: &mut Dice, shape: Shape) -> Equipment {
     let unit = dice.pick(&[MassUnit::Kg, MassUnit::Lb]);
     let mixed = dice.one_in(4);
@@ -66,6 +90,7 @@ fn equipment(dice: &mut Dice, shape: Shape) -> Equipment {
             mass: Mass::of(other, dice.pick(&[25, 20, 15, 10, 10, 5, 5, 2]) * 1_000),
             pairs,
             thickness: Length::mm(dice.pick(&[0, 20, 27, 35, 50])),
+            diameter: Length::ZERO,
             handling_ns: dice.pick(&[0, 1, 2, 3, 8, 9]) * 500_000_000 + u64::from(dice.roll(2)),
         });
     }
@@ -116,6 +141,7 @@ fn wish(dice: &mut Dice, equipment: &Equipment, wide: bool) -> Wish {
         below,
         above,
         per_kg_off_ns: dice.pick(&[0, 1, 100_000_000, 1_000_000_000, 2_500_000_000]),
+        least_diameter: Length::ZERO,
     }
 }
 
@@ -126,6 +152,7 @@ pub(crate) fn gym(seed: u64) -> Problem {
         mass: Mass::of(MassUnit::Lb, mass),
         pairs: dice.pick(&[1, 1, 2, 3]),
         thickness: Length::mm(10 + mass / 1_000),
+        diameter: Length::ZERO,
         handling_ns: 4_000_000_000 + u64::from(dice.roll(17)) * 500_000_000,
     });
     let mut equipment = Equipment {
@@ -140,6 +167,7 @@ pub(crate) fn gym(seed: u64) -> Problem {
             below: Mass::of(MassUnit::Lb, dice.pick(&[0, 5_000, 10_000])),
             above: Mass::of(MassUnit::Lb, dice.pick(&[0, 5_000, 10_000])),
             per_kg_off_ns: dice.pick(&[0, 100_000_000, 1_000_000_000]),
+            least_diameter: Length::ZERO,
         })
         .collect();
     rungs.sort_by_key(|wish| wish.target);

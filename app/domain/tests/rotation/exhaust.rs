@@ -16,7 +16,8 @@ pub(crate) fn best(problem: &Problem) -> Option<(u64, u64)> {
         for turn in &lifter.turns {
             let fits = |stack: &&Vec<usize>| {
                 let load = problem.equipment.load(stack);
-                turn.target - turn.below <= load && load <= turn.target + turn.above
+                let within = turn.target - turn.below <= load && load <= turn.target + turn.above;
+                within && turn.least_diameter <= problem.equipment.largest(stack)
             };
             let fitting: Vec<Vec<usize>> = stacks.iter().filter(fits).cloned().collect();
             let change = turn.hole.is_some() && turn.hole != problem.standing.hole;

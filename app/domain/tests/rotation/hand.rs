@@ -12,6 +12,7 @@ fn gym(turns: &[&[Turn]]) -> Problem {
         mass: grams(mass),
         pairs: 2,
         thickness: Length::mm(30),
+        diameter: Length::ZERO,
         handling_ns: ms(5_000),
     });
     let lifter = |turns: &&[Turn]| Lifter {
@@ -39,6 +40,7 @@ fn turn(kg: i64) -> Turn {
         target: grams(kg * 1_000),
         below: grams(0),
         above: grams(0),
+        least_diameter: Length::ZERO,
         hole: None,
         lasts_ns: ms(30_000),
         rest_ns: ms(60_000),

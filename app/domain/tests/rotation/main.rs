@@ -6,5 +6,6 @@ mod exhaust;
 mod hand;
 mod random;
 mod replay;
+mod sized;
 mod small;
 mod whole;

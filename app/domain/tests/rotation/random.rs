@@ -65,6 +65,7 @@ pub(crate) fn small(seed: u64) -> Problem {
         mass: Mass::of(unit, masses[usize::try_from(at).expect("a place")]),
         pairs: if dice.one_in(twice_in) { 2 } else { 1 },
         thickness: Length::mm(dice.between(10, 40)),
+        diameter: Length::ZERO,
         handling_ns: ms(dice.pick(&[0, 1_000, 1_500, 2_000, 4_000, 7_250])),
     });
     let plates: Vec<PairKind> = plates.collect();
@@ -125,6 +126,7 @@ fn small_turn(
         target: equipment.load(&stack) + off,
         below: Mass::of(unit, dice.pick(&[0, 0, 2_500, 5_000])),
         above: Mass::of(unit, dice.pick(&[0, 0, 2_500, 5_000])),
+        least_diameter: Length::ZERO,
         hole: hole.then(|| u16::try_from(dice.between(3, 5)).expect("few")),
         lasts_ns: ms(dice.between(5, 40) * 500),
         rest_ns: ms(dice.pick(&[0, 10_000, 30_000, 60_000, 90_000]) + dice.between(0, 9) * 1_000),
@@ -236,6 +238,7 @@ pub(crate) fn evening(seed: u64, lifters: usize, turns: usize, big_inside: bool)
         })
         .expect("few"),
         thickness: Length::mm(20),
+        diameter: Length::ZERO,
         handling_ns: ms(1_000
             * match mass {
                 20_000.. => dice.between(7, 10),
@@ -271,6 +274,7 @@ pub(crate) fn evening(seed: u64, lifters: usize, turns: usize, big_inside: bool)
                 target: grams(target),
                 below: grams(below),
                 above: grams(above),
+                least_diameter: Length::ZERO,
                 hole,
                 lasts_ns: ms(dice.between(20, 60) * 1_000),
                 rest_ns: rest,

@@ -107,6 +107,9 @@ impl Rack<'_> {
         assert_eq!(step.load, load, "turn {at} has its load");
         assert!(turn.target - turn.below <= load, "turn {at} is too light");
         assert!(load <= turn.target + turn.above, "turn {at} is too heavy");
+        let across = self.bar.iter().map(|&k| equipment.plates[k].diameter);
+        let largest = across.max().unwrap_or_default();
+        assert!(turn.least_diameter <= largest, "turn {at} lies too low");
         if let Some(ended) = self.ended[step.lifter] {
             self.clock = self.clock.max(ended + turn.rest_ns);
         }

@@ -82,12 +82,13 @@ pub(super) fn equipment(input: &Object<'_>) -> Result<(Equipment, Vec<MassUnit>)
     let mut units = Vec::new();
     for value in input.need("plates")?.list()? {
         let plate = value.object()?;
-        plate.only(&["mass", "pairs", "thickness", "handling_s"])?;
+        plate.only(&["mass", "pairs", "thickness", "diameter", "handling_s"])?;
         let (mass, unit) = plate.need("mass")?.mass()?;
         plates.push(PairKind {
             mass,
             pairs: plate.need("pairs")?.count()?,
             thickness: length(&plate, "thickness")?.unwrap_or_default(),
+            diameter: length(&plate, "diameter")?.unwrap_or_default(),
             handling_ns: plate
                 .need("handling_s")?
                 .seconds(PairKind::HANDLING_LIMIT_NS)?,
@@ -108,14 +109,14 @@ fn mass_or_none(object: &Object<'_>, name: &str) -> Result<Mass, Fault> {
     object.get(name).map_or(Ok(Mass::ZERO), read)
 }
 
-fn length(object: &Object<'_>, name: &str) -> Result<Option<Length>, Fault> {
+pub(super) fn length(object: &Object<'_>, name: &str) -> Result<Option<Length>, Fault> {
     let read = |value: Value<'_>| value.length().map(|(length, _)| length);
     object.get(name).map(read).transpose()
 }
 
 fn wish(value: &Value<'_>) -> Result<(Wish, MassUnit), Fault> {
     let rung = value.object()?;
-    rung.only(&["target", "below", "above", "per_kg_off_s"])?;
+    rung.only(&["target", "below", "above", "per_kg_off_s", "least_diameter"])?;
     let (target, unit) = rung.need("target")?.mass()?;
     let seconds = |value: Value<'_>| value.seconds(Problem::PER_KG_OFF_LIMIT_NS);
     let wish = Wish {
@@ -123,6 +124,7 @@ fn wish(value: &Value<'_>) -> Result<(Wish, MassUnit), Fault> {
         below: mass_or_none(&rung, "below")?,
         above: mass_or_none(&rung, "above")?,
         per_kg_off_ns: rung.get("per_kg_off_s").map_or(Ok(0), seconds)?,
+        least_diameter: length(&rung, "least_diameter")?.unwrap_or_default(),
     };
     Ok((wish, unit))
 }

@@ -1,6 +1,6 @@
 //! The problem `rotation`: JSON to the planner and back. The contract is at the head of `solve`.
 use super::exact;
-use super::ladder::equipment;
+use super::ladder::{equipment, length};
 use super::read::{Fault, Object, Value};
 use super::watch::Watch;
 use domain::solve::rotation::{
@@ -125,7 +125,15 @@ fn loaders(value: &Value<'_>) -> Result<Loaders, Fault> {
 
 fn turn(value: &Value<'_>) -> Result<(Turn, MassUnit), Fault> {
     let turn = value.object()?;
-    turn.only(&["target", "below", "above", "hole", "lasts_s", "rest_s"])?;
+    turn.only(&[
+        "target",
+        "below",
+        "above",
+        "least_diameter",
+        "hole",
+        "lasts_s",
+        "rest_s",
+    ])?;
     let (target, unit) = turn.need("target")?.mass()?;
     let mass = |name| {
         let read = |value: Value<'_>| value.mass().map(|(mass, _)| mass);
@@ -136,6 +144,7 @@ fn turn(value: &Value<'_>) -> Result<(Turn, MassUnit), Fault> {
         target,
         below: mass("below")?,
         above: mass("above")?,
+        least_diameter: length(&turn, "least_diameter")?.unwrap_or_default(),
         hole: turn.get("hole").map(|value| value.count()).transpose()?,
         lasts_ns: seconds(turn.need("lasts_s")?)?,
         rest_ns: turn.get("rest_s").map_or(Ok(0), seconds)?,

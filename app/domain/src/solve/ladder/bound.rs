@@ -40,7 +40,9 @@ impl<P: Price> Bound<P> {
             let from = place(rungs, light, light);
             let (here, later) = prices[spot * width..].split_at_mut(width);
             for (rung, window) in ready.windows.iter().enumerate().skip(light) {
-                if let Some(price) = window.least_price(mass, mass + grid.slack) {
+                if grid.size(spot) >= window.size
+                    && let Some(price) = window.least_price(mass, mass + grid.slack)
+                {
                     here[place(rungs, rung, rung)] = price;
                 }
             }

@@ -1,7 +1,9 @@
 //! Whether a ladder problem can be. Refuses: figures out of range, plates on the bar that cannot
 //! be there.
 use super::Problem;
-use crate::solve::equipment::{length_text, mass_in_range, mass_text, out_of_range, refusal};
+use crate::solve::equipment::{
+    length_in_range, length_text, mass_in_range, mass_text, out_of_range, refusal,
+};
 use crate::solve::{Constraint, Refusal};
 use alloc::format;
 use alloc::string::String;
@@ -28,6 +30,10 @@ pub(super) fn check(problem: &Problem) -> Result<(), Refusal> {
                 &format!("rungs[{at}].{name}"),
                 mass_text(mass),
             ));
+        }
+        if !length_in_range(wish.least_diameter) {
+            let field = format!("rungs[{at}].least_diameter");
+            return Err(out_of_range(&field, length_text(wish.least_diameter)));
         }
         if wish.per_kg_off_ns > Problem::PER_KG_OFF_LIMIT_NS {
             let field = format!("rungs[{at}].per_kg_off_s");

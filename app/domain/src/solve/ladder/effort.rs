@@ -181,7 +181,9 @@ impl Sharpener {
 /// Masses to the nanogram if there are few enough, else as fine as may be.
 fn first_grid<P: Price>(ready: &Ready<P>, spots: usize) -> (Detail, Grid) {
     let mut detail = Detail::plain(ready);
-    if let Some(grid) = layers::grid(ready, spots) {
+    // The layers do not tell sizes.
+    let layers = (!ready.asks_for_size()).then(|| layers::grid(ready, spots));
+    if let Some(grid) = layers.flatten() {
         return (detail, grid);
     }
     let most = ready.most();

@@ -36,6 +36,7 @@ fn problems() -> impl Strategy<Value = Problem> {
             mass: Mass::of(MassUnit::Kg, grams),
             pairs,
             thickness: Length::mm(mm),
+            diameter: Length::mm(10 * (mm / 10)),
             handling_ns: s * 1_000_000_000,
         });
         let rungs = rungs.into_iter().map(|(percent, below, above, s)| Wish {
@@ -43,6 +44,8 @@ fn problems() -> impl Strategy<Value = Problem> {
             below: Mass::of(MassUnit::Kg, below),
             above: Mass::of(MassUnit::Kg, above),
             per_kg_off_ns: s * 1_000_000_000,
+            // Two wishes in three do not care.
+            least_diameter: Length::mm([0, 0, 20][usize::try_from(percent % 3).expect("small")]),
         });
         Problem {
             equipment: Equipment {

@@ -2,7 +2,8 @@
 //!
 //! A spot of the grid is a mass; where the bound needs more, also how many pairs of some scarce
 //! kinds make it, or how long it is. With big inside there is one level for each mass of plate:
-//! what may go on top depends on the outermost plate. In any order one level serves. Where there
+//! what may go on top depends on the outermost plate. In any order one level serves. Where rungs ask
+//! for a plate of some size, a spot also tells the largest. Where there
 //! are too many sums, masses are rounded down, and the grid says by how much at most. No way leads
 //! from a spot to an earlier one.
 use super::prepare::{Kind, Ready};
@@ -59,6 +60,8 @@ pub(super) struct Grid {
     pub mass: Vec<i64>,
     /// And at most so much more.
     pub slack: i64,
+    /// By spot, the size of the largest plate of its sets; empty where no rung asks for one.
+    sizes: Vec<u8>,
     /// By spot.
     pub ways: Vec<Ways>,
     /// For each of the ways' kinds, where one more pair leads, or [`NOWHERE`].
@@ -73,6 +76,7 @@ impl Grid {
         Self {
             mass: Vec::new(),
             slack: 0,
+            sizes: Vec::new(),
             ways: Vec::new(),
             next: Vec::new(),
             listed: 0,
@@ -134,9 +138,17 @@ impl Grid {
         kinds.zip(self.next[ways.from as usize..].iter().copied())
     }
 
-    /// All masses that sets come to, rising.
-    pub(super) fn masses(&self) -> &[i64] {
-        &self.mass[self.listed..]
+    /// The size of the largest plate of the sets on a spot.
+    pub(super) fn size(&self, spot: usize) -> u8 {
+        self.sizes.get(spot).copied().unwrap_or(0)
+    }
+
+    /// Whether some set has a mass from `low` to `high` and a plate of this size.
+    pub(super) fn makes(&self, (low, high): (i64, i64), size: u8) -> bool {
+        let masses = &self.mass[self.listed..];
+        let from = self.listed + masses.partition_point(|&mass| mass < low);
+        let within = (from..self.mass.len()).take_while(|&spot| self.mass[spot] <= high);
+        within.into_iter().any(|spot| self.size(spot) >= size)
     }
 }
 
@@ -146,6 +158,7 @@ struct Sum {
     mass: i64,
     counts: u128,
     length: i64,
+    size: u8,
     /// The least length of a set on this spot, unrounded.
     shortest: i64,
 }
@@ -158,12 +171,14 @@ impl Sum {
             mass: self.mass + other.mass * often,
             counts: self.counts + other.counts * u128::from(times),
             length: self.length + other.length * often,
+            size: self.size.max(other.size),
             shortest: self.shortest + other.shortest * often,
         }
     }
 
-    fn spot(&self) -> (i64, u128, i64) {
-        (self.mass, self.counts, self.length)
+    /// Adding a plate to two sums leaves them in this order, or makes them one.
+    fn spot(&self) -> (i64, u128, i64, u8) {
+        (self.mass, self.counts, self.length, self.size)
     }
 }
 
@@ -177,6 +192,7 @@ impl Grid {
             mass: 0,
             counts: 0,
             length: 0,
+            size: 0,
             shortest: 0,
         }];
         let mut grid = Self::empty();
@@ -194,6 +210,9 @@ impl Grid {
             let from = grid.open(sums.iter().map(|sum| sum.mass), (first, ready.kinds.len()));
             all.extend(&sums);
             levels.push(from..all.len());
+        }
+        if ready.asks_for_size() {
+            grid.sizes = all.iter().map(|sum| sum.size).collect();
         }
         grid.slack = slack(ready, most, detail.mass_step);
         for (&first, level) in starts.iter().zip(&levels) {
@@ -263,6 +282,7 @@ fn plates<P>(ready: &Ready<P>, detail: &Detail) -> Option<Vec<Sum>> {
             mass: kind.mass - kind.mass % detail.mass_step,
             counts,
             length: kind.thickness.checked_div(detail.length_step).unwrap_or(0),
+            size: kind.size,
             shortest: kind.thickness,
         });
     }

@@ -6,6 +6,7 @@ use super::Problem;
 use super::check::check;
 use super::price::{Price, Wide, price};
 use super::window::{Window, window};
+use crate::length::Length;
 use crate::solve::equipment::refusal;
 use crate::solve::{Constraint, Refusal};
 use alloc::string::String;
@@ -20,6 +21,8 @@ pub(super) struct Kind<P> {
     pub mass: i64,
     /// One plate, nanometres.
     pub thickness: i64,
+    /// How many of the sizes that rungs ask for it reaches.
+    pub size: u8,
     /// As many pairs as can be of use.
     pub pairs: u16,
     /// One move of a pair.
@@ -57,6 +60,11 @@ impl<P: Price> Ready<P> {
         self.kinds[kind].price + self.removal(kind, last)
     }
 
+    /// Whether some rung asks for a plate of some size.
+    pub(super) fn asks_for_size(&self) -> bool {
+        self.windows.iter().any(|window| window.size > 0)
+    }
+
     /// The greatest mass that any rung allows on one side.
     pub(super) fn most(&self) -> i64 {
         self.windows.iter().map(|w| w.high).max().unwrap_or(0)
@@ -83,6 +91,7 @@ impl Ready<Wide> {
         let kinds = self.kinds.iter().map(|kind| Kind {
             mass: kind.mass,
             thickness: kind.thickness,
+            size: kind.size,
             pairs: kind.pairs,
             price: P::narrow(kind.price),
             place: kind.place,
@@ -111,6 +120,10 @@ pub(super) fn prepare(problem: &Problem) -> Result<Ready<Wide>, Refusal> {
     for (at, wish) in problem.rungs.iter().enumerate() {
         windows.push(window(at, wish, equipment.bar_and_collars)?);
     }
+    let sizes = sizes(problem);
+    for (window, wish) in windows.iter_mut().zip(&problem.rungs) {
+        window.size = reached(&sizes, wish.least_diameter);
+    }
     let most = windows.iter().map(|w| w.high).max().unwrap_or(0);
     let mut kinds: Vec<Kind<Wide>> = equipment
         .plates
@@ -119,6 +132,7 @@ pub(super) fn prepare(problem: &Problem) -> Result<Ready<Wide>, Refusal> {
         .map(|(place, plate)| Kind {
             mass: plate.mass.ng(),
             thickness: plate.thickness.nm(),
+            size: reached(&sizes, plate.diameter),
             pairs: useful(plate.pairs, most, plate.mass.ng()).min(useful(
                 plate.pairs,
                 sleeve,
@@ -147,6 +161,21 @@ pub(super) fn prepare(problem: &Problem) -> Result<Ready<Wide>, Refusal> {
     };
     price(&mut ready, problem, bar)?;
     Ok(ready)
+}
+
+/// The diameters that rungs ask for, rising, each once.
+fn sizes(problem: &Problem) -> Vec<Length> {
+    let asked = problem.rungs.iter().map(|wish| wish.least_diameter);
+    let mut sizes: Vec<Length> = asked.filter(|size| *size > Length::ZERO).collect();
+    sizes.sort_unstable();
+    sizes.dedup();
+    sizes
+}
+
+/// How many of `sizes` are at most `diameter`.
+fn reached(sizes: &[Length], diameter: Length) -> u8 {
+    let reached = sizes.partition_point(|size| *size <= diameter);
+    u8::try_from(reached).expect("at most 48 rungs")
 }
 
 fn useful(pairs: u16, room: i64, each: i64) -> u16 {

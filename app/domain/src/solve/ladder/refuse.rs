@@ -3,6 +3,7 @@ use super::grid::Grid;
 use super::prepare::Ready;
 use super::price::Price;
 use super::{Problem, Wish};
+use crate::length::Length;
 use crate::solve::equipment::{length_text, mass_text, refusal};
 use crate::solve::loads::Loads;
 use crate::solve::{Constraint, Equipment, Refusal};
@@ -19,13 +20,9 @@ pub(super) fn loadable<P: Price>(
     ready: &mut Ready<P>,
     grid: &Grid,
 ) -> Result<(), Refusal> {
-    let listed = (grid.slack == 0).then(|| grid.masses());
     let in_list = |at: usize| {
         let window = &ready.windows[at];
-        listed.is_some_and(|masses| {
-            let from = masses.partition_point(|&m| m < window.low);
-            masses.get(from).is_some_and(|&m| m <= window.high)
-        })
+        grid.slack == 0 && grid.makes((window.low, window.high), window.size)
     };
     let mut doubtful = (0..problem.rungs.len())
         .filter(|&at| !in_list(at))
@@ -34,7 +31,8 @@ pub(super) fn loadable<P: Price>(
         return Ok(());
     }
     let loads = loads(&problem.equipment, &problem.rungs)?;
-    if let Some(at) = doubtful.find(|&at| !reaches(&loads, &problem.rungs[at])) {
+    let equipment = &problem.equipment;
+    if let Some(at) = doubtful.find(|&at| !reaches(equipment, &loads, &problem.rungs[at])) {
         let field = format!("rungs[{at}].target");
         return Err(why(&problem.equipment, &problem.rungs[at], &field, &loads));
     }
@@ -57,7 +55,7 @@ pub(in crate::solve) fn loadable_alone(
     field: &str,
 ) -> Result<(), Refusal> {
     let loads = loads(equipment, core::slice::from_ref(wish))?;
-    if reaches(&loads, wish) {
+    if reaches(equipment, &loads, wish) {
         return Ok(());
     }
     Err(why(equipment, wish, field, &loads))
@@ -71,9 +69,34 @@ fn loads(equipment: &Equipment, rungs: &[Wish]) -> Result<Loads, Refusal> {
     Loads::new(equipment, most.unwrap_or_default() + next + next)
 }
 
-fn reaches(loads: &Loads, wish: &Wish) -> bool {
+fn reaches(equipment: &Equipment, loads: &Loads, wish: &Wish) -> bool {
+    if wish.least_diameter > Length::ZERO {
+        return reaches_with_size(equipment, wish);
+    }
     let found = loads.at_least(wish.target - wish.below);
     found.is_some_and(|load| load <= wish.target + wish.above)
+}
+
+/// The same where one plate has a size of its own: with one pair of such a kind on beforehand.
+fn reaches_with_size(equipment: &Equipment, wish: &Wish) -> bool {
+    let any_size = Wish {
+        least_diameter: Length::ZERO,
+        ..*wish
+    };
+    (0..equipment.plates.len()).any(|kind| {
+        let plate = equipment.plates[kind];
+        let sleeve = equipment.sleeve.map(|sleeve| sleeve - plate.thickness);
+        let short = sleeve.is_some_and(|sleeve| sleeve < Length::ZERO);
+        if plate.diameter < wish.least_diameter || plate.pairs == 0 || short {
+            return false;
+        }
+        let mut rest = equipment.clone();
+        rest.bar_and_collars = rest.bar_and_collars + plate.mass + plate.mass;
+        rest.sleeve = sleeve;
+        rest.plates[kind].pairs -= 1;
+        loads(&rest, core::slice::from_ref(&any_size))
+            .is_ok_and(|loads| reaches(&rest, &loads, &any_size))
+    })
 }
 
 /// Why no plates make a load, whose target is the `field`.
@@ -105,8 +128,20 @@ fn why(equipment: &Equipment, wish: &Wish, field: &str, loads: &Loads) -> Refusa
 fn cause(equipment: &Equipment, wish: &Wish) -> (Constraint, String) {
     let reached = |equipment: &Equipment| {
         let loads = loads(equipment, core::slice::from_ref(wish));
-        loads.is_ok_and(|loads| reaches(&loads, wish))
+        loads.is_ok_and(|loads| reaches(equipment, &loads, wish))
     };
+    let any_size = Wish {
+        least_diameter: Length::ZERO,
+        ..*wish
+    };
+    let of_any_size = loads(equipment, core::slice::from_ref(&any_size));
+    if of_any_size.is_ok_and(|loads| reaches(equipment, &loads, &any_size)) {
+        let cause = format!(
+            "none of the plates that make it is {} across",
+            length_text(wish.least_diameter)
+        );
+        return (Constraint::Inventory, cause);
+    }
     let sleeve = equipment.sleeve.map(length_text).unwrap_or_default();
     let mut longer = equipment.clone();
     longer.sleeve = None;

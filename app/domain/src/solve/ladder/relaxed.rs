@@ -100,8 +100,11 @@ impl<P: Price> Prices<P> for Relaxed<'_, P> {
     }
 
     fn alone(&self, rung: usize, beneath: &Spot) -> P {
-        let mass = self.grid.mass[*beneath as usize];
         let window = &self.ready.windows[rung];
+        if self.grid.size(*beneath as usize) < window.size {
+            return P::NEVER;
+        }
+        let mass = self.grid.mass[*beneath as usize];
         let price = window.least_price(mass, mass + self.grid.slack);
         price.unwrap_or(P::NEVER)
     }

@@ -19,6 +19,8 @@ pub(super) struct Beneath {
     mass: i64,
     /// One side, nanometres.
     thickness: i64,
+    /// Of the largest plate.
+    size: u8,
     spot: Spot,
     /// First kind that may go on top.
     first: usize,
@@ -105,6 +107,7 @@ impl<P: Price> Prices<P> for Search<'_, P> {
             counts: 0,
             mass: 0,
             thickness: 0,
+            size: 0,
             spot: 0,
             first: 0,
         }
@@ -124,6 +127,7 @@ impl<P: Price> Prices<P> for Search<'_, P> {
             counts: beneath.counts + (1 << plate.shift),
             mass: beneath.mass + plate.mass,
             thickness,
+            size: beneath.size.max(plate.size),
             spot,
             first: if self.ready.big_inside {
                 plate.group
@@ -142,7 +146,7 @@ impl<P: Price> Prices<P> for Search<'_, P> {
 
     fn alone(&self, rung: usize, beneath: &Beneath) -> P {
         let window = &self.ready.windows[rung];
-        if (window.low..=window.high).contains(&beneath.mass) {
+        if (window.low..=window.high).contains(&beneath.mass) && beneath.size >= window.size {
             window.price(beneath.mass)
         } else {
             P::NEVER

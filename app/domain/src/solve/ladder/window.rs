@@ -13,6 +13,8 @@ pub(super) struct Window<P> {
     pub low: i64,
     /// Greatest mass, nanograms.
     pub high: i64,
+    /// The size that the largest plate must have, see [`super::prepare::Kind::size`]; 0 for any.
+    pub size: u8,
     /// Both sides' mass that would be on target; may be negative.
     aim: i64,
     /// All distances from the target are multiples of this.
@@ -50,6 +52,7 @@ impl Window<Wide> {
         Window {
             low: self.low,
             high: self.high,
+            size: self.size,
             aim: self.aim,
             step: self.step,
             weight: P::narrow(self.weight),
@@ -77,6 +80,7 @@ pub(super) fn window(at: usize, wish: &Wish, bar: Mass) -> Result<Window<Wide>, 
     Ok(Window {
         low: low.max(0).div_euclid(2) + low.max(0) % 2,
         high: high / 2,
+        size: 0,
         aim,
         step: 1,
         weight: Wide::from(wish.per_kg_off_ns),

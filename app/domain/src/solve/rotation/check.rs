@@ -4,7 +4,9 @@
 //! holes that can never be set.
 use super::{Problem, Turn};
 use crate::mass::Mass;
-use crate::solve::equipment::{mass_in_range, mass_text, out_of_range, refusal};
+use crate::solve::equipment::{
+    length_in_range, length_text, mass_in_range, mass_text, out_of_range, refusal,
+};
 use crate::solve::ladder::Wish;
 use crate::solve::ladder::refuse::loadable_alone;
 use crate::solve::{Constraint, Refusal};
@@ -59,6 +61,10 @@ fn check_turn(problem: &Problem, turn: &Turn, field: &str) -> Result<(), Refusal
     ];
     if let Some((name, mass)) = masses.into_iter().find(|(_, m)| !mass_in_range(*m)) {
         return Err(out_of_range(&format!("{field}.{name}"), mass_text(mass)));
+    }
+    if !length_in_range(turn.least_diameter) {
+        let field = format!("{field}.least_diameter");
+        return Err(out_of_range(&field, length_text(turn.least_diameter)));
     }
     time(&format!("{field}.lasts_s"), turn.lasts_ns)?;
     time(&format!("{field}.rest_s"), turn.rest_ns)?;
@@ -122,6 +128,7 @@ pub(super) fn unloadable(problem: &Problem) -> Refusal {
                 below: turn.below,
                 above: turn.above,
                 per_kg_off_ns: 0,
+                least_diameter: turn.least_diameter,
             };
             let field = format!("lifters[{at}].turns[{turn_at}].target");
             if let Err(refusal) = loadable_alone(&problem.equipment, &wish, &field) {

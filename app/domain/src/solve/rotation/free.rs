@@ -198,7 +198,7 @@ impl Bars for Free<'_> {
             let stack = u32::try_from(place).expect("a place among nodes");
             let stub = self.stub(bar, (stack, node));
             moves.extend(stub.filter(|way| worth(place, way.handling)));
-            let serves = want.serves(stacks.load[at(node)]);
+            let serves = stacks.serves(node, &want);
             if !serves || !worth(place, self.apart[apart + place]) {
                 continue;
             }
@@ -234,7 +234,7 @@ impl Bars for Free<'_> {
             let stack = u32::try_from(place).expect("a place among nodes");
             let stub = self.stub(bar, (stack, node));
             moves.extend(stub.filter(|way| worth(place, way.handling)));
-            let serves = want.serves(stacks.load[at(node)]);
+            let serves = stacks.serves(node, &want);
             if !serves || !worth(place, self.apart[apart + place]) {
                 continue;
             }

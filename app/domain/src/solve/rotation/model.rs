@@ -11,6 +11,8 @@ pub(super) struct Kind {
     pub mass: i64,
     /// One plate, nanometres.
     pub thickness: i64,
+    /// One plate, nanometres.
+    pub diameter: i64,
     /// Pairs there are.
     pub pairs: u16,
     /// What a move of a pair takes with the loaders there are, nanoseconds.
@@ -26,6 +28,8 @@ pub(super) struct Want {
     pub low: i64,
     /// Greatest load, nanograms.
     pub high: i64,
+    /// Least diameter of the largest plate, nanometres; 0 for any.
+    pub least_diameter: i64,
     /// Number of the hole; [`NO_HOLE`] for none.
     pub hole: u8,
     /// Nanoseconds.
@@ -35,9 +39,9 @@ pub(super) struct Want {
 }
 
 impl Want {
-    /// Whether `load` is within the tolerance.
-    pub(super) fn serves(&self, load: i64) -> bool {
-        self.low <= load && load <= self.high
+    /// Whether `load` is within the tolerance, and the largest plate large enough.
+    pub(super) fn serves(&self, load: i64, largest: i64) -> bool {
+        self.low <= load && load <= self.high && self.least_diameter <= largest
     }
 }
 
@@ -100,6 +104,7 @@ impl Model {
             turns.extend(lifter.turns.iter().map(|turn| Want {
                 low: (turn.target - turn.below).ng(),
                 high: (turn.target + turn.above).ng(),
+                least_diameter: turn.least_diameter.nm(),
                 hole: number(turn.hole),
                 lasts: signed(turn.lasts_ns),
                 rest: signed(turn.rest_ns),
@@ -174,6 +179,12 @@ impl Model {
         self.bar + 2 * masses.sum::<i64>()
     }
 
+    /// Diameter of the largest plate of `side`; 0 when there is none.
+    pub(super) fn largest(&self, side: &[u8]) -> i64 {
+        let diameters = side.iter().map(|&k| self.kinds[usize::from(k)].diameter);
+        diameters.max().unwrap_or(0)
+    }
+
     /// Whether the pins may be moved with this load.
     pub(super) fn light(&self, load: i64) -> bool {
         load <= self.hole_change_at_most
@@ -198,6 +209,7 @@ fn kinds(problem: &Problem) -> Vec<Kind> {
         .map(|(place, plate)| Kind {
             mass: plate.mass.ng(),
             thickness: plate.thickness.nm(),
+            diameter: plate.diameter.nm(),
             pairs: plate.pairs,
             handling: times * signed(plate.handling_ns),
             place,

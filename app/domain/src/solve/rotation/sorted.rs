@@ -41,7 +41,7 @@ impl Bars for Sorted<'_> {
                     stack: u32::try_from(place).expect("a place among nodes"),
                     found: node,
                     handling,
-                    stub: !want.serves(stacks.load[at(node)]),
+                    stub: !stacks.serves(node, want),
                 });
             }
         }

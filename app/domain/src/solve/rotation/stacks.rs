@@ -22,6 +22,8 @@ pub(super) struct Stacks {
     pub handling: Vec<i64>,
     /// Bar, collars and plates, nanograms.
     pub load: Vec<i64>,
+    /// Diameter of the largest plate, nanometres.
+    pub largest: Vec<i64>,
     /// One past the last node below.
     pub end: Vec<u32>,
     /// The deepest stack inside this one that is light enough for a hole change.
@@ -64,10 +66,15 @@ impl Stacks {
     /// Whether each turn has a stack that is not a mere stub.
     pub(super) fn serves_all(&self, model: &Model) -> bool {
         let turns = model.turns.iter().zip(&self.serving);
-        let real = |turn: &Want, node: &u32| turn.serves(self.load[at(*node)]);
+        let real = |turn: &Want, node: &u32| self.serves(*node, turn);
         turns
             .into_iter()
             .all(|(turn, nodes)| nodes.iter().any(|node| real(turn, node)))
+    }
+
+    /// Whether a node's own stack serves a turn.
+    pub(super) fn serves(&self, node: u32, turn: &Want) -> bool {
+        turn.serves(self.load[at(node)], self.largest[at(node)])
     }
 
     /// The plates of a node, inside to outside.
@@ -113,6 +120,7 @@ impl Stacks {
         self.kind.push(kind);
         self.handling.push(self.handling[above] + added.handling);
         self.load.push(load);
+        self.largest.push(self.largest[above].max(added.diameter));
         self.end.push(node + 1);
         self.stub.push(false);
         let inside = self.light[above];
@@ -125,6 +133,7 @@ impl Stacks {
         self.kind.pop();
         self.handling.pop();
         self.load.pop();
+        self.largest.pop();
         self.end.pop();
         self.stub.pop();
         self.light.pop();
@@ -189,6 +198,7 @@ impl<'a> Builder<'a> {
         self.tree.kind.push(u8::MAX);
         self.tree.handling.push(0);
         self.tree.load.push(model.bar);
+        self.tree.largest.push(0);
         self.tree.end.push(1);
         self.tree.light.push(0);
         self.tree.stub.push(false);
@@ -234,7 +244,7 @@ impl<'a> Builder<'a> {
             self.left[kind] += 1;
             grown?;
             let leaf = self.tree.parent.len() == at(child) + 1;
-            let idle = !self.tree.stub[at(child)] && !self.serves(load);
+            let idle = !self.tree.stub[at(child)] && !self.serves(child);
             if leaf && idle && paths.is_empty() {
                 self.tree.pop();
             }
@@ -262,8 +272,9 @@ impl<'a> Builder<'a> {
         plates >= self.plates || wasted > self.waste
     }
 
-    fn serves(&self, load: i64) -> bool {
-        self.model.turns.iter().any(|turn| turn.serves(load))
+    fn serves(&self, node: u32) -> bool {
+        let mut turns = self.model.turns.iter();
+        turns.any(|turn| self.tree.serves(node, turn))
     }
 
     /// Whether plates from `kind` on may bring `load` to what some turn asks for.
@@ -314,7 +325,8 @@ fn staying(model: &Model, reach: &Reach) -> Vec<Vec<u8>> {
     }
     let mut stay = vec![start];
     for turn in &model.turns {
-        if !stay[1..].iter().any(|stack| turn.serves(model.load(stack))) {
+        let serves = |stack: &Vec<u8>| turn.serves(model.load(stack), model.largest(stack));
+        if !stay[1..].iter().any(serves) {
             let (mut stack, mut tries) = (Vec::new(), VISITS_LIMIT);
             if find(model, reach, turn, (0, 0), &mut stack, &mut tries) {
                 stay.push(stack);
@@ -334,7 +346,7 @@ fn find(
     tries: &mut usize,
 ) -> bool {
     let load = model.load(stack);
-    if turn.serves(load) {
+    if turn.serves(load, model.largest(stack)) {
         return true;
     }
     let Some(kind) = model.kinds.get(from) else {
@@ -375,7 +387,7 @@ fn serving(model: &Model, tree: &Stacks, turn: &Want) -> Vec<u32> {
     let serves = |node: &u32| {
         let load = tree.load[at(*node)];
         let further = tree.stub[at(*node)] && load + 2 * lightest <= turn.high;
-        turn.serves(load) || further
+        tree.serves(*node, turn) || further
     };
     nodes.filter(serves).collect()
 }
