@@ -4,9 +4,7 @@ use crate::generated::{Choose, KioskWindow, Tile};
 use crate::rows::Rows;
 use slint::ComponentHandle as _;
 use std::cell::{Cell, RefCell};
-
-/// Tiles on one page.
-const PAGE: usize = 12;
+use view::choose::TILES_SHOWN;
 
 /// Keeps the tiles, and which page of them is shown.
 pub(crate) struct ChooseFace {
@@ -51,13 +49,16 @@ impl ChooseFace {
 
     fn settle(&self, window: &KioskWindow) {
         let all = self.all.borrow();
-        let pages = all.len().div_ceil(PAGE).max(1);
+        let pages = all.len().div_ceil(TILES_SHOWN).max(1);
         self.page.set(self.page.get() % pages);
-        let shown = all.chunks(PAGE).nth(self.page.get()).unwrap_or_default();
+        let shown = all
+            .chunks(TILES_SHOWN)
+            .nth(self.page.get())
+            .unwrap_or_default();
         self.tiles.settle(shown.iter().cloned());
         let to = window.global::<Choose<'_>>();
         to.set_more(pages > 1);
-        let (across, down) = grid(if pages > 1 { PAGE } else { all.len() });
+        let (across, down) = grid(if pages > 1 { TILES_SHOWN } else { all.len() });
         to.set_across(across);
         to.set_down(down);
     }

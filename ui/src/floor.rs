@@ -4,10 +4,8 @@ use crate::frame::{number_and_word, pace};
 use crate::generated::{Floor, KioskWindow, Turn, Turns};
 use crate::rows::Rows;
 use slint::{ComponentHandle as _, SharedString};
-use view::floor::{FloorRack, FloorTurn};
-
-/// Later turns shown at a rack alone, and at each of two.
-const THEN: [usize; 2] = [4, 1];
+use view::buttons::turn_labels;
+use view::floor::{FloorRack, FloorTurn, then_shown};
 
 /// Keeps the lists of both racks.
 pub(crate) struct FloorFace {
@@ -38,20 +36,18 @@ impl FloorFace {
     pub(crate) fn show(&self, window: &KioskWindow, floor: &view::floor::Floor) {
         let to = window.global::<Floor<'_>>();
         to.set_empty(floor.empty.as_str().into());
-        let then = if floor.racks.len() > 1 {
-            THEN[1]
-        } else {
-            THEN[0]
-        };
+        let then = then_shown(floor.racks.len());
+        let labels = turn_labels(floor);
+        let of = |at: usize| labels.get(at).map_or(&[][..], Vec::as_slice);
         if let Some(rack) = floor.racks.first() {
             to.set_first_up(word(rack.up.as_ref()));
             to.set_first_next(word(rack.next.as_ref()));
-            to.set_first(self.racks[0].show(rack, then));
+            to.set_first(self.racks[0].show(rack, then, of(0)));
         }
         if let Some(rack) = floor.racks.get(1) {
             to.set_second_up(word(rack.up.as_ref()));
             to.set_second_next(word(rack.next.as_ref()));
-            to.set_second(self.racks[1].show(rack, then));
+            to.set_second(self.racks[1].show(rack, then, of(1)));
         }
         to.set_racks(match floor.racks.len() {
             0 => 0,
@@ -62,7 +58,11 @@ impl FloorFace {
 }
 
 impl RackTurns {
-    fn show(&self, rack: &FloorRack, then: usize) -> Turns {
+    fn show(&self, rack: &FloorRack, then: usize, labels: &[String]) -> Turns {
+        let mut labels = labels.iter();
+        let mut turn = |turn: &FloorTurn| self::turn(turn, labels.next());
+        let up = rack.up.as_ref().map(&mut turn);
+        let next = rack.next.as_ref().map(&mut turn);
         self.then.settle(rack.then.iter().take(then).map(turn));
         let words = rack.then.iter().take(then).map(|turn| word(Some(turn)));
         self.words.settle(words);
@@ -70,10 +70,10 @@ impl RackTurns {
         Turns {
             name: rack.name.as_str().into(),
             is_up: rack.up.is_some(),
-            up: rack.up.as_ref().map(turn).unwrap_or_default(),
+            up: up.unwrap_or_default(),
             bar: bar.unwrap_or_default(),
             is_next: rack.next.is_some(),
-            next: rack.next.as_ref().map(turn).unwrap_or_default(),
+            next: next.unwrap_or_default(),
             then: self.then.model(),
             more: more(rack, then).into(),
         }
@@ -97,9 +97,10 @@ fn more(rack: &FloorRack, then: usize) -> String {
     told[from..].join(", ")
 }
 
-fn turn(turn: &FloorTurn) -> Turn {
+fn turn(turn: &FloorTurn, label: Option<&String>) -> Turn {
     let (reps, reps_word) = number_and_word(&turn.reps);
     Turn {
+        label: label.unwrap_or(&turn.lifter).as_str().into(),
         lifter: turn.lifter.as_str().into(),
         lift: turn.lift.as_str().into(),
         load: turn.load.as_str().into(),

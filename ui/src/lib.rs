@@ -49,6 +49,7 @@ mod face;
 mod finger;
 mod floor;
 mod frame;
+mod headless;
 mod history;
 mod list;
 mod meet;
@@ -81,5 +82,6 @@ mod generated {
 pub use backend::{open_backend, quit_event_loop, run_event_loop};
 pub use face::{Face, FaceHandle};
 pub use generated::{Discs, KioskWindow, Shade, Theme};
+pub use headless::{Headless, Place, Pressable};
 pub use picture::{Picture, picture};
 pub use slint;

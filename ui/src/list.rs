@@ -3,9 +3,7 @@ use crate::generated::{KioskWindow, List, ListRow, ListState, Mark, Page};
 use crate::rows::Rows;
 use slint::{ComponentHandle as _, SharedString};
 use std::cell::{Cell, RefCell};
-
-/// Rows on one page, and beside a drawing.
-const PAGES: [usize; 2] = [9, 6];
+use view::buttons::row_labels;
 
 /// Keeps the rows, and which page of them is shown.
 pub(crate) struct ListFace {
@@ -28,7 +26,7 @@ impl ListFace {
             all: RefCell::default(),
             title: RefCell::default(),
             page: Cell::new(0),
-            page_rows: Cell::new(PAGES[0]),
+            page_rows: Cell::new(1),
             rows,
             body,
         }
@@ -44,8 +42,7 @@ impl ListFace {
         to.set_title(list.title.as_str().into());
         to.set_hint(list.hint.as_str().into());
         to.set_main(list.main.as_str().into());
-        self.page_rows
-            .set(PAGES[usize::from(!list.body.is_empty())]);
+        self.page_rows.set(view::list::rows_shown(list));
         let tallest = list
             .body
             .iter()
@@ -53,7 +50,14 @@ impl ListFace {
             .fold(0.0, f32::max);
         to.set_body_top(tallest * 1.15);
         self.body.settle(marks(&list.body, tallest * 0.06));
-        *self.all.borrow_mut() = list.rows.iter().zip(0..).map(row).collect();
+        let mut labels = row_labels(list).into_iter();
+        let rows = list.rows.iter().zip(0..);
+        let rows = rows.map(|(row, at)| {
+            let pressed = row.state != view::list::ListState::Told;
+            let label = pressed.then(|| labels.next()).flatten();
+            self::row(row, at, label.unwrap_or_default())
+        });
+        *self.all.borrow_mut() = rows.collect();
         self.settle(window);
     }
 
@@ -91,8 +95,9 @@ fn marks(marks: &[view::draw::HeightMark], close_mm: f32) -> Vec<Mark> {
     marks.iter().map(mark).collect()
 }
 
-fn row((row, at): (&view::list::ListRow, i32)) -> ListRow {
+fn row(row: &view::list::ListRow, at: i32, label: String) -> ListRow {
     ListRow {
+        label: label.into(),
         at,
         title: row.title.as_str().into(),
         value: row.value.as_str().into(),

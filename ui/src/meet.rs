@@ -2,6 +2,7 @@
 use crate::generated::{Call, KioskWindow, Meet};
 use crate::rows::Rows;
 use slint::ComponentHandle as _;
+use view::buttons::call_labels;
 use view::meet_day::MeetPage;
 
 /// Keeps its calls.
@@ -20,7 +21,9 @@ impl MeetFace {
         let to = window.global::<Meet<'_>>();
         to.set_title(page.title.as_str().into());
         to.set_hint(page.hint.as_str().into());
-        self.calls.settle(page.calls.iter().map(|call| Call {
+        let calls = page.calls.iter().zip(call_labels(page));
+        self.calls.settle(calls.map(|(call, label)| Call {
+            label: label.into(),
             lifter: call.lifter.as_str().into(),
             load: call.load.as_str().into(),
             set: call.set.as_str().into(),

@@ -6,6 +6,7 @@ mod journal;
 mod meet;
 mod next;
 mod plan;
+mod rehearse;
 mod sheet;
 mod solve;
 mod stick;
@@ -80,6 +81,13 @@ enum Command {
         /// What to do.
         #[command(subcommand)]
         what: JournalCommand,
+    },
+    /// Rehearse an evening without a window, on a clock of its own: JSON lines on standard input,
+    /// the face after each on standard output.
+    Rehearse {
+        /// The time at the gym, as in 2026-12-02T18:00; now by default.
+        #[arg(long, value_name = "TIME", value_parser = crate::rehearse::moment)]
+        at: Option<chrono::NaiveDateTime>,
     },
     /// Draw a screen into a PNG file.
     Picture(picture::PictureArgs),
@@ -364,6 +372,7 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         }) => plan::blank(&open()?, &out, streams.out),
         Some(Command::Stick(args)) => stick::stick(&open()?, &args, streams),
         Some(Command::Code { off }) => code::code(&open()?, off, streams),
+        Some(Command::Rehearse { at }) => rehearse::rehearse(&open()?, at, streams),
         Some(Command::Picture(args)) => picture::picture(&args, cli.data.as_deref(), streams.out),
     }
 }

@@ -62,6 +62,12 @@ impl BenchClock {
         Self(Arc::new(AtomicI64::new(at.and_utc().timestamp_millis())))
     }
 
+    /// The wall clock is set.
+    pub fn set_wall(&self, at: NaiveDateTime) {
+        self.0
+            .store(at.and_utc().timestamp_millis(), Ordering::SeqCst);
+    }
+
     /// Goes on by so many milliseconds.
     pub fn advance_ms(&self, ms: i64) {
         self.0.fetch_add(ms, Ordering::SeqCst);

@@ -44,6 +44,8 @@ pub struct CoachDesk {
     proving: Weak<()>,
     /// The language in which the screen's desk was told; `None` before.
     told: Option<Language>,
+    /// Whether what takes time is waited for.
+    waits: bool,
 }
 
 /// A stick that was read, or its absence, under the id that it was seen with.
@@ -65,6 +67,31 @@ impl CoachDesk {
     /// Opens the desk, and starts to look for sticks where the settings name a place.
     #[must_use]
     pub fn open(kiosk: &Kiosk, folder: &Folder, desk: Desk, inputs: Sender<Input>) -> Self {
+        let coach_desk = Self::laid(kiosk, folder, desk, inputs);
+        if let Some(place) = coach_desk.sticks.clone() {
+            watch(place, coach_desk.inputs.clone());
+        }
+        coach_desk
+    }
+
+    /// As [`CoachDesk::open`] for a rehearsal: nothing looks for sticks by itself, and what takes
+    /// time is done at once, so that every rehearsal goes the same way.
+    #[must_use]
+    pub fn open_here(kiosk: &Kiosk, folder: &Folder, desk: Desk, inputs: Sender<Input>) -> Self {
+        Self {
+            waits: true,
+            ..Self::laid(kiosk, folder, desk, inputs)
+        }
+    }
+
+    /// From now on sticks appear at `place`, and what lies there is looked at.
+    pub fn plug(&mut self, kiosk: &Kiosk, place: PathBuf) {
+        let id = identity(&place);
+        self.sticks = Some(place);
+        self.look(kiosk, id);
+    }
+
+    fn laid(kiosk: &Kiosk, folder: &Folder, desk: Desk, inputs: Sender<Input>) -> Self {
         let config = kiosk.config();
         let coach_desk = Self {
             folder: folder.clone(),
@@ -78,6 +105,7 @@ impl CoachDesk {
             stick: None,
             proving: Weak::new(),
             told: None,
+            waits: false,
         };
         let orders = coach_desk.inputs.clone();
         coach_desk
@@ -95,9 +123,6 @@ impl CoachDesk {
             &coach_desk.desk,
             coach_desk.copies.as_ref().map(|(place, _)| place.as_path()),
         );
-        if let Some(place) = coach_desk.sticks.clone() {
-            watch(place, coach_desk.inputs.clone());
-        }
         coach_desk
     }
 
@@ -270,6 +295,10 @@ impl CoachDesk {
 
     /// Runs what takes time on a thread of its own.
     fn aside(&self, name: &'static str, work: impl FnOnce() + Send + 'static) {
+        if self.waits {
+            work();
+            return;
+        }
         let work = move || {
             crate::watch::stand_back();
             work();

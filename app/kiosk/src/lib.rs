@@ -18,6 +18,7 @@ pub mod lan;
 pub mod nightly;
 pub mod owner;
 pub mod picture;
+pub mod rehearse;
 pub mod replan;
 pub mod run;
 pub mod shared;

@@ -8,6 +8,9 @@ use domain::day::NoSheet;
 use domain::rotation::stations;
 use domain::sheet::LiftSheet;
 
+/// Tiles on one page; the window turns the pages where there are more.
+pub const TILES_SHOWN: usize = 12;
+
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Choose {

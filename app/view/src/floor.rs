@@ -63,6 +63,15 @@ const RACKS_MAX: usize = 2;
 /// The most turns after the next that are told.
 const THEN_MAX: usize = 4;
 
+/// Later turns that are drawn at a rack alone, and at each of two.
+const THEN: [usize; 2] = [4, 1];
+
+/// How many turns after the next are drawn where so many racks are shown.
+#[must_use]
+pub const fn then_shown(racks: usize) -> usize {
+    if racks > 1 { THEN[1] } else { THEN[0] }
+}
+
 /// The floor of now: at each rack the bar that most lifters share comes first; a second bar of
 /// one rack is shown where no other rack needs the place.
 #[must_use]

@@ -7,6 +7,7 @@
 pub mod aside;
 pub mod bar;
 pub mod beside;
+pub mod buttons;
 pub mod choose;
 pub mod desk;
 pub mod draw;
@@ -48,6 +49,7 @@ pub mod trail;
 pub mod why;
 pub mod words;
 
+pub use buttons::{Button, Deed, buttons};
 pub use frame::{Chip, Frame, Pace, Screen, frame};
 pub use language::Language;
 pub use look::{Chosen, Light, Look};

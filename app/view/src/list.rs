@@ -57,6 +57,15 @@ pub struct Page {
     pub lines: Vec<String>,
 }
 
+/// Rows on one page, and beside a drawing; the window turns the pages of longer lists.
+const PAGES: [usize; 2] = [9, 6];
+
+/// How many rows of `list` stand on one page.
+#[must_use]
+pub fn rows_shown(list: &List) -> usize {
+    PAGES[usize::from(!list.body.is_empty())]
+}
+
 impl ListRow {
     /// A row with a title and a value.
     pub(crate) fn new(title: String, value: impl Into<String>) -> Self {

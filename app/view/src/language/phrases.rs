@@ -7,7 +7,14 @@ pub(crate) use desk::*;
 pub(crate) use turn::*;
 
 crate::phrases! {
-    // Everywhere.
+    // Everywhere; the first ones are written by the window itself, in these words.
+    ALL_LIFTERS: "all lifters", "alle";
+    SWITCH_TO: "switch to {0}", "zu {0}";
+    MORE: "more", "mehr";
+    MORE_LIFTERS: "more lifters", "mehr Leute";
+    SET_UP: "set-up", "Aufbau";
+    OTHER_REPS: "other reps", "andere Wdh.";
+    HISTORY: "history", "Verlauf";
     DONE: "done", "fertig";
     READY: "ready", "bereit";
     WORK: "work", "Arbeit";

@@ -1,0 +1,253 @@
+//! `pinladder rehearse`: an evening driven from outside, by lines, through the real screens.
+//!
+//! Whoever obeys is simulated here from what is answered alone. Refuses: looking inside.
+use kiosk::Folder;
+use kiosk::cli::{Streams, main};
+use kiosk::rehearse::{Answer, Line, Rehearsal, moment};
+use serde_json::{Value, json};
+use std::ffi::OsString;
+use std::path::Path;
+
+/// They pull from the pins with the same bar on that Wednesday of the demo plan.
+const FOUR: [&str; 4] = ["Hamza", "Željka", "Ilkka", "Marisol"];
+const AT: &str = "2026-12-02T18:00";
+/// Sets of each: four warm-ups and the work set.
+const SETS: usize = 5;
+
+fn open(data: &Path) -> Rehearsal {
+    let folder = Folder::open(Some(data)).expect("a folder");
+    Rehearsal::open(&folder, moment(AT).expect("a time")).expect("it opens")
+}
+
+fn say(rehearsal: &mut Rehearsal, line: &Line) -> Answer {
+    let answer = rehearsal.line(line).expect("it goes on");
+    holds(&answer);
+    answer
+}
+
+fn tap(rehearsal: &mut Rehearsal, label: &str) -> Answer {
+    let answer = say(rehearsal, &Line::tap(label));
+    assert_eq!(answer.refused, None, "{answer:?}");
+    answer
+}
+
+/// What must be true of every face: where a set can be logged in one tap, everything about the
+/// bar is told, and whoever obeys comes from what is believed to what is wanted.
+fn holds(answer: &Answer) {
+    let json: Value = serde_json::from_str(&answer.json()).expect("JSON");
+    let enabled = |b: &Value| b["enabled"] == true && b["does"] == "done";
+    let can_log = json["buttons"]
+        .as_array()
+        .expect("a list")
+        .iter()
+        .any(enabled);
+    if can_log {
+        for field in [
+            "left", "right", "take_off", "put_on", "believed", "load", "reps",
+        ] {
+            assert!(json.get(field).is_some(), "no {field} in {json}");
+        }
+    }
+    for side in ["left", "right"] {
+        let Some(wanted) = json.get(side) else {
+            continue;
+        };
+        let list = |value: &Value| value.as_array().expect("a list").clone();
+        let mut on = list(&json["believed"][side]);
+        for plate in list(&json["take_off"][side]) {
+            assert_eq!(on.pop().as_ref(), Some(&plate), "not the outermost: {json}");
+        }
+        on.extend(list(&json["put_on"][side]));
+        assert_eq!(Value::from(on), *wanted, "{side} of {json}");
+    }
+    let mut labels: Vec<&str> = answer.buttons.iter().map(|b| b.label.as_str()).collect();
+    labels.sort_unstable();
+    let all = labels.len();
+    labels.dedup();
+    assert_eq!(labels.len(), all, "a label comes twice: {json}");
+}
+
+/// All four begin.
+fn begun(data: &Path) -> Rehearsal {
+    let mut rehearsal = open(data);
+    for name in FOUR {
+        if rehearsal.face().screen != "choose" {
+            tap(&mut rehearsal, "all lifters");
+        }
+        tap(&mut rehearsal, name);
+        tap(&mut rehearsal, "start");
+    }
+    rehearsal
+}
+
+/// Goes to whoever is up.
+fn to_whoever_is_up(rehearsal: &mut Rehearsal) -> Answer {
+    tap(rehearsal, "all lifters");
+    let floor = tap(rehearsal, "floor");
+    let up = floor.button(view::Deed::Lifter).expect("somebody is up");
+    tap(rehearsal, up)
+}
+
+#[test]
+fn four_lifters_come_through_their_evening() {
+    let data = tempfile::tempdir().expect("a folder");
+    let mut rehearsal = begun(data.path());
+    let mut face = to_whoever_is_up(&mut rehearsal);
+    for _ in 0..400 {
+        if face.sets_logged == FOUR.len() * SETS {
+            break;
+        }
+        face = match face.screen {
+            "bar" => {
+                let before = face.sets_logged;
+                let done = face.button(view::Deed::Done).expect("a set").to_owned();
+                let after = tap(&mut rehearsal, &done);
+                assert_eq!(after.sets_logged, before + 1, "{after:?}");
+                after
+            }
+            "rest" | "settle" => match face.rest_s {
+                Some(left) => say(&mut rehearsal, &Line::Wait(u64::from(left) * 1_000)),
+                None => to_whoever_is_up(&mut rehearsal),
+            },
+            "end" => {
+                let next = face.button(view::Deed::Next).expect("on").to_owned();
+                tap(&mut rehearsal, &next)
+            }
+            _ => to_whoever_is_up(&mut rehearsal),
+        };
+    }
+    assert_eq!(face.sets_logged, FOUR.len() * SETS, "{face:?}");
+}
+
+#[test]
+fn a_beginning_that_several_buttons_share_names_none() {
+    let data = tempfile::tempdir().expect("a folder");
+    let mut rehearsal = begun(data.path());
+    let before = rehearsal.face();
+    let told = say(&mut rehearsal, &Line::tap("switch to "));
+    let why = told.refused.clone().unwrap_or_default();
+    assert!(
+        why.contains("switch to Hamza") && why.contains("switch to Ilkka"),
+        "{why}"
+    );
+    assert_eq!((told.lifter, told.screen), (before.lifter, before.screen));
+}
+
+/// The answers to `lines` on a folder of its own, through the command.
+fn answers(lines: &[Value]) -> Vec<Value> {
+    let data = tempfile::tempdir().expect("a folder");
+    let text: String = lines.iter().map(|line| format!("{line}\n")).collect();
+    let (code, out, err) = pinladder(data.path(), &text);
+    assert_eq!((code.as_str(), err.as_str()), ("0", ""), "{out}");
+    let read = |line: &str| serde_json::from_str(line).expect("a line of JSON");
+    let answers: Vec<Value> = out.lines().map(read).collect();
+    assert_eq!(answers.len(), lines.len(), "one answer a line: {out}");
+    answers
+}
+
+fn pinladder(data: &Path, input: &str) -> (String, String, String) {
+    let args = ["pinladder", "rehearse", "--at", AT, "--data"].map(OsString::from);
+    let args = args.into_iter().chain([data.as_os_str().to_owned()]);
+    let (mut out, mut err) = (Vec::new(), Vec::new());
+    let mut streams = Streams {
+        input: &mut input.as_bytes(),
+        out: &mut out,
+        err: &mut err,
+    };
+    let code = format!("{:?}", main(args, &mut streams));
+    let digits: String = code.chars().filter(char::is_ascii_digit).collect();
+    let text = |bytes| String::from_utf8(bytes).expect("words are UTF-8");
+    (digits, text(out), text(err))
+}
+
+#[test]
+fn what_is_not_understood_leaves_the_face_as_it_is() {
+    let rude = [
+        json!("start"),
+        json!(17),
+        json!({}),
+        json!({"tap": 5}),
+        json!({"tap": "no such button"}),
+        json!({"tap": ""}),
+        json!({"tap": "start", "times": 0}),
+        json!({"tap": "start", "gap_ms": 1e12}),
+        json!({"hold": "no such button"}),
+        json!({"wait_s": -1}),
+        json!({"wait_s": "long"}),
+        json!({"clock": "yesterday"}),
+        json!({"restart": "yes"}),
+        json!({"plug": "no/such/folder"}),
+        json!({"tap": "start", "hold": "start"}),
+    ];
+    let mut lines = vec![json!({"tap": "Hamza"}), json!({"tap": "start"})];
+    let begun = lines.len();
+    lines.extend(rude);
+    let told = answers(&lines);
+    let face = &told[begun - 1];
+    for (line, answer) in lines.iter().zip(&told).skip(begun) {
+        let why = answer["refused"].as_str().unwrap_or_default();
+        assert!(why.len() > 15, "{line}: {answer}");
+        let mut same = answer.clone();
+        same.as_object_mut().expect("an object").remove("refused");
+        assert_eq!(&same, face, "{line} changed the face");
+    }
+}
+
+#[test]
+fn the_same_lines_give_the_same_answers() {
+    let lines = [
+        json!({"tap": "Hamza"}),
+        json!({"tap": "start"}),
+        json!({"tap": "5 done", "times": 2, "gap_ms": 350}),
+        json!({"wait_s": 30}),
+        json!({"restart": true}),
+        json!({"tap": "all"}),
+        json!({"tap": "Ilkka"}),
+        json!({"tap": "start"}),
+        json!({"clock": "2026-12-02T19:30"}),
+        json!({"tap": "all"}),
+        json!({"tap": "floor"}),
+        json!({"tap": "undo"}),
+    ];
+    assert_eq!(answers(&lines), answers(&lines));
+}
+
+#[test]
+fn a_restart_shows_the_lifter_again_and_time_goes_on() {
+    let told = answers(&[
+        json!({"tap": "Hamza"}),
+        json!({"tap": "start"}),
+        json!({"tap": "5 done"}),
+        json!({"wait_s": 20}),
+        json!({"restart": true}),
+        json!({"wait_s": 10}),
+    ]);
+    let (before, after, later) = (&told[3], &told[4], &told[5]);
+    assert_eq!(after["screen"], "rest");
+    for field in ["lifter", "lift", "load", "left", "put_on", "rest_s", "at"] {
+        assert_eq!(after[field], before[field], "{field}");
+    }
+    let left = |answer: &Value| answer["rest_s"].as_i64().expect("a rest");
+    assert_eq!(left(later), left(after) - 10);
+}
+
+#[test]
+fn a_stick_is_plugged_in_and_stays_in() {
+    let stick = tempfile::tempdir().expect("a folder");
+    let plan = "date,lifter,lift,sets,reps,load,note\n2027-03-01,Hamza,rack pull,1,5,180 kg,\n";
+    std::fs::write(stick.path().join("march.csv"), plan).expect("written");
+    let mut lines = vec![json!({"plug": stick.path()})];
+    lines.extend(["kiosk", "coach's desk"].map(|label| json!({"tap": label})));
+    lines.extend(["1", "2", "3", "4", "plans"].map(|label| json!({"tap": label})));
+    lines.push(json!({"restart": true}));
+    let told = answers(&lines);
+    let shown = |answer: &Value| {
+        let buttons = answer["buttons"].as_array().expect("a list").clone();
+        buttons.iter().any(|b| {
+            b["label"]
+                .as_str()
+                .is_some_and(|l| l.contains("march.csv") || l.contains("stick"))
+        })
+    };
+    assert!(shown(&told[lines.len() - 2]), "{}", told[lines.len() - 2]);
+}
