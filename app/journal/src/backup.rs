@@ -2,12 +2,18 @@
 //!
 //! Refuses: a copy that was not proven from its first event to its last, half a file under the
 //! copy's name, and putting anything in the place of a journal that somebody has open.
+mod aside;
+mod keep;
+
 use crate::fault::{JournalError, told};
+use crate::mark::rulings;
+use crate::rows::hash_of;
 use crate::verify::{Report, verify_with};
-use crate::{JOURNAL_FILE, open};
+use crate::{JOURNAL_FILE, open, witness};
 use domain::Event;
 use rusqlite::backup::{Backup, StepResult};
 use rusqlite::{Connection, OpenFlags};
+use std::collections::BTreeSet;
 use std::fs::{self, File};
 use std::io;
 use std::path::{Path, PathBuf};
@@ -42,6 +48,16 @@ pub enum BackupError {
         /// The folder.
         path: PathBuf,
     },
+    /// What is left of a journal tells two courses of events.
+    #[error("{} cannot be mended: {one} and {other} tell different events; choose one of them and put it back", .path.display())]
+    Torn {
+        /// The journal.
+        path: PathBuf,
+        /// One file.
+        one: String,
+        /// Another one.
+        other: String,
+    },
     /// A kiosk has the journal open.
     #[error("{} is in use; close the kiosk first, or restore on its desk", .path.display())]
     InUse {
@@ -59,6 +75,8 @@ pub struct Copied {
     pub report: Report,
     /// Older copies that were deleted to keep the number.
     pub removed: Vec<PathBuf>,
+    /// Copies that know more than this one, or another course of events; they are kept.
+    pub beyond: Vec<PathBuf>,
 }
 
 /// What was put back.
@@ -123,7 +141,9 @@ fn copy_pages(from: &Path, to: &Path, kept: bool) -> Result<(), BackupError> {
 }
 
 /// Copies the journal of `folder` into `place` as `pinladder-STAMP.sqlite`, proves the copy, and
-/// deletes the oldest of such copies beyond `keep`. A copy of that name is replaced.
+/// deletes the oldest of such copies beyond `keep`, but none that knows more than this one or
+/// another course of events. A copy of that name is replaced where this one holds all of it, else
+/// the name gets a number. Halves that an earlier try left are cleared.
 ///
 /// # Errors
 /// [`BackupError`]; older copies are then all still there.
@@ -139,21 +159,24 @@ pub fn backup(
             path: place.to_owned(),
         });
     }
+    let _alone = keep::Alone::in_place(place)?;
     let part = tempfile::Builder::new()
-        .prefix(".pinladder-part-")
+        .prefix(keep::PART)
         .tempdir_in(place)
         .map_err(at(place))?;
     let begun = part.path().join(JOURNAL_FILE);
     copy(&folder.join(JOURNAL_FILE), &begun)?;
     let report = verify_with(&begun, |_, _| {})?;
     let path = place.join(format!("{FRONT}{stamp}{BACK}"));
+    let path = keep::free(path, &begun);
     fs::rename(&begun, &path).map_err(at(&path))?;
     sync(place)?;
-    let removed = prune(place, &path, keep)?;
+    let (removed, beyond) = keep::prune(place, &path, keep)?;
     Ok(Copied {
         path,
         report,
         removed,
+        beyond,
     })
 }
 
@@ -184,18 +207,6 @@ pub fn copies(place: &Path) -> Result<Vec<PathBuf>, BackupError> {
     Ok(found)
 }
 
-/// Deletes the oldest copies beyond `keep`, never the one just made.
-fn prune(place: &Path, made: &Path, keep: usize) -> Result<Vec<PathBuf>, BackupError> {
-    let found = copies(place)?;
-    let too_many = found.len().saturating_sub(keep.max(1));
-    let mut removed = Vec::new();
-    for old in found.into_iter().filter(|path| path != made).take(too_many) {
-        fs::remove_file(&old).map_err(at(&old))?;
-        removed.push(old);
-    }
-    Ok(removed)
-}
-
 /// A copy that was proven and lies in the data folder, ready to stand in the journal's place. It
 /// goes away with this value.
 #[derive(Debug)]
@@ -216,18 +227,58 @@ pub fn prepare(
     folder: &Path,
     visit: impl FnMut(u64, &Event),
 ) -> Result<Prepared, BackupError> {
-    let part = tempfile::Builder::new()
-        .prefix(".restore-")
-        .tempdir_in(folder)
-        .map_err(at(folder))?;
-    let begun = part.path().join(JOURNAL_FILE);
-    copy(file, &begun)?;
-    let report = verify_with(&begun, visit)?;
-    Ok(Prepared {
-        folder: folder.to_owned(),
-        part,
-        report,
-    })
+    let begun = Begun::new(folder)?;
+    copy(file, begun.file())?;
+    begun.proven_with(visit)
+}
+
+/// Halves of copies in the data folder begin so.
+pub(crate) const RESTORE: &str = ".restore-";
+
+/// Clears the halves that a kill left in the data folder. Only whoever has the folder alone may.
+pub fn clear_halves(folder: &Path) {
+    keep::clear(folder, RESTORE);
+}
+
+/// A journal that is made beside the one that stands.
+#[derive(Debug)]
+pub(crate) struct Begun {
+    folder: PathBuf,
+    part: TempDir,
+    file: PathBuf,
+}
+
+impl Begun {
+    pub(crate) fn new(folder: &Path) -> Result<Self, BackupError> {
+        let part = tempfile::Builder::new()
+            .prefix(RESTORE)
+            .tempdir_in(folder)
+            .map_err(at(folder))?;
+        Ok(Self {
+            folder: folder.to_owned(),
+            file: part.path().join(JOURNAL_FILE),
+            part,
+        })
+    }
+
+    /// Where it is to be written.
+    pub(crate) fn file(&self) -> &Path {
+        &self.file
+    }
+
+    /// Proves it from its first event to its last.
+    pub(crate) fn proven_with(
+        self,
+        visit: impl FnMut(u64, &Event),
+    ) -> Result<Prepared, BackupError> {
+        let report = verify_with(&self.file, visit)?;
+        sync(&self.file)?;
+        Ok(Prepared {
+            folder: self.folder,
+            part: self.part,
+            report,
+        })
+    }
 }
 
 impl Prepared {
@@ -238,30 +289,42 @@ impl Prepared {
     }
 
     /// Puts it in the journal's place, which is a matter of two names. What stood before is kept
-    /// beside it, under a name with `stamp`.
+    /// beside it, under a name with `stamp`. What mark, record and the copies in `place` know of
+    /// another course of events is overruled from then on.
     ///
     /// # Errors
     /// [`BackupError`] when the journal is in use or the folder cannot be written; nothing has
     /// changed then.
-    pub fn put_in_place(self, stamp: &str) -> Result<Restored, BackupError> {
+    pub fn put_in_place(self, stamp: &str, place: Option<&Path>) -> Result<Restored, BackupError> {
         let folder = &self.folder;
         let journal = folder.join(JOURNAL_FILE);
-        let aside = if journal.exists() {
-            close(&journal)?;
-            let aside = folder.join(format!("journal-before-{stamp}{BACK}"));
-            // A second name first, so that at no instant there is no journal.
-            fs::hard_link(&journal, &aside).map_err(at(&aside))?;
-            Some(aside)
-        } else {
-            None
-        };
         let begun = self.part.path().join(JOURNAL_FILE);
+        let aside = folder.join(format!("journal-before-{stamp}{BACK}"));
+        let stood = aside::keep(&journal, &aside)?;
+        // First, so that a power cut between the two leaves a journal that is believed.
+        self.overrule(&journal, place)?;
         fs::rename(&begun, &journal).map_err(at(&journal))?;
         sync(folder)?;
         Ok(Restored {
             report: self.report,
-            aside,
+            aside: stood.then_some(aside),
         })
+    }
+
+    /// Rules out every claim that the copy does not bear out.
+    fn overrule(&self, journal: &Path, place: Option<&Path>) -> Result<(), BackupError> {
+        let begun = self.part.path().join(JOURNAL_FILE);
+        let file = open::open_to_read(&begun)?;
+        let mut claims = witness::of(journal, None);
+        claims.extend(place.map(witness::of_copies).unwrap_or_default());
+        let mut ruled = BTreeSet::new();
+        for (claim, _) in claims {
+            let found = hash_of(&file, claim.upto).map_err(|error| told(&begun, error))?;
+            if found != Some(claim.seal) {
+                ruled.insert(claim);
+            }
+        }
+        rulings::add(journal, &ruled).map_err(at(journal))
     }
 }
 
@@ -277,41 +340,7 @@ pub fn restore(
     stamp: &str,
     visit: impl FnMut(u64, &Event),
 ) -> Result<Restored, BackupError> {
-    prepare(file, folder, visit)?.put_in_place(stamp)
-}
-
-/// Makes the journal one file that nobody has open; a damaged one is left as it is, and what
-/// SQLite keeps beside it is moved out of the way of what comes in its place.
-fn close(journal: &Path) -> Result<(), BackupError> {
-    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
-    let alone = Connection::open_with_flags(journal, flags).and_then(|file| {
-        file.busy_timeout(WAIT)?;
-        file.pragma_update_and_check(None, "journal_mode", "DELETE", |row| {
-            row.get::<_, String>(0)
-        })
-    });
-    match alone.map_err(|error| told(journal, error)) {
-        Ok(mode) if mode == "delete" => Ok(()),
-        Ok(_) | Err(JournalError::Busy { .. }) => Err(BackupError::InUse {
-            path: journal.to_owned(),
-        }),
-        Err(JournalError::NotADatabase { .. } | JournalError::Damaged { .. }) => {
-            for end in ["-wal", "-shm"] {
-                let mut name = journal.as_os_str().to_owned();
-                name.push(end);
-                let mut away = name.clone();
-                away.push("-of-the-damaged");
-                match fs::rename(&name, &away) {
-                    Err(error) if error.kind() != io::ErrorKind::NotFound => {
-                        return Err(at(Path::new(&name))(error));
-                    }
-                    _ => {}
-                }
-            }
-            Ok(())
-        }
-        Err(other) => Err(other.into()),
-    }
+    prepare(file, folder, visit)?.put_in_place(stamp, file.parent())
 }
 
 fn at(path: &Path) -> impl FnOnce(io::Error) -> BackupError {

@@ -139,6 +139,53 @@ pub enum JournalError {
         /// The last one that is.
         last: u64,
     },
+    /// A witness knows of more events than there are.
+    #[error(
+        "{} ends at event {last}, but {witness} knows it as far as event {known}; nothing was \
+         changed: run \"pinladder journal mend\", or put back a copy", .path.display()
+    )]
+    Lost {
+        /// The file.
+        path: PathBuf,
+        /// The last event that is there.
+        last: u64,
+        /// The last one that was.
+        known: u64,
+        /// Which file says so.
+        witness: String,
+    },
+    /// A witness knows another event under the same number.
+    #[error(
+        "{} is another journal than {witness} knows: event {seq} is not the one that was there; \
+         nothing was changed: run \"pinladder journal mend\", or put back a copy", .path.display()
+    )]
+    Foreign {
+        /// The file.
+        path: PathBuf,
+        /// The event.
+        seq: u64,
+        /// Which file says so.
+        witness: String,
+    },
+    /// The write-ahead log is damaged in front of events that were safe.
+    #[error(
+        "{} is damaged at byte {at}, in front of events that were safe; nothing was changed: run \
+         \"pinladder journal mend\", or put back a copy", .path.display()
+    )]
+    Log {
+        /// The log.
+        path: PathBuf,
+        /// Where.
+        at: u64,
+    },
+    /// The mark cannot be written; the events are safe without it.
+    #[error("{} cannot be written ({source}); check the disk", .path.display())]
+    Mark {
+        /// The mark.
+        path: PathBuf,
+        /// In the system's words.
+        source: std::io::Error,
+    },
     /// A trigger that refuses changes is gone: somebody has worked on the file by hand.
     #[error(
         "{} has lost its guard {guard}, so somebody has worked on it by hand; put back a copy",

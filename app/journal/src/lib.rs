@@ -4,23 +4,31 @@
 //! state, reading a clock.
 #![forbid(unsafe_code)]
 
+mod ahead;
 mod backup;
 mod chain;
 mod fault;
 #[cfg(test)]
 mod faults_tests;
 mod log;
+mod mark;
+mod mend;
 mod open;
 mod rebuild;
 mod record;
+mod rows;
 mod verify;
 pub mod wire;
+mod witness;
 
 pub use backup::{
-    BackupError, Copied, Prepared, Restored, backup, copies, copy, copy_to_read, prepare, restore,
+    BackupError, Copied, Prepared, Restored, backup, clear_halves, copies, copy, copy_to_read,
+    prepare, restore,
 };
 pub use fault::{AppendError, JournalError, RowFault};
 pub use log::Journal;
+pub use mark::MARK_FILE;
+pub use mend::{Mended, mend};
 pub use rebuild::{FileOutcome, Rebuilt, rebuild};
 pub use record::{
     Followed, LifterSum, PlannedRow, Record, RecordError, RecordReader, SetRow, WeekRow,

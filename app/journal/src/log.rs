@@ -1,12 +1,15 @@
 //! The journal: appends events durably and reads them back in order.
 //!
 //! Refuses: an append by somebody who has not read what came before, and any change to a row.
-use crate::chain::{self, BEFORE_FIRST, Hash, Row};
-use crate::fault::{AppendError, JournalError, RowFault, told};
-use crate::{open, wire};
-use domain::{Event, Moment};
-use rusqlite::{Connection, OptionalExtension as _, params};
+use crate::chain::{self, Hash};
+use crate::fault::{AppendError, BUSY_MS, JournalError, told};
+use crate::mark::{Claim, Mark};
+use crate::rows::{hash_of, tail_of, walk};
+use crate::{ahead, open, wire, witness};
+use domain::Event;
+use rusqlite::{Connection, params};
 use std::path::{Path, PathBuf};
+use std::time::Duration;
 
 /// The open journal. Several processes may have the same one open.
 #[derive(Debug)]
@@ -16,25 +19,45 @@ pub struct Journal {
     /// The file, and the write-ahead file beside it, as they were when opened.
     in_place: [(PathBuf, Identity); 2],
     version_seen: i64,
+    /// What cannot be written, on a full disk, is written later: the events are safe without it.
+    mark: Option<Mark>,
+    /// Whether something was appended since the journal last rested.
+    stirred: bool,
 }
 
+/// Bytes of the write-ahead log from which it is brought home after an append: about 250 pages.
+const LOG_MAX: u64 = 1 << 20;
+
 impl Journal {
-    /// Opens the journal at `path`, and creates it if it is missing; its folder must exist.
+    /// Opens the journal at `path`, and creates it if there never was one; its folder must exist.
     ///
     /// # Errors
-    /// [`JournalError`]: no folder, read-only, not a journal, newer than this program, or on a
-    /// file system that cannot keep it safe.
+    /// [`JournalError`]: it is less than the mark, the record or its own log know, or another one;
+    /// no folder, read-only, not a journal, newer than this program, or on a file system that
+    /// cannot keep it safe.
     pub fn open(path: &Path) -> Result<Self, JournalError> {
+        Self::open_beside(path, None)
+    }
+
+    /// As [`Journal::open`]; where neither mark nor record can say how far the journal had come,
+    /// the copies in `place` are asked.
+    ///
+    /// # Errors
+    /// As [`Journal::open`].
+    pub fn open_beside(path: &Path, place: Option<&Path>) -> Result<Self, JournalError> {
+        witness::check(path, place)?;
         let file = open::open(path)?;
-        let mut ahead = path.as_os_str().to_owned();
-        ahead.push("-wal");
         let mut journal = Self {
             file,
             path: path.to_owned(),
-            in_place: [as_it_is(path)?, as_it_is(Path::new(&ahead))?],
+            in_place: [as_it_is(path)?, as_it_is(&ahead::place(path))?],
             version_seen: 0,
+            mark: None,
+            stirred: true,
         };
         journal.changed()?;
+        let (upto, seal) = journal.tail()?;
+        journal.mark = Mark::open(path, Claim { upto, seal }).ok();
         Ok(journal)
     }
 
@@ -88,7 +111,74 @@ impl Journal {
         }
         transaction.commit().map_err(told)?;
         self.check_in_place()?;
+        self.note(Claim {
+            upto: last,
+            seal: before,
+        });
         Ok(last)
+    }
+
+    /// To be called when nobody waits: brings the write-ahead log home and has the disk keep the
+    /// mark, once after the last append. Tells whether there was anything to do.
+    ///
+    /// # Errors
+    /// [`JournalError`] when the disk takes neither now; the events are safe, and the next call
+    /// tries again.
+    pub fn rest(&mut self) -> Result<bool, JournalError> {
+        if !self.stirred {
+            return Ok(false);
+        }
+        let (upto, seal) = self.tail()?;
+        let claim = Claim { upto, seal };
+        let path = self.path.clone();
+        let failed = |source: std::io::Error| JournalError::Mark {
+            path: crate::mark::place(&path),
+            source,
+        };
+        match &mut self.mark {
+            Some(mark) => {
+                mark.note(claim)
+                    .and_then(|()| mark.sync())
+                    .map_err(failed)?;
+            }
+            None => self.mark = Some(Mark::open(&path, claim).map_err(failed)?),
+        }
+        self.bring_home()?;
+        self.stirred = false;
+        Ok(true)
+    }
+
+    /// What follows an append that is safe already, and so cannot fail.
+    fn note(&mut self, claim: Claim) {
+        self.stirred = true;
+        if let Some(mark) = &mut self.mark
+            && mark.note(claim).is_err()
+        {
+            self.mark = None;
+        }
+        let long = ahead::place(&self.path)
+            .metadata()
+            .is_ok_and(|log| log.len() > LOG_MAX);
+        if long {
+            let synced = self.mark.as_mut().is_some_and(|mark| mark.sync().is_ok());
+            // Another try follows with the next append, and when nobody waits.
+            drop(synced.then(|| self.bring_home()));
+        }
+    }
+
+    /// Brings the write-ahead log home and empties it, unless somebody reads in it just now.
+    fn bring_home(&self) -> Result<(), JournalError> {
+        let told = |error| told(&self.path, error);
+        let waits = |ms| self.file.busy_timeout(Duration::from_millis(ms));
+        waits(0).map_err(told)?;
+        let done = self
+            .file
+            .query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(()));
+        waits(BUSY_MS.into()).map_err(told)?;
+        match done.map_err(told) {
+            Ok(()) | Err(JournalError::Busy { .. }) => Ok(()),
+            Err(error) => Err(error),
+        }
     }
 
     /// All events after number `seq`, oldest first, the chain checked on the way.
@@ -144,13 +234,7 @@ impl Journal {
 
     /// The hash of event `seq`: `None` when there is no such event, zeros for 0.
     pub(crate) fn hash_at(&self, seq: u64) -> Result<Option<Hash>, JournalError> {
-        if seq == 0 {
-            return Ok(Some(BEFORE_FIRST));
-        }
-        self.file
-            .prepare_cached("SELECT hash FROM events WHERE seq = ?1")
-            .and_then(|mut query| query.query_row([seq], |row| row.get(0)).optional())
-            .map_err(|error| told(&self.path, error))
+        hash_of(&self.file, seq).map_err(|error| told(&self.path, error))
     }
 
     fn tail(&self) -> Result<(u64, Hash), JournalError> {
@@ -165,6 +249,15 @@ impl Journal {
             }
         }
         Ok(())
+    }
+}
+
+impl Drop for Journal {
+    /// SQLite brings the log home when the last one closes; the disk has the mark before.
+    fn drop(&mut self) {
+        if let Some(mark) = &mut self.mark {
+            drop(mark.sync());
+        }
     }
 }
 
@@ -186,97 +279,4 @@ fn as_it_is(path: &Path) -> Result<(PathBuf, Identity), JournalError> {
         Some(identity) => Ok((path, identity)),
         None => Err(JournalError::Gone { path }),
     }
-}
-
-/// Why the end of the journal cannot be built upon.
-pub(crate) enum TailFault {
-    Sqlite(rusqlite::Error),
-    /// Numbers up to `given` were given, but the rows end at `last`.
-    Cut {
-        last: u64,
-        given: u64,
-    },
-}
-
-impl TailFault {
-    pub(crate) fn within(self, path: &Path) -> JournalError {
-        match self {
-            Self::Sqlite(error) => told(path, error),
-            Self::Cut { last, given } => JournalError::Short {
-                path: path.to_owned(),
-                asked: given,
-                last,
-            },
-        }
-    }
-}
-
-impl From<rusqlite::Error> for TailFault {
-    fn from(error: rusqlite::Error) -> Self {
-        Self::Sqlite(error)
-    }
-}
-
-/// Number and hash of the last row, zeros when there is none. One statement, so that an append
-/// between two looks is not taken for a loss.
-pub(crate) fn tail_of(file: &Connection) -> Result<(u64, Hash), TailFault> {
-    let mut query = file.prepare_cached(
-        "SELECT coalesce((SELECT seq FROM sqlite_sequence WHERE name = 'events'), 0), \
-                coalesce(seq, 0), hash \
-         FROM (SELECT 1) LEFT JOIN (SELECT seq, hash FROM events ORDER BY seq DESC LIMIT 1)",
-    )?;
-    let (given, last, hash): (u64, u64, Option<Hash>) =
-        query.query_row([], |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)))?;
-    if given == last {
-        Ok((last, hash.unwrap_or(BEFORE_FIRST)))
-    } else {
-        Err(TailFault::Cut { last, given })
-    }
-}
-
-/// Reads every row after `start` (number and hash), checks it against the one before, decodes
-/// it and hands it on.
-pub(crate) fn walk<E: From<JournalError>>(
-    file: &Connection,
-    path: &Path,
-    start: (u64, Hash),
-    mut visit: impl FnMut(&Row, Event) -> Result<(), E>,
-) -> Result<(), E> {
-    let told = |error| E::from(told(path, error));
-    let (mut last, mut before) = start;
-    let mut query = file
-        .prepare(
-            "SELECT seq, at_ms, version, kind, body, hash FROM events WHERE seq > ?1 ORDER BY seq",
-        )
-        .map_err(told)?;
-    let mut rows = query.query([last]).map_err(told)?;
-    while let Some(row) = rows.next().map_err(told)? {
-        let broken = |seq, fault| {
-            E::from(JournalError::Broken {
-                path: path.to_owned(),
-                seq,
-                fault,
-            })
-        };
-        let row = read(row).map_err(|column| broken(last + 1, RowFault::Unreadable { column }))?;
-        chain::check(last, &before, &row).map_err(|fault| broken(row.seq, fault))?;
-        let fact = wire::decode(row.version, &row.kind, &row.body)
-            .map_err(|fault| broken(row.seq, RowFault::Wire(fault)))?;
-        let at = Moment(row.at_ms);
-        (last, before) = (row.seq, row.hash);
-        visit(&row, Event { at, fact })?;
-    }
-    Ok(())
-}
-
-/// Takes a row apart, or names the column that cannot be read.
-fn read(row: &rusqlite::Row<'_>) -> Result<Row, &'static str> {
-    Ok(Row {
-        seq: row.get("seq").map_err(|_| "number")?,
-        at_ms: row.get("at_ms").map_err(|_| "time")?,
-        version: row.get("version").map_err(|_| "version")?,
-        kind: row.get("kind").map_err(|_| "kind")?,
-        body: row.get("body").map_err(|_| "body")?,
-        hash: row.get("hash").map_err(|_| "hash")?,
-    })
 }

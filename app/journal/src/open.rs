@@ -116,6 +116,9 @@ pub(crate) fn harden(path: &Path, file: &Connection) -> Result<(), JournalError>
     if synchronous != 2 {
         return Err(refused("synchronous", synchronous.to_string(), "2 (full)"));
     }
+    // The journal does that itself, when nobody waits or the log grows long.
+    file.pragma_update(None, "wal_autocheckpoint", 0)
+        .map_err(told)?;
     file.pragma_update(None, "trusted_schema", false)
         .map_err(told)?;
     file.pragma_update(None, "cell_size_check", true)
@@ -167,7 +170,7 @@ fn number(file: &Connection, pragma: &str) -> rusqlite::Result<i64> {
 
 /// Makes the new file's name itself outlast a power cut. A file system that cannot sync a folder
 /// says so here; SQLite has synced what it holds to be needed, so that is no reason to stop.
-fn keep_name(path: &Path) {
+pub(crate) fn keep_name(path: &Path) {
     let folder = path
         .parent()
         .filter(|folder| !folder.as_os_str().is_empty())

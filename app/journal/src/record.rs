@@ -1,17 +1,20 @@
 //! The record: a second file with what stands of the journal, flat, for reading by others.
 //!
 //! It may be deleted at any time and is made again. Refuses: being a source of anything.
+mod claim;
 mod project;
 mod read;
 mod sums;
 
+pub(crate) use claim::claim;
 pub use read::{RecordReader, SetRow};
 pub use sums::{LifterSum, PlannedRow, WeekRow};
 
 use crate::chain::{BEFORE_FIRST, Hash};
 use crate::fault::{BUSY_MS, JournalError};
 use crate::log::Journal;
-use rusqlite::{Connection, ErrorCode, OpenFlags, TransactionBehavior, params};
+use crate::mark::Claim;
+use rusqlite::{Connection, ErrorCode, OpenFlags, TransactionBehavior};
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -21,7 +24,7 @@ use thiserror::Error;
 /// "PinR": marks the file as a record of this program.
 const APPLICATION: i64 = 0x5069_6e52;
 /// The layout of `record/layout.sql`. A record of any other is made again.
-const LAYOUT: i64 = 4;
+const LAYOUT: i64 = 5;
 
 /// Why the record cannot be used. The journal is not touched by any of it.
 #[derive(Debug, Error)]
@@ -198,12 +201,11 @@ impl Record {
             Ok::<_, RecordError>(())
         })?;
         let hash = journal.hash_at(followed.upto)?.unwrap_or(BEFORE_FIRST);
-        tables
-            .execute(
-                "UPDATE mark SET upto = ?1, hash = ?2",
-                params![followed.upto, hash],
-            )
-            .map_err(failed)?;
+        let now = Claim {
+            upto: followed.upto,
+            seal: hash,
+        };
+        claim::write(&tables, now).map_err(failed)?;
         tables.commit().map_err(failed)?;
         Ok(followed)
     }
@@ -262,7 +264,11 @@ fn open(path: &Path) -> Result<Option<Connection>, RecordError> {
             _ => return Ok(None),
         }
         tables.execute_batch(include_str!("record/layout.sql"))?;
-        tables.execute("INSERT INTO mark VALUES (1, 0, ?1)", [BEFORE_FIRST])?;
+        let nothing = Claim {
+            upto: 0,
+            seal: BEFORE_FIRST,
+        };
+        claim::write(&tables, nothing)?;
         tables.pragma_update(None, "user_version", LAYOUT)?;
         tables.commit()?;
         Ok(Some(true))

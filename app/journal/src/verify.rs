@@ -3,8 +3,8 @@
 //! Refuses: repairing anything. The first bad row is told, and a copy must be put back.
 use crate::chain::BEFORE_FIRST;
 use crate::fault::{JournalError, told};
-use crate::log::{tail_of, walk};
-use crate::open;
+use crate::rows::{tail_of, walk};
+use crate::{open, witness};
 use domain::{Event, Moment};
 use rusqlite::Connection;
 use std::collections::{BTreeMap, BTreeSet};
@@ -42,6 +42,8 @@ pub fn verify_with(
     path: &Path,
     mut visit: impl FnMut(u64, &Event),
 ) -> Result<Report, JournalError> {
+    let claims = witness::of(path, None);
+    witness::look(path, &claims)?;
     let file = open::open_to_read(path)?;
     // One view of the file for all that follows, whoever appends meanwhile.
     let file = file
@@ -59,6 +61,7 @@ pub fn verify_with(
         Ok::<_, JournalError>(())
     })?;
     tail_of(&file).map_err(|fault| fault.within(path))?;
+    witness::compare(&file, path, &claims)?;
     check_guards(&file, path)?;
     check_pages(&file, path)?;
     report.seal = last.iter().map(|byte| format!("{byte:02x}")).collect();

@@ -2,6 +2,7 @@
 mod check;
 mod coach;
 mod code;
+mod heard;
 mod journal;
 mod meet;
 mod next;
@@ -295,6 +296,15 @@ enum JournalCommand {
         #[arg(long, value_name = "N", default_value_t = 14, value_parser = clap::value_parser!(u16).range(1..=400))]
         keep: u16,
     },
+    /// Make the journal whole again from all that is left of it and of its copies.
+    Mend {
+        /// A folder with copies, beside the second place that kiosk.toml names.
+        #[arg(long, value_name = "DIR")]
+        from: Vec<PathBuf>,
+        /// So many events are known to have been, cannot be had any more, and are given up.
+        #[arg(long, value_name = "N", default_value_t = 0)]
+        give_up: u64,
+    },
     /// Prove a copy, and only then put it in the place of the journal, which is kept aside.
     Restore {
         /// The copy.
@@ -323,16 +333,26 @@ pub fn main(args: impl IntoIterator<Item = OsString>, streams: &mut Streams<'_>)
     let cli = match Cli::try_parse_from(args) {
         Ok(cli) => cli,
         Err(error) => {
-            let to = if error.use_stderr() {
-                &mut *streams.err
-            } else {
-                &mut *streams.out
-            };
-            drop(write!(to, "{error}"));
-            return ExitCode::from(u8::try_from(error.exit_code()).unwrap_or(2));
+            let code = ExitCode::from(u8::try_from(error.exit_code()).unwrap_or(2));
+            if error.use_stderr() {
+                drop(write!(streams.err, "{error}"));
+                return code;
+            }
+            let written = write!(streams.out, "{error}").and_then(|()| streams.out.flush());
+            return written.map_or(ExitCode::FAILURE, |()| code);
         }
     };
-    match obey(cli, streams) {
+    // The kiosk itself goes on whoever listens.
+    let asked = cli.command.is_some();
+    let mut out = heard::Heard::new(streams.out);
+    let mut heard = Streams {
+        input: streams.input,
+        out: &mut out,
+        err: streams.err,
+    };
+    let done = obey(cli, &mut heard);
+    match done {
+        Ok(true) if asked && !out.all(streams.err) => ExitCode::FAILURE,
         Ok(true) => ExitCode::SUCCESS,
         Ok(false) => ExitCode::FAILURE,
         Err(error) => {
@@ -367,6 +387,9 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Journal {
             what: JournalCommand::Restore { file },
         }) => journal::restore(&open()?, &file, streams.out),
+        Some(Command::Journal {
+            what: JournalCommand::Mend { from, give_up },
+        }) => journal::mend(&open()?, &from, give_up, streams.out),
         Some(Command::Plan {
             what: PlanCommand::Blank { out },
         }) => plan::blank(&open()?, &out, streams.out),
@@ -377,7 +400,7 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
     }
 }
 
-/// Writes to standard output; a reader that has gone away is no fault of ours.
+/// Writes to standard output. Whether it arrived is asked once, at the end.
 pub(crate) fn say(out: &mut dyn Write, text: &str) {
     drop(out.write_all(text.as_bytes()));
     drop(out.flush());

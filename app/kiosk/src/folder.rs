@@ -2,6 +2,9 @@
 //!
 //! Refuses: the checkout. State is kept in the user's data folder, or where `--data` says.
 use crate::error::KioskError;
+use journal::Journal;
+use plan::words;
+use std::fs::TryLockError;
 use std::path::{Path, PathBuf};
 
 /// The gym's files, in the order in which they are read.
@@ -26,6 +29,21 @@ pub const DEMO: [(&str, &str); 4] = [
 
 /// The demo gym's plan.
 pub const DEMO_PLAN: &str = include_str!("../../../demo-data/plans/four-weeks.csv");
+
+/// That a folder is this kiosk's alone.
+#[derive(Debug)]
+pub struct Alone {
+    _lock: Option<std::fs::File>,
+}
+
+/// Whether the system says that this place cannot be written, now or ever.
+fn is_closed(why: &std::io::Error) -> bool {
+    use std::io::ErrorKind::{PermissionDenied, ReadOnlyFilesystem, StorageFull};
+    matches!(
+        why.kind(),
+        PermissionDenied | ReadOnlyFilesystem | StorageFull
+    )
+}
 
 /// A data folder.
 #[derive(Debug, Clone)]
@@ -65,6 +83,56 @@ impl Folder {
     #[must_use]
     pub fn journal(&self) -> PathBuf {
         self.0.join("journal.sqlite")
+    }
+
+    /// Opens the journal; where neither its mark nor the record can say how far it had come, the
+    /// copies in the gym's second place are asked.
+    ///
+    /// # Errors
+    /// [`KioskError::Journal`] when it cannot be opened, or is not all that it had been.
+    pub fn open_journal(&self) -> Result<Journal, KioskError> {
+        let place = self.copies_place();
+        Ok(Journal::open_beside(&self.journal(), place.as_deref())?)
+    }
+
+    /// The second place, as the settings that lie in the folder name it.
+    #[must_use]
+    pub fn copies_place(&self) -> Option<PathBuf> {
+        let text = self.text("kiosk.toml").ok().flatten()?;
+        let source = plan::Source {
+            name: "kiosk.toml",
+            text: text.as_bytes(),
+        };
+        plan::kiosk(source, None).ok()?.backup.map(PathBuf::from)
+    }
+
+    /// Has the folder for one kiosk alone, until what is returned is dropped or its process ends,
+    /// however that is. Halves that an earlier one left are cleared.
+    ///
+    /// # Errors
+    /// [`KioskError::Told`] when another kiosk has it.
+    pub fn alone(&self) -> Result<Alone, KioskError> {
+        let path = self.0.join("kiosk.lock");
+        let mut options = std::fs::File::options();
+        let file = options.create(true).append(true).open(&path);
+        let lock = match file {
+            Ok(file) => file,
+            // A folder that cannot be written is nobody's alone, and nobody can harm it.
+            Err(why) if is_closed(&why) => return Ok(Alone { _lock: None }),
+            Err(why) => return Err(KioskError::File { path, why }),
+        };
+        match lock.try_lock() {
+            Ok(()) => {
+                journal::clear_halves(&self.0);
+                Ok(Alone { _lock: Some(lock) })
+            }
+            Err(TryLockError::WouldBlock) => Err(KioskError::Told(words!(
+                "another kiosk runs on {0}; close that one, or choose another data folder",
+                self.0.display().to_string()
+            ))),
+            // A file system without locks: as before there were any.
+            Err(TryLockError::Error(_)) => Ok(Alone { _lock: Some(lock) }),
+        }
     }
 
     /// The record's file.
@@ -120,15 +188,14 @@ impl Folder {
         }
     }
 
-    /// Writes the demo gym's files, those that are not there.
+    /// Writes the demo gym's files, those that are not there, each whole or not at all.
     ///
     /// # Errors
     /// [`KioskError::File`] when one cannot be written.
     pub fn lay_demo(&self) -> Result<(), KioskError> {
         for (name, text) in DEMO {
-            let path = self.0.join(name);
-            if !path.exists() {
-                std::fs::write(&path, text).map_err(KioskError::file(&path))?;
+            if !self.0.join(name).exists() {
+                self.replace(name, text)?;
             }
         }
         Ok(())

@@ -102,18 +102,40 @@ pub fn in_force(owner: &Owner) -> Result<Gym, KioskError> {
     read(&texts).map_err(KioskError::Faults)
 }
 
-/// Lays the demo gym and its plan into a folder that has no gym, moved by whole weeks so that
-/// today falls into it.
+/// Begins a folder that has no gym with the demo gym and its plan, moved by whole weeks so that
+/// today falls into it. A kill at any instant leaves all of it or nothing: the journal takes it in
+/// one piece, and files that are then still missing are written at the next start.
 ///
 /// # Errors
 /// [`KioskError`] when the folder or the journal cannot be written.
-pub fn lay_demo(folder: &Folder, owner: &mut Owner, clock: &dyn Clock) -> Result<(), KioskError> {
-    folder.lay_demo()?;
-    let in_force = take(folder, owner, clock)?;
-    let rows = demo_plan(&in_force.gym, clock.local().date())?;
-    let name = "four-weeks.csv".to_owned();
-    owner.command(&Command::TakePlan { name, rows }, clock.now())
+pub fn begin(folder: &Folder, owner: &mut Owner, clock: &dyn Clock) -> Result<(), KioskError> {
+    let has_gym = folder.text("gym.toml")?.is_some() || !owner.state().files.is_empty();
+    if !has_gym {
+        let text = |(name, text): (&'static str, &str)| {
+            let found = folder.text(name)?;
+            Ok((name, found.unwrap_or_else(|| text.to_owned())))
+        };
+        let texts = DEMO.into_iter().map(text);
+        let texts: Vec<_> = texts.collect::<Result<_, KioskError>>()?;
+        let gym = proven(&texts)?;
+        let rows = demo_plan(&gym, clock.local().date())?;
+        let take = |(name, text): (&str, String)| Command::TakeFile {
+            name: name.to_owned(),
+            text,
+        };
+        let mut commands: Vec<_> = texts.into_iter().map(take).collect();
+        let name = "four-weeks.csv".to_owned();
+        commands.push(Command::TakePlan { name, rows });
+        owner.together(&commands, clock.now())?;
+    }
+    if owner.seq() == BEGUN {
+        folder.lay_demo()?;
+    }
+    Ok(())
 }
+
+/// Events that the demo gym begins with: its files, and its plan.
+const BEGUN: u64 = DEMO.len() as u64 + 1;
 
 /// The demo plan, moved by whole weeks so that `today` falls into it.
 ///

@@ -20,7 +20,7 @@ use chrono::NaiveDate;
 use domain::State;
 use domain::day::{DayEntry, day};
 use domain::meet_day::MeetDay;
-use journal::{Journal, Record};
+use journal::Record;
 use std::net::SocketAddr;
 use view::aside::Aside;
 use view::desk::{DeskNews, Errand, LanCard, Wish};
@@ -66,11 +66,8 @@ impl Kiosk {
     /// # Errors
     /// [`KioskError`] when folder or journal cannot be used.
     pub fn open(folder: &Folder, clock: Box<dyn Clock>) -> Result<Self, KioskError> {
-        let mut owner = Owner::open(Journal::open(&folder.journal())?)?;
-        let has_gym = folder.text("gym.toml")?.is_some() || !owner.state().files.is_empty();
-        if !has_gym {
-            gym_files::lay_demo(folder, &mut owner, &*clock)?;
-        }
+        let mut owner = Owner::open(folder.open_journal()?)?;
+        gym_files::begin(folder, &mut owner, &*clock)?;
         let gym = gym_files::take(folder, &mut owner, &*clock)?;
         let record = match Record::open(&folder.record()) {
             Ok(record) => Some(record),
@@ -226,6 +223,7 @@ impl Kiosk {
             Ok(false) => {}
             Err(error) => self.notice = desk::words(self.say(), &error),
         }
+        self.owner.rest_when_idle();
         // What a power cut kept from being recorded.
         if self.decide_next() {
             self.after_change();

@@ -9,6 +9,13 @@ use plan::words;
 /// How often a command is decided anew because another process wrote first.
 const TRIES_MAX: usize = 8;
 
+/// Ticks without an entry after which the journal rests: ten seconds of the kiosk's.
+const IDLE_TICKS: u32 = 20;
+
+fn busy() -> KioskError {
+    KioskError::Told(words!("the journal is busy; try again"))
+}
+
 /// Where events are kept.
 #[derive(Debug)]
 enum Store {
@@ -23,6 +30,10 @@ pub struct Owner {
     store: Store,
     state: State,
     seq: u64,
+    /// Ticks since the last entry.
+    idle: u32,
+    /// Whether it was told already that the disk does not take what belongs there.
+    restless: bool,
 }
 
 impl Owner {
@@ -43,6 +54,8 @@ impl Owner {
             store: Store::Journal(Box::new(journal)),
             state,
             seq,
+            idle: 0,
+            restless: false,
         };
         owner.catch_up()?;
         Ok(owner)
@@ -61,6 +74,8 @@ impl Owner {
             store: Store::Memory,
             state,
             seq: 0,
+            idle: 0,
+            restless: false,
         }
     }
 
@@ -81,6 +96,7 @@ impl Owner {
     /// # Errors
     /// [`KioskError`] when the core refuses or the journal cannot keep it.
     pub fn command(&mut self, command: &Command, now: Moment) -> Result<(), KioskError> {
+        self.idle = 0;
         for _ in 0..TRIES_MAX {
             let events = decide(&self.state, command.clone(), now).map_err(KioskError::Refused)?;
             let Store::Journal(journal) = &mut self.store else {
@@ -98,7 +114,54 @@ impl Owner {
                 Err(AppendError::Journal(error)) => return Err(error.into()),
             }
         }
-        Err(KioskError::Told(words!("the journal is busy; try again")))
+        Err(busy())
+    }
+
+    /// Does all that `commands` ask, in one piece and durably, or nothing at all. For a beginning:
+    /// nobody else has written yet.
+    ///
+    /// # Errors
+    /// [`KioskError`] when the core refuses or the journal cannot keep it.
+    pub fn together(&mut self, commands: &[Command], now: Moment) -> Result<(), KioskError> {
+        let mut state = self.state.clone();
+        let mut all = Vec::new();
+        for command in commands {
+            let events = decide(&state, command.clone(), now).map_err(KioskError::Refused)?;
+            events.iter().for_each(|event| state.apply(event));
+            all.extend(events);
+        }
+        let Store::Journal(journal) = &mut self.store else {
+            self.state = state;
+            return Ok(());
+        };
+        match journal.append(self.seq, &all) {
+            Ok(last) => {
+                (self.state, self.seq) = (state, last);
+                Ok(())
+            }
+            Err(AppendError::Moved { .. }) => Err(busy()),
+            Err(AppendError::Journal(error)) => Err(error.into()),
+        }
+    }
+
+    /// To be called at every tick: after a while without an entry the journal's log is brought
+    /// home, and its mark synced. What the disk does not take now it takes at a later tick.
+    pub fn rest_when_idle(&mut self) {
+        self.idle = self.idle.saturating_add(1);
+        let Store::Journal(journal) = &mut self.store else {
+            return;
+        };
+        if !self.idle.is_multiple_of(IDLE_TICKS) {
+            return;
+        }
+        match journal.rest() {
+            Ok(_) => self.restless = false,
+            Err(error) if !self.restless => {
+                tracing::warn!(%error, "the journal is safe, but its log cannot be brought home");
+                self.restless = true;
+            }
+            Err(_) => {}
+        }
     }
 
     /// Applies what another process has written; tells whether there was anything.

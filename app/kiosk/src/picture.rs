@@ -19,7 +19,6 @@ use chrono::{Days, NaiveDate, NaiveTime};
 use clap::Args;
 use domain::{Event, Fact, Moment, State};
 use hardware::{Config, ConfigFault, Faults};
-use journal::Journal;
 use plan::{Source, words};
 use std::io::Write;
 use std::path::{Path, PathBuf};
@@ -329,7 +328,7 @@ fn kept(data: &Path) -> Result<Setting, KioskError> {
         );
         return Err(KioskError::Usage(empty));
     }
-    let owner = Owner::open(Journal::open(&folder.journal())?)?;
+    let owner = Owner::open(folder.open_journal()?)?;
     let gym = gym_files::in_force(&owner)?;
     let day = chrono::Local::now().date_naive();
     let state = owner.state().clone();

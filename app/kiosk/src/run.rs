@@ -54,6 +54,7 @@ const TICK_DRAWN: Duration = Duration::from_millis(50);
 /// # Errors
 /// [`KioskError`] when folder or journal cannot be used.
 pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
+    let _alone = folder.alone()?;
     let mut kiosk = Kiosk::open(folder, Box::new(SystemClock))?;
     let (inputs, inbox) = channel();
     let desk = Desk::new(folder.path(), milliseconds());

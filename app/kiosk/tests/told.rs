@@ -128,6 +128,22 @@ fn journal_errors() -> Vec<JournalError> {
             asked: 9,
             last: 4,
         },
+        JournalError::Lost {
+            path: at(),
+            last: 4,
+            known: 9,
+            witness: journal::MARK_FILE.to_owned(),
+        },
+        JournalError::Foreign {
+            path: at(),
+            seq: 4,
+            witness: journal::RECORD_FILE.to_owned(),
+        },
+        JournalError::Log { path: at(), at: 32 },
+        JournalError::Mark {
+            path: at(),
+            source: io::Error::from_raw_os_error(28),
+        },
         JournalError::Unguarded {
             path: at(),
             guard: "no_update",
@@ -170,6 +186,12 @@ fn errors() -> Vec<KioskError> {
         .into(),
         BackupError::SamePlace { path: at() }.into(),
         BackupError::InUse { path: at() }.into(),
+        BackupError::Torn {
+            path: at(),
+            one: "pinladder-2026-12-01.sqlite".to_owned(),
+            other: "journal.sqlite".to_owned(),
+        }
+        .into(),
         share::CodeError::Plain.into(),
         share::CodeError::Length(3).into(),
         unreadable_record().into(),

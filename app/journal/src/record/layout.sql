@@ -6,7 +6,8 @@ PRAGMA application_id = 0x50696e52; -- "PinR"
 CREATE TABLE mark (
     id   INTEGER PRIMARY KEY CHECK (id = 1),
     upto INTEGER NOT NULL,
-    hash BLOB    NOT NULL
+    hash BLOB    NOT NULL,
+    sum  BLOB    NOT NULL  -- SHA-256 of "record", upto and hash, so that a flipped bit shows
 ) STRICT;
 
 CREATE TABLE lifts (
@@ -81,6 +82,7 @@ CREATE TABLE sets (
     at_ms         INTEGER NOT NULL
 ) STRICT;
 CREATE INDEX sets_by_session ON sets (date DESC, lifter, lift_no, seq);
+CREATE INDEX sets_by_lift ON sets (lift_no);
 CREATE INDEX sets_by_lifter ON sets (lifter, lift, date);
 
 -- The coach's plan as it stands.

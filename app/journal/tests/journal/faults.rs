@@ -126,7 +126,14 @@ fn a_file_deleted_while_open_takes_no_more() {
     fs::rename(&path, folder.path().join("elsewhere.sqlite")).expect("moves");
     let error = journal.append(10, &invented::events()).expect_err("gone");
     insta::assert_snapshot!(error.to_string().replace(&folder.path().display().to_string(), "DATA"), @"DATA/journal.sqlite was moved or deleted while in use; put it back and start the program again");
-    // Another file in its place is not it either.
+    // Another file in its place is not it either; nor is one begun while the mark knows better.
+    let lost = Journal::open(&path)
+        .expect_err("there was more")
+        .to_string();
+    insta::assert_snapshot!(lost.replace(&folder.path().display().to_string(), "DATA"), @r#"DATA/journal.sqlite ends at event 0, but journal.mark knows it as far as event 10; nothing was changed: run "pinladder journal mend", or put back a copy"#);
+    for witness in [journal::MARK_FILE, "journal.sqlite-wal"] {
+        fs::remove_file(folder.path().join(witness)).expect("removes");
+    }
     drop(Journal::open(&path).expect("makes a new one"));
     assert!(matches!(
         journal.append(10, &invented::events()),

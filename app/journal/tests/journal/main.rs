@@ -11,5 +11,6 @@ mod proof;
 mod rebuilding;
 mod recording;
 mod released;
+mod rude;
 mod strategies;
 mod wire_form;

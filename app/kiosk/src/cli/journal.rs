@@ -1,13 +1,13 @@
-//! `pinladder journal verify`, `rebuild`, `backup` and `restore`. Refuses: rewriting an event.
+//! `pinladder journal verify`, `rebuild`, `backup`, `restore` and `mend`. Refuses: rewriting an event.
 use super::say;
 use crate::clock::{Clock as _, SystemClock};
 use crate::error::KioskError;
-use crate::folder::Folder;
+use crate::folder::{Alone, Folder};
 use chrono::DateTime;
 use domain::{Moment, State};
-use journal::{FileOutcome, Rebuilt, Report};
+use journal::{BackupError, FileOutcome, Rebuilt, Report};
 use std::io::Write;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 pub(super) fn verify(folder: &Folder, out: &mut dyn Write) -> Result<bool, KioskError> {
     let mut state = State::default();
@@ -70,7 +70,7 @@ pub(super) fn backup(
     keep: usize,
     out: &mut dyn Write,
 ) -> Result<bool, KioskError> {
-    let stamp = SystemClock.local().format("%Y-%m-%dT%H%M%S").to_string();
+    let stamp = stamp();
     let copied = journal::backup(folder.path(), place, &stamp, keep)?;
     let events = copied.report.events;
     say(
@@ -79,6 +79,12 @@ pub(super) fn backup(
     );
     for old in &copied.removed {
         say(out, &format!("deleted {}, beyond {keep}\n", old.display()));
+    }
+    for beyond in &copied.beyond {
+        say(
+            out,
+            &format!("kept {}, which knows other events\n", beyond.display()),
+        );
     }
     Ok(true)
 }
@@ -89,7 +95,8 @@ pub(super) fn restore(
     file: &Path,
     out: &mut dyn Write,
 ) -> Result<bool, KioskError> {
-    let stamp = SystemClock.local().format("%Y-%m-%dT%H%M%S").to_string();
+    let _alone = alone(folder)?;
+    let stamp = stamp();
     let mut state = State::default();
     let apply = |_, event: &domain::Event| state.apply(event);
     let restored = journal::restore(file, folder.path(), &stamp, apply)?;
@@ -98,5 +105,81 @@ pub(super) fn restore(
         say(out, &format!("the journal before is {}\n", aside.display()));
     }
     say(out, "restored\n");
+    Ok(true)
+}
+
+fn stamp() -> String {
+    SystemClock.local().format("%Y-%m-%dT%H%M%S").to_string()
+}
+
+/// Whoever puts something in the journal's place has the folder alone.
+fn alone(folder: &Folder) -> Result<Alone, KioskError> {
+    folder.alone().map_err(|error| match error {
+        KioskError::Told(_) => BackupError::InUse {
+            path: folder.journal(),
+        }
+        .into(),
+        other => other,
+    })
+}
+
+/// Makes the journal whole again from all that is left of it and of its copies. Events that cannot
+/// be had any more are given up only when their number is said.
+pub(super) fn mend(
+    folder: &Folder,
+    from: &[PathBuf],
+    give_up: u64,
+    out: &mut dyn Write,
+) -> Result<bool, KioskError> {
+    let _alone = alone(folder)?;
+    let mut places = from.to_vec();
+    places.extend(folder.copies_place());
+    let broken = match journal::verify(&folder.journal()) {
+        Ok(report) => {
+            let events = report.events;
+            say(
+                out,
+                &format!("the journal is sound: {events} events; there is nothing to mend\n"),
+            );
+            return Ok(true);
+        }
+        Err(error) => error,
+    };
+    say(out, &format!("{broken}\n"));
+    let mended = journal::mend(folder.path(), &places)?;
+    let (base, upto) = &mended.base;
+    say(out, &format!("{upto} events are proven in {base}\n"));
+    if mended.last > *upto {
+        say(
+            out,
+            &format!("{} to {} follow from the rest\n", upto + 1, mended.last),
+        );
+    }
+    for seq in &mended.bits {
+        say(
+            out,
+            &format!("event {seq}: one flipped bit was put right, as its seal proves\n"),
+        );
+    }
+    let lost = mended.lost();
+    if lost != give_up {
+        let (first, known) = (mended.last + 1, mended.known);
+        let told = match lost {
+            0 => "nothing is lost; nothing was changed: run it without --give-up\n".to_owned(),
+            _ => format!(
+                "events {first} to {known} cannot be had any more; nothing was changed: look for \
+                 another copy (--from DIR), or give them up with --give-up {lost}\n"
+            ),
+        };
+        say(out, &told);
+        return Ok(false);
+    }
+    let copies = folder.copies_place();
+    let put = mended.prepared.put_in_place(&stamp(), copies.as_deref())?;
+    let events = put.report.events;
+    say(out, &format!("mended: {events} events\n"));
+    if let Some(aside) = &put.aside {
+        say(out, &format!("the journal before is {}\n", aside.display()));
+    }
     Ok(true)
 }

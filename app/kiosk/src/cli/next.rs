@@ -9,7 +9,6 @@ use crate::kiosk::Kiosk;
 use crate::owner::Owner;
 use domain::next::here::{LiftDue, all_due};
 use domain::{Command, State};
-use journal::Journal;
 use std::io::Write;
 
 pub(super) fn next(
@@ -33,7 +32,7 @@ pub(super) fn next(
     if let (Some(load), Some(note)) = (&args.load, &args.note) {
         drop(kiosk);
         let (load, _) = load_of(load)?;
-        let mut owner = Owner::open(Journal::open(&folder.journal())?)?;
+        let mut owner = Owner::open(folder.open_journal()?)?;
         let last = due.iter().filter_map(|one| one.past.last());
         let Some(no) = last.max_by_key(|o| (o.date, o.no)).map(|o| o.no) else {
             return Err(KioskError::Refused(domain::Refusal::NothingDecided));

@@ -8,7 +8,7 @@ use crate::gym_files;
 use crate::owner::Owner;
 use crate::stick::{Stick, words, write_back};
 use domain::Command;
-use journal::{Journal, Record};
+use journal::Record;
 
 /// Shows what a stick brings, takes it with the code, writes the record back to it.
 pub(super) fn stick(
@@ -17,10 +17,8 @@ pub(super) fn stick(
     streams: &mut Streams<'_>,
 ) -> Result<bool, KioskError> {
     let clock = SystemClock;
-    let mut owner = Owner::open(Journal::open(&folder.journal())?)?;
-    if folder.text("gym.toml")?.is_none() && owner.state().files.is_empty() {
-        gym_files::lay_demo(folder, &mut owner, &clock)?;
-    }
+    let mut owner = Owner::open(folder.open_journal()?)?;
+    gym_files::begin(folder, &mut owner, &clock)?;
     let gym = gym_files::take(folder, &mut owner, &clock)?.gym;
     let stick = Stick::read(&args.dir, &gym)?;
     say(streams.out, &told(&stick, &owner));

@@ -7,7 +7,6 @@ use crate::folder::Folder;
 use crate::gym_files;
 use crate::owner::Owner;
 use domain::Command;
-use journal::Journal;
 use plan::Source;
 use std::collections::BTreeSet;
 use std::io::Write;
@@ -15,10 +14,8 @@ use std::path::Path;
 
 pub(super) fn take(folder: &Folder, path: &Path, out: &mut dyn Write) -> Result<bool, KioskError> {
     let clock = SystemClock;
-    let mut owner = Owner::open(Journal::open(&folder.journal())?)?;
-    if folder.text("gym.toml")?.is_none() && owner.state().files.is_empty() {
-        gym_files::lay_demo(folder, &mut owner, &clock)?;
-    }
+    let mut owner = Owner::open(folder.open_journal()?)?;
+    gym_files::begin(folder, &mut owner, &clock)?;
     let in_force = gym_files::take(folder, &mut owner, &clock)?;
     let text = bounded::read(path)?;
     let name = path

@@ -98,6 +98,10 @@ fn journal(error: &JournalError) -> Words {
         | JournalError::Unguarded { .. }
         | JournalError::Damaged { .. }
         | JournalError::Sqlite { .. } => damaged(error),
+        JournalError::Lost { .. }
+        | JournalError::Foreign { .. }
+        | JournalError::Log { .. }
+        | JournalError::Mark { .. } => known_better(error),
     }
 }
 
@@ -143,7 +147,46 @@ fn damaged(error: &JournalError) -> Words {
         | JournalError::NotOurs { .. }
         | JournalError::Empty { .. }
         | JournalError::Newer { .. }
+        | JournalError::Lost { .. }
+        | JournalError::Foreign { .. }
+        | JournalError::Log { .. }
+        | JournalError::Mark { .. }
         | JournalError::NotDurable { .. } => words!("{0}", error.to_string()),
+    }
+}
+
+/// A journal that is not what mark, record or log know of it.
+fn known_better(error: &JournalError) -> Words {
+    match error {
+        JournalError::Lost {
+            path,
+            last,
+            known,
+            witness,
+        } => words!(
+            "{0} ends at event {1}, but {2} knows it as far as event {3}; nothing was changed: run \"pinladder journal mend\", or put back a copy",
+            at(path),
+            *last,
+            witness,
+            *known
+        ),
+        JournalError::Foreign { path, seq, witness } => words!(
+            "{0} is another journal than {1} knows: event {2} is not the one that was there; nothing was changed: run \"pinladder journal mend\", or put back a copy",
+            at(path),
+            witness,
+            *seq
+        ),
+        JournalError::Log { path, at: byte } => words!(
+            "{0} is damaged at byte {1}, in front of events that were safe; nothing was changed: run \"pinladder journal mend\", or put back a copy",
+            at(path),
+            *byte
+        ),
+        JournalError::Mark { path, source } => words!(
+            "{0} cannot be written ({1}); check the disk",
+            at(path),
+            system(source)
+        ),
+        other => words!("{0}", other.to_string()),
     }
 }
 
@@ -224,6 +267,12 @@ fn backup(error: &BackupError) -> Words {
         BackupError::SamePlace { path } => words!(
             "{0} is the data folder itself; choose a place on another disk",
             at(path)
+        ),
+        BackupError::Torn { path, one, other } => words!(
+            "{0} cannot be mended: {1} and {2} tell different events; choose one of them and put it back",
+            at(path),
+            one,
+            other
         ),
         BackupError::InUse { path } => words!(
             "{0} is in use; close the kiosk first, or restore on its desk",

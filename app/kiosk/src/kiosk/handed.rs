@@ -7,7 +7,8 @@ use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::owner::Owner;
 use domain::Command;
-use journal::{Journal, Record};
+use journal::Record;
+use std::path::Path;
 use view::desk::{Errand, StickNews};
 use view::{Language, Stage};
 
@@ -77,12 +78,14 @@ impl Kiosk {
         // The journal must be closed to be put aside.
         let empty = Owner::in_memory(domain::State::default());
         let (stood, stood_seq) = std::mem::replace(&mut self.owner, empty).close();
-        let restored = proven.prepared.put_in_place(&stamp);
+        let restored = proven
+            .prepared
+            .put_in_place(&stamp, self.config.backup.as_deref().map(Path::new));
         let (state, seq) = match &restored {
             Ok(_) => (proven.state, proven.seq),
             Err(_) => (stood, stood_seq),
         };
-        let reopened = Journal::open(&folder.journal()).map_err(KioskError::from);
+        let reopened = folder.open_journal();
         let resumed = reopened.and_then(|journal| Owner::resume(journal, state, seq));
         self.owner = match resumed {
             Ok(owner) => owner,
@@ -123,7 +126,7 @@ impl Proven {
     ///
     /// # Errors
     /// [`KioskError`] when the copy is not sound.
-    pub fn of(file: &std::path::Path, folder: &Folder) -> Result<Self, KioskError> {
+    pub fn of(file: &Path, folder: &Folder) -> Result<Self, KioskError> {
         let (mut state, mut last) = (domain::State::default(), 0);
         let prepared = journal::prepare(file, folder.path(), |seq, event| {
             state.apply(event);
@@ -140,7 +143,7 @@ impl Proven {
 /// Makes the record of `folder` again, from its journal; belongs on a thread of its own.
 pub fn make_record(folder: &Folder) {
     let made = || -> Result<(), KioskError> {
-        let journal = Journal::open(&folder.journal())?;
+        let journal = folder.open_journal()?;
         Record::open(&folder.record())?.follow(&journal)?;
         Ok(())
     };

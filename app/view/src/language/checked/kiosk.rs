@@ -19,6 +19,7 @@ super::rows! {
     // The desk and its files.
     "{0} is no file of at most {1} bytes; save it anew" => "{0} ist keine Datei von höchstens {1} Bytes; speichere sie neu";
     "this kiosk keeps no files; start it on a data folder" => "dieser Kiosk hat keine Dateien; starte ihn mit einem Datenordner";
+    "another kiosk runs on {0}; close that one, or choose another data folder" => "auf {0} läuft schon ein Kiosk; schließ ihn, oder wähl einen anderen Datenordner";
     "the journal is busy; try again" => "das Journal ist beschäftigt; versuch es noch einmal";
     "no TOML: {0}" => "kein TOML: {0}";
     "there is no {0} called \"{1}\"; look at the file" => "in der Datei gibt es kein {0} \"{1}\"; sieh sie an";
@@ -50,6 +51,11 @@ super::rows! {
     "{0} was moved or deleted while in use; put it back and start the program again" => "{0} wurde im Betrieb verschoben oder gelöscht; leg sie zurück und starte neu";
     "{0} cannot be trusted from event {1} on: {2}; {3}" => "{0} ist ab Ereignis {1} nicht mehr zu trauen: {2}; {3}";
     "{0} ends at event {1}, before event {2}; events were lost: put back a later copy" => "{0} endet bei Ereignis {1}, vor Ereignis {2}; Ereignisse gingen verloren: leg eine spätere Kopie zurück";
+    "{0} ends at event {1}, but {2} knows it as far as event {3}; nothing was changed: run \"pinladder journal mend\", or put back a copy" => "{0} endet bei Ereignis {1}, aber {2} kennt es bis Ereignis {3}; nichts wurde geändert: starte \"pinladder journal mend\", oder leg eine Kopie zurück";
+    "{0} is another journal than {1} knows: event {2} is not the one that was there; nothing was changed: run \"pinladder journal mend\", or put back a copy" => "{0} ist ein anderes Journal, als {1} es kennt: Ereignis {2} ist nicht das, was da war; nichts wurde geändert: starte \"pinladder journal mend\", oder leg eine Kopie zurück";
+    "{0} is damaged at byte {1}, in front of events that were safe; nothing was changed: run \"pinladder journal mend\", or put back a copy" => "{0} ist bei Byte {1} beschädigt, vor Ereignissen, die sicher waren; nichts wurde geändert: starte \"pinladder journal mend\", oder leg eine Kopie zurück";
+    "{0} cannot be written ({1}); check the disk" => "{0} lässt sich nicht schreiben ({1}); prüf den Datenträger";
+    "{0} cannot be mended: {1} and {2} tell different events; choose one of them and put it back" => "{0} lässt sich nicht herstellen: {1} und {2} sagen Verschiedenes; such eins davon aus und leg es zurück";
     "{0} has lost its guard {1}, so somebody has worked on it by hand; put back a copy" => "{0} hat die Sperre {1} verloren, also hat jemand von Hand daran gearbeitet; leg eine Kopie zurück";
     "{0} is damaged ({1}); put back a copy" => "{0} ist beschädigt ({1}); leg eine Kopie zurück";
     "{0} cannot be used ({1}); check the disk and try again" => "{0} ist nicht zu gebrauchen ({1}); prüf den Datenträger und versuch es noch einmal";

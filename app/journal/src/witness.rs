@@ -1,0 +1,184 @@
+//! Hears the witnesses of how far the journal had come, before anything is written to it.
+//!
+//! The mark, the record, the write-ahead log and, where nothing else can speak, the copies. A
+//! claim that a deliberate act overruled is no claim any more.
+use crate::backup::copies;
+use crate::fault::{JournalError, told};
+use crate::mark::{self, Claim, MARK_FILE, Said, rulings};
+use crate::rows::{hash_of, tail_of};
+use crate::{JOURNAL_FILE, RECORD_FILE, ahead, open, record};
+use rusqlite::{Connection, OpenFlags};
+use std::io;
+use std::path::Path;
+use std::thread;
+use std::time::Duration;
+
+/// How often a damaged log is looked at again, since somebody may be writing it just then.
+const LOOKS: u32 = 3;
+const BETWEEN: Duration = Duration::from_millis(40);
+
+/// A claim, and who makes it: a file's name.
+pub(crate) type Told = (Claim, String);
+
+/// Asks whether the journal at `path` is all that it had been, without writing to it. Where
+/// neither mark nor record can speak, the copies in `place` do.
+///
+/// # Errors
+/// [`JournalError::Lost`], [`JournalError::Foreign`], [`JournalError::Log`] when it is not;
+/// whatever keeps it from being read.
+pub(crate) fn check(path: &Path, place: Option<&Path>) -> Result<(), JournalError> {
+    let claims = of(path, place);
+    if !look(path, &claims)? {
+        return Ok(());
+    }
+    roll_back(path)?;
+    let file = match (open::open_to_read(path), claims.last()) {
+        // Killed in the middle of its very beginning.
+        (Err(JournalError::Empty { .. }), None) => return Ok(()),
+        (Err(JournalError::Empty { .. }), Some((claim, witness))) => {
+            return Err(lost(path, 0, claim.upto, witness));
+        }
+        (file, _) => file?,
+    };
+    compare(&file, path, &claims)
+}
+
+/// A kill while the file was being turned to write ahead leaves its first page half turned, and the
+/// old one beside it; no event is ever written so. Whoever only reads cannot put that right.
+fn roll_back(path: &Path) -> Result<(), JournalError> {
+    let mut beside = path.as_os_str().to_owned();
+    beside.push("-journal");
+    if !Path::new(&beside).metadata().is_ok_and(|old| old.len() > 0) {
+        return Ok(());
+    }
+    let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+    let read = "SELECT count(*) FROM sqlite_schema";
+    Connection::open_with_flags(path, flags)
+        .and_then(|file| file.query_row(read, [], |_| Ok(())))
+        .map_err(|error| told(path, error))
+}
+
+/// Whether there is a journal that can be read; none, or an empty one, is refused where there had
+/// been more, and so is one whose log was damaged.
+pub(crate) fn look(path: &Path, claims: &[Told]) -> Result<bool, JournalError> {
+    if is_begun(path)? {
+        check_log(path)?;
+        return Ok(true);
+    }
+    let left = || ahead::place(path).metadata().is_ok_and(|log| log.len() > 0);
+    let unread = || mark::said(path) == Said::Unreadable;
+    match claims.last() {
+        Some((claim, witness)) => Err(lost(path, 0, claim.upto, witness)),
+        None if unread() => Err(lost(path, 0, 1, MARK_FILE)),
+        None if left() => Err(lost(path, 0, 1, "journal.sqlite-wal")),
+        None => Ok(false),
+    }
+}
+
+/// Whether the open journal holds all that is claimed.
+pub(crate) fn compare(file: &Connection, path: &Path, claims: &[Told]) -> Result<(), JournalError> {
+    let told = |error| told(path, error);
+    for (claim, witness) in claims {
+        match hash_of(file, claim.upto).map_err(told)? {
+            Some(seal) if seal == claim.seal => {}
+            Some(_) => {
+                return Err(JournalError::Foreign {
+                    path: path.to_owned(),
+                    seq: claim.upto,
+                    witness: witness.clone(),
+                });
+            }
+            None => {
+                let end = "SELECT coalesce(max(seq), 0) FROM events";
+                let last = file.query_row(end, [], |row| row.get(0)).map_err(told)?;
+                return Err(lost(path, last, claim.upto, witness));
+            }
+        }
+    }
+    Ok(())
+}
+
+fn lost(path: &Path, last: u64, known: u64, witness: &str) -> JournalError {
+    JournalError::Lost {
+        path: path.to_owned(),
+        last,
+        known,
+        witness: witness.to_owned(),
+    }
+}
+
+/// Whether there is a file with something in it.
+fn is_begun(path: &Path) -> Result<bool, JournalError> {
+    match path.metadata() {
+        Ok(found) if found.is_file() => Ok(found.len() > 0),
+        Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(false),
+        Ok(_) | Err(_) => Err(JournalError::NoFolder {
+            path: path.to_owned(),
+        }),
+    }
+}
+
+/// Whether the write-ahead log was damaged in front of something that was safe.
+fn check_log(path: &Path) -> Result<(), JournalError> {
+    for _ in 1..LOOKS {
+        if matches!(ahead::damage(path), Ok(None)) {
+            return Ok(());
+        }
+        thread::sleep(BETWEEN);
+    }
+    match ahead::damage(path) {
+        Ok(None) => Ok(()),
+        Ok(Some(at)) => Err(JournalError::Log {
+            path: ahead::place(path),
+            at,
+        }),
+        Err(_) => Err(JournalError::NoFolder {
+            path: ahead::place(path),
+        }),
+    }
+}
+
+/// What the witnesses of the journal at `path` say, those overruled left out. Sorted, the furthest
+/// claim is the last. A copy under another name stands for itself.
+pub(crate) fn of(path: &Path, place: Option<&Path>) -> Vec<Told> {
+    if path.file_name().is_none_or(|name| name != JOURNAL_FILE) {
+        return Vec::new();
+    }
+    let marked = mark::said(path);
+    let mut found = Vec::new();
+    if let Said::Claim(claim) = marked {
+        found.push((claim, MARK_FILE.to_owned()));
+    }
+    // A record of an earlier release has no sum of its own: it speaks where there is no mark.
+    if let Some((claim, summed)) = record::claim(&path.with_file_name(RECORD_FILE))
+        && (summed || !matches!(marked, Said::Claim(_)))
+    {
+        found.push((claim, RECORD_FILE.to_owned()));
+    }
+    if found.is_empty()
+        && let Some(place) = place
+    {
+        found.extend(of_copies(place));
+    }
+    let ruled = rulings::read(path);
+    found.retain(|(claim, _)| claim.upto > 0 && !ruled.contains(claim));
+    found.sort();
+    found
+}
+
+/// What each copy in `place` claims by its last event; one that cannot be read claims nothing.
+pub(crate) fn of_copies(place: &Path) -> Vec<Told> {
+    let copies = copies(place).unwrap_or_default();
+    let claim = |copy: std::path::PathBuf| {
+        let name = copy.file_name()?.to_string_lossy().into_owned();
+        Some((claim_of(&copy)?, name))
+    };
+    copies.into_iter().filter_map(claim).collect()
+}
+
+/// The last event of the copy at `path`.
+pub(crate) fn claim_of(path: &Path) -> Option<Claim> {
+    let file = open::open_to_read(path).ok()?;
+    let (upto, seal) = tail_of(&file).ok()?;
+    Some(Claim { upto, seal })
+}
