@@ -12,7 +12,7 @@ use slint::platform::WindowEvent;
 use std::cell::RefCell;
 use std::path::Path;
 use std::rc::Rc;
-use view::{Frame, Screen, Tap};
+use view::{Frame, Meant, Screen};
 
 /// A Wednesday of the demo plan, in the evening.
 pub(crate) fn evening() -> BenchClock {
@@ -20,11 +20,15 @@ pub(crate) fn evening() -> BenchClock {
     BenchClock::at(day.and_hms_opt(18, 0, 0).expect("a time"))
 }
 
+/// Steps of waiting for a button to take taps, at most, and how long each is.
+const FILLS_MAX: u64 = 40;
+const FILL_STEP_MS: u64 = 50;
+
 /// One kiosk with its window.
 pub(crate) struct Bench {
     face: ui::Face,
     kiosk: RefCell<Kiosk>,
-    taps: Rc<RefCell<Vec<Tap>>>,
+    taps: Rc<RefCell<Vec<Meant>>>,
     clock: BenchClock,
     beside: RefCell<Option<hardware::Panel>>,
 }
@@ -73,15 +77,27 @@ impl Bench {
                 self.labels()
             );
         };
+        self.until_it_takes(&element);
         element.mock_single_click(slint::platform::PointerEventButton::Left);
         self.take_taps();
         self.wait_ms(400);
+    }
+
+    /// Time passes until a button takes taps; a button that went meanwhile takes none.
+    fn until_it_takes(&self, element: &ElementHandle) {
+        for _ in 0..FILLS_MAX {
+            if element.accessible_enabled() != Some(false) {
+                return;
+            }
+            self.wait_ms(FILL_STEP_MS);
+        }
     }
 
     /// A finger that stays on the element with this label until it counts, and leaves it.
     pub(crate) fn hold(&self, label: &str) {
         let found = ElementHandle::find_by_accessible_label(self.face.component(), label).next();
         let element = found.unwrap_or_else(|| panic!("no \"{label}\" in {:?}", self.labels()));
+        self.until_it_takes(&element);
         let (at, size) = (element.absolute_position(), element.size());
         let position = LogicalPosition::new(at.x + size.width / 2.0, at.y + size.height / 2.0);
         let button = slint::platform::PointerEventButton::Left;
@@ -98,7 +114,7 @@ impl Bench {
 
     fn take_taps(&self) {
         for tap in self.taps.take() {
-            let frame = self.kiosk.borrow_mut().tap(&tap);
+            let frame = self.kiosk.borrow_mut().take(&tap);
             self.show(frame);
         }
     }

@@ -52,6 +52,7 @@ fn main() {
     let mut draw = |frame: &Frame| -> (u64, u64) {
         ms.set(ms.get() + 1_000);
         face.show_frame(frame);
+        face.settle();
         slint::platform::update_timers_and_animations();
         let mut clock = stopwatch();
         let mut share = 0;

@@ -33,6 +33,7 @@ fn amiss(name: &'static str, frames: &[Frame]) -> Vec<String> {
     // Simulated devices are for a desk, not for a rack; what stands beside them is measured alone.
     for frame in frames.iter().filter(|frame| frame.beside.is_none()) {
         face.show_frame(frame);
+        face.settle();
         for panel in PANELS {
             measures::resize(&face, panel);
             let about = |words: String| {

@@ -24,7 +24,7 @@ use slint::ComponentHandle as _;
 use std::cell::RefCell;
 use std::fmt;
 use std::rc::{Rc, Weak};
-use view::{Frame, Screen, Tap};
+use view::{Frame, Meant, Screen};
 
 thread_local! {
     /// The face that this thread's event loop shows; where [`FaceHandle::post`] delivers.
@@ -136,13 +136,27 @@ impl Face {
         parts.beside.show(window, frame.beside.as_ref());
         // Last, so that a screen is never seen with what it showed before.
         parts.frame.show(window, frame);
+        parts.taps.shown(frame);
         *parts.last.borrow_mut() = Some(frame.clone());
         prompt::draw(window.window());
     }
 
-    /// From now on `hear` is told of every tap, on the window's thread.
-    pub fn on_tap(&self, hear: impl FnMut(Tap) + 'static) {
+    /// From now on `hear` is told of every tap that counts, on the window's thread. The window
+    /// takes no other until a frame answers it: one whose [`Frame::answers`] is its id.
+    pub fn on_tap(&self, hear: impl FnMut(Meant) + 'static) {
         self.0.taps.listen(hear);
+    }
+
+    /// What is drawn.
+    #[must_use]
+    pub fn frame(&self) -> Option<Frame> {
+        self.0.last.borrow().clone()
+    }
+
+    /// As if the frame had been shown for long: the main button is full, and every button takes
+    /// taps. For pictures.
+    pub fn settle(&self) {
+        self.0.taps.settle();
     }
 
     /// From now on `hear` is told which simulated switch goes down (`true`) or up, on the

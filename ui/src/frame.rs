@@ -39,6 +39,9 @@ impl FrameFace {
             lifter: chip.lifter.as_str().into(),
             pace: pace(chip.pace),
         }));
+        to.set_asleep(frame.asleep);
+        to.set_shift_x(frame.shift.0.into());
+        to.set_shift_y(frame.shift.1.into());
         to.set_stage(stage(&frame.screen));
     }
 }

@@ -62,6 +62,7 @@ fn draw(frame: &Frame, width: u32, height: u32) -> Result<Picture, String> {
     let face = Face::new().map_err(slint_failed)?;
     window.set_size(PhysicalSize::new(width, height));
     face.show_frame(frame);
+    face.settle();
     face.show().map_err(slint_failed)?;
     let mut pixels = vec![Rgb8Pixel::default(); width as usize * height as usize];
     let drawn = window.draw_if_needed(|renderer| {

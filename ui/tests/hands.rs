@@ -1,7 +1,7 @@
 //! Palms and keys: several fingers at once say nothing; every button is reached without a finger.
 mod bench;
 
-use bench::{buttons, down, open, press, scene, up, wait_ms};
+use bench::{buttons, down, open, press, scene, show, up, wait_ms};
 use i_slint_core::input::TouchPhase;
 use i_slint_core::lengths::LogicalPoint;
 use i_slint_core::platform::InternalEvent;
@@ -33,7 +33,7 @@ fn middle(face: &ui::Face, label: &str) -> (f32, f32) {
 #[test]
 fn one_finger_of_a_touchscreen_is_a_tap() {
     let (face, taps) = open();
-    face.show_frame(&scene("bar"));
+    show(&face, &scene("bar"));
     let at = middle(&face, "2 done, back kept");
     touch(&face, 4, at, TouchPhase::Started);
     touch(&face, 4, at, TouchPhase::Ended);
@@ -43,7 +43,7 @@ fn one_finger_of_a_touchscreen_is_a_tap() {
 #[test]
 fn a_palm_says_nothing() {
     let (face, taps) = open();
-    face.show_frame(&scene("bar"));
+    show(&face, &scene("bar"));
     let at = middle(&face, "2 done, back kept");
     let beside = (at.0 - 60.0, at.1 + 20.0);
     touch(&face, 4, at, TouchPhase::Started);
@@ -73,7 +73,7 @@ fn key(face: &ui::Face, key: impl Into<SharedString>) {
 /// What Enter says on every button in turn, by going on with `onward`.
 fn all_by(onward: Key, name: &str, count: usize) -> Vec<Tap> {
     let (face, taps) = open();
-    face.show_frame(&scene(name));
+    show(&face, &scene(name));
     for _ in 0..count {
         key(&face, onward);
         key(&face, " ");
@@ -110,7 +110,7 @@ fn tab_and_arrows_reach_every_button() {
 #[test]
 fn where_the_keys_are_is_seen() {
     let (face, _) = open();
-    face.show_frame(&scene("bar"));
+    show(&face, &scene("bar"));
     let shot = |face: &ui::Face| {
         face.window()
             .take_snapshot()
@@ -126,7 +126,7 @@ fn where_the_keys_are_is_seen() {
 #[test]
 fn enter_goes_on_escape_takes_back_and_digits_enter() {
     let (face, taps) = open();
-    face.show_frame(&scene("bar"));
+    show(&face, &scene("bar"));
     for (pressed, tap) in [
         (SharedString::from(Key::Return), Tap::Main),
         (Key::Escape.into(), Tap::Undo),
@@ -144,7 +144,7 @@ fn enter_goes_on_escape_takes_back_and_digits_enter() {
 #[test]
 fn a_key_that_bounces_is_one_tap() {
     let (face, taps) = open();
-    face.show_frame(&scene("bar"));
+    show(&face, &scene("bar"));
     key(&face, Key::Return);
     key(&face, Key::Return);
     assert_eq!(taps.take(), [Tap::Main]);
@@ -190,7 +190,7 @@ fn what_is_held_by_a_finger_is_held_by_a_key() {
     for pressed in [SharedString::from(Key::Return), " ".into()] {
         let run = std::thread::spawn(move || {
             let (face, taps) = open();
-            face.show_frame(&scene("entry-reps"));
+            show(&face, &scene("entry-reps"));
             keys_to(&face, "end the lift");
             let window = face.window();
             let down = || WindowEvent::KeyPressed {
@@ -224,7 +224,7 @@ fn what_is_held_by_a_finger_is_held_by_a_key() {
 #[test]
 fn an_assistive_tool_asks_twice_for_what_is_held() {
     let (face, taps) = open();
-    face.show_frame(&scene("entry-reps"));
+    show(&face, &scene("entry-reps"));
     let stop = || {
         i_slint_backend_testing::ElementHandle::find_by_accessible_label(
             face.component(),
@@ -260,7 +260,7 @@ fn a_simulated_switch_is_down_as_long_as_the_finger_is() {
         beside: Some(beside),
         ..scene("bar")
     };
-    face.show_frame(&frame);
+    show(&face, &frame);
     let pushes: Rc<RefCell<Vec<(String, bool)>>> = Rc::default();
     let heard = Rc::clone(&pushes);
     face.on_push(move |name, down| heard.borrow_mut().push((name.to_owned(), down)));

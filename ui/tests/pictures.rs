@@ -59,11 +59,11 @@ fn nothing_stays_behind_of_what_was_shown_before() {
     };
     let mut first = Vec::new();
     for (_, frame) in &all {
-        face.show_frame(frame);
+        bench::show(&face, frame);
         first.push(snapshot());
     }
     for ((name, frame), before) in all.iter().zip(&first).rev() {
-        face.show_frame(frame);
+        bench::show(&face, frame);
         assert!(
             snapshot() == *before,
             "{name} shows what was there before it"

@@ -40,6 +40,7 @@ impl Panel {
         let face = Face::new().expect("a window in memory opens");
         window.set_size(PhysicalSize::new(1280, 800));
         face.show_frame(frame);
+        face.settle();
         face.show().expect("a window in memory shows");
         let pixels = vec![Rgb8Pixel::default(); 1280 * 800];
         let mut panel = Self {
@@ -82,6 +83,7 @@ impl Panel {
         let mut next = frame.clone();
         change(&mut next);
         self.face.show_frame(&next);
+        self.face.settle();
         self.paint()
     }
 }
@@ -165,10 +167,12 @@ fn a_tick_paints_a_twentieth_of_the_pixels_at_most() {
         let mut frame = scene(name);
         tick(&mut frame, 125);
         panel.face.show_frame(&frame);
+        panel.face.settle();
         panel.paint();
         for left in (50..125).rev() {
             tick(&mut frame, left);
             panel.face.show_frame(&frame);
+            panel.face.settle();
             let (painted, places) = panel.paint_share();
             assert!(painted > 0, "{name} at {left} s paints nothing");
             let told = format!("{name} at {left} s paints {painted} in 1000: {places}");
@@ -205,6 +209,7 @@ fn painting_bit_by_bit_gives_what_painting_anew_gives() {
     let mut panel = Panel::open(&all[0].1);
     for (name, frame) in &all {
         panel.face.show_frame(frame);
+        panel.face.settle();
         panel.paint();
         let anew = ui::picture(frame, 1280, 800).expect("it draws");
         let shown = panel.pixels.iter().flat_map(|p| [p.r, p.g, p.b, 255]);

@@ -1,13 +1,13 @@
 //! Every screen's buttons, found by the words on them, say the right tap; a bounce says nothing.
 mod bench;
 
-use bench::{down, open, press, scene, touch, up, wait_ms};
+use bench::{down, open, press, scene, show, touch, up, wait_ms};
 use view::Tap;
 
 /// Presses `label` on the scene `name` and gives what was told.
 fn told(name: &str, label: &str) -> Vec<Tap> {
     let (face, taps) = open();
-    face.show_frame(&scene(name));
+    show(&face, &scene(name));
     press(&face, label);
     taps.take()
 }
@@ -107,7 +107,7 @@ fn a_button_tells_its_tap_once() {
 #[test]
 fn a_second_press_within_a_quarter_of_a_second_is_swallowed() {
     let (face, taps) = open();
-    face.show_frame(&scene("entry-reps"));
+    show(&face, &scene("entry-reps"));
     press(&face, "3");
     wait_ms(60);
     press(&face, "3");
@@ -122,7 +122,7 @@ fn a_second_press_within_a_quarter_of_a_second_is_swallowed() {
 #[test]
 fn a_bounce_that_is_held_is_swallowed_too() {
     let (face, taps) = open();
-    face.show_frame(&scene("entry-reps"));
+    show(&face, &scene("entry-reps"));
     press(&face, "3");
     wait_ms(200);
     down(&face, 100.0, 250.0);
@@ -141,9 +141,9 @@ fn a_bounce_that_is_held_is_swallowed_too() {
 #[test]
 fn a_bounce_does_not_reach_the_next_screen() {
     let (face, taps) = open();
-    face.show_frame(&scene("bar"));
+    show(&face, &scene("bar"));
     press(&face, "2 done, back kept");
-    face.show_frame(&scene("rest"));
+    show(&face, &scene("rest"));
     wait_ms(90);
     press(&face, "go now");
     assert_eq!(taps.take(), [Tap::Main]);
@@ -152,7 +152,7 @@ fn a_bounce_does_not_reach_the_next_screen() {
 #[test]
 fn a_finger_that_slides_off_says_nothing_and_costs_no_wait() {
     let (face, taps) = open();
-    face.show_frame(&scene("bar"));
+    show(&face, &scene("bar"));
     down(&face, 1000.0, 720.0);
     up(&face, 640.0, 300.0);
     assert_eq!(taps.take(), []);
@@ -163,7 +163,7 @@ fn a_finger_that_slides_off_says_nothing_and_costs_no_wait() {
 #[test]
 fn what_is_no_button_says_nothing() {
     let (face, taps) = open();
-    face.show_frame(&scene("bar"));
+    show(&face, &scene("bar"));
     touch(&face, 640.0, 300.0);
     touch(&face, 150.0, 500.0);
     assert_eq!(taps.take(), []);
@@ -172,7 +172,7 @@ fn what_is_no_button_says_nothing() {
 #[test]
 fn the_listener_may_show_the_next_frame() {
     let (face, _) = open();
-    face.show_frame(&scene("bar"));
+    show(&face, &scene("bar"));
     let shown = face.clone();
     face.on_tap(move |_| shown.show_frame(&scene("rest")));
     press(&face, "2 done, back kept");
@@ -184,7 +184,7 @@ fn the_listener_may_show_the_next_frame() {
 #[test]
 fn more_lifters_turns_the_page_and_comes_round() {
     let (face, taps) = open();
-    face.show_frame(&scene("choose-many"));
+    show(&face, &scene("choose-many"));
     let names = |face: &ui::Face| -> Vec<String> {
         let labels = bench::buttons(face).into_iter().map(|button| button.0);
         labels
@@ -205,7 +205,7 @@ fn more_lifters_turns_the_page_and_comes_round() {
 fn an_assistive_tool_can_tap_and_is_held_to_the_same_wait() {
     use i_slint_backend_testing::ElementHandle;
     let (face, taps) = open();
-    face.show_frame(&scene("bar"));
+    show(&face, &scene("bar"));
     let find = |label| ElementHandle::find_by_accessible_label(face.component(), label).next();
     let other = find("other reps").expect("it is there");
     other.invoke_accessible_default_action();
@@ -220,7 +220,7 @@ fn an_assistive_tool_can_tap_and_is_held_to_the_same_wait() {
 #[test]
 fn the_end_is_held_not_tapped() {
     let (face, taps) = open();
-    face.show_frame(&scene("entry-reps"));
+    show(&face, &scene("entry-reps"));
     press(&face, "end the lift");
     wait_ms(1_000);
     assert_eq!(taps.take(), [], "a tap is not enough");

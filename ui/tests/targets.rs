@@ -15,6 +15,7 @@ fn each(check: impl Fn(&str, &ui::Face) + Send + Copy + 'static) {
         let one = move || {
             let (face, _) = open();
             face.show_frame(&frame);
+            face.settle();
             check(name, &face);
         };
         std::thread::spawn(one).join().expect("the scene passes");
@@ -113,6 +114,7 @@ fn the_numbers_of_whoever_is_up_are_20_minutes_of_arc_at_3_m() {
     for name in ["floor-two", "floor-four", "floor-pounds", "floor-racks"] {
         let frame = bench::scene(name);
         face.show_frame(&frame);
+        face.settle();
         let view::Screen::Floor(floor) = &frame.screen else {
             panic!("{name} is a floor");
         };
@@ -182,6 +184,7 @@ fn the_numbers_of_now_are_20_minutes_of_arc_at_3_m() {
         let one = move || {
             let (face, _) = open();
             face.show_frame(&frame);
+            face.settle();
             let all = texts(&face);
             for number in numbers.iter().filter(|number| !number.is_empty()) {
                 let shown = all
@@ -246,6 +249,7 @@ fn no_text_runs_into_another_or_a_button_or_off_the_panel() {
         let one = move || {
             let (face, _) = open();
             face.show_frame(&frame);
+            face.settle();
             // The numbers of the floor and of a meet day, and loads to choose from, stand on boxes.
             let on_boxes = ["floor", "settle", "meet"];
             let on_boxes = on_boxes.iter().any(|start| name.starts_with(start));

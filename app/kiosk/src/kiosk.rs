@@ -3,6 +3,7 @@
 //! Refuses: threads and drawing. The window's thread and the bench drive it alike.
 mod after;
 mod beside;
+mod guarded;
 mod handed;
 
 pub use handed::{Proven, make_record};
@@ -24,7 +25,7 @@ use journal::Record;
 use std::net::SocketAddr;
 use view::aside::Aside;
 use view::desk::{DeskNews, Errand, LanCard, Wish};
-use view::{Frame, Scene, Stage, Tap};
+use view::{Frame, Numbering, Scene, Stage, Tap};
 
 /// The kiosk.
 #[derive(Debug)]
@@ -51,6 +52,9 @@ pub struct Kiosk {
     news: DeskNews,
     /// What was ordered of whoever keeps sticks and copies.
     errand: Option<Errand>,
+    numbering: Numbering,
+    /// The last tap of the window that was answered.
+    answered: u64,
 }
 
 /// The day's sheets, and what they were made from.
@@ -119,6 +123,8 @@ impl Kiosk {
             decided_for: None,
             news: DeskNews::default(),
             errand: None,
+            numbering: Numbering::default(),
+            answered: 0,
         };
         kiosk.after_change();
         kiosk.notice = kiosk.notice_of_files();
@@ -127,7 +133,7 @@ impl Kiosk {
         kiosk
     }
 
-    /// Takes a tap, does what it asks, and gives the face that follows.
+    /// Does what a tap on the face of now asks, and gives the face that follows.
     pub fn tap(&mut self, tap: &Tap) -> Frame {
         self.notice = self.notice_of_files();
         self.news.door = self.door.news();
@@ -185,7 +191,7 @@ impl Kiosk {
             shared.follow(&scene, &mut frame);
         }
         self.shared = shared;
-        frame
+        self.mark(frame)
     }
 
     /// What is wrong with buttons, lights and the rest, for the coach's desk.

@@ -19,13 +19,13 @@ use share::{Desk, Order};
 use std::io::Write;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
 use std::time::Duration;
-use view::{Frame, Tap};
+use view::{Frame, Meant};
 
 /// All that the owner of state can be told.
 #[derive(Debug)]
 pub enum Input {
     /// A finger.
-    Tap(Tap),
+    Tap(Meant),
     /// The coach's desk orders something.
     Order(Order),
     /// Something has changed where sticks appear; under which id it is known from now on.
@@ -129,7 +129,7 @@ pub fn answer(
 ) -> Option<Frame> {
     let mut frame = None;
     match input {
-        Ok(Input::Tap(tap)) => frame = Some(kiosk.tap(&tap)),
+        Ok(Input::Tap(meant)) => frame = Some(kiosk.take(&meant)),
         Ok(Input::Pressed(press)) => frame = Some(kiosk.press(press)),
         Ok(Input::Order(order)) => desk.obey(kiosk, order),
         Ok(Input::StickChanged(id)) => desk.look(kiosk, id),
@@ -163,7 +163,7 @@ fn windowed(
     }
     let taps = inputs.clone();
     // A send fails only when the owner has ended, and then the window closes too.
-    face.on_tap(move |tap| drop(taps.send(Input::Tap(tap))));
+    face.on_tap(move |meant| drop(taps.send(Input::Tap(meant))));
     face.window().on_close_requested(|| {
         drop(ui::quit_event_loop());
         ui::slint::CloseRequestResponse::HideWindow

@@ -7,7 +7,7 @@ use std::path::Path;
 use std::sync::mpsc::{Receiver, channel};
 use std::time::Duration;
 use view::list::ListRow;
-use view::{Frame, Screen, Tap};
+use view::{Frame, Meant, Screen, Tap};
 
 const HEAD: &str = "date,lifter,lift,sets,reps,load,note\n";
 /// Waits of 100 ms at most until something is on the screen.
@@ -59,7 +59,8 @@ impl Gym {
     }
 
     fn tap(&mut self, tap: Tap) -> Frame {
-        self.take(Input::Tap(tap))
+        let number = self.kiosk.frame().number;
+        self.take(Input::Tap(Meant { tap, number, id: 1 }))
     }
 
     fn rows(&mut self) -> Vec<ListRow> {

@@ -55,6 +55,16 @@ pub struct Frame {
     pub screen: Screen,
     /// Simulated devices drawn beside it, when that is asked for.
     pub beside: Option<Beside>,
+    /// Rises whenever what a tap could mean has changed; a tap carries the one that it was meant
+    /// for.
+    pub number: u64,
+    /// The last tap that was answered, by its [`Meant::id`](crate::Meant).
+    pub answers: u64,
+    /// Nobody has touched it for long: it is dark, and the first touch only wakes it.
+    pub asleep: bool,
+    /// Asleep: how far all is moved to the right and down, so that nothing burns in; pixels of
+    /// the reference panel.
+    pub shift: (i8, i8),
 }
 
 /// How it stands with a lifter.
@@ -174,6 +184,10 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
         notice: scene.notice.into(),
         screen,
         beside: None,
+        number: 0,
+        answers: 0,
+        asleep: false,
+        shift: (0, 0),
     }
 }
 

@@ -258,7 +258,8 @@ pub(crate) fn tap_meet(scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
         | Tap::Choose(_)
         | Tap::Panel
         | Tap::History
-        | Tap::Why => return None,
+        | Tap::Why
+        | Tap::Wake => return None,
     };
     Some(Command::TakeFile {
         name: MEET_LOG.into(),

@@ -103,7 +103,8 @@ impl Stage {
             | Tap::Panel
             | Tap::Row(_)
             | Tap::Sooner
-            | Tap::Later => None,
+            | Tap::Later
+            | Tap::Wake => None,
             Tap::History => {
                 self.open_history(scene, &due);
                 None
@@ -181,7 +182,8 @@ impl Stage {
             | Tap::Why
             | Tap::Sooner
             | Tap::Later
-            | Tap::Row(_) => return None,
+            | Tap::Row(_)
+            | Tap::Wake => return None,
         }
         Some(there)
     }

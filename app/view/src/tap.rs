@@ -45,4 +45,17 @@ pub enum Tap {
     Later,
     /// A row of a list, from 0.
     Row(usize),
+    /// A touch of a sleeping screen: it wakes, and nothing else happens.
+    Wake,
+}
+
+/// A tap on its way from the window, and the face that it was meant for.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Meant {
+    /// What the finger said.
+    pub tap: Tap,
+    /// [`Frame::number`](crate::Frame) of the face that was drawn when the finger came down.
+    pub number: u64,
+    /// Counts the window's taps from 1; the frame that answers this one names it.
+    pub id: u64,
 }

@@ -125,6 +125,10 @@ pub(crate) fn frame(screen: Screen) -> Frame {
         },
         notice: String::new(),
         beside: None,
+        number: 0,
+        answers: 0,
+        asleep: false,
+        shift: (0, 0),
         screen,
     }
 }

@@ -51,8 +51,28 @@ pub(crate) fn open() -> (Face, Rc<RefCell<Vec<Tap>>>) {
     face.show().expect("a window in memory shows");
     let taps: Rc<RefCell<Vec<Tap>>> = Rc::default();
     let heard = Rc::clone(&taps);
-    face.on_tap(move |tap| heard.borrow_mut().push(tap));
+    let shown = face.clone();
+    face.on_tap(move |meant| {
+        heard.borrow_mut().push(meant.tap);
+        answer(&shown, meant.id);
+    });
     (face, taps)
+}
+
+/// The frame that is drawn answers a tap.
+pub(crate) fn answer(face: &Face, id: u64) {
+    if let Some(frame) = face.frame() {
+        face.show_frame(&Frame {
+            answers: id,
+            ..frame
+        });
+    }
+}
+
+/// Shows a frame that has been there for long.
+pub(crate) fn show(face: &Face, frame: &Frame) {
+    face.show_frame(frame);
+    face.settle();
 }
 
 /// Where an element stands: left, top, right, bottom.
