@@ -149,6 +149,7 @@ impl Bench {
     pub(crate) fn tell_devices(&self, faults: &hardware::Faults) {
         let faults = faults.list().iter().map(ToString::to_string).collect();
         self.kiosk.borrow_mut().tell_devices(faults);
+        self.show(self.frame());
     }
 
     /// Time passes, for the clock and for the window alike.

@@ -18,7 +18,7 @@ use std::cell::{Cell, RefCell};
 use std::ops::ControlFlow;
 use std::rc::Rc;
 use std::time::Duration;
-use view::Tap;
+use view::Meant;
 
 /// The reference panel, pixels.
 const PANEL: PhysicalSize = PhysicalSize {
@@ -70,7 +70,7 @@ impl std::fmt::Debug for Pressable {
 pub struct Headless {
     face: Face,
     clock: Rc<Cell<Duration>>,
-    taps: Rc<RefCell<Vec<Tap>>>,
+    taps: Rc<RefCell<Vec<Meant>>>,
 }
 
 impl Headless {
@@ -83,7 +83,7 @@ impl Headless {
         let face = Face::new()?;
         face.window().set_size(PANEL);
         face.show()?;
-        let taps = Rc::<RefCell<Vec<Tap>>>::default();
+        let taps = Rc::<RefCell<Vec<Meant>>>::default();
         let heard = Rc::clone(&taps);
         face.on_tap(move |tap| heard.borrow_mut().push(tap));
         Ok(Self { face, clock, taps })
@@ -119,7 +119,7 @@ impl Headless {
 
     /// What the finger said since the last time this was asked.
     #[must_use]
-    pub fn taps(&self) -> Vec<Tap> {
+    pub fn taps(&self) -> Vec<Meant> {
         self.taps.take()
     }
 

@@ -140,7 +140,7 @@ impl Rehearsal {
             ButtonSeen {
                 does: same.map_or(Deed::Other, |button| button.does).word(),
                 label: one.label,
-                enabled: true,
+                enabled: !self.frame.asleep,
             }
         };
         let texts = self.reads_texts.then(|| self.stage.texts());
@@ -196,7 +196,7 @@ impl Rehearsal {
                 }
                 frame
             }
-            (None, Ok(Input::Tap(tap))) => Some(self.kiosk.tap(&tap)),
+            (None, Ok(Input::Tap(meant))) => Some(self.kiosk.take(&meant)),
             (None, _) => Some(self.kiosk.tick()),
         };
         if let Some(frame) = frame {
@@ -236,6 +236,10 @@ impl Rehearsal {
     /// The button of this label, once it takes taps.
     fn when_it_takes_taps(&mut self, label: &str) -> Result<Pressable, String> {
         let mut found = find(self.stage.pressables(), label)?;
+        if self.frame.asleep {
+            // A touch wakes it, wherever it lands.
+            return Ok(found);
+        }
         // Nobody begins anew within the bounce of their last tap.
         self.pass(BOUNCE_MS);
         for _ in 0..LOOKS_MAX {
