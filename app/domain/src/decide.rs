@@ -23,6 +23,10 @@ mod turns;
 
 pub use refusal::Refusal;
 
+mod days;
+
+pub use days::DayCommand;
+
 /// The most reps of one set.
 pub const REPS_MAX: u8 = 50;
 
@@ -137,6 +141,8 @@ pub enum Command {
     Return(LiftNo),
     /// Keep what the screen shows.
     Show(Box<Shown>),
+    /// Keep the clock and the days, as nobody asks for by a tap at the rack.
+    Day(DayCommand),
 }
 
 /// The events that follow from `command`, or why it is refused.
@@ -198,10 +204,7 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
             fits(state, &station, &turns)?;
             Fact::RotationPlanned { station, turns }
         }
-        Command::Undo(no) => {
-            state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
-            Fact::EntryUndone { no }
-        }
+        Command::Undo(no) => days::undo(state, no)?,
         command @ (Command::SayBar(_)
         | Command::UndoBarWord(_)
         | Command::Defer(_)
@@ -211,6 +214,7 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         | Command::Leave(_)
         | Command::Return(_)) => turns::fact(state, command)?,
         Command::Show(shown) => Fact::ScreenShown(shown),
+        Command::Day(command) => return days::decide(state, command, now),
     };
     Ok(Vec::from([Event { at: now, fact }]))
 }
@@ -243,7 +247,7 @@ pub fn word_of(run: &LiftRun, holds: Stacks, said: Said) -> BarWord {
     BarWord {
         rack: run.sheet.rack.clone(),
         bar: run.sheet.bar.name.clone(),
-        date: run.sheet.date,
+        date: run.day,
         holds,
         said,
     }
@@ -271,19 +275,23 @@ fn begin(state: &State, sheet: Box<LiftSheet>) -> Result<Fact, Refusal> {
     if sheet.rungs.is_empty() {
         return Err(Refusal::EmptyLadder);
     }
-    let open = state
-        .lifts_of(&sheet.lifter, sheet.date)
-        .find(|run| !run.is_over());
-    if let Some(lift) = open.map(|run| run.sheet.lift.clone()) {
-        return Err(Refusal::UnderWay {
-            lifter: sheet.lifter,
-            lift,
-        });
-    }
+    one_at_a_time(state, &sheet.lifter, sheet.date)?;
     Ok(Fact::LiftBegun {
         no: LiftNo(state.last_no.saturating_add(1)),
         sheet,
     })
+}
+
+/// A lifter is under way with one lift at a time.
+fn one_at_a_time(state: &State, lifter: &str, date: NaiveDate) -> Result<(), Refusal> {
+    let mut runs = state.lifts_of(lifter, date);
+    match runs.find(|run| !run.is_over()) {
+        Some(open) => Err(Refusal::UnderWay {
+            lifter: lifter.into(),
+            lift: open.sheet.lift.clone(),
+        }),
+        None => Ok(()),
+    }
 }
 
 fn settle(state: &State, no: LiftNo, settled: Settled) -> Result<Fact, Refusal> {

@@ -1,10 +1,22 @@
 //! A moment, given from outside. Refuses: reading a clock.
 
-/// Milliseconds since 1970-01-01T00:00:00Z.
+/// Milliseconds since 1970-01-01T00:00:00Z, on the steady clock unless it says otherwise.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
 pub struct Moment(pub i64);
 
 impl Moment {
+    /// This moment and `ms` milliseconds more, or fewer.
+    #[must_use]
+    pub const fn plus_ms(self, ms: i64) -> Self {
+        Self(self.0.saturating_add(ms))
+    }
+
+    /// Milliseconds since `earlier`; negative when that lies ahead.
+    #[must_use]
+    pub const fn since(self, earlier: Self) -> i64 {
+        self.0.saturating_sub(earlier.0)
+    }
+
     /// This moment and `seconds` more.
     #[must_use]
     pub const fn plus_seconds(self, seconds: u32) -> Self {

@@ -77,7 +77,12 @@ pub(super) fn encode(fact: &Fact) -> Written {
         | Fact::RestLengthened { .. }
         | Fact::LifterLeft { .. }
         | Fact::LifterReturned { .. }
-        | Fact::ScreenShown(_) => unreachable!("version 2 writes these"),
+        | Fact::ScreenShown(_)
+        | Fact::ClockAnchored { .. }
+        | Fact::ClockSet { .. }
+        | Fact::LiftLapsed { .. }
+        | Fact::LiftReopened { .. }
+        | Fact::LiftRedated { .. } => unreachable!("version 2 writes these"),
     }
 }
 

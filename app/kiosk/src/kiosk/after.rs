@@ -26,7 +26,8 @@ impl Kiosk {
             | Command::SayBar(_)
             | Command::UndoBarWord(_)
             | Command::Show(_)
-            | Command::CallRotation { .. } => return,
+            | Command::CallRotation { .. }
+            | Command::Day(_) => return,
         };
         self.decide_next();
         let first = matches!(command, Command::Undo(_)).then_some(no);
@@ -55,7 +56,8 @@ impl Kiosk {
             | Command::SayBar(_)
             | Command::UndoBarWord(_)
             | Command::Show(_)
-            | Command::CallRotation { .. } => {}
+            | Command::CallRotation { .. }
+            | Command::Day(_) => {}
         }
         self.stage = stage;
     }
@@ -86,7 +88,7 @@ impl Kiosk {
     }
 
     /// Calls the turns at every station anew where they changed.
-    fn replan(&mut self, first: Option<LiftNo>) {
+    pub(super) fn replan(&mut self, first: Option<LiftNo>) {
         let (date, now) = (self.date(), self.clock.now());
         for station in stations(self.owner.state(), date) {
             let state = self.owner.state();
