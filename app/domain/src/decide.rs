@@ -2,6 +2,7 @@
 //!
 //! Refuses: changing the state; `State::apply` does that, once the events are safe on disk.
 use crate::believed::{BarWord, Said, Stacks};
+use crate::coach_word::CoachWord;
 use crate::event::{Event, Fact, Hold, LiftNo};
 use crate::mass::{Mass, MassUnit};
 use crate::moment::Moment;
@@ -22,10 +23,6 @@ mod refusal;
 mod turns;
 
 pub use refusal::Refusal;
-
-mod days;
-
-pub use days::DayCommand;
 
 /// The most reps of one set.
 pub const REPS_MAX: u8 = 50;
@@ -141,8 +138,8 @@ pub enum Command {
     Return(LiftNo),
     /// Keep what the screen shows.
     Show(Box<Shown>),
-    /// Keep the clock and the days, as nobody asks for by a tap at the rack.
-    Day(DayCommand),
+    /// Say something of a lifter beside loads.
+    SayCoach(Box<CoachWord>),
 }
 
 /// The events that follow from `command`, or why it is refused.
@@ -204,7 +201,10 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
             fits(state, &station, &turns)?;
             Fact::RotationPlanned { station, turns }
         }
-        Command::Undo(no) => days::undo(state, no)?,
+        Command::Undo(no) => {
+            state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
+            Fact::EntryUndone { no }
+        }
         command @ (Command::SayBar(_)
         | Command::UndoBarWord(_)
         | Command::Defer(_)
@@ -214,7 +214,7 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         | Command::Leave(_)
         | Command::Return(_)) => turns::fact(state, command)?,
         Command::Show(shown) => Fact::ScreenShown(shown),
-        Command::Day(command) => return days::decide(state, command, now),
+        Command::SayCoach(word) => Fact::CoachSaid(Box::new(word.checked(state)?)),
     };
     Ok(Vec::from([Event { at: now, fact }]))
 }
@@ -247,7 +247,7 @@ pub fn word_of(run: &LiftRun, holds: Stacks, said: Said) -> BarWord {
     BarWord {
         rack: run.sheet.rack.clone(),
         bar: run.sheet.bar.name.clone(),
-        date: run.day,
+        date: run.sheet.date,
         holds,
         said,
     }
@@ -275,23 +275,19 @@ fn begin(state: &State, sheet: Box<LiftSheet>) -> Result<Fact, Refusal> {
     if sheet.rungs.is_empty() {
         return Err(Refusal::EmptyLadder);
     }
-    one_at_a_time(state, &sheet.lifter, sheet.date)?;
+    let open = state
+        .lifts_of(&sheet.lifter, sheet.date)
+        .find(|run| !run.is_over());
+    if let Some(lift) = open.map(|run| run.sheet.lift.clone()) {
+        return Err(Refusal::UnderWay {
+            lifter: sheet.lifter,
+            lift,
+        });
+    }
     Ok(Fact::LiftBegun {
         no: LiftNo(state.last_no.saturating_add(1)),
         sheet,
     })
-}
-
-/// A lifter is under way with one lift at a time.
-fn one_at_a_time(state: &State, lifter: &str, date: NaiveDate) -> Result<(), Refusal> {
-    let mut runs = state.lifts_of(lifter, date);
-    match runs.find(|run| !run.is_over()) {
-        Some(open) => Err(Refusal::UnderWay {
-            lifter: lifter.into(),
-            lift: open.sheet.lift.clone(),
-        }),
-        None => Ok(()),
-    }
 }
 
 fn settle(state: &State, no: LiftNo, settled: Settled) -> Result<Fact, Refusal> {

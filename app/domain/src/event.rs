@@ -2,6 +2,7 @@
 //!
 //! Refuses: serialisation; the journal has a frozen wire form of its own.
 use crate::believed::BarWord;
+use crate::coach_word::CoachWord;
 use crate::mass::Mass;
 use crate::moment::Moment;
 use crate::next::Decided;
@@ -10,7 +11,6 @@ use crate::rotation::{CalledTurn, Station};
 use crate::settle::Settled;
 use crate::sheet::LiftSheet;
 use crate::shown::Shown;
-use crate::steady::BootId;
 use alloc::boxed::Box;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -174,38 +174,6 @@ pub enum Fact {
     },
     /// The screen showed something else than before.
     ScreenShown(Box<Shown>),
-    /// A machine began with this journal: the moment of the event is so many milliseconds after
-    /// its boot.
-    ClockAnchored {
-        /// Which boot.
-        boot: BootId,
-        /// Milliseconds since then.
-        up_ms: i64,
-        /// How far the wall clock is ahead, milliseconds; `None` where it was never set.
-        offset_ms: Option<i64>,
-    },
-    /// The wall clock was seen to be set.
-    ClockSet {
-        /// How far it is ahead of the steady clock from now on, milliseconds.
-        offset_ms: i64,
-    },
-    /// A lift that was left open was closed on a later day; what was done stands.
-    LiftLapsed {
-        /// Which lift.
-        no: LiftNo,
-    },
-    /// The coach opened such a lift again.
-    LiftReopened {
-        /// Which lift.
-        no: LiftNo,
-        /// On which training day; the lift keeps its own date.
-        on: NaiveDate,
-    },
-    /// A lift was begun before the time of day was known; now its date is put right.
-    LiftRedated {
-        /// Which lift.
-        no: LiftNo,
-        /// Its day.
-        date: NaiveDate,
-    },
+    /// The coach said something of a lifter beside loads.
+    CoachSaid(Box<CoachWord>),
 }

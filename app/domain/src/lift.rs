@@ -73,6 +73,8 @@ pub struct Lift {
     pub retired_bar: bool,
     /// The lift with which it shares some height.
     pub partner: Option<String>,
+    /// The family of lifts that load the same back: what one of them shows, all of them heed.
+    pub family: String,
     /// The least shared height that is not warned about.
     pub overlap_least: Length,
     /// Rest before a warm-up, seconds.

@@ -18,6 +18,9 @@ pub const RACK_PULL_BELOW: Length = Length::mm(25);
 /// practice, no source.
 pub const OVERLAP_LEAST: Length = Length::mm(100);
 
+/// The family of all lifts that are pulled from the floor or from pins: they load the same back.
+pub const PULLS: &str = "pulls";
+
 /// Rest before a warm-up, seconds. ACSM position stand 2009: 2 to 3 min for core lifts.
 pub const REST_WARM_S: u32 = 120;
 /// Rest before a work set, seconds. ACSM position stand 2009: 2 to 3 min for core lifts; the
@@ -102,6 +105,7 @@ fn rack_pull() -> Lift {
         fast: false,
         retired_bar: true,
         partner: Some(String::from("halting deadlift")),
+        family: String::from(PULLS),
         overlap_least: OVERLAP_LEAST,
         rest_warm_s: REST_WARM_S,
         rest_work_s: REST_HEAVY_S,
@@ -144,6 +148,7 @@ fn barbell_shrug() -> Lift {
         fast: false,
         retired_bar: true,
         partner: None,
+        family: String::from(PULLS),
         overlap_least: OVERLAP_LEAST,
         rest_warm_s: REST_WARM_S,
         rest_work_s: REST_WORK_S,
@@ -188,6 +193,7 @@ fn from_floor(rest_work_s: u32) -> Lift {
         fast: false,
         retired_bar: false,
         partner: None,
+        family: String::from(PULLS),
         overlap_least: OVERLAP_LEAST,
         rest_warm_s: REST_WARM_S,
         rest_work_s,

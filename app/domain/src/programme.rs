@@ -3,18 +3,17 @@
 //! Where somebody stands follows from what was done alone, so that a missed week skips nothing and
 //! an old record gives the same answer for ever. Refuses: clocks, and days of which nothing was
 //! done.
-use crate::mass::Mass;
-use crate::next::{Rule, Step};
 use crate::prescription::LoadWish;
-use crate::split::SplitRule;
 use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
 use chrono::{Datelike as _, Days, NaiveDate, Weekday};
 
 pub mod fill;
+mod rules;
 mod shipped;
 
+pub use rules::{RuleLine, SplitLine};
 pub use shipped::programmes as shipped;
 
 /// What a coach has written of programmes and of next time.
@@ -103,99 +102,7 @@ pub struct Work {
     pub note: String,
 }
 
-/// Some figures of [`Rule`] for one lift, one lifter, both or all.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct RuleLine {
-    /// Which lift; `None` for all.
-    pub lift: Option<String>,
-    /// Which lifter; `None` for all.
-    pub lifter: Option<String>,
-    /// See [`Rule`], as all below.
-    pub step: Option<Step>,
-    /// Tries.
-    pub tries: Option<u8>,
-    /// Tries when the back moved.
-    pub moved_tries: Option<u8>,
-    /// Share of a drop.
-    pub drop: Option<u32>,
-    /// Drops before a reset.
-    pub drops: Option<u8>,
-    /// Share of a reset.
-    pub reset: Option<u32>,
-    /// Days that are no break.
-    pub away_days: Option<u16>,
-    /// Share taken off after a break.
-    pub away: Option<u32>,
-}
-
-/// Some figures of [`SplitRule`] for one lifter or all.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
-pub struct SplitLine {
-    /// Which lifter; `None` for all.
-    pub lifter: Option<String>,
-    /// See [`SplitRule`], as all below.
-    pub from: Option<Mass>,
-    /// How many outings are looked at.
-    pub outings: Option<u8>,
-    /// Share of what is due under which progress is slow.
-    pub slow: Option<u32>,
-    /// How many outings must have fallen short.
-    pub troubles: Option<u8>,
-    /// The day of the test or the meet.
-    pub test: Option<NaiveDate>,
-    /// Days before it on which the full lift comes back.
-    pub back_days: Option<u16>,
-}
-
 impl Coaching {
-    /// When to split for a lifter: as shipped, changed figure by figure by the lines for all, then
-    /// by those for the lifter; of two alike the later.
-    #[must_use]
-    pub fn split(&self, lifter: &str) -> SplitRule {
-        let of = |line: &&SplitLine| line.lifter.as_deref().is_none_or(|name| name == lifter);
-        let mut lines: Vec<&SplitLine> = self.splits.iter().filter(of).collect();
-        lines.sort_by_key(|line| line.lifter.is_some());
-        let mut rule = SplitRule::shipped();
-        for line in lines {
-            rule = SplitRule {
-                from: line.from.unwrap_or(rule.from),
-                outings: line.outings.unwrap_or(rule.outings),
-                slow: line.slow.unwrap_or(rule.slow),
-                troubles: line.troubles.unwrap_or(rule.troubles),
-                test: line.test.or(rule.test),
-                back_days: line.back_days.unwrap_or(rule.back_days),
-                ..rule
-            };
-        }
-        rule
-    }
-
-    /// The rule for a lifter's lift: the shipped one, changed figure by figure by the lines for
-    /// all, then for the lift, then for the lifter, then for both; of two alike the later.
-    #[must_use]
-    pub fn rule(&self, lifter: &str, lift: &str) -> Rule {
-        let of = |line: &&RuleLine| {
-            let is = |wanted: &Option<String>, name| wanted.as_deref().is_none_or(|w| w == name);
-            is(&line.lifter, lifter) && is(&line.lift, lift)
-        };
-        let mut lines: Vec<&RuleLine> = self.rules.iter().filter(of).collect();
-        lines.sort_by_key(|line| (line.lifter.is_some(), line.lift.is_some()));
-        let mut rule = Rule::SHIPPED;
-        for line in lines {
-            rule = Rule {
-                step: line.step.unwrap_or(rule.step),
-                tries: line.tries.unwrap_or(rule.tries),
-                moved_tries: line.moved_tries.unwrap_or(rule.moved_tries),
-                drop: line.drop.unwrap_or(rule.drop),
-                drops: line.drops.unwrap_or(rule.drops),
-                reset: line.reset.unwrap_or(rule.reset),
-                away_days: line.away_days.unwrap_or(rule.away_days),
-                away: line.away.unwrap_or(rule.away),
-            };
-        }
-        rule
-    }
-
     /// The programme that a lifter follows.
     #[must_use]
     pub fn of(&self, lifter: &str) -> Option<&Programme> {

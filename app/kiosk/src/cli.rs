@@ -270,7 +270,7 @@ enum PlanCommand {
 /// Options of `solve`.
 #[derive(Debug, Args)]
 struct SolveArgs {
-    /// Which problem: ladder, hole, bar.
+    /// Which problem: ladder, rotation, hole, bar, balance, next.
     problem: String,
     /// Solve it so many times and add `median_us`.
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1_000_000))]

@@ -23,7 +23,6 @@ pub mod replan;
 pub mod run;
 pub mod shared;
 pub mod solve;
-pub mod steady;
 pub mod stick;
 mod walk;
 pub mod watch;

@@ -71,6 +71,26 @@
 //! Out: `left` and `right` (marks, inside to outside), `load` as it truly is, `difference` of the
 //! sides: least first, then the load nearest to the nominal one. See [`domain::solve::balance`].
 //!
+//! # next
+//! In:
+//! - `today`: a day such as "2026-12-01"; `lift` and `track`: names; `spacing_days`: what the
+//!   programme itself puts between two times of this track
+//! - `family`: names of the lifts that load the same back
+//! - `bar`, `collars`, `sleeve`, `plates` and `big_inside` as for a ladder; `handling_s` may be left
+//!   out
+//! - `rule`: keys of a rule in programme.toml ([`next_rule`]); optional, as shipped
+//! - `history`: oldest first, a list of `date`, `lift`, `track`, `sets`, `reps` (`[least, most]`, a
+//!   most of null for as many as go), `load`, `done` (reps of each set; one with none at all counts
+//!   for nothing) and `moved_at` (optional: the rep at which the back moved, in the last set done, or
+//!   in a warm-up where no set was)
+//! - `ill`: a list of `from` and `to` (optional: it goes on); `hurt`: the same; both optional
+//!
+//! Out: `due`, one mass in the bar's unit for the sets and reps of the track's last entry, null
+//! where somebody is hurt and where the lift begins anew with the coach; `verdict`: "raise",
+//! "repeat", "hold", "lower", "ease", "begin anew", "hurt" or "ask the coach"; `why`, a sentence;
+//! `ask_coach`. A load other than the one that was held is the coach's answer. See
+//! [`domain::next`].
+//!
 //! # All
 //! With `--times N` the planner alone runs N times more, and `median_us` is the median of what
 //! it took, in microseconds.
@@ -85,12 +105,15 @@ mod exact;
 mod hole;
 mod ladder;
 mod nearest;
+mod next;
+mod next_rule;
+mod next_words;
 mod read;
 mod rotation;
 mod watch;
 
 /// The problems that can be solved.
-pub const PROBLEMS: [&str; 5] = ["ladder", "rotation", "hole", "bar", "balance"];
+pub const PROBLEMS: [&str; 6] = ["ladder", "rotation", "hole", "bar", "balance", "next"];
 
 /// The longest input that is read: 1 MiB.
 pub const INPUT_LIMIT: usize = 1 << 20;
@@ -136,6 +159,7 @@ fn solve(request: Request<'_>, watch: &mut Watch<'_>) -> Result<String, Fault> {
         "hole" => hole::solve,
         "bar" => bar::solve,
         "balance" => balance::solve,
+        "next" => next::solve,
         other => {
             let hint = nearest::hint(other, &PROBLEMS);
             return Err(Fault::new(

@@ -99,6 +99,7 @@ fn lift(
     let overlap = entry.text(doc, "overlap_least", |text| length(text, &span));
     let rest_warm = entry.text(doc, "rest_warm", rest_s);
     let rest_work = entry.text(doc, "rest_work", rest_s);
+    let family = entry.text(doc, "family", words_of_name);
     let cues = entry.texts(doc, "cues", LINES_MAX, |text| words(text, 60));
     let more = entry.texts(doc, "cautions", LINES_MAX, |text| words(text, 80));
     if start == Some(Start::Hooks) {
@@ -107,6 +108,12 @@ fn lift(
     let (start, name) = (start?, name?);
     let from_pins = matches!(start, Start::Pins { .. });
     let was = |value: fn(&Lift) -> u32, otherwise| old.map_or(otherwise, value);
+    // From hooks each lift is by itself, where nobody says otherwise.
+    let own = match start {
+        Start::Hooks => name.clone(),
+        Start::Floor | Start::Pins { .. } => String::from(lift_shipped::PULLS),
+    };
+    let family = family.unwrap_or_else(|| old.map_or(own, |old| old.family.clone()));
     let mut cautions =
         old.map_or_else(|| lift_shipped::cautions(start), |old| old.cautions.clone());
     cautions.extend(more);
@@ -117,6 +124,7 @@ fn lift(
         grip: grip.unwrap_or_else(|| old.map_or(Grip::DoubleOverhand, |old| old.grip)),
         fast: fast.unwrap_or_else(|| old.is_some_and(|old| old.fast)),
         retired_bar: retired.unwrap_or_else(|| old.map_or(from_pins, |old| old.retired_bar)),
+        family,
         partner: old.and_then(|old| old.partner.clone()),
         overlap_least: overlap
             .unwrap_or_else(|| old.map_or(lift_shipped::OVERLAP_LEAST, |old| old.overlap_least)),

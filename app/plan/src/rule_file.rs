@@ -35,6 +35,15 @@ fn rule(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Against) -> RuleLine {
         reset: entry.text(doc, "reset", share),
         away_days: entry.whole(doc, "away_days", &(1..=365)),
         away: entry.text(doc, "away", |text| percent(text, &(0..=5_000))),
+        late_days: entry.whole(doc, "late_days", &(0..=60)),
+        away_step_days: entry.whole(doc, "away_step_days", &(1..=365)),
+        anew_days: entry.whole(doc, "anew_days", &(7..=730)),
+        ill: entry.whole(doc, "ill", &(0..=10)),
+        week: entry.text(doc, "week", share),
+        coarse: entry.text(doc, "coarse", |text| percent(text, &(RAISE_MOST..=10_000))),
+        over: entry.whole(doc, "over", &(2..=10)),
+        over_days: entry.whole(doc, "over_days", &(1..=365)),
+        light_days: entry.whole(doc, "light_days", &(1..=365)),
     };
     let drop = line.drop.unwrap_or(Rule::SHIPPED.drop);
     let reset = line.reset.unwrap_or(Rule::SHIPPED.reset);

@@ -63,8 +63,7 @@ pub fn single_face(say: Language, lift: Option<&Lift>, run: &LiftRun) -> Option<
         | Entered::Skipped
         | Entered::Stopped
         | Entered::WentOn
-        | Entered::Settled
-        | Entered::LeftOpen => None,
+        | Entered::Settled => None,
     });
     let (load, reps) = kept.max()?;
     let found = singles(load, reps, Hold::Kept)?;

@@ -33,6 +33,8 @@ fn split(advice: Advice) -> Split {
         sets: 1,
         reps: 5,
         went,
+        at_top: true,
+        chosen: false,
         kept: None,
     };
     let list = [

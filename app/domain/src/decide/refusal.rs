@@ -1,6 +1,7 @@
 //! Why a command is refused, in the words of the log and the command line.
 use super::{LOAD_MAX, NOTE_MAX, REPS_MAX};
 use crate::mass::{Mass, MassUnit};
+use crate::next::Ill;
 use alloc::string::String;
 use core::fmt;
 
@@ -42,16 +43,14 @@ pub enum Refusal {
     LoadOutOfRange(Mass),
     /// No note, or one longer than [`NOTE_MAX`]; its length.
     NoteLength(usize),
-    /// The lift was not left open, so there is nothing to open again.
-    NotLeftOpen,
-    /// It was left open and closed; only the coach opens it again.
-    LeftOpen,
-    /// The date of that lift is no guess.
-    DateKnown,
     /// More reps than [`REPS_MAX`], or a rep 0 for the moved back.
     RepsOutOfRange(u8),
     /// A longer rest of no seconds, or of more than may be asked for.
     LongerOutOfRange(u16),
+    /// Somebody is said to be fit who is not hurt.
+    NotHurt(String),
+    /// An illness that ends before it begins.
+    IllBackwards(Ill),
     /// Nothing was said about that bar that could be taken back.
     NothingSaid,
 }
@@ -94,12 +93,15 @@ impl fmt::Display for Refusal {
                 let most = crate::attendance::LONGER_MOST_S;
                 write!(f, "{seconds} s is out of range; ask for 1 to {most} s")
             }
+            Self::NotHurt(name) => write!(f, "{name} is not entered as hurt; nothing to lift"),
+            Self::IllBackwards(ill) => {
+                let Ill { from, to } = ill;
+                write!(
+                    f,
+                    "{to} is before {from}, on which it began; write from, then to"
+                )
+            }
             Self::NothingSaid => f.write_str("nothing was said about that bar; say what it holds"),
-            Self::NotLeftOpen => f.write_str("that lift was not left open; choose one that was"),
-            Self::LeftOpen => f.write_str(
-                "the lift was left open and closed the next day; the coach can open it again",
-            ),
-            Self::DateKnown => f.write_str("the date of that lift is known; it stays"),
             Self::RepsOutOfRange(reps) => {
                 write!(
                     f,

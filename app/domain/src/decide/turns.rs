@@ -46,7 +46,7 @@ pub(super) fn fact(state: &State, command: Command) -> Result<Fact, Refusal> {
         | Command::OverrideNext { .. }
         | Command::CallRotation { .. }
         | Command::Undo(_)
-        | Command::Show(_)
-        | Command::Day(_) => Err(Refusal::NothingSaid),
+        | Command::SayCoach(_)
+        | Command::Show(_) => Err(Refusal::NothingSaid),
     }
 }

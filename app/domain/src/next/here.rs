@@ -1,7 +1,8 @@
 //! Next time with the bar and plates of a lifter's rack. Refuses: lifts and racks that the gym
 //! does not have.
 use super::outing::{Outing, outings};
-use super::{Decided, Due, NextTime, Rule, decide, on};
+use super::spacing::spacing;
+use super::{Decided, Due, FamilyTime, Ill, Limits, NextTime, Rule, Season, decide};
 use crate::day::loaded_with;
 use crate::event::LiftNo;
 use crate::gym::Gym;
@@ -17,7 +18,8 @@ use chrono::{Days, NaiveDate};
 
 /// What is due on `date` for a lifter's lift with so many reps, from all that was done before;
 /// `None` the first time, or when the gym misses something. What was recorded stands, so that a
-/// rule that the coach changes counts from the next outing on.
+/// rule that the coach changes counts from the next outing on; what holds of it on the day, a break
+/// or another pull's moved back, is said by the rule of now.
 #[must_use]
 pub fn decision(
     gym: &Gym,
@@ -29,15 +31,17 @@ pub fn decision(
 ) -> Option<Due> {
     let past = same_reps(outings(state, &lifter.name, lift, date), reps);
     let last = past.last()?;
-    let loads = loads(gym, lifter, lift, heaviest(&past)?)?;
-    let rule = gym.coaching.rule(&lifter.name, lift);
+    let around = Around::of(gym, state, lifter, (lift, reps), &past, date)?;
+    let season = around.season();
+    let mut standing = decide(&season, &past)?;
     let recorded = state.lifts.get(&last.no).and_then(|run| run.next.as_ref());
     let due = match recorded {
         Some(next) => next.due(),
-        None => Due::by_rule(decide(&rule, &past, &loads)?),
+        None => Due::by_rule(standing.decision),
     };
+    standing.decision = due.decision;
     Some(Due {
-        decision: on(&rule, &due.decision, date, &loads),
+        decision: standing.on(&season, &around.family, date),
         ..due
     })
 }
@@ -53,14 +57,94 @@ pub fn decided(gym: &Gym, state: &State, run: &LiftRun) -> Option<Decided> {
     let mut past = outings(state, &sheet.lifter, &sheet.lift, day_after);
     past.retain(|outing| (outing.date, outing.no) <= (this.date, this.no));
     let past = same_reps(past, this.reps);
-    let loads = loads(gym, lifter, &sheet.lift, heaviest(&past)?)?;
-    let rule = gym.coaching.rule(&sheet.lifter, &sheet.lift);
-    let decision = decide(&rule, &past, &loads)?;
+    let of = (sheet.lift.as_str(), this.reps);
+    let around = Around::of(gym, state, lifter, of, &past, day_after)?;
+    let season = around.season();
+    let decision = decide(&season, &past)?.decision;
     Some(Decided {
-        rule,
+        rule: season.rule,
         decision,
         reason: decision.sentence(sheet.unit),
     })
+}
+
+/// What is around one lift of one lifter, as the gym and the record have it.
+struct Around {
+    rule: Rule,
+    limits: Limits,
+    spacing_days: u16,
+    family: Vec<FamilyTime>,
+    ill: Vec<Ill>,
+    hurt: Option<NaiveDate>,
+    loads: Loads,
+}
+
+impl Around {
+    fn of(
+        gym: &Gym,
+        state: &State,
+        lifter: &Lifter,
+        (lift, reps): (&str, u8),
+        past: &[Outing],
+        date: NaiveDate,
+    ) -> Option<Self> {
+        let health = state.health.get(&lifter.name);
+        Some(Self {
+            rule: gym.coaching.rule(&lifter.name, lift),
+            limits: gym.coaching.limits(&lifter.name, lift),
+            spacing_days: spacing(&gym.coaching, state, lifter, (lift, reps), past, date),
+            family: family(gym, state, &lifter.name, lift, date),
+            ill: health.map(|health| health.ill.clone()).unwrap_or_default(),
+            hurt: health
+                .and_then(|health| health.hurt.as_ref())
+                .map(|hurt| hurt.since),
+            loads: loads(gym, lifter, lift, heaviest(past)?)?,
+        })
+    }
+
+    fn season(&self) -> Season<'_> {
+        Season {
+            rule: self.rule,
+            limits: self.limits,
+            spacing_days: self.spacing_days,
+            family: &self.family,
+            ill: &self.ill,
+            hurt: self.hurt,
+            loads: &self.loads,
+        }
+    }
+}
+
+/// What a lifter trained of a lift's family before `date`, oldest first.
+fn family(gym: &Gym, state: &State, lifter: &str, lift: &str, date: NaiveDate) -> Vec<FamilyTime> {
+    let family_of = |name: &str| gym.lifts.iter().find(|l| l.name == name).map(|l| &l.family);
+    let own = family_of(lift);
+    let runs = state
+        .lifts
+        .values()
+        .filter(|run| run.sheet.lifter == lifter && run.sheet.date < date);
+    let of_it = runs.filter(|run| {
+        let name = run.sheet.lift.as_str();
+        name == lift || (own.is_some() && family_of(name) == own)
+    });
+    let mut tracks: BTreeMap<(&str, u8), u16> = BTreeMap::new();
+    let mut times: Vec<FamilyTime> = of_it
+        .filter_map(|run| {
+            let outing = Outing::of(run)?;
+            let next = u16::try_from(tracks.len()).unwrap_or(u16::MAX);
+            let of = *tracks.entry((&run.sheet.lift, outing.reps)).or_insert(next);
+            Some(FamilyTime {
+                date: outing.date,
+                no: outing.no,
+                of,
+                moved: outing.went.moved(),
+                wrong: outing.went.wrong(),
+                at: run.entries.last().map_or(run.begun_at, |entry| entry.at),
+            })
+        })
+        .collect();
+    times.sort_by_key(|time| (time.date, time.no));
+    times
 }
 
 /// Lifts that are over, from which something follows, and after which nothing was recorded: those

@@ -3,6 +3,7 @@
 //! Refuses: lifts of which no work set was begun and no back moved; nothing follows from those.
 use crate::event::{Hold, LiftNo};
 use crate::mass::Mass;
+use crate::moment::Moment;
 use crate::next::NextTime;
 use crate::sheet::RungKind;
 use crate::state::{Entered, LiftRun, State};
@@ -24,6 +25,10 @@ pub struct Outing {
     pub reps: u8,
     /// How it went.
     pub went: Went,
+    /// Whether every set reached the top of its range of reps; so it does where there is none.
+    pub at_top: bool,
+    /// Whether the lifter settled the load on the day.
+    pub chosen: bool,
     /// What was recorded as due after it.
     pub kept: Option<Kept>,
 }
@@ -35,6 +40,10 @@ pub struct Kept {
     pub load: Mass,
     /// Whether the coach ruled it, not the rules.
     pub by_coach: bool,
+    /// Whether the coach was asked and had not answered.
+    pub asks: bool,
+    /// When the coach ruled it; else of no account.
+    pub at: Moment,
 }
 
 /// How an outing went.
@@ -65,6 +74,20 @@ pub enum Went {
     },
 }
 
+impl Went {
+    /// Whether the back moved.
+    #[must_use]
+    pub const fn moved(self) -> bool {
+        matches!(self, Self::Moved { .. } | Self::MovedWarm)
+    }
+
+    /// Whether anything went wrong.
+    #[must_use]
+    pub const fn wrong(self) -> bool {
+        self.moved() || matches!(self, Self::Short { .. })
+    }
+}
+
 impl Outing {
     /// What became of a lift; `None` when no work set was begun and no back moved.
     #[must_use]
@@ -80,6 +103,8 @@ impl Outing {
             sets,
             reps: first.reps,
             went,
+            at_top: true,
+            chosen: run.is_settled(),
             kept: run.next.as_ref().map(NextTime::kept),
         })
     }

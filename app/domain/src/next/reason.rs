@@ -9,6 +9,9 @@ impl Decision {
     /// "182.5 kg, up 2.5 kg: all reps with the back kept", in the lifter's unit.
     #[must_use]
     pub fn sentence(&self, unit: MassUnit) -> String {
+        if self.due().is_none() {
+            return format!("nothing due: {}", self.because(unit));
+        }
         let load = self.load.words(unit);
         let by = self.load.apart(self.from).words(unit);
         let change = match self.verdict {
@@ -27,7 +30,7 @@ impl Decision {
         match self.why {
             Why::Well => went,
             Why::Back => format!("{went}, on the way back"),
-            Why::NoStep => format!("{went}, but no load within 10 % above can be made here"),
+            Why::NoStep => format!("{went}, but the next load that can be made is too far up"),
             Why::Light => format!("{went}, on a day lighter than was due"),
             Why::Cut => went,
             Why::TryAgain => format!("{went}, try {} of {}", self.nth, self.tries),
@@ -36,7 +39,21 @@ impl Decision {
             Why::TooMuch => format!("{went}, too early to try {} again", self.from.words(unit)),
             Why::Stuck => format!("{went}, stuck again without a new best; ask the coach"),
             Why::Coach => String::from("the coach ruled so"),
-            Why::Away => format!("{} days away from the lift", self.away_days),
+            Why::Range => format!("{went}, not yet the top of the range in every set"),
+            Why::Waiting => format!("{went}; waits for the coach's word"),
+            Why::Away => format!("{} days away beyond the plan", self.away_days),
+            Why::Anew => {
+                let days = self.away_days;
+                format!("{days} days away beyond the plan; begin anew with the coach")
+            }
+            Why::Ill => format!("ill, {} days counted as a break", self.away_days),
+            Why::Family => String::from("the back moved in another pull since"),
+            Why::OverReaching => String::from("one pull after the other went wrong; ask the coach"),
+            Why::LongAgo => String::from("long ago, while other pulls went on"),
+            Why::Week => String::from("a week's rise is used up"),
+            Why::Hurt => {
+                String::from("hurt: nothing until the coach rules; stop and see a clinician")
+            }
         }
     }
 

@@ -3,10 +3,12 @@
 //!
 //! Refuses: to forget the rules' decision when the coach rules otherwise; both are kept.
 use super::outing::Kept;
-use super::{Decision, Rule, Why, ruled};
+use super::{Decision, Rule, Verdict, Why};
 use crate::mass::{Mass, MassUnit};
+use crate::moment::Moment;
 use alloc::format;
 use alloc::string::String;
+use core::cmp::Ordering;
 
 /// A decision by the rules, with all that it follows from.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -26,6 +28,8 @@ pub struct Ruled {
     pub load: Mass,
     /// The coach's words.
     pub note: String,
+    /// When.
+    pub at: Moment,
 }
 
 /// What stands for the next time after one lift.
@@ -41,10 +45,19 @@ impl NextTime {
     /// The load that is due, and by whom.
     #[must_use]
     pub fn kept(&self) -> Kept {
-        let by_coach = self.ruled.as_ref().map(|ruled| ruled.load);
-        Kept {
-            load: by_coach.unwrap_or(self.decided.decision.load),
-            by_coach: by_coach.is_some(),
+        match &self.ruled {
+            Some(ruled) => Kept {
+                load: ruled.load,
+                by_coach: true,
+                asks: false,
+                at: ruled.at,
+            },
+            None => Kept {
+                load: self.decided.decision.load,
+                by_coach: false,
+                asks: self.decided.decision.why.asks_coach(),
+                at: Moment::default(),
+            },
         }
     }
 
@@ -90,5 +103,22 @@ impl Due {
             return format!("{load}, the coach ruled: {}", self.note);
         }
         self.decision.sentence(unit)
+    }
+}
+
+/// A decision as the coach ruled it.
+#[must_use]
+pub fn ruled(decision: &Decision, load: Mass) -> Decision {
+    let verdict = match load.cmp(&decision.from) {
+        Ordering::Greater => Verdict::Raise,
+        Ordering::Equal => Verdict::Repeat,
+        Ordering::Less => Verdict::Drop,
+    };
+    Decision {
+        verdict,
+        why: Why::Coach,
+        wished: load,
+        load,
+        ..*decision
     }
 }

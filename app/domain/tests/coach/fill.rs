@@ -53,6 +53,7 @@ pub(crate) struct Life {
     pub(crate) gym: Gym,
     pub(crate) state: State,
     pub(crate) events: Vec<Event>,
+    now: Moment,
 }
 
 impl Life {
@@ -61,6 +62,7 @@ impl Life {
             gym,
             state: State::default(),
             events: Vec::new(),
+            now: Moment(0),
         }
     }
 
@@ -69,7 +71,7 @@ impl Life {
     }
 
     pub(crate) fn obey(&mut self, command: Command) {
-        for event in decide(&self.state, command, Moment(0)).expect("sensible") {
+        for event in decide(&self.state, command, self.now).expect("sensible") {
             self.state.apply(&event);
             self.events.push(event);
         }
@@ -95,6 +97,8 @@ impl Life {
 
     /// Does every lift of a day; `how` says reps and hold of each work set.
     pub(crate) fn lift(&mut self, days: u64, mut how: impl FnMut(Mass, u8) -> (u8, Hold)) {
+        let noon = date(days).and_hms_opt(12, 0, 0).expect("noon").and_utc();
+        self.now = Moment(noon.timestamp_millis());
         for entry in self.entries(days) {
             let Ok(sheet) = entry.outcome else { continue };
             let rungs = sheet.rungs.clone();

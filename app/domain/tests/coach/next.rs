@@ -4,7 +4,7 @@ use chrono::{Days, NaiveDate};
 use domain::event::LiftNo;
 use domain::ladder::equipment;
 use domain::next::outing::{Outing, Went};
-use domain::next::{Decision, Rule, Step, Verdict, Why, decide, on};
+use domain::next::{Decision, FamilyTime, Limits, Rule, Season, Standing, Step, Verdict, Why};
 use domain::solve::loads::Loads;
 use domain::{BarCondition, Mass, MassUnit, Plate, PlateSet};
 use proptest::prelude::*;
@@ -52,9 +52,52 @@ fn outings(list: &[(i64, Went)]) -> Vec<Outing> {
         sets: 1,
         reps: 5,
         went: *went,
+        at_top: true,
+        chosen: false,
         kept: None,
     };
     (0..).zip(list).map(outing).collect()
+}
+
+/// The outings as the whole family's, a week apart by plan.
+fn with<T>(rule: &Rule, outings: &[Outing], loads: &Loads, ask: impl Fn(&Season<'_>) -> T) -> T {
+    let family: Vec<FamilyTime> = outings
+        .iter()
+        .map(|o| FamilyTime {
+            date: o.date,
+            no: o.no,
+            of: 0,
+            moved: o.went.moved(),
+            wrong: o.went.wrong(),
+            at: domain::Moment(0),
+        })
+        .collect();
+    ask(&Season {
+        rule: *rule,
+        limits: Limits::SHIPPED,
+        spacing_days: 7,
+        family: &family,
+        ill: &[],
+        hurt: None,
+        loads,
+    })
+}
+
+fn standing(rule: &Rule, outings: &[Outing], loads: &Loads) -> Option<Standing> {
+    with(rule, outings, loads, |season| {
+        domain::next::decide(season, outings)
+    })
+}
+
+fn decide(rule: &Rule, outings: &[Outing], loads: &Loads) -> Option<Decision> {
+    standing(rule, outings, loads).map(|standing| standing.decision)
+}
+
+fn on(rule: &Rule, outings: &[Outing], date: NaiveDate, loads: &Loads) -> Decision {
+    let standing = standing(rule, outings, loads).expect("some outings");
+    with(rule, outings, loads, |season| {
+        standing.on(season, season.family, date)
+    })
 }
 
 fn decided(list: &[(i64, Went)]) -> Decision {
@@ -73,7 +116,7 @@ fn nothing_follows_from_nothing() {
     assert_eq!(decide(&Rule::SHIPPED, &[], &loads(&SMALL)), None);
 }
 
-/// ACSM position stand 2009 (seen, abstract): raise by 2 to 10 % once the load is done.
+/// ACSM position stand 2009 (seen, abstract): 2 to 10 %.
 #[test]
 fn what_went_well_is_raised_within_the_position_stand() {
     for load in (300..4_000).step_by(25) {
@@ -135,7 +178,7 @@ fn a_back_that_moved_is_lowered_at_once() {
 }
 
 #[test]
-fn stuck_twice_without_a_new_best_is_a_reset() {
+fn stuck_twice_without_a_new_best_waits_for_the_coach() {
     let climb = [
         (2_000, WELL),
         (2_050, SHORT),
@@ -146,7 +189,25 @@ fn stuck_twice_without_a_new_best_is_a_reset() {
         (2_025, SHORT),
     ];
     assert_eq!(next(&climb[..3]), (Verdict::Drop, Why::OutOfTries, 1_925));
-    assert_eq!(next(&climb), (Verdict::Reset, Why::Stuck, 1_800));
+    assert_eq!(next(&climb), (Verdict::Repeat, Why::Stuck, 2_025));
+    // Without an answer it is held, well or not; a back that moves lowers it all the same.
+    let after = |load, went| {
+        let mut list = climb.to_vec();
+        list.push((load, went));
+        next(&list)
+    };
+    assert_eq!(after(2_025, WELL), (Verdict::Repeat, Why::Waiting, 2_025));
+    assert_eq!(after(2_025, SHORT), (Verdict::Repeat, Why::Waiting, 2_025));
+    assert_eq!(
+        after(2_025, MOVED_LATE),
+        (Verdict::Drop, Why::Waiting, 1_900)
+    );
+    // Another load is the answer.
+    assert_eq!(after(1_900, WELL), (Verdict::Raise, Why::Well, 1_950));
+    // Where the back moved, it goes well down at once.
+    let mut moved = climb;
+    moved[6].1 = MOVED_LATE;
+    assert_eq!(next(&moved), (Verdict::Reset, Why::Stuck, 1_800));
     // With a new best in between it is a drop like the first.
     let mut better = climb;
     better[4] = (2_025, WELL);
@@ -159,7 +220,6 @@ fn a_lighter_day_by_plan_costs_nothing() {
     assert_eq!(next(&list), (Verdict::Repeat, Why::Light, 2_050));
     // What goes wrong on it counts from what was lifted.
     assert_eq!(next(&[(2_000, WELL), (1_500, MOVED_EARLY)]).2, 1_425);
-    // More than was due is taken as it is.
     assert_eq!(
         next(&[(2_000, WELL), (2_200, WELL)]),
         (Verdict::Raise, Why::Well, 2_250)
@@ -173,17 +233,29 @@ fn sets_left_out_are_no_failure() {
 }
 
 #[test]
-fn a_break_eases_and_the_way_back_is_quicker() {
+fn a_break_holds_then_eases_by_steps_then_begins_anew() {
     let rule = Rule::SHIPPED;
-    let decision = decided(&[(2_000, WELL)]);
-    assert_eq!(on(&rule, &decision, day(28), &loads(&SMALL)), decision);
-    let eased = on(&rule, &decision, day(29), &loads(&SMALL));
+    let past = outings(&[(2_000, WELL)]);
+    // Days of absence beyond the week that the programme has itself.
+    let after = |absent: u64| {
+        let due = on(&rule, &past, day(7 + absent), &loads(&SMALL));
+        (due.verdict, due.why, due.due())
+    };
+    let raised = (Verdict::Raise, Why::Well, Some(kg(205)));
+    assert_eq!((after(0), after(6)), (raised, raised));
+    let held = (Verdict::Repeat, Why::Away, Some(kg(200)));
+    assert_eq!((after(7), after(21)), (held, held));
+    let eased = |load| (Verdict::Ease, Why::Away, Some(kg(load)));
+    assert_eq!((after(22), after(35)), (eased(190), eased(190)));
     assert_eq!(
-        (eased.verdict, eased.why, eased.load),
-        (Verdict::Ease, Why::Away, kg(180))
+        (after(36), after(50), after(64)),
+        (eased(180), eased(170), eased(160))
     );
+    assert_eq!((after(78), after(84)), (eased(150), eased(150)));
+    assert_eq!(after(85), (Verdict::Repeat, Why::Anew, None));
+    // On the way back to the best two steps at a time.
     let mut back = outings(&[(2_000, WELL), (1_800, WELL), (1_900, WELL), (2_000, WELL)]);
-    for (outing, days) in back.iter_mut().zip([0, 42, 49, 56]) {
+    for (outing, days) in back.iter_mut().zip([0, 50, 57, 64]) {
         outing.date = day(days);
     }
     let load = |upto: usize| decide(&rule, &back[..upto], &loads(&SMALL)).expect("some");
@@ -193,20 +265,20 @@ fn a_break_eases_and_the_way_back_is_quicker() {
 }
 
 #[test]
-fn what_cannot_be_loaded_is_not_asked() {
+fn the_smallest_step_is_taken_up_to_a_quarter() {
     let coarse = loads(&[20_000]);
     let decide = |load| decide(&Rule::SHIPPED, &outings(&[(load, WELL)]), &coarse).expect("some");
-    // 20, 60, 100 kg ...: 60 to 100 kg is far more than 10 %.
+    // 20, 60, 100 kg ...: 60 to 100 kg is far more than a quarter.
     let stuck = decide(600);
     assert_eq!(
         (stuck.verdict, stuck.why, stuck.load),
         (Verdict::Repeat, Why::NoStep, kg(60))
     );
-    // 420 to 460 kg is within it, though far more than 2.5 %.
-    assert_eq!(
-        (decide(4_200).verdict, decide(4_200).load),
-        (Verdict::Raise, kg(460))
-    );
+    // 420 to 460 kg is within a tenth, though far more than 2.5 %; 180 to 220 kg within a quarter.
+    for (from, to) in [(4_200, 460), (1_800, 220)] {
+        let raised = decide(from);
+        assert_eq!((raised.verdict, raised.load), (Verdict::Raise, kg(to)));
+    }
 }
 
 #[test]
@@ -244,12 +316,8 @@ fn reasons_in_one_sentence() {
         .map(|list| decided(list).sentence(MassUnit::Kg))
         .into();
     lines.push(decided(&[(2_000, WELL)]).sentence(MassUnit::Lb));
-    let eased = on(
-        &Rule::SHIPPED,
-        &decided(&[(2_000, WELL)]),
-        day(43),
-        &loads(&SMALL),
-    );
+    let well = outings(&[(2_000, WELL)]);
+    let eased = on(&Rule::SHIPPED, &well, day(43), &loads(&SMALL));
     lines.push(eased.sentence(MassUnit::Kg));
     let coarse = decide(&Rule::SHIPPED, &outings(&[(600, WELL)]), &loads(&[20_000]));
     lines.push(coarse.expect("some").sentence(MassUnit::Kg));
@@ -308,7 +376,6 @@ proptest! {
         }
         let loads = loads(&SMALL);
         let decision = decide(&rule, &past, &loads).expect("some outings");
-        prop_assert_eq!(decide(&rule, &past, &loads), Some(decision));
         let last = past[past.len() - 1];
         prop_assert_eq!(decision.after, last.no);
         prop_assert_eq!(loads.at_most(decision.load), Some(decision.load));
@@ -317,13 +384,14 @@ proptest! {
             prop_assert!(clean, "{:?}", decision);
         }
         let most = decision.from.ng() / 10 * 11 + 10;
-        prop_assert!(decision.load.ng() <= most, "{:?}", decision);
+        let step = loads.at_least(decision.from + Mass::from_ng(1)).unwrap_or_default();
+        prop_assert!(decision.load.ng() <= most || decision.load <= step, "{:?}", decision);
         if last.went == Went::Well {
             prop_assert!(decision.load >= loads.at_most(last.load).unwrap_or_default());
         } else if !matches!(last.went, Went::Cut { .. }) {
             prop_assert!(decision.load <= last.load.max(kg(20)));
         }
-        let then = on(&rule, &decision, day(at + later), &loads);
+        let then = on(&rule, &past, day(at + later), &loads);
         prop_assert!(then.load <= decision.load.max(kg(20)));
         for said in [decision.sentence(MassUnit::Kg), then.sentence(MassUnit::Lb)] {
             prop_assert!(said.chars().count() < 120 && !said.ends_with('.'), "{}", said);

@@ -4,7 +4,7 @@ use crate::fill::{Life, coached, date};
 use domain::event::Hold;
 use domain::next::outing::{Outing, Went, outings};
 use domain::next::{RAISE_MOST, Verdict};
-use domain::{Mass, MassUnit, State};
+use domain::{Command, Mass, MassUnit, State};
 use std::fmt::Write as _;
 
 const LIFTS: [&str; 4] = [
@@ -41,6 +41,7 @@ fn season(
             let why = entry.next.map(|next| next.sentence(MassUnit::Kg));
             let why = why.unwrap_or_else(|| String::from("the first time"));
             life.lift(day, |load, reps| how(&entry.lift, load, reps));
+            answer(&mut life);
             let past = outings(&life.state, "Ines", &entry.lift, date(day + 1));
             let outing = past.last().expect("something was done");
             let went = match outing.went {
@@ -59,6 +60,18 @@ fn season(
         }
     }
     Season { life, table }
+}
+
+/// The coach looks at the list the same day: who is asked about goes a tenth down.
+fn answer(life: &mut Life) {
+    let run = life.state.lifts.values().next_back().expect("a lift");
+    let (no, decision) = (run.no, run.next.as_ref().expect("decided").decided.decision);
+    if decision.why.asks_coach() {
+        let load =
+            Mass::from_ng(decision.from.ng() / 2_500_000_000_000 * 9 / 10 * 2_500_000_000_000);
+        let note = String::from("start over from here");
+        life.obey(Command::OverrideNext { no, load, note });
+    }
 }
 
 /// What no coach would forgive: a raise after a set that went wrong, a jump, a lift of the heavy
@@ -180,12 +193,7 @@ fn one_who_stalls() {
     );
     judge(&season);
     let verdicts = verdicts(&season, "rack pull");
-    for wanted in [
-        Verdict::Raise,
-        Verdict::Repeat,
-        Verdict::Drop,
-        Verdict::Reset,
-    ] {
+    for wanted in [Verdict::Raise, Verdict::Repeat, Verdict::Drop] {
         assert!(verdicts.contains(&wanted), "{wanted:?} in {verdicts:?}");
     }
     // A standing single of 195 kg is about 167 kg for five: the loads circle below and about it.
@@ -249,11 +257,15 @@ fn one_who_misses_weeks() {
     let comes = |week| !(14..20).contains(&week) && !dice.one_in(4);
     let season = season(32, comes, |_, _, reps| (reps, Hold::Kept));
     judge(&season);
+    let mut eased = 0;
     for lift in LIFTS {
         let loads = loads(&season, lift);
         let lowered = loads.windows(2).filter(|pair| pair[1] < pair[0]).count();
-        assert!((1..=2).contains(&lowered), "{lift}: {loads:?}");
+        assert!(lowered <= 1, "{lift}: {loads:?}");
         assert!(loads.last() > loads.first(), "{lift}: {loads:?}");
+        eased += lowered;
     }
+    // Whichever lift comes first after the six weeks is eased; the family is trained again then.
+    assert!(eased > 0);
     insta::assert_snapshot!(season.table);
 }

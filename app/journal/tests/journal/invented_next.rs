@@ -1,8 +1,9 @@
 //! Invented loads settled on the day and decisions for the next time, with every choice in them.
 use crate::invented::{kg, lb, rungs};
 use chrono::NaiveDate;
+use domain::coach_word::{CoachSays, CoachWord};
 use domain::next::outing::Went;
-use domain::next::{Decided, Decision, Rule, Step, Verdict, Why};
+use domain::next::{Decided, Decision, Ill, Rule, Step, Verdict, Why};
 use domain::settle::Settled;
 use domain::{Fact, LiftNo, Mass};
 
@@ -27,6 +28,9 @@ fn decided(no: LiftNo, verdict: Verdict, why: Why, went: Went, step: Step) -> Fa
         decided: Box::new(Decided {
             rule: Rule {
                 step,
+                // As they were shipped when these lines were first written.
+                away_days: 28,
+                away: 1_000,
                 ..Rule::SHIPPED
             },
             decision: Decision {
@@ -86,5 +90,48 @@ pub(crate) fn facts() -> Vec<Fact> {
         of(Verdict::Ease, Why::Away, Went::Well, share),
         of(Verdict::Drop, Why::Coach, Went::Well, share),
         overridden(no),
+    ]
+}
+
+/// What came with version 2 of the wire form: reasons, and the coach's words beside loads.
+pub(crate) fn facts_v2() -> Vec<Fact> {
+    let share = Step::Share(100);
+    let whys = [
+        Why::Range,
+        Why::Waiting,
+        Why::Anew,
+        Why::Ill,
+        Why::Family,
+        Why::OverReaching,
+        Why::LongAgo,
+        Why::Week,
+        Why::Hurt,
+    ];
+    let of = |why| decided(LiftNo(1), Verdict::Repeat, why, Went::Well, share);
+    whys.into_iter().map(of).chain(words()).collect()
+}
+
+/// Everything that a coach can say of a lifter beside loads.
+pub(crate) fn words() -> Vec<Fact> {
+    let day = |day| NaiveDate::from_ymd_opt(2026, 3, day).expect("a day");
+    let said = |what| {
+        Fact::CoachSaid(Box::new(CoachWord {
+            lifter: "Ada".to_owned(),
+            what,
+            note: "left hip; \"sharp\"".to_owned(),
+        }))
+    };
+    vec![
+        said(CoachSays::Hurt { since: day(2) }),
+        said(CoachSays::Fit),
+        said(CoachSays::Ill(Ill {
+            from: day(3),
+            to: day(9),
+        })),
+        said(CoachSays::LoadMeant {
+            lift: "rack pull".to_owned(),
+            date: day(10),
+            load: lb(500),
+        }),
     ]
 }

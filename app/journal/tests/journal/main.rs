@@ -2,7 +2,6 @@
 mod copies;
 mod faults;
 mod invented;
-mod invented_days;
 mod invented_next;
 mod invented_turns;
 mod keeping;
@@ -14,4 +13,5 @@ mod recording;
 mod released;
 mod rude;
 mod strategies;
+mod strategies_next;
 mod wire_form;

@@ -1,15 +1,13 @@
 //! Every fact that the domain can say, at random.
+use crate::strategies_next::{coach_word, decided};
 use chrono::NaiveDate;
 use domain::believed::{BarWord, Disc, Said, Stacks};
 use domain::lift::{Grip, Landmark};
-use domain::next::outing::Went;
-use domain::next::{Decided, Decision, Rule, Step, Verdict, Why};
 use domain::prescription::LoadWish;
 use domain::rotation::{CalledTurn, Station};
 use domain::settle::Settled;
 use domain::sheet::{BarSheet, HookSheet, Overlap, PinSheet, Rated, RungKind, Warning};
 use domain::shown::{LifterPart, Shown, ShownOrder, ShownScreen};
-use domain::steady::BootId;
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
     Rung,
@@ -18,7 +16,7 @@ use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
 
-fn mass() -> impl Strategy<Value = Mass> {
+pub(crate) fn mass() -> impl Strategy<Value = Mass> {
     any::<i64>().prop_map(Mass::from_ng)
 }
 
@@ -26,11 +24,11 @@ fn length() -> impl Strategy<Value = Length> {
     any::<i64>().prop_map(Length::from_nm)
 }
 
-fn text() -> impl Strategy<Value = String> {
+pub(crate) fn text() -> impl Strategy<Value = String> {
     prop_oneof![".*", "[a-z ]{0,12}", any::<String>()]
 }
 
-fn date() -> impl Strategy<Value = NaiveDate> {
+pub(crate) fn date() -> impl Strategy<Value = NaiveDate> {
     let days = NaiveDate::MIN.to_epoch_days()..=NaiveDate::MAX.to_epoch_days();
     prop_oneof![days, 15_000..30_000]
         .prop_map(|day| NaiveDate::from_epoch_days(day).expect("within the calendar"))
@@ -229,78 +227,6 @@ fn hold() -> impl Strategy<Value = Hold> {
     prop_oneof![Just(Hold::Kept), any::<u8>().prop_map(Hold::MovedAt)]
 }
 
-fn step() -> impl Strategy<Value = Step> {
-    prop_oneof![
-        mass().prop_map(Step::Mass),
-        any::<u32>().prop_map(Step::Share)
-    ]
-}
-
-fn went() -> impl Strategy<Value = Went> {
-    prop_oneof![
-        Just(Went::Well),
-        any::<(u8, u8)>().prop_map(|(set, reps)| Went::Short { set, reps }),
-        any::<(u8, u8)>().prop_map(|(set, rep)| Went::Moved { set, rep }),
-        Just(Went::MovedWarm),
-        any::<u8>().prop_map(|done| Went::Cut { done }),
-    ]
-}
-
-fn decided() -> impl Strategy<Value = Decided> {
-    let rule = (step(), any::<(u8, u8, u32, u8, u32, u16, u32)>()).prop_map(
-        |(step, (tries, moved_tries, drop, drops, reset, away_days, away))| Rule {
-            step,
-            tries,
-            moved_tries,
-            drop,
-            drops,
-            reset,
-            away_days,
-            away,
-        },
-    );
-    let verdicts = [
-        Verdict::Raise,
-        Verdict::Repeat,
-        Verdict::Drop,
-        Verdict::Reset,
-        Verdict::Ease,
-    ];
-    let whys = [Why::Well, Why::Light, Why::TryAgain, Why::Stuck, Why::Coach];
-    let outcome = (
-        proptest::sample::select(verdicts.to_vec()),
-        proptest::sample::select(whys.to_vec()),
-        went(),
-    );
-    let figures = (date(), any::<(u32, u8, u8, u8, u8, u16)>());
-    let masses = (mass(), mass(), mass());
-    (rule, outcome, figures, masses, text()).prop_map(
-        |(rule, (verdict, why, went), (date, figures), (from, wished, load), reason)| {
-            let (after, sets, reps, nth, tries, away_days) = figures;
-            let decision = Decision {
-                verdict,
-                why,
-                after: LiftNo(after),
-                date,
-                went,
-                sets,
-                reps,
-                from,
-                nth,
-                tries,
-                wished,
-                load,
-                away_days,
-            };
-            Decided {
-                rule,
-                decision,
-                reason,
-            }
-        },
-    )
-}
-
 fn settled() -> impl Strategy<Value = Settled> {
     let gear = any::<(bool, bool)>();
     (0..4_u16, mass(), vec(face(), 0..4), gear).prop_map(
@@ -395,6 +321,7 @@ fn later_fact(no: BoxedStrategy<LiftNo>) -> impl Strategy<Value = Fact> {
         1 => no.clone().prop_map(|no| Fact::LifterLeft { no }),
         1 => no.prop_map(|no| Fact::LifterReturned { no }),
         2 => shown().prop_map(|shown| Fact::ScreenShown(Box::new(shown))),
+        2 => coach_word().prop_map(|word| Fact::CoachSaid(Box::new(word))),
     ]
 }
 
@@ -425,26 +352,7 @@ pub(crate) fn fact(numbers: impl Strategy<Value = u32> + 'static) -> impl Strate
         2 => (no.clone(), mass(), text())
             .prop_map(|(no, load, note)| Fact::NextOverridden { no, load, note }),
         4 => no.clone().prop_map(|no| Fact::EntryUndone { no }),
-        4 => later_fact(no.clone()),
-        8 => clock_or_day(no),
-    ]
-}
-
-/// What keeps the clock and the days.
-fn clock_or_day(no: BoxedStrategy<LiftNo>) -> impl Strategy<Value = Fact> {
-    let offset = || prop_oneof![-9_999_i64..9_999, any::<i64>()];
-    prop_oneof![
-        (any::<u128>(), any::<i64>(), option::of(offset())).prop_map(|(boot, up_ms, offset_ms)| {
-            Fact::ClockAnchored {
-                boot: BootId(boot),
-                up_ms,
-                offset_ms,
-            }
-        }),
-        offset().prop_map(|offset_ms| Fact::ClockSet { offset_ms }),
-        no.clone().prop_map(|no| Fact::LiftLapsed { no }),
-        (no.clone(), date()).prop_map(|(no, on)| Fact::LiftReopened { no, on }),
-        (no, date()).prop_map(|(no, date)| Fact::LiftRedated { no, date }),
+        4 => later_fact(no),
     ]
 }
 

@@ -21,13 +21,13 @@ impl Kiosk {
             Command::TakeFile { .. }
             | Command::TakePlan { .. }
             | Command::ClearDay { .. }
+            | Command::SayCoach(_)
             | Command::DecideNext { .. }
             | Command::OverrideNext { .. }
             | Command::SayBar(_)
             | Command::UndoBarWord(_)
             | Command::Show(_)
-            | Command::CallRotation { .. }
-            | Command::Day(_) => return,
+            | Command::CallRotation { .. } => return,
         };
         self.decide_next();
         let first = matches!(command, Command::Undo(_)).then_some(no);
@@ -51,13 +51,13 @@ impl Kiosk {
             Command::TakeFile { .. }
             | Command::TakePlan { .. }
             | Command::ClearDay { .. }
+            | Command::SayCoach(_)
             | Command::DecideNext { .. }
             | Command::OverrideNext { .. }
             | Command::SayBar(_)
             | Command::UndoBarWord(_)
             | Command::Show(_)
-            | Command::CallRotation { .. }
-            | Command::Day(_) => {}
+            | Command::CallRotation { .. } => {}
         }
         self.stage = stage;
     }
@@ -88,7 +88,7 @@ impl Kiosk {
     }
 
     /// Calls the turns at every station anew where they changed.
-    pub(super) fn replan(&mut self, first: Option<LiftNo>) {
+    fn replan(&mut self, first: Option<LiftNo>) {
         let (date, now) = (self.date(), self.clock.now());
         for station in stations(self.owner.state(), date) {
             let state = self.owner.state();

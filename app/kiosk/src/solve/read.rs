@@ -2,6 +2,7 @@
 //!
 //! Refuses: unknown and double fields, wrong types, quantities that cannot be kept exactly.
 use super::{exact, nearest};
+use chrono::{Datelike as _, NaiveDate};
 use domain::decimal::DecimalFault;
 use domain::mass::QuantityFault;
 use domain::solve::Refusal;
@@ -178,6 +179,30 @@ impl<'a> Value<'a> {
     /// A whole number of things.
     pub(super) fn count(&self) -> Result<u16, Fault> {
         self.parse("a whole number from 0 to 65535")
+    }
+
+    /// A whole number within limits.
+    pub(super) fn whole(&self, least: u16, most: u16, of: &str) -> Result<u16, Fault> {
+        let wanted = format!("a whole number of {of} from {least} to {most}");
+        let number: u16 = self.parse(&wanted)?;
+        if (least..=most).contains(&number) {
+            return Ok(number);
+        }
+        Err(self.wrong(&wanted))
+    }
+
+    /// A day.
+    pub(super) fn date(&self) -> Result<NaiveDate, Fault> {
+        const WANTED: &str = "a day such as \"2026-12-01\", from 2000 to 2099";
+        let text = self.text(WANTED)?;
+        let date = NaiveDate::parse_from_str(&text, "%Y-%m-%d").ok();
+        date.filter(|date| text.len() == 10 && (2000..=2099).contains(&date.year()))
+            .ok_or_else(|| self.wrong(WANTED))
+    }
+
+    /// Whether it is null.
+    pub(super) fn is_null(&self) -> bool {
+        self.raw == "null"
     }
 
     /// A list; its members' paths end in `[0]` and so on.

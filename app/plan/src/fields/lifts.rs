@@ -61,6 +61,12 @@ pub const LIFT: Table = Table {
             "the lift with which it shares some height; not for a lift from hooks",
         ),
         may(
+            "family",
+            "as it was; else \"pulls\", and from hooks the lift by itself",
+            "\"pulls\"",
+            "the lifts that load the same back, by one name: a back that moved in one of them keeps all of them from rising the next time, and absence is counted from the last of them",
+        ),
+        may(
             "overlap_least",
             "as it was, or 100 mm",
             "\"100 mm\"",

@@ -8,6 +8,9 @@ impl Language {
     /// "182.5 kg, up 2.5 kg: all reps with the back kept", in the lifter's unit.
     #[must_use]
     pub fn decision(self, next: &Decision, unit: MassUnit) -> String {
+        if next.due().is_none() {
+            return self.fill(p::N_NOTHING, &[&self.because(next, unit)]);
+        }
         let load = self.mass(next.load, unit);
         let by = self.mass(next.load.apart(next.from), unit);
         let change = match next.verdict {
@@ -41,6 +44,9 @@ impl Language {
         }
         let by = self.mass(next.load.apart(next.from), unit);
         let because = self.because(next, unit);
+        if next.due().is_none() {
+            return because;
+        }
         match next.verdict {
             Verdict::Raise => self.fill(c::UP_BY, &[&by, &because]),
             Verdict::Repeat if next.load == next.from => self.fill(c::AGAIN, &[&because]),
@@ -97,7 +103,16 @@ impl Language {
             Why::TooMuch => self.fill(p::N_TOO_MUCH, &[&went, &self.mass(next.from, unit)]),
             Why::Stuck => self.fill(p::N_STUCK, &[&went]),
             Why::Coach => self.say(p::N_COACH),
+            Why::Range => self.fill(p::N_RANGE, &[&went]),
+            Why::Waiting => self.fill(p::N_WAITING, &[&went]),
             Why::Away => self.fill(p::N_AWAY, &[&next.away_days.to_string()]),
+            Why::Anew => self.fill(p::N_ANEW, &[&next.away_days.to_string()]),
+            Why::Ill => self.fill(p::N_ILL, &[&next.away_days.to_string()]),
+            Why::Family => self.say(p::N_FAMILY),
+            Why::OverReaching => self.say(p::N_OVER),
+            Why::LongAgo => self.say(p::N_LONG_AGO),
+            Why::Week => self.say(p::N_WEEK),
+            Why::Hurt => self.say(p::N_HURT),
         }
     }
 

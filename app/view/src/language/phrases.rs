@@ -1,6 +1,5 @@
 //! The phrases of the screen, both languages side by side. Refuses: a key without either.
 
-pub(crate) mod days;
 pub(crate) mod desk;
 pub(crate) mod turn;
 
@@ -156,12 +155,24 @@ crate::phrases! {
     N_DOWN: "{0}, down {1}", "{0}, {1} weniger";
     N_BECAUSE: "{0}: {1}", "{0}: {1}";
     N_BACK: "{0}, on the way back", "{0}, auf dem Weg zurück";
-    N_NO_STEP: "{0}, but no load within 10 % above can be made here", "{0}, aber bis 10 % mehr ist hier nichts zu laden";
+    N_NO_STEP: "{0}, but the next load that can be made is too far up", "{0}, aber die nächste Last, die hier zu laden ist, liegt zu hoch";
     N_LIGHT: "{0}, on a day lighter than was due", "{0}, an einem leichteren Tag als fällig";
     N_TRY: "{0}, try {1} of {2}", "{0}, Versuch {1} von {2}";
     N_TOO_MUCH: "{0}, too early to try {1} again", "{0}, zu früh, um {1} noch einmal zu versuchen";
     N_STUCK: "{0}, stuck again without a new best; ask the coach", "{0}, wieder ohne neue Bestleistung; frag den Coach";
-    N_AWAY: "{0} days away from the lift", "{0} Tage ohne diese Übung";
+    X_NOT_HURT: "{0} is not entered as hurt; nothing to lift", "{0} ist nicht als verletzt eingetragen; es gibt nichts aufzuheben";
+    X_ILL_BACKWARDS: "{0} is before {1}, on which it began; write from, then to", "{0} liegt vor {1}, an dem es anfing; schreib erst von, dann bis";
+    N_RANGE: "{0}, not yet the top of the range in every set", "{0}, noch nicht in jedem Satz das obere Ende";
+    N_WAITING: "{0}; waits for the coach's word", "{0}; wartet auf das Wort des Coachs";
+    N_AWAY: "{0} days away beyond the plan", "{0} Tage länger weg als geplant";
+    N_ANEW: "{0} days away beyond the plan; begin anew with the coach", "{0} Tage länger weg als geplant; fang mit dem Coach neu an";
+    N_ILL: "ill, {0} days counted as a break", "krank, {0} Tage zählen als Pause";
+    N_FAMILY: "the back moved in another pull since", "der Rücken gab seither bei einem anderen Zug nach";
+    N_OVER: "one pull after the other went wrong; ask the coach", "ein Zug nach dem anderen ging schief; frag den Coach";
+    N_LONG_AGO: "long ago, while other pulls went on", "lange her, während andere Züge weitergingen";
+    N_WEEK: "a week's rise is used up", "mehr steigt es in einer Woche nicht";
+    N_HURT: "hurt: nothing until the coach rules; stop and see a clinician", "verletzt: nichts, bis der Coach entscheidet; hör auf und geh zum Arzt";
+    N_NOTHING: "nothing due: {0}", "nichts fällig: {0}";
     N_COACH: "the coach ruled so", "der Coach will es so";
     N_COACH_SAID: "{0}, the coach ruled: {1}", "{0}, der Coach: {1}";
     V_RAISE: "raise", "mehr";

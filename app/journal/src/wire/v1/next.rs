@@ -272,6 +272,15 @@ impl From<Why> for WhyV1 {
             Why::Stuck => Self::Stuck,
             Why::Away => Self::Away,
             Why::Coach => Self::Coach,
+            Why::Range
+            | Why::Waiting
+            | Why::Anew
+            | Why::Ill
+            | Why::Family
+            | Why::OverReaching
+            | Why::LongAgo
+            | Why::Week
+            | Why::Hurt => unreachable!("version 2 writes these"),
         }
     }
 }
