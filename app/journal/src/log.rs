@@ -57,7 +57,11 @@ impl Journal {
         };
         journal.changed()?;
         let (upto, seal) = journal.tail()?;
-        journal.mark = Mark::open(path, Claim { upto, seal }).ok();
+        // A kill between a write and its sync leaves events that are there and not safe: nobody may
+        // build on them, nor the mark know them, before the disk has them.
+        if journal.checkpoint(&["PASSIVE"]).is_ok() {
+            journal.mark = Mark::open(path, Claim { upto, seal }).ok();
+        }
         Ok(journal)
     }
 
@@ -135,6 +139,7 @@ impl Journal {
             path: crate::mark::place(&path),
             source,
         };
+        self.bring_home()?;
         match &mut self.mark {
             Some(mark) => {
                 mark.note(claim)
@@ -143,7 +148,6 @@ impl Journal {
             }
             None => self.mark = Some(Mark::open(&path, claim).map_err(failed)?),
         }
-        self.bring_home()?;
         self.stirred = false;
         Ok(true)
     }
@@ -160,22 +164,31 @@ impl Journal {
             .metadata()
             .is_ok_and(|log| log.len() > LOG_MAX);
         if long {
-            let synced = self.mark.as_mut().is_some_and(|mark| mark.sync().is_ok());
+            if let Some(mark) = &mut self.mark {
+                drop(mark.sync());
+            }
             // Another try follows with the next append, and when nobody waits.
-            drop(synced.then(|| self.bring_home()));
+            drop(self.bring_home());
         }
     }
 
-    /// Brings the write-ahead log home and empties it, unless somebody reads in it just now.
+    /// Has the disk keep the write-ahead log, brings it home and empties it, the last unless
+    /// somebody reads in it just now.
     fn bring_home(&self) -> Result<(), JournalError> {
+        self.checkpoint(&["PASSIVE", "TRUNCATE"])
+    }
+
+    /// Checkpoints of these kinds, waiting for nobody.
+    fn checkpoint(&self, kinds: &[&str]) -> Result<(), JournalError> {
         let told = |error| told(&self.path, error);
         let waits = |ms| self.file.busy_timeout(Duration::from_millis(ms));
         waits(0).map_err(told)?;
-        let done = self
-            .file
-            .query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(()));
+        let each = kinds.iter().try_for_each(|kind| {
+            let ask = format!("PRAGMA wal_checkpoint({kind})");
+            self.file.query_row(&ask, [], |_| Ok(())).map_err(told)
+        });
         waits(BUSY_MS.into()).map_err(told)?;
-        match done.map_err(told) {
+        match each {
             Ok(()) | Err(JournalError::Busy { .. }) => Ok(()),
             Err(error) => Err(error),
         }

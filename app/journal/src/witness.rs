@@ -14,8 +14,8 @@ use std::thread;
 use std::time::Duration;
 
 /// How often a damaged log is looked at again, since somebody may be writing it just then.
-const LOOKS: u32 = 3;
-const BETWEEN: Duration = Duration::from_millis(40);
+const LOOKS: u32 = 2;
+const BETWEEN: Duration = Duration::from_millis(15);
 
 /// A claim, and who makes it: a file's name.
 pub(crate) type Told = (Claim, String);
