@@ -25,7 +25,8 @@
 //! Out: `cost_s`, `handling_s`, `pair_moves` (the clearing counted where it was asked for), and
 //! `rungs`: a list of `load`, `off_target` (load less target), `per_side` (inside to outside),
 //! `take_off` (outermost first), `put_on` (innermost first). Ties are broken as
-//! [`domain::solve::ladder`] says.
+//! [`domain::solve::ladder`] says. What is not proven within `--within SECONDS`, 2 by default, is
+//! the best that was found, with `proven` false and `at_least_s`, below which no cost lies.
 //!
 //! # rotation
 //! In: `bar`, `collars`, `sleeve`, `plates` and `big_inside` as for a ladder, and

@@ -23,9 +23,11 @@
 //! the thinner); a plate before none; and a plate's longest stay first. That leaves one plan,
 //! whatever the order of [`Equipment::plates`].
 use self::effort::Effort;
-use super::{Change, Equipment, Refusal, change};
+use super::equipment::refusal;
+use super::{Change, Constraint, Equipment, Refusal, change};
 use crate::length::Length;
 use crate::mass::Mass;
+use alloc::string::String;
 use alloc::vec::Vec;
 
 mod bound;
@@ -106,6 +108,17 @@ impl Problem {
     pub const PER_KG_OFF_LIMIT_NS: u64 = 1_000_000_000_000_000;
 }
 
+/// What was found in the time that there was.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Found {
+    /// The plan.
+    pub plan: Plan,
+    /// Whether no other plan costs less.
+    pub proven: bool,
+    /// No plan costs less than this, in units of 10^-21 s.
+    pub at_least_zs: i128,
+}
+
 /// Plans the ladder.
 ///
 /// # Errors
@@ -113,8 +126,48 @@ impl Problem {
 /// loaded, or when the problem is too hard.
 pub fn plan(problem: &Problem) -> Result<Plan, Refusal> {
     let ready = prepare::prepare(problem)?;
-    let stacks = effort::narrowed(problem, &ready, Effort::MEASURED)?;
-    Ok(spell_out(problem, stacks))
+    match effort::narrowed(problem, &ready, Effort::MEASURED, &mut || true)? {
+        effort::Found::Best(stacks) => Ok(spell_out(problem, stacks)),
+        effort::Found::Open { .. } => Err(too_hard(
+            "are too hard to plan exactly: leave out kinds of plates or rungs",
+        )),
+    }
+}
+
+/// Plans the ladder for as long as `go_on` says so; what is not proven by then is the best that was
+/// found. The memory stays under 256 MB.
+///
+/// # Errors
+/// As [`plan`]; too hard is what has no plan at all by then.
+pub fn plan_within(problem: &Problem, go_on: &mut dyn FnMut() -> bool) -> Result<Found, Refusal> {
+    let ready = prepare::prepare(problem)?;
+    let (some, least) = match effort::narrowed(problem, &ready, Effort::MEASURED, go_on)? {
+        effort::Found::Best(stacks) => {
+            let plan = spell_out(problem, stacks);
+            return Ok(Found {
+                at_least_zs: plan.cost_zs,
+                plan,
+                proven: true,
+            });
+        }
+        effort::Found::Open { some, least } => (some, least),
+    };
+    let some = some.ok_or_else(|| {
+        too_hard(
+            "are too hard to plan in that time: leave out kinds of plates or rungs, or give it longer",
+        )
+    })?;
+    let plan = spell_out(problem, some);
+    let least = least.map_or(0, |stacks| spell_out(problem, stacks).cost_zs);
+    Ok(Found {
+        at_least_zs: least.min(plan.cost_zs),
+        proven: least >= plan.cost_zs,
+        plan,
+    })
+}
+
+fn too_hard(text: &str) -> Refusal {
+    refusal(Constraint::Range, "rungs", String::from(text))
 }
 
 /// Counts a plan afresh from its stacks.

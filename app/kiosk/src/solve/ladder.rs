@@ -2,7 +2,7 @@
 use super::exact;
 use super::read::{Fault, Object, Value};
 use super::watch::Watch;
-use domain::solve::ladder::{Plan, Problem, Step, Wish, plan};
+use domain::solve::ladder::{Found, Problem, Step, Wish, plan_within};
 use domain::solve::{Equipment, PairKind};
 use domain::{Length, Mass, MassUnit};
 use serde::Serialize;
@@ -21,6 +21,11 @@ struct Solved {
     cost_s: Box<RawValue>,
     handling_s: Box<RawValue>,
     pair_moves: u32,
+    /// False where the time was up before; left out where it is the best.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    proven: Option<bool>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    at_least_s: Option<Box<RawValue>>,
     rungs: Vec<SolvedRung>,
     #[serde(skip_serializing_if = "Option::is_none")]
     median_us: Option<Box<RawValue>>,
@@ -37,8 +42,8 @@ struct SolvedRung {
 
 pub(super) fn solve(input: &Object<'_>, watch: &mut Watch<'_>) -> Result<String, Fault> {
     let asked = read(input)?;
-    let (plan, median_us) = watch.run(|| plan(&asked.problem));
-    Ok(super::written(&write(&asked, &plan?, median_us)))
+    let (found, median_us) = watch.run_within(|go_on| plan_within(&asked.problem, go_on));
+    Ok(super::written(&write(&asked, &found?, median_us)))
 }
 
 fn read(input: &Object<'_>) -> Result<Asked, Fault> {
@@ -154,7 +159,8 @@ fn on_bar(input: &Object<'_>, equipment: &Equipment) -> Result<Vec<usize>, Fault
     Ok(stack)
 }
 
-fn write(asked: &Asked, plan: &Plan, median_us: Option<Box<RawValue>>) -> Solved {
+fn write(asked: &Asked, found: &Found, median_us: Option<Box<RawValue>>) -> Solved {
+    let plan = &found.plan;
     let plates = &asked.problem.equipment.plates;
     let names = |kinds: &[usize]| {
         let name = |&kind: &usize| plates[kind].mass.exact(asked.plate_units[kind]);
@@ -171,6 +177,8 @@ fn write(asked: &Asked, plan: &Plan, median_us: Option<Box<RawValue>>) -> Solved
         cost_s: exact::decimal(plan.cost_zs, 21),
         handling_s: exact::decimal(plan.handling_ns.into(), 9),
         pair_moves: plan.pair_moves,
+        proven: (!found.proven).then_some(false),
+        at_least_s: (!found.proven).then(|| exact::decimal(found.at_least_zs, 21)),
         rungs: plan.rungs.iter().zip(&asked.rung_units).map(rung).collect(),
         median_us,
     }

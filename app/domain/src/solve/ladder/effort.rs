@@ -3,22 +3,21 @@
 //! A bound over masses alone is cheap, and mostly good enough. Where its own plan takes plates
 //! that are not there, or more sleeve, the search under it would have to rule out too much. So a
 //! search that goes on for longer than its bound took is broken off, and the next bound counts
-//! what the last one ignored. What the search has found stays found. Refuses: rungs that cannot
-//! be loaded, and problems so hard that an exact answer would take minutes.
+//! what the last one ignored. What the search has found stays found. When the time is up, a plan that
+//! looks no further than the next rung stands in for the best one. Refuses: rungs that cannot be
+//! loaded.
 use super::Problem;
 use super::bound::stretches;
 use super::grid::{Detail, Grid};
 use super::layers;
-use super::prepare::Ready;
+use super::prepare::{Ready, prepare};
 use super::price::{Price, Wide};
 use super::prices::Prices as _;
 use super::refuse;
 use super::relaxed::Use;
 use super::search::Search;
 use super::trace;
-use crate::solve::equipment::refusal;
-use crate::solve::{Constraint, Refusal};
-use alloc::string::String;
+use crate::solve::Refusal;
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -27,7 +26,7 @@ use alloc::vec::Vec;
 pub(super) struct Effort {
     /// Spots times stretches that the first bound may have.
     first_bound: usize,
-    /// The most that a later one may have.
+    /// Bytes that a later one may have; two are there while they are compared.
     last_bound: usize,
     /// Looking into one stretch takes about as long as so many spots of a bound.
     spots_per_look: usize,
@@ -40,21 +39,45 @@ pub(super) struct Effort {
 /// More spots than these take longer to list than they save.
 const FIRST_SPOTS: usize = 10_000;
 const LAST_SPOTS: usize = 400_000;
+/// A search that is not over after so many looks may not be over in time.
+const EASY: usize = 20_000;
 /// So many looks at once are a long search.
 const LONG: usize = 200_000;
 
 impl Effort {
-    /// As measured; the greatest bound takes 128 MB.
+    /// As measured; with the table and the grids all of it stays under 256 MB.
     pub(super) const MEASURED: Self = Self {
         first_bound: 1_000_000,
-        last_bound: 16_000_000,
+        last_bound: 48 << 20,
         spots_per_look: 20,
         first_looks: 200,
         looks: 20_000_000,
     };
+
+    /// For one rung alone, on the way to a plan that need not be the best.
+    const ALONE: Self = Self {
+        first_bound: 200_000,
+        last_bound: 4 << 20,
+        looks: 4_000,
+        ..Self::MEASURED
+    };
 }
 
-/// The plates of every rung, inside to outside, reckoned in the narrowest numbers that do.
+/// What came of the looking.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) enum Found {
+    /// The plan itself: the plates of every rung, inside to outside.
+    Best(Vec<Vec<usize>>),
+    /// It was broken off.
+    Open {
+        /// A plan that can be carried out, if one was found.
+        some: Option<Vec<Vec<usize>>>,
+        /// Stacks that cost at most what the best plan does, though the gym may not have them.
+        least: Option<Vec<Vec<usize>>>,
+    },
+}
+
+/// Looks in the narrowest numbers that do.
 ///
 /// # Errors
 /// As [`stacks`].
@@ -62,56 +85,87 @@ pub(super) fn narrowed(
     problem: &Problem,
     ready: &Ready<Wide>,
     effort: Effort,
-) -> Result<Vec<Vec<usize>>, Refusal> {
+    go_on: &mut dyn FnMut() -> bool,
+) -> Result<Found, Refusal> {
     if ready.fit::<i32>() {
-        stacks(problem, &mut ready.narrow::<i32>(), effort)
+        stacks(problem, &mut ready.narrow::<i32>(), effort, go_on)
     } else if ready.fit::<i64>() {
-        stacks(problem, &mut ready.narrow::<i64>(), effort)
+        stacks(problem, &mut ready.narrow::<i64>(), effort, go_on)
     } else {
-        stacks(problem, &mut ready.narrow::<Wide>(), effort)
+        stacks(problem, &mut ready.narrow::<Wide>(), effort, go_on)
     }
 }
 
-/// The plates of every rung, inside to outside.
+/// Looks until the plan is found, `go_on` says that the time is up, or it was looked enough.
 ///
 /// # Errors
-/// [`Refusal`] for the first rung that cannot be loaded, or when the problem is too hard.
+/// [`Refusal`] for the first rung that cannot be loaded.
 pub(super) fn stacks<P: Price>(
     problem: &Problem,
     ready: &mut Ready<P>,
     effort: Effort,
-) -> Result<Vec<Vec<usize>>, Refusal> {
+    go_on: &mut dyn FnMut() -> bool,
+) -> Result<Found, Refusal> {
     let rungs = ready.windows.len();
     let stretches = stretches(rungs);
     let limit = (effort.first_bound / stretches).min(FIRST_SPOTS);
     let (detail, grid) = first_grid(ready, limit);
     refuse::loadable(problem, ready, &grid)?;
-    let mut search = Search::new(ready, grid);
+    let mut search = Search::new(ready, grid, go_on);
     // Of what the bound allows this is the first of the best; nothing comes before it, then.
     let first = search.relaxed().plan();
-    if let Some(stacks) = first.filter(|stacks| can_be(problem, stacks)) {
-        return Ok(stacks);
+    if let Some(stacks) = first.as_ref().filter(|stacks| can_be(problem, stacks)) {
+        return Ok(Found::Best(stacks.clone()));
     }
     let mut sharpener = Sharpener {
         detail,
         limit,
-        last_limit: (effort.last_bound / stretches).min(LAST_SPOTS),
+        last_limit: (effort.last_bound / size_of::<P>() / stretches).min(LAST_SPOTS),
         tried: Vec::new(),
     };
     let mut looks = effort.first_looks;
     let mut looked = 0;
-    while looked < effort.looks {
+    let mut some = None;
+    while looked < effort.looks && search.goes_on() {
         search.allow(looks);
         if let Some(stacks) = trace::stacks(&mut search) {
-            return Ok(stacks);
+            return Ok(Found::Best(stacks));
         }
         assert!(search.spent(), "every rung can be loaded by itself");
         looked += looks;
+        if some.is_none() && rungs > 1 && looked > EASY {
+            some = one_by_one(problem);
+        }
         let _ = sharpener.sharpen(&mut search) || (looks > LONG && sharpener.refine(&mut search));
         looks = (looks * 2).max(search.size() / effort.spots_per_look);
     }
-    let text = String::from("are too hard to plan exactly: leave out kinds of plates or rungs");
-    Err(refusal(Constraint::Range, "rungs", text))
+    if some.is_none() && rungs > 1 {
+        some = one_by_one(problem);
+    }
+    let least = search.relaxed().plan().or(first);
+    Ok(Found::Open { some, least })
+}
+
+/// A plan that looks no further than the next rung: each is loaded from the one before as cheaply
+/// as can be.
+fn one_by_one(problem: &Problem) -> Option<Vec<Vec<usize>>> {
+    let mut on_bar = problem.on_bar.clone();
+    let mut stacks = Vec::new();
+    for wish in &problem.rungs {
+        let alone = Problem {
+            equipment: problem.equipment.clone(),
+            on_bar,
+            strip_after: false,
+            rungs: vec![*wish],
+        };
+        let ready = prepare(&alone).ok()?;
+        let Ok(Found::Best(found)) = narrowed(&alone, &ready, Effort::ALONE, &mut || true) else {
+            return None;
+        };
+        on_bar = found.into_iter().next()?;
+        stacks.push(on_bar.clone());
+    }
+    Some(stacks)
 }
 
 /// Whether the store and the sleeve allow these stacks.

@@ -35,8 +35,10 @@ enum Way {
     Cut(usize),
 }
 
+/// Stretches between two questions whether there is time left.
+const BETWEEN: usize = 512;
+
 /// The search and what it remembers.
-#[derive(Debug)]
 pub(super) struct Search<'a, P> {
     /// The problem.
     pub ready: &'a Ready<P>,
@@ -47,11 +49,13 @@ pub(super) struct Search<'a, P> {
     ways: Vec<(P, Way)>,
     /// Stretches that may still be looked into.
     effort: usize,
+    /// Whether there is time left.
+    go_on: &'a mut dyn FnMut() -> bool,
 }
 
 impl<'a, P: Price> Search<'a, P> {
     /// Remembers nothing yet.
-    pub(super) fn new(ready: &'a Ready<P>, grid: Grid) -> Self {
+    pub(super) fn new(ready: &'a Ready<P>, grid: Grid, go_on: &'a mut dyn FnMut() -> bool) -> Self {
         Self {
             bound: Bound::new(ready, &grid),
             ready,
@@ -59,12 +63,21 @@ impl<'a, P: Price> Search<'a, P> {
             table: Table::new(),
             ways: Vec::new(),
             effort: 0,
+            go_on,
         }
+    }
+
+    /// Whether there is time left.
+    pub(super) fn goes_on(&mut self) -> bool {
+        (self.go_on)()
     }
 
     /// Takes the bound over another grid, which is `finer` or else must say more of the whole
     /// ladder to be taken. What was found stays true.
     pub(super) fn sharpen(&mut self, grid: Grid, finer: bool) -> bool {
+        if !(self.go_on)() {
+            return false;
+        }
         let bound = Bound::new(self.ready, &grid);
         let last = self.ready.windows.len() - 1;
         let better = finer || bound.price(0, last, 0) > self.bound.price(0, last, 0);
@@ -168,6 +181,10 @@ impl<P: Price> Prices<P> for Search<'_, P> {
             return P::NEVER;
         }
         self.effort -= 1;
+        if self.effort.is_multiple_of(BETWEEN) && !(self.go_on)() {
+            self.effort = 0;
+            return P::NEVER;
+        }
         let base = self.ways.len();
         self.collect_ways(first, last, beneath);
         let mut best = P::NEVER;

@@ -27,8 +27,9 @@ struct Slot<P> {
     exact: bool,
 }
 
-/// At most half of the slots are filled: 32 bytes each, 128 MB.
-const SLOTS_LIMIT: usize = 1 << 22;
+/// All slots together, of which at most half are filled; while the table grows, half as many again
+/// are there.
+const BYTES_LIMIT: usize = 64 << 20;
 
 impl<P: Price> Table<P> {
     /// An empty table.
@@ -50,7 +51,9 @@ impl<P: Price> Table<P> {
 
     /// Replaces what is known under `key`.
     pub(super) fn put(&mut self, key: u128, known: Known<P>) {
-        if self.filled * 2 >= self.slots.len() && self.slots.len() < SLOTS_LIMIT {
+        if self.filled * 2 >= self.slots.len()
+            && self.slots.len() * 2 * size_of::<Slot<P>>() <= BYTES_LIMIT
+        {
             self.grow();
         }
         let at = self.find(key + 1);
