@@ -81,7 +81,7 @@ enum Command {
     Journal {
         /// What to do.
         #[command(subcommand)]
-        what: JournalCommand,
+        what: journal::JournalCommand,
     },
     /// Rehearse an evening without a window, on a clock of its own: JSON lines on standard input,
     /// the face after each on standard output.
@@ -280,38 +280,6 @@ struct SolveArgs {
     within: f64,
 }
 
-/// What can be done with the journal.
-#[derive(Debug, Subcommand)]
-enum JournalCommand {
-    /// Prove that nothing was changed, lost or put between.
-    Verify,
-    /// Make the record, and gym files that are missing, anew from the journal.
-    Rebuild,
-    /// Copy the journal to a second place, and prove the copy.
-    Backup {
-        /// The folder for the copies.
-        #[arg(long, value_name = "DIR")]
-        to: PathBuf,
-        /// How many copies are kept there.
-        #[arg(long, value_name = "N", default_value_t = 14, value_parser = clap::value_parser!(u16).range(1..=400))]
-        keep: u16,
-    },
-    /// Make the journal whole again from all that is left of it and of its copies.
-    Mend {
-        /// A folder with copies, beside the second place that kiosk.toml names.
-        #[arg(long, value_name = "DIR")]
-        from: Vec<PathBuf>,
-        /// So many events are known to have been, cannot be had any more, and are given up.
-        #[arg(long, value_name = "N", default_value_t = 0)]
-        give_up: u64,
-    },
-    /// Prove a copy, and only then put it in the place of the journal, which is kept aside.
-    Restore {
-        /// The copy.
-        file: PathBuf,
-    },
-}
-
 /// Where a command reads and writes.
 pub struct Streams<'a> {
     /// Standard input.
@@ -375,21 +343,7 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Measure(args)) => coach::measure(&open()?, &args, streams.out),
         Some(Command::Meet(args)) => meet::meet(&open()?, &args, streams.out),
         Some(Command::Solve(args)) => solve::solve(&args, streams),
-        Some(Command::Journal {
-            what: JournalCommand::Verify,
-        }) => journal::verify(&open()?, streams.out),
-        Some(Command::Journal {
-            what: JournalCommand::Rebuild,
-        }) => journal::rebuild(&open()?, streams.out),
-        Some(Command::Journal {
-            what: JournalCommand::Backup { to, keep },
-        }) => journal::backup(&open()?, &to, keep.into(), streams.out),
-        Some(Command::Journal {
-            what: JournalCommand::Restore { file },
-        }) => journal::restore(&open()?, &file, streams.out),
-        Some(Command::Journal {
-            what: JournalCommand::Mend { from, give_up },
-        }) => journal::mend(&open()?, &from, give_up, streams.out),
+        Some(Command::Journal { what }) => journal::obey(what, &open()?, streams.out),
         Some(Command::Plan {
             what: PlanCommand::Blank { out },
         }) => plan::blank(&open()?, &out, streams.out),

@@ -4,12 +4,60 @@ use crate::clock::{Clock as _, SystemClock};
 use crate::error::KioskError;
 use crate::folder::{Alone, Folder};
 use chrono::DateTime;
+use clap::Subcommand;
 use domain::{Moment, State};
 use journal::{BackupError, FileOutcome, Rebuilt, Report};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
-pub(super) fn verify(folder: &Folder, out: &mut dyn Write) -> Result<bool, KioskError> {
+/// What can be done with the journal.
+#[derive(Debug, Subcommand)]
+pub(super) enum JournalCommand {
+    /// Prove that nothing was changed, lost or put between.
+    Verify,
+    /// Make the record, and gym files that are missing, anew from the journal.
+    Rebuild,
+    /// Copy the journal to a second place, and prove the copy.
+    Backup {
+        /// The folder for the copies.
+        #[arg(long, value_name = "DIR")]
+        to: PathBuf,
+        /// How many copies are kept there.
+        #[arg(long, value_name = "N", default_value_t = 14, value_parser = clap::value_parser!(u16).range(1..=400))]
+        keep: u16,
+    },
+    /// Make the journal whole again from all that is left of it and of its copies.
+    Mend {
+        /// A folder with copies, beside the second place that kiosk.toml names.
+        #[arg(long, value_name = "DIR")]
+        from: Vec<PathBuf>,
+        /// So many events are known to have been, cannot be had any more, and are given up.
+        #[arg(long, value_name = "N", default_value_t = 0)]
+        give_up: u64,
+    },
+    /// Prove a copy, and only then put it in the place of the journal, which is kept aside.
+    Restore {
+        /// The copy.
+        file: PathBuf,
+    },
+}
+
+/// Does what was asked.
+pub(super) fn obey(
+    what: JournalCommand,
+    folder: &Folder,
+    out: &mut dyn Write,
+) -> Result<bool, KioskError> {
+    match what {
+        JournalCommand::Verify => verify(folder, out),
+        JournalCommand::Rebuild => rebuild(folder, out),
+        JournalCommand::Backup { to, keep } => backup(folder, &to, keep.into(), out),
+        JournalCommand::Mend { from, give_up } => mend(folder, &from, give_up, out),
+        JournalCommand::Restore { file } => restore(folder, &file, out),
+    }
+}
+
+fn verify(folder: &Folder, out: &mut dyn Write) -> Result<bool, KioskError> {
     let mut state = State::default();
     let report = journal::verify_with(&folder.journal(), |_, event| state.apply(event))?;
     say(out, &proof(&report, &state));
@@ -42,7 +90,7 @@ fn proof(report: &Report, state: &State) -> String {
     text
 }
 
-pub(super) fn rebuild(folder: &Folder, out: &mut dyn Write) -> Result<bool, KioskError> {
+fn rebuild(folder: &Folder, out: &mut dyn Write) -> Result<bool, KioskError> {
     let rebuilt: Rebuilt = journal::rebuild(folder.path())?;
     say(
         out,
@@ -64,7 +112,7 @@ pub(super) fn rebuild(folder: &Folder, out: &mut dyn Write) -> Result<bool, Kios
 }
 
 /// Copies the journal into `place`, proven, and keeps so many copies there.
-pub(super) fn backup(
+fn backup(
     folder: &Folder,
     place: &Path,
     keep: usize,
@@ -90,11 +138,7 @@ pub(super) fn backup(
 }
 
 /// Proves a copy, and puts it in the place of the journal; what stood before is kept.
-pub(super) fn restore(
-    folder: &Folder,
-    file: &Path,
-    out: &mut dyn Write,
-) -> Result<bool, KioskError> {
+fn restore(folder: &Folder, file: &Path, out: &mut dyn Write) -> Result<bool, KioskError> {
     let _alone = alone(folder)?;
     let stamp = stamp();
     let mut state = State::default();
@@ -125,7 +169,7 @@ fn alone(folder: &Folder) -> Result<Alone, KioskError> {
 
 /// Makes the journal whole again from all that is left of it and of its copies. Events that cannot
 /// be had any more are given up only when their number is said.
-pub(super) fn mend(
+fn mend(
     folder: &Folder,
     from: &[PathBuf],
     give_up: u64,
