@@ -7,6 +7,7 @@ use kiosk::rehearse::{Answer, Line, Rehearsal, moment};
 use serde_json::{Value, json};
 use std::ffi::OsString;
 use std::path::Path;
+use view::Deed;
 
 /// They pull from the pins with the same bar on that Wednesday of the demo plan.
 const FOUR: [&str; 4] = ["Hamza", "Željka", "Ilkka", "Marisol"];
@@ -84,7 +85,7 @@ fn begun(data: &Path) -> Rehearsal {
 fn to_whoever_is_up(rehearsal: &mut Rehearsal) -> Answer {
     tap(rehearsal, "all lifters");
     let floor = tap(rehearsal, "floor");
-    let up = floor.button(view::Deed::Lifter).expect("somebody is up");
+    let up = floor.button(Deed::Lifter).expect("somebody is up");
     tap(rehearsal, up)
 }
 
@@ -100,7 +101,7 @@ fn four_lifters_come_through_their_evening() {
         face = match face.screen {
             "bar" => {
                 let before = face.sets_logged;
-                let done = face.button(view::Deed::Done).expect("a set").to_owned();
+                let done = face.button(Deed::Done).expect("a set").to_owned();
                 let after = tap(&mut rehearsal, &done);
                 assert_eq!(after.sets_logged, before + 1, "{after:?}");
                 after
@@ -110,10 +111,64 @@ fn four_lifters_come_through_their_evening() {
                 None => to_whoever_is_up(&mut rehearsal),
             },
             "end" => {
-                let next = face.button(view::Deed::Next).expect("on").to_owned();
+                let next = face.button(Deed::Next).expect("on").to_owned();
                 tap(&mut rehearsal, &next)
             }
             _ => to_whoever_is_up(&mut rehearsal),
+        };
+    }
+    assert_eq!(face.sets_logged, FOUR.len() * SETS, "{face:?}");
+}
+
+/// From one tap of a hasty finger to its next, milliseconds.
+const HASTY_MS: [u64; 11] = [40, 75, 120, 180, 249, 251, 300, 350, 500, 800, 1_200];
+
+/// Whoever taps twice means one thing, at any gap: every tap of an evening is made twice, and none
+/// of them enters anything that one tap would not have entered.
+#[test]
+fn two_taps_of_one_finger_are_one_deed_all_evening() {
+    let data = tempfile::tempdir().expect("a folder");
+    let mut rehearsal = open(data.path());
+    let mut gaps = HASTY_MS.into_iter().cycle();
+    let mut twice = |rehearsal: &mut Rehearsal, label: &str, sets: usize| {
+        let before = rehearsal.face();
+        let gap_ms = gaps.next().expect("a gap");
+        let line = Line::Tap {
+            label: label.to_owned(),
+            times: 2,
+            gap_ms,
+        };
+        let after = say(rehearsal, &line);
+        assert_eq!(after.refused, None, "{after:?}");
+        assert_eq!(
+            after.sets_logged,
+            before.sets_logged + sets,
+            "{label:?} twice, {gap_ms} ms apart, from {before:?} to {after:?}"
+        );
+        after
+    };
+    for name in FOUR {
+        let label = if rehearsal.face().screen == "choose" {
+            name.to_owned()
+        } else {
+            twice(&mut rehearsal, "all lifters", 0);
+            name.to_owned()
+        };
+        twice(&mut rehearsal, &label, 0);
+        twice(&mut rehearsal, "start", 0);
+    }
+    let mut face = to_whoever_is_up(&mut rehearsal);
+    for _ in 0..400 {
+        if face.sets_logged == FOUR.len() * SETS {
+            break;
+        }
+        let (done, next) = (Deed::Done, Deed::Next);
+        let to_log = face.button(done).map(|label| (label.to_owned(), 1));
+        let on = face.button(next).map(|label| (label.to_owned(), 0));
+        face = match (to_log.or(on), face.rest_s) {
+            (Some((label, sets)), _) => twice(&mut rehearsal, &label, sets),
+            (None, Some(left)) => say(&mut rehearsal, &Line::Wait(u64::from(left.max(1)) * 1_000)),
+            (None, None) => to_whoever_is_up(&mut rehearsal),
         };
     }
     assert_eq!(face.sets_logged, FOUR.len() * SETS, "{face:?}");

@@ -34,8 +34,6 @@ const TICK_MS: u64 = 500;
 const DOWN_MS: u64 = 30;
 /// A finger that holds is down so long.
 const HELD_MS: u64 = 1_000;
-/// Longer than the bounce of one finger.
-const BOUNCE_MS: u64 = 260;
 /// Between two looks whether a button takes taps.
 const LOOK_MS: u64 = 10;
 /// So many looks at most: five seconds.
@@ -57,6 +55,8 @@ pub struct Rehearsal {
     tick_ms: u64,
     to_tick_ms: u64,
     reads_texts: bool,
+    /// Whether the frame is of this very moment.
+    is_fresh: bool,
 }
 
 impl Rehearsal {
@@ -80,6 +80,7 @@ impl Rehearsal {
             tick_ms: TICK_MS,
             to_tick_ms: TICK_MS,
             reads_texts: true,
+            is_fresh: true,
         };
         rehearsal.open_desk();
         Ok(rehearsal)
@@ -115,6 +116,7 @@ impl Rehearsal {
             }
             Line::Clock(at) => {
                 self.clock.set_wall(*at);
+                self.is_fresh = false;
                 Ok(())
             }
             Line::Restart => {
@@ -124,7 +126,9 @@ impl Rehearsal {
             Line::Plug(place) => self.plug(place),
         };
         // The face of now, not of the last look at the clock.
-        self.tick();
+        if !self.is_fresh {
+            self.tick();
+        }
         Ok(Answer {
             refused: done.err(),
             ..self.face()
@@ -165,6 +169,7 @@ impl Rehearsal {
             let step = left.min(self.to_tick_ms);
             self.clock.advance_ms(i64::try_from(step).unwrap_or(0));
             self.stage.advance(Duration::from_millis(step));
+            self.is_fresh = false;
             self.hear();
             left -= step;
             self.to_tick_ms -= step;
@@ -202,6 +207,7 @@ impl Rehearsal {
         if let Some(frame) = frame {
             self.stage.face().show_frame(&frame);
             self.frame = frame;
+            self.is_fresh = true;
         }
     }
 
@@ -240,8 +246,6 @@ impl Rehearsal {
             // A touch wakes it, wherever it lands.
             return Ok(found);
         }
-        // Nobody begins anew within the bounce of their last tap.
-        self.pass(BOUNCE_MS);
         for _ in 0..LOOKS_MAX {
             match found.takes_taps() {
                 Some(true) => return Ok(found),
@@ -260,6 +264,7 @@ impl Rehearsal {
         self.desk = None;
         self.kiosk = start(&self.folder, &self.clock)?;
         (self.stage, self.frame) = face_of(&mut self.kiosk)?;
+        self.is_fresh = true;
         self.to_tick_ms = self.tick_ms;
         self.open_desk();
         Ok(())
