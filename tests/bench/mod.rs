@@ -126,6 +126,14 @@ impl Bench {
         rows.cloned().unwrap_or_default()
     }
 
+    /// The dates of a lifter's lifts, oldest first.
+    pub(crate) fn lift_dates(&self, lifter: &str) -> Vec<NaiveDate> {
+        let kiosk = self.kiosk.borrow();
+        let runs = kiosk.state().lifts.values();
+        let of = runs.filter(|run| run.sheet.lifter == lifter);
+        of.map(|run| run.sheet.date).collect()
+    }
+
     /// A button or foot switch.
     pub(crate) fn press(&self, press: hardware::Press) {
         let frame = self.kiosk.borrow_mut().press(press);

@@ -24,6 +24,10 @@ mod turns;
 
 pub use refusal::Refusal;
 
+mod days;
+
+pub use days::DayCommand;
+
 /// The most reps of one set.
 pub const REPS_MAX: u8 = 50;
 
@@ -140,6 +144,8 @@ pub enum Command {
     Show(Box<Shown>),
     /// Say something of a lifter beside loads.
     SayCoach(Box<CoachWord>),
+    /// Keep the clock and the days, as nobody asks for by a tap at the rack.
+    Day(DayCommand),
 }
 
 /// The events that follow from `command`, or why it is refused.
@@ -201,10 +207,7 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
             fits(state, &station, &turns)?;
             Fact::RotationPlanned { station, turns }
         }
-        Command::Undo(no) => {
-            state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
-            Fact::EntryUndone { no }
-        }
+        Command::Undo(no) => days::undo(state, no)?,
         command @ (Command::SayBar(_)
         | Command::UndoBarWord(_)
         | Command::Defer(_)
@@ -215,6 +218,7 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         | Command::Return(_)) => turns::fact(state, command)?,
         Command::Show(shown) => Fact::ScreenShown(shown),
         Command::SayCoach(word) => Fact::CoachSaid(Box::new(word.checked(state)?)),
+        Command::Day(command) => return days::decide(state, command, now),
     };
     Ok(Vec::from([Event { at: now, fact }]))
 }
@@ -247,7 +251,7 @@ pub fn word_of(run: &LiftRun, holds: Stacks, said: Said) -> BarWord {
     BarWord {
         rack: run.sheet.rack.clone(),
         bar: run.sheet.bar.name.clone(),
-        date: run.sheet.date,
+        date: run.day,
         holds,
         said,
     }
@@ -275,19 +279,23 @@ fn begin(state: &State, sheet: Box<LiftSheet>) -> Result<Fact, Refusal> {
     if sheet.rungs.is_empty() {
         return Err(Refusal::EmptyLadder);
     }
-    let open = state
-        .lifts_of(&sheet.lifter, sheet.date)
-        .find(|run| !run.is_over());
-    if let Some(lift) = open.map(|run| run.sheet.lift.clone()) {
-        return Err(Refusal::UnderWay {
-            lifter: sheet.lifter,
-            lift,
-        });
-    }
+    one_at_a_time(state, &sheet.lifter, sheet.date)?;
     Ok(Fact::LiftBegun {
         no: LiftNo(state.last_no.saturating_add(1)),
         sheet,
     })
+}
+
+/// A lifter is under way with one lift at a time.
+fn one_at_a_time(state: &State, lifter: &str, date: NaiveDate) -> Result<(), Refusal> {
+    let mut runs = state.lifts_of(lifter, date);
+    match runs.find(|run| !run.is_over()) {
+        Some(open) => Err(Refusal::UnderWay {
+            lifter: lifter.into(),
+            lift: open.sheet.lift.clone(),
+        }),
+        None => Ok(()),
+    }
 }
 
 fn settle(state: &State, no: LiftNo, settled: Settled) -> Result<Fact, Refusal> {

@@ -11,6 +11,7 @@ use crate::rotation::{CalledTurn, Station};
 use crate::settle::Settled;
 use crate::sheet::LiftSheet;
 use crate::shown::Shown;
+use crate::steady::BootId;
 use alloc::boxed::Box;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -176,4 +177,38 @@ pub enum Fact {
     ScreenShown(Box<Shown>),
     /// The coach said something of a lifter beside loads.
     CoachSaid(Box<CoachWord>),
+    /// A machine began with this journal: the moment of the event is so many milliseconds after
+    /// its boot.
+    ClockAnchored {
+        /// Which boot.
+        boot: BootId,
+        /// Milliseconds since then.
+        up_ms: i64,
+        /// How far the wall clock is ahead, milliseconds; `None` where it was never set.
+        offset_ms: Option<i64>,
+    },
+    /// The wall clock was seen to be set.
+    ClockSet {
+        /// How far it is ahead of the steady clock from now on, milliseconds.
+        offset_ms: i64,
+    },
+    /// A lift that was left open was closed on a later day; what was done stands.
+    LiftLapsed {
+        /// Which lift.
+        no: LiftNo,
+    },
+    /// The coach opened such a lift again.
+    LiftReopened {
+        /// Which lift.
+        no: LiftNo,
+        /// On which training day; the lift keeps its own date.
+        on: NaiveDate,
+    },
+    /// A lift was begun before the time of day was known; now its date is put right.
+    LiftRedated {
+        /// Which lift.
+        no: LiftNo,
+        /// Its day.
+        date: NaiveDate,
+    },
 }

@@ -5,6 +5,7 @@ use crate::equipment::{Bar, PlateSet, Rack};
 use crate::lift::Lift;
 use crate::lifter::Lifter;
 use crate::programme::Coaching;
+use crate::training_day::DAY_ENDS_AFTER_S;
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -27,9 +28,17 @@ pub struct Gym {
     pub patterns: Vec<Pattern>,
     /// Programmes and the rules of next time.
     pub coaching: Coaching,
+    /// For how long a lift keeps its day after its last entry, seconds, where the file says.
+    pub day_ends_after_s: Option<u32>,
 }
 
 impl Gym {
+    /// For how long a lift keeps its day after its last entry, seconds.
+    #[must_use]
+    pub fn day_ends_after_s(&self) -> u32 {
+        self.day_ends_after_s.unwrap_or(DAY_ENDS_AFTER_S)
+    }
+
     /// The bars that serve `rack`: those that stand by it first, then those of no rack, each in
     /// the order of the file.
     pub fn bars_at<'g>(&'g self, rack: &'g str) -> impl Iterator<Item = &'g Bar> {

@@ -42,11 +42,13 @@ pub mod single;
 pub mod solve;
 pub mod split;
 pub mod state;
+pub mod steady;
 pub mod steel;
 pub mod stress;
+pub mod training_day;
 pub mod weighed;
 
-pub use decide::{Command, Refusal, decide};
+pub use decide::{Command, DayCommand, Refusal, decide};
 pub use equipment::{Bar, BarCondition, Plate, PlateFace, PlateSet, Rack};
 pub use event::{Event, Fact, Hold, LiftNo};
 pub use gym::Gym;

@@ -1,7 +1,7 @@
 //! A moment, given from outside. Refuses: reading a clock.
 use chrono::{DateTime, NaiveDate};
 
-/// Milliseconds since 1970-01-01T00:00:00Z.
+/// Milliseconds since 1970-01-01T00:00:00Z, on the steady clock unless it says otherwise.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
 pub struct Moment(pub i64);
 
@@ -10,6 +10,18 @@ impl Moment {
     #[must_use]
     pub fn date(self) -> Option<NaiveDate> {
         DateTime::from_timestamp_millis(self.0).map(|at| at.date_naive())
+    }
+
+    /// This moment and `ms` milliseconds more, or fewer.
+    #[must_use]
+    pub const fn plus_ms(self, ms: i64) -> Self {
+        Self(self.0.saturating_add(ms))
+    }
+
+    /// Milliseconds since `earlier`; negative when that lies ahead.
+    #[must_use]
+    pub const fn since(self, earlier: Self) -> i64 {
+        self.0.saturating_sub(earlier.0)
     }
 
     /// This moment and `seconds` more.

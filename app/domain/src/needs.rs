@@ -49,7 +49,7 @@ pub enum Need {
 pub fn need(gym: &Gym, state: &State, date: NaiveDate, thing: &Thing) -> Option<Need> {
     let under_way = |is: &dyn Fn(&crate::LiftSheet) -> bool| {
         let mut runs = state.lifts.values();
-        let open = runs.find(|run| run.sheet.date == date && !run.is_over() && is(&run.sheet));
+        let open = runs.find(|run| run.day == date && !run.is_over() && is(&run.sheet));
         open.map(|run| Need::UnderWay(run.sheet.lift.clone()))
     };
     match thing {

@@ -60,7 +60,7 @@ pub fn stations(state: &State, date: NaiveDate) -> BTreeSet<Station> {
     let open = state
         .lifts
         .values()
-        .filter(|run| run.sheet.date == date && !run.is_over());
+        .filter(|run| run.day == date && !run.is_over());
     open.map(station_of).collect()
 }
 
@@ -79,7 +79,7 @@ pub fn open_at<'a>(
     station: &'a Station,
     date: NaiveDate,
 ) -> impl Iterator<Item = &'a LiftRun> {
-    let here = move |run: &&LiftRun| station_of(run) == *station && run.sheet.date == date;
+    let here = move |run: &&LiftRun| station_of(run) == *station && run.day == date;
     state
         .lifts
         .values()
@@ -106,7 +106,7 @@ pub fn ask(
     // The planner's clock starts at the earliest moment that matters, so that it never runs back.
     let ends: Vec<Option<Moment>> = runs
         .iter()
-        .map(|run| run.last_set().map(|e| e.at))
+        .map(|run| run.last_set().map(|e| e.at.min(now)))
         .collect();
     let zero = ends
         .iter()

@@ -90,7 +90,7 @@ pub fn choices(gym: &Gym, state: &State, run: &LiftRun) -> Option<Choices> {
     let rack = gym.racks.iter().find(|rack| rack.name == sheet.rack)?;
     let plates = gym.plate_sets.iter().find(|p| p.name == rack.plates)?;
     let equipment = equipment(bar, plates);
-    let on_bar = state.plates_on(&sheet.bar.name, sheet.date);
+    let on_bar = state.plates_on(&sheet.bar.name, run.day);
     let on_bar = places(plates, &on_bar).unwrap_or_default();
     let mut past = outings(state, &sheet.lifter, &sheet.lift, sheet.date);
     past.retain(|outing| outing.reps == now.reps);

@@ -12,6 +12,8 @@ use crate::prescription::Prescription;
 use crate::rotation::{CalledTurn, Station, station_of};
 use crate::settle::Settled;
 use crate::shown::Shown;
+use crate::steady::Times;
+use crate::training_day::{KEEPS_NO_DAY_MS, touches};
 use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -46,6 +48,10 @@ pub struct State {
     pub health: BTreeMap<String, Health>,
     /// The highest lift number given so far, so that none is given twice.
     pub last_no: u32,
+    /// What is known of the clocks.
+    pub times: Times,
+    /// When somebody last did something for each lift of the last hours, an undo too.
+    pub touched: BTreeMap<LiftNo, Moment>,
 }
 
 impl State {
@@ -63,8 +69,9 @@ impl State {
             }
             Fact::LiftBegun { no, sheet } => {
                 self.last_no = self.last_no.max(no.0);
+                let guessed = self.times.unknown_since.is_some();
                 self.lifts
-                    .insert(*no, LiftRun::begin(*no, (**sheet).clone(), at));
+                    .insert(*no, LiftRun::begin(*no, (**sheet).clone(), at, guessed));
             }
             Fact::SetDone {
                 no,
@@ -73,39 +80,23 @@ impl State {
                 hold,
             } => {
                 self.note_set(*no, usize::from(*rung), at);
-                self.enter(
-                    *no,
-                    at,
-                    Entered::Set {
-                        reps: *reps,
-                        hold: *hold,
-                    },
-                );
+                let (reps, hold) = (*reps, *hold);
+                self.enter(*no, at, Entered::Set { reps, hold });
             }
             Fact::RungSkipped { no, .. } => self.enter(*no, at, Entered::Skipped),
             Fact::LiftStopped { no } => self.enter(*no, at, Entered::Stopped),
             Fact::WentOn { no } => self.enter(*no, at, Entered::WentOn),
             Fact::LoadSettled { no, settled } => self.settle(*no, at, settled),
-            Fact::NextDecided { no, decided } => {
-                if let Some(run) = self.lifts.get_mut(no) {
-                    run.decide_next(decided);
-                }
-            }
+            Fact::NextDecided { no, decided } => self.change(*no, |run| run.decide_next(decided)),
             Fact::NextOverridden { no, load, note } => {
-                if let Some(run) = self.lifts.get_mut(no) {
-                    run.override_next(at, *load, note);
-                }
+                self.change(*no, |run| run.override_next(at, *load, note));
             }
             Fact::RotationPlanned { station, turns } => {
                 self.rotations.insert(station.clone(), turns.clone());
             }
             Fact::EntryUndone { no } => self.undo(*no),
             Fact::BarSaid(word) => self.hear(word, at),
-            Fact::BarWordUndone { bar } => {
-                if let Some(bar) = self.bars.get_mut(bar) {
-                    bar.take_back();
-                }
-            }
+            Fact::BarWordUndone { bar } => self.unhear(bar),
             Fact::TurnDeferred { no } => self.attend(*no, Attendance::defer),
             Fact::TurnPassed { no } => self.attend(*no, |here| here.pass(at)),
             Fact::TurnClaimed { no } => self.attend(*no, |here| here.claim(at)),
@@ -119,7 +110,17 @@ impl State {
                 let health = self.health.entry(word.lifter.clone()).or_default();
                 health.hear(word);
             }
+            Fact::ClockAnchored {
+                boot,
+                up_ms,
+                offset_ms,
+            } => self.times.anchored((*boot, *up_ms), at, *offset_ms),
+            Fact::ClockSet { offset_ms } => self.times.set(*offset_ms),
+            Fact::LiftLapsed { no } => self.enter(*no, at, Entered::LeftOpen),
+            Fact::LiftReopened { no, on } => self.change(*no, |run| run.reopen(at, *on)),
+            Fact::LiftRedated { no, date } => self.change(*no, |run| run.redate(*date)),
         }
+        self.pass(event);
         self.note_unshown(&event.fact);
         self.drop_turns_done();
     }
@@ -142,7 +143,7 @@ impl State {
             .or_else(|| of_day().next_back())
     }
 
-    /// All lifts of `lifter` on `date`, oldest first.
+    /// All lifts of `lifter` on the training day `date`, oldest first.
     pub fn lifts_of<'a>(
         &'a self,
         lifter: &'a str,
@@ -207,6 +208,22 @@ impl State {
     pub fn plates_on(&self, bar: &str, date: NaiveDate) -> Vec<PlateFace> {
         let known = self.bars.get(bar).filter(|known| known.date == date);
         known.map(|known| known.holds.faces()).unwrap_or_default()
+    }
+
+    fn change(&mut self, no: LiftNo, change: impl FnOnce(&mut LiftRun)) {
+        if let Some(run) = self.lifts.get_mut(&no) {
+            change(run);
+        }
+    }
+
+    /// Time has come to an event, and somebody may have been there.
+    fn pass(&mut self, event: &Event) {
+        self.times.passed(event.at);
+        if let Some(no) = touches(&event.fact) {
+            let lately = |then: &Moment| event.at.since(*then).saturating_abs() < KEEPS_NO_DAY_MS;
+            self.touched.insert(no, event.at);
+            self.touched.retain(|_, then| lately(then));
+        }
     }
 
     fn take_plan(&mut self, rows: &[Prescription]) {

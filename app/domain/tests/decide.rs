@@ -1,12 +1,13 @@
 //! Commands and events: what is refused, what an undo gives back, that replay equals living on.
-use chrono::NaiveDate;
+use chrono::{Days, NaiveDate};
 use domain::decide::{Command, REPS_MAX, Refusal};
 use domain::event::{Hold, LiftNo};
 use domain::lift::Grip;
 use domain::settle::Settled;
 use domain::sheet::{BarSheet, LiftSheet, Rung, RungKind};
 use domain::state::Entered;
-use domain::{Event, Length, Mass, MassUnit, Moment, PlateFace, State, decide};
+use domain::steady::{BootId, KNOWN_FROM, Reading};
+use domain::{DayCommand, Event, Length, Mass, MassUnit, Moment, PlateFace, State, decide};
 use proptest::prelude::*;
 
 const KG: MassUnit = MassUnit::Kg;
@@ -213,7 +214,29 @@ fn any_command() -> impl Strategy<Value = Command> {
         2 => (no.clone(), 0_u16..4).prop_map(|(no, rung)| settle(no, rung)),
         1 => no.clone().prop_map(Command::Leave),
         1 => no.clone().prop_map(Command::Return),
-        2 => no.prop_map(Command::Undo),
+        2 => no.clone().prop_map(Command::Undo),
+        2 => day_command(no).prop_map(Command::Day),
+    ]
+}
+
+fn day_command(no: impl Strategy<Value = LiftNo> + Clone) -> impl Strategy<Value = DayCommand> {
+    let reading = (0_u128..3, 0_i64..90_000, any::<bool>()).prop_map(|(boot, up_ms, known)| {
+        let wall = Moment(KNOWN_FROM.0 * i64::from(known) + up_ms);
+        let boot = BootId(boot);
+        Reading { boot, up_ms, wall }
+    });
+    prop_oneof![
+        reading.prop_map(DayCommand::AnchorClock),
+        (-9_999_i64..9_999).prop_map(|offset_ms| DayCommand::NoteClock { offset_ms }),
+        no.clone().prop_map(DayCommand::CloseLeftOpen),
+        (no.clone(), 0_u64..3).prop_map(|(no, days)| DayCommand::ReopenLift {
+            no,
+            on: day() + Days::new(days)
+        }),
+        (no, 0_u64..3).prop_map(|(no, days)| DayCommand::RedateLift {
+            no,
+            date: day() + Days::new(days)
+        }),
     ]
 }
 
@@ -266,7 +289,8 @@ proptest! {
                 | Command::Leave(_)
                 | Command::Return(_)
                 | Command::SayCoach(_)
-                | Command::Show(_) => None,
+                | Command::Show(_)
+                | Command::Day(_) => None,
             };
             let before = state.clone();
             let now = i64::try_from(at).unwrap();

@@ -2,6 +2,7 @@
 //!
 //! It may be deleted at any time and is made again. Refuses: being a source of anything.
 mod claim;
+mod clock;
 mod project;
 mod read;
 mod sums;

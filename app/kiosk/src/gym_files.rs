@@ -3,10 +3,10 @@
 //! The files in the folder are the owner's to edit; each version that passes the checker is
 //! taken into the journal whole, so that everything can be rebuilt from it. Refuses: half a
 //! version; with a fault the last good one stays in force.
-use crate::clock::Clock;
 use crate::error::KioskError;
 use crate::folder::{DEMO, DEMO_PLAN, Folder, GYM_FILES, MEET_FILE};
 use crate::owner::Owner;
+use crate::steady::Steady;
 use domain::meet_day::MeetDay;
 use domain::{Command, Gym};
 use plan::{Fault, Source};
@@ -25,11 +25,7 @@ pub struct GymInForce {
 /// # Errors
 /// [`KioskError`] when a file or the journal cannot be used, or when there is no good version
 /// at all.
-pub fn take(
-    folder: &Folder,
-    owner: &mut Owner,
-    clock: &dyn Clock,
-) -> Result<GymInForce, KioskError> {
+pub fn take(folder: &Folder, owner: &mut Owner, clock: &Steady) -> Result<GymInForce, KioskError> {
     let mut texts = Vec::new();
     for name in GYM_FILES {
         let kept = owner.state().files.get(name).cloned();
@@ -61,7 +57,7 @@ pub fn take(
 fn take_meet(
     folder: &Folder,
     owner: &mut Owner,
-    clock: &dyn Clock,
+    clock: &Steady,
     gym: &Gym,
 ) -> Result<Vec<Fault>, KioskError> {
     let Some(text) = folder.text(MEET_FILE)? else {
@@ -108,7 +104,7 @@ pub fn in_force(owner: &Owner) -> Result<Gym, KioskError> {
 ///
 /// # Errors
 /// [`KioskError`] when the folder or the journal cannot be written.
-pub fn begin(folder: &Folder, owner: &mut Owner, clock: &dyn Clock) -> Result<(), KioskError> {
+pub fn begin(folder: &Folder, owner: &mut Owner, clock: &Steady) -> Result<(), KioskError> {
     let has_gym = folder.text("gym.toml")?.is_some() || !owner.state().files.is_empty();
     if !has_gym {
         let text = |(name, text): (&'static str, &str)| {

@@ -3,6 +3,7 @@
 //! Refuses: threads and drawing. The window's thread and the bench drive it alike.
 mod after;
 mod beside;
+mod days;
 mod guarded;
 mod handed;
 
@@ -17,6 +18,7 @@ use crate::gym_files::{self, GymInForce};
 use crate::owner::Owner;
 use crate::replan::Patience;
 use crate::shared::Shared;
+use crate::steady::Steady;
 use chrono::NaiveDate;
 use domain::State;
 use domain::day::{DayEntry, day};
@@ -38,7 +40,7 @@ pub struct Kiosk {
     config_text: Option<String>,
     stage: Stage,
     patience: Patience,
-    clock: Box<dyn Clock>,
+    clock: Steady,
     notice: String,
     today: Today,
     shared: Option<Shared>,
@@ -71,8 +73,11 @@ impl Kiosk {
     /// [`KioskError`] when folder or journal cannot be used.
     pub fn open(folder: &Folder, clock: Box<dyn Clock>) -> Result<Self, KioskError> {
         let mut owner = Owner::open(folder.open_journal()?)?;
-        gym_files::begin(folder, &mut owner, &*clock)?;
-        let gym = gym_files::take(folder, &mut owner, &*clock)?;
+        let clock = Steady::alone(clock);
+        gym_files::begin(folder, &mut owner, &clock)?;
+        // After what a first start lays, so that a first start that was cut short is known as one.
+        clock.anchor(&mut owner);
+        let gym = gym_files::take(folder, &mut owner, &clock)?;
         let record = match Record::open(&folder.record()) {
             Ok(record) => Some(record),
             Err(error) => {
@@ -97,14 +102,14 @@ impl Kiosk {
             gym,
             faults: Vec::new(),
         };
-        let kiosk = Self::with(Owner::in_memory(state), gym, None, clock);
+        let kiosk = Self::with(Owner::in_memory(state), gym, None, Steady::alone(clock));
         Self {
             patience: Patience::Untimed,
             ..kiosk
         }
     }
 
-    fn with(owner: Owner, gym: GymInForce, record: Option<Record>, clock: Box<dyn Clock>) -> Self {
+    fn with(owner: Owner, gym: GymInForce, record: Option<Record>, clock: Steady) -> Self {
         let mut kiosk = Self {
             owner,
             record,
@@ -127,7 +132,11 @@ impl Kiosk {
             answered: 0,
         };
         kiosk.after_change();
+        if kiosk.keep_days() {
+            kiosk.after_change();
+        }
         kiosk.notice = kiosk.notice_of_files();
+        kiosk.tell_clock();
         let clock = kiosk.time_of_day();
         kiosk.stage = Stage::resume(&kiosk.scene(&clock));
         kiosk
@@ -173,6 +182,7 @@ impl Kiosk {
                 self.notice = desk::words(self.say(), &error);
             }
         }
+        self.keep_days();
         self.after_change();
         if matches!(self.stage.aside, Some(Aside::Desk(_))) {
             self.look_at_desk();
@@ -225,15 +235,19 @@ impl Kiosk {
     /// Once a second: news from other processes, and the face of now.
     pub fn tick(&mut self) -> Frame {
         match self.owner.catch_up() {
-            Ok(true) => self.after_change(),
+            Ok(true) => {
+                self.clock.catch_up(&self.owner.state().times);
+                self.after_change();
+            }
             Ok(false) => {}
             Err(error) => self.notice = desk::words(self.say(), &error),
         }
         self.owner.rest_when_idle();
         // What a power cut kept from being recorded.
-        if self.decide_next() {
+        if self.keep_days() | self.decide_next() {
             self.after_change();
         }
+        self.tell_clock();
         self.gather();
         self.frame()
     }
@@ -274,12 +288,6 @@ impl Kiosk {
     #[must_use]
     pub fn now(&self) -> domain::Moment {
         self.clock.now()
-    }
-
-    /// Today, at the gym.
-    #[must_use]
-    pub fn date(&self) -> NaiveDate {
-        self.clock.local().date()
     }
 
     fn after_change(&mut self) {
@@ -357,7 +365,7 @@ impl Kiosk {
     }
 
     fn time_of_day(&self) -> String {
-        self.clock.local().format("%H:%M").to_string()
+        self.clock.time_of_day()
     }
 }
 

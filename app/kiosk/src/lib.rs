@@ -23,6 +23,7 @@ pub mod replan;
 pub mod run;
 pub mod shared;
 pub mod solve;
+pub mod steady;
 pub mod stick;
 mod walk;
 pub mod watch;

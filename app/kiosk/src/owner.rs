@@ -98,6 +98,7 @@ impl Owner {
     pub fn command(&mut self, command: &Command, now: Moment) -> Result<(), KioskError> {
         self.idle = 0;
         for _ in 0..TRIES_MAX {
+            let now = self.no_sooner_than_last(now);
             let events = decide(&self.state, command.clone(), now).map_err(KioskError::Refused)?;
             let Store::Journal(journal) = &mut self.store else {
                 self.apply(&events);
@@ -190,6 +191,15 @@ impl Owner {
             && let Err(error) = record.follow(journal)
         {
             tracing::warn!(%error, "the record does not follow the journal");
+        }
+    }
+
+    /// No event of a journal is before the last one, also where another machine writes to it whose
+    /// clock is ahead.
+    fn no_sooner_than_last(&self, now: Moment) -> Moment {
+        match (&self.store, self.state.times.last()) {
+            (Store::Journal(_), Some(last)) => now.max(last),
+            (Store::Journal(_), None) | (Store::Memory, _) => now,
         }
     }
 

@@ -130,7 +130,7 @@ fn with_copies() -> (tempfile::TempDir, tempfile::TempDir) {
         text: format!("# {n}"),
     };
     for n in 0..10 {
-        let now = kiosk::Clock::now(&SystemClock);
+        let now = kiosk::Clock::look(&SystemClock).wall;
         owner.command(&take(n), now).expect("is taken");
     }
     (data, copies)

@@ -101,7 +101,7 @@ fn made_afterwards(days: chrono::Days) {
     let folder = Folder::open(Some(data.path())).expect("opens");
     let mut owner = Owner::open(Journal::open(&folder.journal()).expect("opens")).expect("reads");
     let no = *owner.state().lifts.keys().next_back().expect("a lift");
-    let now = SystemClock.now();
+    let now = SystemClock.look().wall;
     owner.command(&Command::Undo(no), now).expect("undone");
     let rung = owner.state().lifts[&no].next_rung().expect("under way");
     let set = Command::EnterSet {

@@ -6,6 +6,7 @@ use crate::fault::{Fault, Wrong};
 use crate::fields;
 use crate::known::Known;
 use crate::lifter_file::{self, Names};
+use crate::quantity;
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::name;
@@ -72,6 +73,7 @@ pub(crate) fn gym_alone(source: Source<'_>) -> (Gym, Names, Vec<Fault>) {
         patterns: pattern_file::read(&mut doc, &top, &mut names.patterns),
         lifters: Vec::new(),
         coaching: Coaching::default(),
+        day_ends_after_s: top.text(&mut doc, "day_ends_after", quantity::day_ends_after_s),
     };
     for key in ["rack", "bar", "plate_set"] {
         if top.is_empty_list(key) {

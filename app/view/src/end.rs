@@ -5,11 +5,11 @@ use crate::language::{Language, c, p};
 use crate::next::{Next, next};
 use crate::rest::last_words;
 use crate::scene::Scene;
-use crate::stage::last_touched;
 use crate::why::{Part, parts};
 use domain::event::Hold;
 use domain::sheet::{LiftSheet, RungKind};
 use domain::state::{Entered, LiftRun};
+use domain::training_day::DAY_ENDS_AFTER_S;
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
@@ -76,12 +76,18 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
             .zip(&sheet.rungs)
             .any(|(entered, rung)| match entered {
                 Entered::Set { reps, hold } => *reps < rung.reps || *hold != Hold::Kept,
-                Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled => false,
+                Entered::Skipped
+                | Entered::Stopped
+                | Entered::WentOn
+                | Entered::Settled
+                | Entered::LeftOpen => false,
             });
     let later = scene.fresh(&sheet.lifter);
     let told = parts(scene, run);
     End {
-        headline: if passed.is_empty() {
+        headline: if run.is_left_open() {
+            say.say(p::days::LEFT_OPEN_CLOSED)
+        } else if passed.is_empty() {
             say.say(p::NOTHING_DONE)
         } else {
             last_words(say, run)
@@ -125,9 +131,13 @@ fn done_row(
             say.fill(p::OF, &[&reps.to_string(), &rung.reps.to_string()]),
             hold_words(say, *hold),
         ),
-        Some(Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled) => {
-            (say.say(p::SKIPPED), String::new())
-        }
+        Some(
+            Entered::Skipped
+            | Entered::Stopped
+            | Entered::WentOn
+            | Entered::Settled
+            | Entered::LeftOpen,
+        ) => (say.say(p::SKIPPED), String::new()),
         None => (say.say(p::NOT_DONE), String::new()),
     };
     let kind = if rung.kind == RungKind::Work {
@@ -144,6 +154,19 @@ fn done_row(
     }
 }
 
+/// How long somebody was at it, a night apart in which it lay open.
+fn seconds_at_it(run: &LiftRun) -> u32 {
+    let entered = run.entries.iter();
+    let entered = entered.filter(|entry| entry.what != Entered::LeftOpen);
+    let mut last = run.begun_at;
+    let gaps = entered.map(|entry| {
+        let gap = last.seconds_until(entry.at);
+        last = entry.at;
+        gap
+    });
+    gaps.filter(|gap| *gap < DAY_ENDS_AFTER_S).sum()
+}
+
 /// "back kept", "back moved at 3": short, for a row.
 fn hold_words(say: Language, hold: Hold) -> String {
     match hold {
@@ -157,10 +180,14 @@ fn sum(say: Language, run: &LiftRun, passed: &[Entered]) -> String {
         .iter()
         .filter_map(|entered| match entered {
             Entered::Set { reps, .. } => Some(u32::from(*reps)),
-            Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled => None,
+            Entered::Skipped
+            | Entered::Stopped
+            | Entered::WentOn
+            | Entered::Settled
+            | Entered::LeftOpen => None,
         })
         .collect();
-    let minutes = run.begun_at.seconds_until(last_touched(run).0).div_ceil(60);
+    let minutes = seconds_at_it(run).div_ceil(60);
     let plural = |n: usize, one, many| match n {
         1 => say.say(one),
         n => say.fill(many, &[&n.to_string()]),

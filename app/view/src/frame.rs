@@ -204,7 +204,7 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
     };
     let what = match run.entries.last().map(|e| e.what) {
         None => say.say(p::THE_START),
-        Some(Entered::Stopped) => say.say(p::THE_END),
+        Some(Entered::Stopped | Entered::LeftOpen) => say.say(p::THE_END),
         Some(Entered::WentOn) => say.say(p::GOING_ON),
         Some(Entered::Skipped) => say.say(p::THE_SKIP),
         Some(Entered::Settled) => say.say(p::THE_CHOICE),

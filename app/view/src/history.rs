@@ -80,7 +80,11 @@ pub(crate) fn history(scene: &Scene<'_>, lifter: &str, lift: &str) -> History {
     let shown = &outings[outings.len().saturating_sub(SESSIONS_MAX)..];
     let heaviest = shown.iter().map(|o| o.load.ng()).max().unwrap_or(1);
     let session = |outing: &Outing| {
-        let (state, reps, word) = went(say, outing);
+        let (state, reps, mut word) = went(say, outing);
+        let run = scene.state.lifts.get(&outing.no);
+        if word.is_empty() && run.is_some_and(LiftRun::is_left_open) {
+            word = say.say(p::days::LEFT_OPEN);
+        }
         Session {
             date: say.short_date(outing.date),
             load: say.mass_number(outing.load, unit),

@@ -58,6 +58,7 @@ macro_rules! phrases {
 pub fn every_phrase() -> Vec<(&'static str, Phrase)> {
     [
         phrases::ALL,
+        phrases::days::ALL,
         phrases::desk::ALL,
         phrases::turn::ALL,
         coach::ALL,

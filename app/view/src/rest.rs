@@ -96,7 +96,11 @@ pub(crate) fn last_words(say: Language, run: &LiftRun) -> String {
     let sets = run.passed().zip(&run.sheet.rungs);
     let last = sets.filter_map(|(entry, rung)| match entry.what {
         Entered::Set { reps, hold } => Some((rung, reps, hold)),
-        Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled => None,
+        Entered::Skipped
+        | Entered::Stopped
+        | Entered::WentOn
+        | Entered::Settled
+        | Entered::LeftOpen => None,
     });
     last.last()
         .map(|(rung, reps, hold)| {

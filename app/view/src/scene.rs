@@ -62,7 +62,7 @@ impl<'a> Scene<'a> {
         let begun = |lift: &str| {
             self.state
                 .lifts_of(lifter, self.date)
-                .any(|run| run.sheet.lift == lift)
+                .any(|run| run.sheet.date == self.date && run.sheet.lift == lift)
         };
         self.day
             .iter()
@@ -72,10 +72,7 @@ impl<'a> Scene<'a> {
     /// Lifts of today, all lifters, oldest first.
     pub fn runs(&self) -> impl DoubleEndedIterator<Item = &'a LiftRun> + use<'a> {
         let date = self.date;
-        self.state
-            .lifts
-            .values()
-            .filter(move |run| run.sheet.date == date)
+        self.state.lifts.values().filter(move |run| run.day == date)
     }
 
     /// For a rung of now: what will be on the bar before its turn, and what must be on it. Before
@@ -156,7 +153,7 @@ impl<'a> Scene<'a> {
     /// Whether the lifter of `run` still has to rest, and for how long.
     #[must_use]
     pub fn rest_left(&self, run: &LiftRun) -> Option<u32> {
-        let left = self.now.seconds_until(run.rested_at()?);
+        let left = run.rest_left_s(self.now);
         (left > 0).then_some(left)
     }
 }

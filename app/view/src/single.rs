@@ -63,7 +63,8 @@ pub fn single_face(say: Language, lift: Option<&Lift>, run: &LiftRun) -> Option<
         | Entered::Skipped
         | Entered::Stopped
         | Entered::WentOn
-        | Entered::Settled => None,
+        | Entered::Settled
+        | Entered::LeftOpen => None,
     });
     let (load, reps) = kept.max()?;
     let found = singles(load, reps, Hold::Kept)?;

@@ -28,9 +28,14 @@ pub(crate) fn stop(say: Language, run: &LiftRun) -> Stop {
     let rung = &run.sheet.rungs[at];
     let (reps, hold) = match run.last_set().map(|e| e.what) {
         Some(Entered::Set { reps, hold }) => (reps, hold),
-        Some(Entered::Skipped | Entered::Stopped | Entered::WentOn | Entered::Settled) | None => {
-            (0, Hold::Kept)
-        }
+        Some(
+            Entered::Skipped
+            | Entered::Stopped
+            | Entered::WentOn
+            | Entered::Settled
+            | Entered::LeftOpen,
+        )
+        | None => (0, Hold::Kept),
     };
     Stop {
         headline: match hold {

@@ -43,6 +43,12 @@ pub enum Refusal {
     LoadOutOfRange(Mass),
     /// No note, or one longer than [`NOTE_MAX`]; its length.
     NoteLength(usize),
+    /// The lift was not left open, so there is nothing to open again.
+    NotLeftOpen,
+    /// It was left open and closed; only the coach opens it again.
+    LeftOpen,
+    /// The date of that lift is no guess.
+    DateKnown,
     /// More reps than [`REPS_MAX`], or a rep 0 for the moved back.
     RepsOutOfRange(u8),
     /// A longer rest of no seconds, or of more than may be asked for.
@@ -102,6 +108,11 @@ impl fmt::Display for Refusal {
                 )
             }
             Self::NothingSaid => f.write_str("nothing was said about that bar; say what it holds"),
+            Self::NotLeftOpen => f.write_str("that lift was not left open; choose one that was"),
+            Self::LeftOpen => f.write_str(
+                "the lift was left open and closed the next day; the coach can open it again",
+            ),
+            Self::DateKnown => f.write_str("the date of that lift is known; it stays"),
             Self::RepsOutOfRange(reps) => {
                 write!(
                     f,

@@ -47,6 +47,7 @@ pub(super) fn fact(state: &State, command: Command) -> Result<Fact, Refusal> {
         | Command::CallRotation { .. }
         | Command::Undo(_)
         | Command::SayCoach(_)
-        | Command::Show(_) => Err(Refusal::NothingSaid),
+        | Command::Show(_)
+        | Command::Day(_) => Err(Refusal::NothingSaid),
     }
 }

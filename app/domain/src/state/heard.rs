@@ -15,6 +15,13 @@ impl State {
         self.bars.insert(word.bar.clone(), after);
     }
 
+    /// The last word about a bar that was not a set was taken back.
+    pub(super) fn unhear(&mut self, bar: &str) {
+        if let Some(bar) = self.bars.get_mut(bar) {
+            bar.take_back();
+        }
+    }
+
     /// The screen showed orders: hands may be at work on them from now on.
     pub(super) fn show(&mut self, shown: &Shown, at: Moment) {
         for order in &shown.orders {
@@ -56,7 +63,12 @@ impl State {
             | Fact::BarSaid(_)
             | Fact::BarWordUndone { .. }
             | Fact::TurnPassed { .. }
-            | Fact::CoachSaid(_) => {}
+            | Fact::CoachSaid(_)
+            | Fact::ClockAnchored { .. }
+            | Fact::ClockSet { .. }
+            | Fact::LiftLapsed { .. }
+            | Fact::LiftReopened { .. }
+            | Fact::LiftRedated { .. } => {}
         }
     }
 
@@ -73,7 +85,7 @@ impl State {
         let Some(run) = self.lifts.get(&no) else {
             return;
         };
-        let (date, station) = (run.sheet.date, station_of(run));
+        let (date, station) = (run.day, station_of(run));
         let said = self.bars.get(&station.bar);
         let is_said = said.is_some_and(|bar| bar.at == at && bar.said == Said::Set(no));
         let word = (!is_said).then(|| BarWord {

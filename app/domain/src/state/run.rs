@@ -1,7 +1,7 @@
 //! One lift of one lifter as it stands: sheet, entries, and what is due the next time.
 //!
 //! Refuses: a settled load before the last warm-up, a decision before the end.
-use crate::attendance::Attendance;
+use crate::attendance::{Attendance, LONGER_MOST_S};
 use crate::event::{Hold, LiftNo};
 use crate::mass::Mass;
 use crate::moment::Moment;
@@ -18,8 +18,12 @@ pub struct LiftRun {
     pub no: LiftNo,
     /// What the rack showed for it.
     pub sheet: LiftSheet,
+    /// The training day that it belongs to: its sheet's, or the one on which it was opened again.
+    pub day: NaiveDate,
     /// When it was begun.
     pub begun_at: Moment,
+    /// Whether its date is a guess, because the time of day was not known when it was begun.
+    pub date_guessed: bool,
     /// Entries that stand, oldest first.
     pub entries: Vec<Entry>,
     /// What is due the next time, once it is over.
@@ -59,15 +63,24 @@ pub enum Entered {
     WentOn,
     /// The work load was settled otherwise than planned.
     Settled,
+    /// It was left open, and closed on a later day.
+    LeftOpen,
 }
 
 impl LiftRun {
     /// A lift just begun.
-    pub(super) fn begin(no: LiftNo, sheet: LiftSheet, begun_at: Moment) -> Self {
+    pub(super) fn begin(
+        no: LiftNo,
+        sheet: LiftSheet,
+        begun_at: Moment,
+        date_guessed: bool,
+    ) -> Self {
         Self {
             no,
+            day: sheet.date,
             sheet,
             begun_at,
+            date_guessed,
             entries: Vec::new(),
             next: None,
             attendance: Attendance {
@@ -79,10 +92,10 @@ impl LiftRun {
         }
     }
 
-    /// Whether it is a lift of `lifter` on `date`.
+    /// Whether it is a lift of `lifter` on the training day `date`.
     #[must_use]
     pub fn is_of(&self, lifter: &str, date: NaiveDate) -> bool {
-        self.sheet.lifter == lifter && self.sheet.date == date
+        self.sheet.lifter == lifter && self.day == date
     }
 
     /// The rung of now, from 0; `None` when the lift is over.
@@ -99,16 +112,23 @@ impl LiftRun {
             .filter(|e| matches!(e.what, Entered::Set { .. } | Entered::Skipped))
     }
 
-    /// Whether it was ended before its last rung.
+    /// Whether it was ended before its last rung, by somebody or because it was left open.
     #[must_use]
     pub fn is_stopped(&self) -> bool {
         matches!(
             self.entries.last(),
             Some(Entry {
-                what: Entered::Stopped,
+                what: Entered::Stopped | Entered::LeftOpen,
                 ..
             })
         )
+    }
+
+    /// Whether it was left open and closed on a later day.
+    #[must_use]
+    pub fn is_left_open(&self) -> bool {
+        let last = self.entries.last();
+        last.is_some_and(|last| last.what == Entered::LeftOpen)
     }
 
     /// Whether no rung is left.
@@ -149,6 +169,19 @@ impl LiftRun {
         let rung = self.sheet.rungs.get(self.next_rung()?)?;
         let rested = self.last_set().map(|e| e.at.plus_seconds(rung.rest_s));
         rested.max(self.attendance.not_before)
+    }
+
+    /// Whole seconds of rest left at `now`, 0 when it is over or there is none; never more than the
+    /// rest itself or the longest that can be asked for, whatever moments older journals or other machines wrote.
+    #[must_use]
+    pub fn rest_left_s(&self, now: Moment) -> u32 {
+        let rung = self.next_rung().and_then(|at| self.sheet.rungs.get(at));
+        let (Some(rung), Some(rested)) = (rung, self.rested_at()) else {
+            return 0;
+        };
+        let longer = self.attendance.not_before.map_or(0, |_| LONGER_MOST_S);
+        now.seconds_until(rested)
+            .min(rung.rest_s.max(longer.into()))
     }
 
     /// The rung of now, if it is the first work set and no load was settled for it: the moment to
@@ -207,6 +240,20 @@ impl LiftRun {
             self.sheet.rungs = rungs;
         }
         last
+    }
+
+    /// Opens a lift that was left open again, on the training day `on`.
+    pub(super) fn reopen(&mut self, at: Moment, on: NaiveDate) {
+        if self.is_left_open() {
+            self.entries.pop();
+            self.next = None;
+            self.day = on;
+            self.attendance.come(at);
+        }
+    }
+
+    pub(super) fn redate(&mut self, date: NaiveDate) {
+        (self.sheet.date, self.day, self.date_guessed) = (date, date, false);
     }
 
     pub(super) fn decide_next(&mut self, decided: &Decided) {

@@ -94,6 +94,7 @@ pub(crate) fn gym(rack: Rack, lifter: Lifter) -> Gym {
         lifters: vec![lifter],
         lifts: lifts(),
         coaching: Coaching::default(),
+        day_ends_after_s: None,
         patterns: vec![Pattern {
             name: "5-3-2-1".into(),
             steps: steps

@@ -10,6 +10,15 @@ CREATE TABLE mark (
     sum  BLOB    NOT NULL  -- SHA-256 of "record", upto and hash, so that a flipped bit shows
 ) STRICT;
 
+-- The wall clock, so that times of day are told by it: how far it was ahead of the moments of
+-- events when last seen, and since when (told) that is a guess.
+CREATE TABLE clock (
+    id         INTEGER PRIMARY KEY CHECK (id = 1),
+    offset_ms  INTEGER NOT NULL,
+    guessed_ms INTEGER           -- NULL when the time of day is known
+) STRICT;
+INSERT INTO clock VALUES (1, 0, NULL);
+
 CREATE TABLE lifts (
     no          INTEGER PRIMARY KEY,
     lifter      TEXT    NOT NULL,
@@ -21,10 +30,11 @@ CREATE TABLE lifts (
     hole        INTEGER,          -- from 1; NULL from the floor
     asked_ng    INTEGER NOT NULL, -- the plan's load, nanograms
     rungs       INTEGER NOT NULL, -- how many were set
-    begun_at_ms INTEGER NOT NULL, -- milliseconds since 1970-01-01T00:00:00Z
+    begun_at_ms INTEGER NOT NULL, -- by the wall clock, milliseconds since 1970-01-01T00:00:00Z
     stopped     INTEGER NOT NULL, -- 1 when ended before the last rung
     by_plan     INTEGER NOT NULL, -- 1 when the plan had that day then; 0: a programme filled it
-    note        TEXT    NOT NULL  -- the coach's words on it
+    note        TEXT    NOT NULL, -- the coach's words on it
+    left_open   INTEGER NOT NULL  -- 1 when it was left open, and closed on a later day
 ) STRICT;
 CREATE INDEX lifts_by_programme ON lifts (date, lifter) WHERE by_plan = 0;
 
@@ -41,7 +51,7 @@ CREATE TABLE rungs (
 CREATE TABLE entries (
     seq     INTEGER PRIMARY KEY, -- of its event
     lift_no INTEGER NOT NULL,
-    what    TEXT    NOT NULL     -- set, skip, stop, go on or settle
+    what    TEXT    NOT NULL     -- set, skip, stop, go on, settle or left open
 ) STRICT;
 CREATE INDEX entries_of_lift ON entries (lift_no, seq);
 
@@ -79,7 +89,7 @@ CREATE TABLE sets (
     planned_reps  INTEGER NOT NULL,
     reps          INTEGER NOT NULL,    -- done, 0 for a miss
     back_moved_at INTEGER,             -- the rep, from 1; NULL when the back was kept
-    at_ms         INTEGER NOT NULL
+    at_ms         INTEGER NOT NULL     -- by the wall clock
 ) STRICT;
 CREATE INDEX sets_by_session ON sets (date DESC, lifter, lift_no, seq);
 CREATE INDEX sets_by_lift ON sets (lift_no);

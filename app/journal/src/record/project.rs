@@ -1,6 +1,7 @@
 //! What each event makes of the record's tables, in step with the domain's state.
 //!
 //! Refuses: events about lifts that do not stand; they change nothing.
+use super::clock;
 use chrono::NaiveDate;
 use domain::next::{Decided, Verdict};
 use domain::prescription::LoadWish;
@@ -27,7 +28,7 @@ pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
         | Fact::CoachSaid(_) => Ok(()),
         Fact::PlanTaken { rows, .. } => take_plan(tables, rows),
         Fact::DayCleared { lifter, date } => clear_day(tables, *date, lifter),
-        Fact::LiftBegun { no, sheet } => begin(tables, *no, sheet, event.at.0),
+        Fact::LiftBegun { no, sheet } => begin(tables, *no, sheet, clock::told(tables, event.at)?),
         Fact::SetDone {
             no,
             rung,
@@ -39,7 +40,8 @@ pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
                     Hold::Kept => None,
                     Hold::MovedAt(rep) => Some(*rep),
                 };
-                note_set(tables, seq, *no, *rung, *reps, moved_at, event.at.0)?;
+                let at_ms = clock::told(tables, event.at)?;
+                note_set(tables, seq, *no, *rung, *reps, moved_at, at_ms)?;
             }
             Ok(())
         }
@@ -47,6 +49,11 @@ pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
         Fact::LiftStopped { no } => enter(tables, seq, *no, "stop").map(drop),
         Fact::WentOn { no } => enter(tables, seq, *no, "go on").map(drop),
         Fact::EntryUndone { no } => undo(tables, *no),
+        Fact::ClockAnchored { offset_ms, .. } => clock::anchor(tables, event.at, *offset_ms),
+        Fact::ClockSet { offset_ms } => clock::set(tables, *offset_ms),
+        Fact::LiftLapsed { no } => enter(tables, seq, *no, "left open").map(drop),
+        Fact::LiftReopened { no, .. } => reopen(tables, *no),
+        Fact::LiftRedated { no, date } => redate(tables, *no, *date),
         Fact::LoadSettled { no, settled } => {
             settle_load(tables, seq, *no, settled.rung, settled.load.ng())
         }
@@ -74,7 +81,7 @@ pub(super) fn clear(tables: &Connection) -> Done {
     for table in tables_of {
         tables.execute(&format!("DELETE FROM {table}"), [])?;
     }
-    Ok(())
+    clock::clear(tables)
 }
 
 fn run(tables: &Connection, sql: &str, params: impl rusqlite::Params) -> rusqlite::Result<usize> {
@@ -124,7 +131,7 @@ fn begin(tables: &Connection, no: LiftNo, sheet: &LiftSheet, at_ms: i64) -> Done
     run(
         tables,
         "INSERT INTO lifts VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, 0, \
-             EXISTS (SELECT 1 FROM planned WHERE date = ?5 AND lifter = ?2), ?12)",
+             EXISTS (SELECT 1 FROM planned WHERE date = ?5 AND lifter = ?2), ?12, 0)",
         params![
             no.0,
             sheet.lifter,
@@ -266,12 +273,41 @@ fn undo(tables: &Connection, no: LiftNo) -> Done {
     settle(tables, no)
 }
 
-/// A lift is stopped when its last standing entry says so.
+/// A lift that was left open goes on.
+fn reopen(tables: &Connection, no: LiftNo) -> Done {
+    let reopened = run(
+        tables,
+        "DELETE FROM entries WHERE what = 'left open' AND seq = \
+         (SELECT max(seq) FROM entries WHERE lift_no = ?1)",
+        [no.0],
+    )?;
+    if reopened == 0 {
+        return Ok(());
+    }
+    forget_next(tables, no)?;
+    settle(tables, no)
+}
+
+fn redate(tables: &Connection, no: LiftNo, date: NaiveDate) -> Done {
+    let date = day(date);
+    for sql in [
+        "UPDATE lifts SET date = ?2 WHERE no = ?1",
+        "UPDATE sets SET date = ?2 WHERE lift_no = ?1",
+    ] {
+        run(tables, sql, params![no.0, date])?;
+    }
+    Ok(())
+}
+
+/// A lift is stopped when its last standing entry says so, by somebody or because it was left open.
 fn settle(tables: &Connection, no: LiftNo) -> Done {
     run(
         tables,
-        "UPDATE lifts SET stopped = coalesce((SELECT what = 'stop' FROM entries \
-         WHERE lift_no = ?1 ORDER BY seq DESC LIMIT 1), 0) WHERE no = ?1",
+        "WITH last AS (SELECT what FROM entries WHERE lift_no = ?1 ORDER BY seq DESC LIMIT 1) \
+         UPDATE lifts SET \
+             stopped = coalesce((SELECT what IN ('stop', 'left open') FROM last), 0), \
+             left_open = coalesce((SELECT what = 'left open' FROM last), 0) \
+         WHERE no = ?1",
         [no.0],
     )
     .map(drop)

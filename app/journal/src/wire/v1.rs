@@ -78,7 +78,12 @@ pub(super) fn encode(fact: &Fact) -> Written {
         | Fact::LifterLeft { .. }
         | Fact::LifterReturned { .. }
         | Fact::ScreenShown(_)
-        | Fact::CoachSaid(_) => unreachable!("version 2 writes these"),
+        | Fact::CoachSaid(_)
+        | Fact::ClockAnchored { .. }
+        | Fact::ClockSet { .. }
+        | Fact::LiftLapsed { .. }
+        | Fact::LiftReopened { .. }
+        | Fact::LiftRedated { .. } => unreachable!("version 2 writes these"),
     }
 }
 

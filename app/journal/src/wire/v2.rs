@@ -2,6 +2,7 @@
 //! here: add v3.** Masses are whole nanograms, lengths whole nanometres, dates ISO 8601.
 mod bar;
 mod coach;
+mod day;
 mod next;
 mod shown;
 mod turn;
@@ -10,6 +11,7 @@ use super::v1::{read_in, write_in};
 use super::{WireFault, Written};
 use bar::{BarSaidV2, BarV2};
 use coach::CoachSaidV2;
+use day::{ClockAnchoredV2, ClockSetV2, LiftDayV2, LiftLapsedV2};
 use domain::Fact;
 use next::NextDecidedV2;
 use shown::ScreenShownV2;
@@ -29,6 +31,11 @@ const LIFTER_RETURNED: &str = "lifter_returned";
 const SCREEN_SHOWN: &str = "screen_shown";
 const COACH_SAID: &str = "coach_said";
 const NEXT_DECIDED: &str = "next_decided";
+const CLOCK_ANCHORED: &str = "clock_anchored";
+const CLOCK_SET: &str = "clock_set";
+const LIFT_LAPSED: &str = "lift_lapsed";
+const LIFT_REOPENED: &str = "lift_reopened";
+const LIFT_REDATED: &str = "lift_redated";
 
 /// Writes a fact that this version has; `None` for those of earlier versions.
 #[must_use]
@@ -51,6 +58,20 @@ pub fn encode(fact: &Fact) -> Option<Written> {
         Fact::NextDecided { no, decided } => {
             let body = NextDecidedV2::of(*no, decided)?;
             write_in(VERSION, NEXT_DECIDED, &body)
+        }
+        Fact::ClockAnchored {
+            boot,
+            up_ms,
+            offset_ms,
+        } => {
+            let body = ClockAnchoredV2::of(*boot, *up_ms, *offset_ms);
+            write_in(VERSION, CLOCK_ANCHORED, &body)
+        }
+        Fact::ClockSet { offset_ms } => write_in(VERSION, CLOCK_SET, &ClockSetV2::of(*offset_ms)),
+        Fact::LiftLapsed { no } => write_in(VERSION, LIFT_LAPSED, &LiftLapsedV2::of(*no)),
+        Fact::LiftReopened { no, on } => write_in(VERSION, LIFT_REOPENED, &LiftDayV2::of(*no, *on)),
+        Fact::LiftRedated { no, date } => {
+            write_in(VERSION, LIFT_REDATED, &LiftDayV2::of(*no, *date))
         }
         Fact::FileTaken { .. }
         | Fact::PlanTaken { .. }
@@ -85,6 +106,11 @@ pub fn decode(kind: &str, body: &str) -> Result<Fact, WireFault> {
         COACH_SAID => read_in::<CoachSaidV2>(COACH_SAID, body)?.try_into(),
         NEXT_DECIDED => read_in::<NextDecidedV2>(NEXT_DECIDED, body)?.try_into(),
         SCREEN_SHOWN => read_in::<ScreenShownV2>(SCREEN_SHOWN, body)?.try_into(),
+        CLOCK_ANCHORED => read_in::<ClockAnchoredV2>(CLOCK_ANCHORED, body)?.try_into(),
+        CLOCK_SET => Ok(read_in::<ClockSetV2>(CLOCK_SET, body)?.into()),
+        LIFT_LAPSED => Ok(read_in::<LiftLapsedV2>(LIFT_LAPSED, body)?.into()),
+        LIFT_REOPENED => read_in::<LiftDayV2>(LIFT_REOPENED, body)?.reopened(),
+        LIFT_REDATED => read_in::<LiftDayV2>(LIFT_REDATED, body)?.redated(),
         _ => Err(WireFault::Kind {
             version: VERSION,
             kind: kind.to_owned(),

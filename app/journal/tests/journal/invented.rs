@@ -298,6 +298,7 @@ pub(crate) fn morning() -> Vec<Event> {
         cleared(),
     ]);
     facts.extend(crate::invented_turns::facts());
+    facts.extend(crate::invented_days::facts(bo));
     facts.extend(crate::invented_next::words());
     (0..).zip(facts).map(|(n, fact)| at(n, fact)).collect()
 }

@@ -2,6 +2,7 @@
 mod copies;
 mod faults;
 mod invented;
+mod invented_days;
 mod invented_next;
 mod invented_turns;
 mod keeping;

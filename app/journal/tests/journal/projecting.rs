@@ -18,6 +18,7 @@ enum Row {
     Stop,
     WentOn,
     Settle,
+    LeftOpen,
 }
 
 /// The rules once more, as plain stacks: rungs of each lift, and its entries.
@@ -29,7 +30,8 @@ fn fits((rungs, rows): &(Vec<RungKind>, Vec<Row>), rung: u16) -> bool {
         .iter()
         .filter(|r| matches!(r, Row::Set(..) | Row::Skip));
     let left = rungs.get(usize::from(rung)..).unwrap_or_default();
-    let here = passed.count() == usize::from(rung) && rows.last() != Some(&Row::Stop);
+    let ended = matches!(rows.last(), Some(Row::Stop | Row::LeftOpen));
+    let here = passed.count() == usize::from(rung) && !ended;
     here && !left.is_empty() && left.iter().all(|kind| *kind == RungKind::Work)
 }
 
@@ -52,7 +54,18 @@ fn stacks(events: &[Event]) -> Stacks {
             | Fact::LifterLeft { .. }
             | Fact::LifterReturned { .. }
             | Fact::ScreenShown(_)
-            | Fact::CoachSaid(_) => continue,
+            | Fact::CoachSaid(_)
+            | Fact::ClockAnchored { .. }
+            | Fact::ClockSet { .. }
+            | Fact::LiftRedated { .. } => continue,
+            Fact::LiftReopened { no, .. } => {
+                if let Some((_, rows)) = lifts.get_mut(no)
+                    && rows.last() == Some(&Row::LeftOpen)
+                {
+                    rows.pop();
+                }
+                continue;
+            }
             Fact::LiftBegun { no, sheet } => {
                 let kinds = sheet.rungs.iter().map(|rung| rung.kind);
                 lifts.insert(*no, (kinds.collect(), Vec::new()));
@@ -77,6 +90,7 @@ fn stacks(events: &[Event]) -> Stacks {
             Fact::RungSkipped { no, .. } => (no, Row::Skip),
             Fact::LiftStopped { no } => (no, Row::Stop),
             Fact::WentOn { no } => (no, Row::WentOn),
+            Fact::LiftLapsed { no } => (no, Row::LeftOpen),
         };
         if let Some((_, rows)) = lifts.get_mut(no) {
             rows.push(row);
@@ -110,7 +124,11 @@ proptest! {
                 .flat_map(|(no, (rungs, rows))| {
                     let sets = rows.into_iter().filter_map(|row| match row {
                         Row::Set(seq, rung) => Some((seq, rung)),
-                        Row::Skip | Row::Stop | Row::WentOn | Row::Settle => None,
+                        Row::Skip
+                        | Row::Stop
+                        | Row::WentOn
+                        | Row::Settle
+                        | Row::LeftOpen => None,
                     });
                     sets.filter(move |(_, rung)| usize::from(*rung) < rungs.len())
                         .map(move |(seq, rung)| (seq, no.0, u32::from(rung) + 1))
@@ -128,9 +146,16 @@ proptest! {
             let Value::Integer(n) = value else { panic!("{value:?}") };
             *n
         };
-        let lifts: Vec<_> = stepped["lifts"].iter().map(|row| (integer(&row[0]), integer(&row[11]))).collect();
+        let lifts: Vec<_> = stepped["lifts"].iter()
+            .map(|row| (integer(&row[0]), row[4].clone(), integer(&row[11]), integer(&row[14])))
+            .collect();
         let stand: Vec<_> = state.lifts.values()
-            .map(|run| (i64::from(run.no.0), i64::from(run.is_stopped())))
+            .map(|run| (
+                i64::from(run.no.0),
+                Value::Text(run.sheet.date.format("%Y-%m-%d").to_string()),
+                i64::from(run.is_stopped()),
+                i64::from(run.is_left_open()),
+            ))
             .collect();
         prop_assert_eq!(lifts, stand);
         let entries: usize = state.lifts.values().map(|run| run.entries.len()).sum();

@@ -48,6 +48,7 @@ pub(crate) fn all(path: &Path) -> BTreeMap<&'static str, Vec<Vec<Value>>> {
     let file = Connection::open_with_flags(path, OpenFlags::default()).expect("opens");
     let tables = [
         ("mark", "id"),
+        ("clock", "id"),
         ("lifts", "no"),
         ("rungs", "lift_no, rung"),
         ("entries", "seq"),

@@ -8,6 +8,7 @@ use domain::rotation::{CalledTurn, Station};
 use domain::settle::Settled;
 use domain::sheet::{BarSheet, HookSheet, Overlap, PinSheet, Rated, RungKind, Warning};
 use domain::shown::{LifterPart, Shown, ShownOrder, ShownScreen};
+use domain::steady::BootId;
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
     Rung,
@@ -352,7 +353,26 @@ pub(crate) fn fact(numbers: impl Strategy<Value = u32> + 'static) -> impl Strate
         2 => (no.clone(), mass(), text())
             .prop_map(|(no, load, note)| Fact::NextOverridden { no, load, note }),
         4 => no.clone().prop_map(|no| Fact::EntryUndone { no }),
-        4 => later_fact(no),
+        4 => later_fact(no.clone()),
+        8 => clock_or_day(no),
+    ]
+}
+
+/// What keeps the clock and the days.
+fn clock_or_day(no: BoxedStrategy<LiftNo>) -> impl Strategy<Value = Fact> {
+    let offset = || prop_oneof![-9_999_i64..9_999, any::<i64>()];
+    prop_oneof![
+        (any::<u128>(), any::<i64>(), option::of(offset())).prop_map(|(boot, up_ms, offset_ms)| {
+            Fact::ClockAnchored {
+                boot: BootId(boot),
+                up_ms,
+                offset_ms,
+            }
+        }),
+        offset().prop_map(|offset_ms| Fact::ClockSet { offset_ms }),
+        no.clone().prop_map(|no| Fact::LiftLapsed { no }),
+        (no.clone(), date()).prop_map(|(no, on)| Fact::LiftReopened { no, on }),
+        (no, date()).prop_map(|(no, date)| Fact::LiftRedated { no, date }),
     ]
 }
 

@@ -1,5 +1,5 @@
 //! The wire form: whole, frozen, and safe to read whatever it holds.
-use crate::{invented, invented_next, invented_turns, strategies};
+use crate::{invented, invented_days, invented_next, invented_turns, strategies};
 use journal::wire::{WireFault, decode, encode};
 use proptest::prelude::*;
 use std::fmt::Write as _;
@@ -12,6 +12,7 @@ fn every_kind_is_written_exactly_so() {
         .into_iter()
         .chain(invented_next::facts())
         .chain(invented_turns::facts())
+        .chain(invented_days::facts(domain::LiftNo(1)))
         .chain(invented_next::facts_v2());
     for fact in invented::facts().into_iter().chain(apart) {
         let written = encode(&fact);
@@ -63,12 +64,34 @@ fn a_day_has_one_form_and_a_rung_names_plates_that_are_there() {
 }
 
 #[test]
+fn a_boot_has_one_form() {
+    let boot = |boot: &str| format!(r#"{{"boot":"{boot}","up_ms":1,"offset_ms":null}}"#);
+    let whole = "00000000000000000000000000000abc";
+    assert!(decode(2, "clock_anchored", &boot(whole)).is_ok());
+    for bad in [
+        "abc",
+        "",
+        "00000000000000000000000000000ABC",
+        "+0000000000000000000000000000abc",
+    ] {
+        decode(2, "clock_anchored", &boot(bad)).expect_err(bad);
+    }
+    let missing = r#"{"boot":"00000000000000000000000000000abc","up_ms":1}"#;
+    decode(2, "clock_anchored", missing).expect_err("an offset that is not known is null");
+}
+
+#[test]
 fn what_a_newer_program_wrote_is_named_so() {
     insta::assert_snapshot!(decode(3, "set_done", "{}").expect_err("no version 3"), @"it was written by a newer version of this program (wire version 3, this one reads up to 2)");
     insta::assert_snapshot!(decode(1, "set_dreamt", "{}").expect_err("no such kind"), @r#"wire version 1 has no kind "set_dreamt""#);
 }
 
-pub(crate) const KINDS: [&str; 23] = [
+pub(crate) const KINDS: [&str; 28] = [
+    "clock_anchored",
+    "clock_set",
+    "lift_lapsed",
+    "lift_reopened",
+    "lift_redated",
     "day_cleared",
     "load_settled",
     "next_decided",

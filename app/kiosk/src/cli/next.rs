@@ -2,11 +2,12 @@
 //! where nothing was decided.
 use super::coach::{lifter, load as load_of};
 use super::{NextArgs, say};
-use crate::clock::{Clock as _, SystemClock};
+use crate::clock::SystemClock;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::kiosk::Kiosk;
 use crate::owner::Owner;
+use crate::steady::Steady;
 use domain::next::here::{LiftDue, all_due};
 use domain::{Command, State};
 use std::io::Write;
@@ -38,7 +39,8 @@ pub(super) fn next(
             return Err(KioskError::Refused(domain::Refusal::NothingDecided));
         };
         let note = note.clone();
-        owner.command(&Command::OverrideNext { no, load, note }, SystemClock.now())?;
+        let clock = Steady::start(Box::new(SystemClock), &mut owner);
+        owner.command(&Command::OverrideNext { no, load, note }, clock.now())?;
         due = find(owner.state())?;
     }
     let doc = view::next_doc(args.said.language, &gym, lifter, date, &due);

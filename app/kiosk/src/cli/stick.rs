@@ -1,11 +1,12 @@
 //! `pinladder stick DIR`. Refuses: taking anything without the coach's code, or a part of it.
 use super::code::ask;
 use super::{StickArgs, Streams, say};
-use crate::clock::{Clock as _, SystemClock, milliseconds};
+use crate::clock::{SystemClock, milliseconds};
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files;
 use crate::owner::Owner;
+use crate::steady::Steady;
 use crate::stick::{Stick, words, write_back};
 use domain::Command;
 use journal::Record;
@@ -16,15 +17,16 @@ pub(super) fn stick(
     args: &StickArgs,
     streams: &mut Streams<'_>,
 ) -> Result<bool, KioskError> {
-    let clock = SystemClock;
     let mut owner = Owner::open(folder.open_journal()?)?;
+    let clock = Steady::alone(Box::new(SystemClock));
     gym_files::begin(folder, &mut owner, &clock)?;
+    clock.anchor(&mut owner);
     let gym = gym_files::take(folder, &mut owner, &clock)?.gym;
     let stick = Stick::read(&args.dir, &gym)?;
     say(streams.out, &told(&stick, &owner));
     let mut well = stick.plans.is_empty() || stick.is_sound();
     if args.accept {
-        well = accept(folder, &stick, &mut owner, streams)?;
+        well = accept(folder, &stick, (&mut owner, &clock), streams)?;
     }
     if args.record {
         let mut record = Record::open(&folder.record())?;
@@ -76,7 +78,7 @@ fn told(stick: &Stick, owner: &Owner) -> String {
 fn accept(
     folder: &Folder,
     stick: &Stick,
-    owner: &mut Owner,
+    (owner, clock): (&mut Owner, &Steady),
     streams: &mut Streams<'_>,
 ) -> Result<bool, KioskError> {
     if !stick.is_sound() {
@@ -88,7 +90,7 @@ fn accept(
     desk.judge(&code).map_err(KioskError::Usage)?;
     let (name, rows) = stick.together();
     let count = rows.len();
-    owner.command(&Command::TakePlan { name, rows }, SystemClock.now())?;
+    owner.command(&Command::TakePlan { name, rows }, clock.now())?;
     say(streams.out, &format!("took {count} rows\n"));
     Ok(true)
 }

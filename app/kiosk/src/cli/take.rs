@@ -1,11 +1,12 @@
 //! `pinladder take PLAN`. Refuses: a plan with a fault, whole.
 use super::say;
 use crate::bounded;
-use crate::clock::{Clock as _, SystemClock};
+use crate::clock::SystemClock;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files;
 use crate::owner::Owner;
+use crate::steady::Steady;
 use domain::Command;
 use plan::Source;
 use std::collections::BTreeSet;
@@ -13,9 +14,10 @@ use std::io::Write;
 use std::path::Path;
 
 pub(super) fn take(folder: &Folder, path: &Path, out: &mut dyn Write) -> Result<bool, KioskError> {
-    let clock = SystemClock;
     let mut owner = Owner::open(folder.open_journal()?)?;
+    let clock = Steady::alone(Box::new(SystemClock));
     gym_files::begin(folder, &mut owner, &clock)?;
+    clock.anchor(&mut owner);
     let in_force = gym_files::take(folder, &mut owner, &clock)?;
     let text = bounded::read(path)?;
     let name = path

@@ -27,7 +27,8 @@ impl Kiosk {
             | Command::SayBar(_)
             | Command::UndoBarWord(_)
             | Command::Show(_)
-            | Command::CallRotation { .. } => return,
+            | Command::CallRotation { .. }
+            | Command::Day(_) => return,
         };
         self.decide_next();
         let first = matches!(command, Command::Undo(_)).then_some(no);
@@ -57,7 +58,8 @@ impl Kiosk {
             | Command::SayBar(_)
             | Command::UndoBarWord(_)
             | Command::Show(_)
-            | Command::CallRotation { .. } => {}
+            | Command::CallRotation { .. }
+            | Command::Day(_) => {}
         }
         self.stage = stage;
     }
@@ -88,7 +90,7 @@ impl Kiosk {
     }
 
     /// Calls the turns at every station anew where they changed.
-    fn replan(&mut self, first: Option<LiftNo>) {
+    pub(super) fn replan(&mut self, first: Option<LiftNo>) {
         let (date, now) = (self.date(), self.clock.now());
         for station in stations(self.owner.state(), date) {
             let state = self.owner.state();

@@ -93,6 +93,7 @@ impl Kiosk {
             Err(error) => panic!("the journal cannot be opened any more: {error}"),
         };
         if restored.is_ok() {
+            self.clock.anchor(&mut self.owner);
             self.record = None;
             self.today.made_for = None;
         }

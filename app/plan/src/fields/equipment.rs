@@ -31,6 +31,13 @@ pub const GYM: Table = Table {
             "[[pattern]] tables",
             "warm-up patterns changed or added, up to 100",
         ),
+        may(
+            "day_ends_after",
+            "180 min",
+            "\"120 min\"",
+            "for how long somebody under way keeps the day after the last entry, whatever the clock \
+             says, 30 min to 720 min; what is left open is closed on the next day",
+        ),
     ],
 };
 

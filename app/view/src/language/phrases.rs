@@ -1,5 +1,6 @@
 //! The phrases of the screen, both languages side by side. Refuses: a key without either.
 
+pub(crate) mod days;
 pub(crate) mod desk;
 pub(crate) mod turn;
 

@@ -43,10 +43,19 @@ impl Language {
                 self.fill(p::X_ILL_BACKWARDS, &[&to, &from])
             }
             Refusal::NothingSaid => plain(p::X_NOTHING_SAID),
+            Refusal::NotLeftOpen => plain(p::days::X_NOT_LEFT_OPEN),
+            Refusal::LeftOpen => plain(p::days::X_LEFT_OPEN),
+            Refusal::DateKnown => plain(p::days::X_DATE_KNOWN),
             Refusal::RepsOutOfRange(reps) => {
                 self.fill(p::X_REPS, &[&reps.to_string(), &REPS_MAX.to_string()])
             }
         }
+    }
+
+    /// That the wall clock was never set, so that the date is a guess.
+    #[must_use]
+    pub fn clock_unset(self) -> String {
+        self.say(p::days::CLOCK_UNSET)
     }
 
     /// A fault of a file: where it is, as the language says it, and what the checker found. The

@@ -1,0 +1,14 @@
+//! The phrases of days and clocks, both languages side by side.
+crate::phrases! {
+    LEFT_OPEN: "left open", "offen geblieben";
+    LEFT_OPEN_CLOSED: "left open, closed the next day", "offen geblieben, am nächsten Tag beendet";
+    LEFT_OPEN_HINT: "what was done stands; hold one to go on with it today", "was getan ist, gilt; halten, um heute weiterzumachen";
+    LEFT_OPEN_NONE: "nothing was left open", "nichts ist offen geblieben";
+    LEFT_OPEN_COUNT: "{0} to look at", "{0} anzusehen";
+    REOPEN: "{0}, {1}", "{0}, {1}";
+    REOPENED: "{0} is open again", "{0} ist wieder offen";
+    CLOCK_UNSET: "the clock is not set; today's date is a guess until it is", "die Uhr ist nicht gestellt; bis dahin ist das Datum geraten";
+    X_NOT_LEFT_OPEN: "that lift was not left open; choose one that was", "diese Übung ist nicht offen geblieben; wähl eine, die es ist";
+    X_LEFT_OPEN: "the lift was left open and closed the next day; the coach can open it again", "die Übung ist offen geblieben und am nächsten Tag beendet worden; der Coach kann sie wieder öffnen";
+    X_DATE_KNOWN: "the date of that lift is known; it stays", "das Datum dieser Übung ist bekannt; es bleibt";
+}
