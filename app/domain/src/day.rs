@@ -4,7 +4,7 @@
 use crate::disc_height;
 use crate::equipment::{Bar, BarCondition, PlateSet, Rack};
 use crate::gym::{Gym, Pattern};
-use crate::ladder::{BuiltLadder, WorkSet, build};
+use crate::ladder::{BuiltLadder, WorkSet, build_from, neighbours, work_off};
 use crate::lift::{Lift, Start};
 use crate::lifter::Lifter;
 use crate::mass::{Mass, MassUnit};
@@ -14,14 +14,17 @@ use crate::place::place;
 use crate::prescription::{LoadWish, Prescription};
 use crate::programme::fill::{Filled, fill};
 use crate::sheet::{BarSheet, HookSheet, LiftSheet, Rung, RungKind, Warning};
-use crate::solve::Constraint;
+use crate::solve::Refusal;
 use crate::split::{Split, advice};
 use crate::state::State;
 use crate::steel::{self, Figures};
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
-use core::fmt;
+
+mod no_sheet;
+
+pub use no_sheet::NoSheet;
 
 /// One lifter's one lift of a day.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -42,62 +45,6 @@ pub struct DayEntry {
     pub steel: Option<Figures>,
     /// Advice on splitting the deadlift, for it and its partials; never done by itself.
     pub split: Option<Split>,
-}
-
-/// Why there is no sheet.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum NoSheet {
-    /// The plan has nothing for this lifter today.
-    NothingToday {
-        /// The day and the lift that it has next, if any.
-        next: Option<(NaiveDate, String)>,
-    },
-    /// Nor has the programme, which goes on later.
-    Rest {
-        /// Its name.
-        programme: String,
-        /// When it goes on.
-        from: NaiveDate,
-    },
-    /// The gym's files miss something that the plan or the lifter names.
-    Missing {
-        /// "lift", "rack", "bar", "plate set", "warm-up pattern".
-        what: &'static str,
-        /// Its name.
-        name: String,
-    },
-    /// A percentage of a best that nobody recorded.
-    NoBest,
-    /// No ladder can be loaded; why.
-    NoLadder {
-        /// What bites.
-        constraint: Constraint,
-        /// What is wrong, with the value and the limit, in English.
-        text: String,
-    },
-}
-
-impl fmt::Display for NoSheet {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::NothingToday { next: None } => f.write_str("nothing today"),
-            Self::NothingToday {
-                next: Some((day, lift)),
-            } => write!(f, "nothing today; {lift} on {}", day.format("%A %-d %B")),
-            Self::Rest { programme, from } => {
-                let from = from.format("%A %-d %B");
-                write!(f, "nothing today; {programme} goes on from {from}")
-            }
-            Self::Missing { what, name } => {
-                write!(
-                    f,
-                    "no {what} is called \"{name}\"; write it into the gym's files"
-                )
-            }
-            Self::NoBest => f.write_str("no best is recorded; write the load as a mass"),
-            Self::NoLadder { text, .. } => write!(f, "{text}; ask the coach for another load"),
-        }
-    }
 }
 
 /// Every lifter's entries of `date`, in the order of the gym's file: those that the plan has, one
@@ -214,7 +161,8 @@ pub fn sheet(
     let asked = asked(state, lifter, row)?;
     let mut warnings = Vec::new();
     let place = place(gym, rack, bar, lifter, lift, &mut warnings);
-    let built = ladder(bar, plates, pattern, row, asked)?;
+    makes(bar, plates, lifter.unit, asked)?;
+    let built = ladder((lift, bar, plates), pattern, row, asked)?;
     if built.off != Mass::ZERO {
         warnings.push(Warning::NotLoadable);
     }
@@ -305,10 +253,49 @@ fn asked(state: &State, lifter: &Lifter, row: &Prescription) -> Result<Mass, NoS
     Ok(Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX)))
 }
 
+/// Whether the plates that a row's lifter has make the mass that it asks for. A row that names
+/// what is not there, or a share, is left to others.
+///
+/// # Errors
+/// [`NoSheet::NotMade`] when they do not, [`NoSheet::NoLadder`] when they are beyond what is
+/// planned with.
+pub fn check_load(gym: &Gym, row: &Prescription) -> Result<(), NoSheet> {
+    let lifter = gym.lifters.iter().find(|l| l.name == row.lifter);
+    let lift = gym.lifts.iter().find(|l| l.name == row.lift);
+    let (Some(lifter), Some(lift), LoadWish::Mass(asked)) = (lifter, lift, row.load) else {
+        return Ok(());
+    };
+    match loaded_with(gym, lifter, lift) {
+        Some((bar, plates)) => makes(bar, plates, lifter.unit, asked),
+        None => Ok(()),
+    }
+}
+
+/// Whether the plates make what is asked for, or near enough.
+fn makes(bar: &Bar, plates: &PlateSet, unit: MassUnit, asked: Mass) -> Result<(), NoSheet> {
+    let (below, above) = neighbours(asked, bar, plates).map_err(no_ladder)?;
+    let near = |load: &Mass| load.apart(asked) <= work_off(asked);
+    if below.iter().chain(&above).any(near) {
+        return Ok(());
+    }
+    Err(NoSheet::NotMade {
+        asked,
+        unit,
+        below,
+        above,
+    })
+}
+
+fn no_ladder(refusal: Refusal) -> NoSheet {
+    NoSheet::NoLadder {
+        constraint: refusal.constraint,
+        text: refusal.text,
+    }
+}
+
 /// The ladder, planned with this bar and these plates.
 fn ladder(
-    bar: &Bar,
-    plates: &PlateSet,
+    (lift, bar, plates): (&Lift, &Bar, &PlateSet),
     pattern: &Pattern,
     row: &Prescription,
     asked: Mass,
@@ -318,11 +305,7 @@ fn ladder(
         sets: row.sets,
         reps: row.reps,
     };
-    let told = |refusal: crate::solve::Refusal| NoSheet::NoLadder {
-        constraint: refusal.constraint,
-        text: refusal.text,
-    };
-    build(&work, pattern, bar, plates).map_err(told)
+    build_from(lift.start, &work, pattern, bar, plates).map_err(no_ladder)
 }
 
 /// Adds gear and rest to the rungs.

@@ -117,7 +117,7 @@ pub fn ask(
         .unwrap_or(now);
     let ns = |at: Moment| u64::try_from(at.0 - zero.0).unwrap_or(0) * 1_000_000;
     let lifters = runs.iter().zip(&ends).map(|(run, ended)| {
-        let mut turns = turns(run);
+        let mut turns = turns(run, plates);
         // A longer rest that was asked for counts from the last set, or from now before the first.
         let ended = ended.or_else(|| run.attendance.not_before.map(|_| now));
         if let (Some(until), Some(ended), Some(first)) =
@@ -196,8 +196,9 @@ pub(crate) fn places(plates: &PlateSet, stack: &[PlateFace]) -> Option<Vec<usize
     stack.iter().map(place).collect()
 }
 
-/// The rungs that are left of a lift. Loads are settled already: the planner only chooses stacks.
-fn turns(run: &LiftRun) -> Vec<Turn> {
+/// The rungs that are left of a lift. Loads are settled already: the planner only chooses stacks,
+/// from the floor those that set the bar no lower than the sheet's own.
+fn turns(run: &LiftRun, plates: &PlateSet) -> Vec<Turn> {
     let hole = run.sheet.pins.as_ref().map(|pins| pins.hole);
     let left = run
         .sheet
@@ -208,7 +209,7 @@ fn turns(run: &LiftRun) -> Vec<Turn> {
         target: rung.load,
         below: Mass::ZERO,
         above: Mass::ZERO,
-        least_diameter: Length::ZERO,
+        least_diameter: run.sheet.least_diameter(rung, plates),
         hole,
         lasts_ns: (GET_SET_MS + REP_MS * u64::from(rung.reps)) * 1_000_000,
         rest_ns: u64::from(rung.rest_s) * 1_000_000_000,

@@ -6,12 +6,14 @@
 use crate::equipment::PlateFace;
 use crate::gym::Gym;
 use crate::ladder::equipment;
+use crate::ladder::footing::Footing;
 use crate::length::Length;
+use crate::lift::Start;
 use crate::mass::Mass;
 use crate::next::outing::{Outing, outings};
 use crate::next::{RAISE_MOST, share_of, step_of};
 use crate::rotation::places;
-use crate::sheet::Rung;
+use crate::sheet::{LiftSheet, Rung};
 use crate::solve::ladder::{Problem, Wish, plan};
 use crate::solve::loads::Loads;
 use crate::solve::{Equipment, change};
@@ -100,6 +102,7 @@ pub fn choices(gym: &Gym, state: &State, run: &LiftRun) -> Option<Choices> {
         planned: now.load,
         step,
         last: last.map(|outing| outing.load),
+        footing: &footing(sheet, &equipment, now.load)?,
     };
     let number = u16::try_from(rung).ok()?;
     let settle = |load: Mass, per_side: Vec<PlateFace>| Settled {
@@ -133,16 +136,32 @@ pub fn choices(gym: &Gym, state: &State, run: &LiftRun) -> Option<Choices> {
 }
 
 /// What the offers lie around.
-struct Around {
+struct Around<'a> {
     planned: Mass,
     step: Mass,
     last: Option<Mass>,
+    footing: &'a Footing,
+}
+
+/// The heaviest load that is offered around `planned`.
+fn most(planned: Mass) -> Mass {
+    planned + share_of(planned, RAISE_MOST)
+}
+
+/// Which of the loads around `planned` stand at which height.
+fn footing(sheet: &LiftSheet, equipment: &Equipment, planned: Mass) -> Option<Footing> {
+    let start = if sheet.is_from_floor() {
+        Start::Floor
+    } else {
+        Start::Hooks
+    };
+    Footing::new(start, equipment, most(planned)).ok()
 }
 
 /// A load and the stack that makes it.
 type Made = (Mass, Vec<usize>);
 
-impl Around {
+impl Around<'_> {
     /// Other loads than the plan's, each with the stack that is quickest to make from the bar as
     /// it stands.
     fn stacks(&self, equipment: &Equipment, on_bar: &[usize]) -> Vec<Made> {
@@ -151,12 +170,12 @@ impl Around {
             let wish = self.wish(self.planned + self.step.times(steps));
             self.add(
                 &mut found,
-                wish.and_then(|wish| one(equipment, on_bar, wish)),
+                wish.and_then(|wish| one(equipment, on_bar, self.on_foot(wish))),
             );
         }
         if let Ok(loads) = Loads::new(equipment, self.most()) {
             self.widen(&mut found, &loads, |load| {
-                one(equipment, on_bar, exactly(load))
+                one(equipment, on_bar, self.on_foot(exactly(load)))
             });
         }
         found
@@ -200,7 +219,16 @@ impl Around {
 
     /// The heaviest that is offered.
     fn most(&self) -> Mass {
-        self.planned + share_of(self.planned, RAISE_MOST)
+        most(self.planned)
+    }
+
+    /// The same on plates that set the bar as high as any can.
+    fn on_foot(&self, wish: Wish) -> Wish {
+        let (low, high) = (wish.target - wish.below, wish.target + wish.above);
+        Wish {
+            least_diameter: self.footing.size(low, high),
+            ..wish
+        }
     }
 
     /// A load within half a step of `target`; the last time's own where that is one.

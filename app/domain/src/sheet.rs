@@ -2,9 +2,10 @@
 //!
 //! A sheet is whole in itself: the journal keeps it, so an old session can be shown after the
 //! gym has changed. Refuses: words; those are view's work.
-use crate::equipment::PlateFace;
+use crate::disc_height::{least_diameter, raise_of};
+use crate::equipment::{PlateFace, PlateSet};
 use crate::length::Length;
-use crate::lift::{Grip, Landmark};
+use crate::lift::{Grip, Landmark, Start};
 use crate::mass::{Mass, MassUnit};
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -58,6 +59,33 @@ impl LiftSheet {
             )
         };
         self.pins.is_some() || self.warnings.iter().any(unplaced)
+    }
+
+    /// Whether the lift starts with the plates on the floor.
+    #[must_use]
+    pub fn is_from_floor(&self) -> bool {
+        self.hooks.is_none() && !self.is_from_pins()
+    }
+
+    /// By how much the bar must be raised with this stack on each side, see
+    /// [`crate::disc_height::raise_of`].
+    #[must_use]
+    pub fn raise(&self, per_side: &[PlateFace]) -> Length {
+        if self.is_from_floor() {
+            raise_of(Start::Floor, per_side)
+        } else {
+            Length::ZERO
+        }
+    }
+
+    /// What another stack for the same rung must have, see
+    /// [`crate::disc_height::least_diameter`].
+    pub(crate) fn least_diameter(&self, rung: &Rung, plates: &PlateSet) -> Length {
+        if self.is_from_floor() {
+            least_diameter(Start::Floor, &rung.per_side, plates)
+        } else {
+            Length::ZERO
+        }
     }
 }
 

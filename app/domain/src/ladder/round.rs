@@ -1,8 +1,9 @@
-//! Chooses loads and plates together: rounder plates against nearer shares.
+//! Chooses loads and plates together: rounder plates against nearer shares and shorter steps.
 //!
-//! Refuses: steps between rungs that are too small to be worth a set, or too long.
-use super::steps::Steps;
-use crate::length::Length;
+//! Refuses: steps between rungs that are too small to be worth a set, or too long where the plates
+//! make shorter ones.
+use super::footing::Footing;
+use super::steps::{Steps, thousandth};
 use crate::mass::{Mass, MassUnit};
 use crate::solve::ladder::{self, Plan, Problem, Wish};
 use crate::solve::{Equipment, Refusal};
@@ -11,12 +12,54 @@ use alloc::vec::Vec;
 /// Reps, load and stack of every warm-up and of one work set.
 pub(super) type Planned = Vec<(u8, Mass, Vec<usize>)>;
 
+/// A choice of loads.
+struct Rise<'a> {
+    steps: Steps<'a>,
+    /// The work load last.
+    loads: Vec<Mass>,
+    /// By how much steps are too long, all together.
+    too_long: Mass,
+    /// What roundness, shares and added sets come to.
+    cost_zs: i128,
+}
+
 /// Plans the warm-ups and one work set.
-pub(super) fn plan(equipment: &Equipment, mut steps: Steps<'_>) -> Result<Planned, Refusal> {
+pub(super) fn plan(
+    equipment: &Equipment,
+    footing: &Footing,
+    steps: &Steps<'_>,
+) -> Result<Planned, Refusal> {
+    let mut best = rise(equipment, footing, steps.clone())?;
+    for off in steps.habit.off_nearer {
+        // Nothing is nearer to what a coach would write than few sets on the roundest plates.
+        if best.too_long == Mass::ZERO && best.steps.steps.len() <= steps.steps.len() {
+            break;
+        }
+        let nearer = rise(equipment, footing, steps.within(off))?;
+        if (nearer.too_long, nearer.cost_zs) < (best.too_long, best.cost_zs) {
+            best = nearer;
+        }
+    }
+    let exact = best.loads.iter().map(|&load| exactly(load, footing));
+    let stacks = solve(equipment.clone(), exact.collect())?;
+    let reps = best.steps.steps.iter().map(|step| step.reps).chain([0]);
+    let rungs = stacks.rungs.into_iter().zip(reps);
+    Ok(rungs
+        .map(|(rung, reps)| (reps, rung.load, rung.per_side))
+        .collect())
+}
+
+/// Loads for these warm-ups, some left out and some added so that steps are of a good length.
+fn rise<'a>(
+    equipment: &Equipment,
+    footing: &Footing,
+    mut steps: Steps<'a>,
+) -> Result<Rise<'a>, Refusal> {
     let habit = steps.habit;
     let mut may_add = habit.added_most;
-    let loads = loop {
-        let loads = round_loads(equipment, &steps)?;
+    let mut added = 0;
+    loop {
+        let (loads, cost_zs) = round_loads(equipment, footing, &steps)?;
         let step = |pair: &[Mass]| pair[1] - pair[0];
         if let Some(at) = loads.windows(2).position(|pair| step(pair) < habit.least) {
             steps.leave_out(at);
@@ -24,32 +67,48 @@ pub(super) fn plan(equipment: &Equipment, mut steps: Steps<'_>) -> Result<Planne
             may_add = 0;
             continue;
         }
-        let from_bar: Vec<Mass> = [equipment.bar_and_collars]
-            .into_iter()
-            .chain(loads)
+        let from_first: Vec<Mass> = [steps.first].into_iter().chain(loads).collect();
+        let excess = |at: usize| step(&from_first[at..at + 2]) - longest(&steps, at, &from_first);
+        let long: Vec<usize> = (0..from_first.len() - 1)
+            .filter(|&at| excess(at) > Mass::ZERO)
             .collect();
-        let long = from_bar
-            .windows(2)
-            .position(|pair| step(pair) > habit.longest);
-        match long {
+        match long.iter().copied().max_by_key(|&at| excess(at)) {
             Some(at) if may_add > 0 && !steps.steps.is_empty() => {
-                let added = steps.go_half_way(at, from_bar[at], from_bar[at + 1]);
-                may_add = if added { may_add - 1 } else { 0 };
+                let more = steps.go_half_way(at, from_first[at], from_first[at + 1]);
+                may_add = if more { may_add - 1 } else { 0 };
+                added += i128::from(more);
             }
-            _ => break from_bar,
+            _ => {
+                let sets = added * i128::from(habit.set_ms) * ZS_PER_MS;
+                return Ok(Rise {
+                    too_long: long.into_iter().map(excess).sum(),
+                    loads: from_first[1..].to_vec(),
+                    cost_zs: cost_zs + sets,
+                    steps,
+                });
+            }
         }
-    };
-    let exact = loads[1..].iter().map(|&load| exactly(load));
-    let stacks = solve(equipment.clone(), exact.collect())?;
-    let reps = steps.steps.iter().map(|step| step.reps).chain([0]);
-    let rungs = stacks.rungs.into_iter().zip(reps);
-    Ok(rungs
-        .map(|(rung, reps)| (reps, rung.load, rung.per_side))
-        .collect())
+    }
 }
 
-/// The rounder loads, the work load last.
-fn round_loads(equipment: &Equipment, steps: &Steps<'_>) -> Result<Vec<Mass>, Refusal> {
+/// The longest step that may follow the load at `at`.
+fn longest(steps: &Steps<'_>, at: usize, from_first: &[Mass]) -> Mass {
+    let habit = steps.habit;
+    let from_the_first = from_first[at] == steps.first;
+    let share = habit.longest_share[usize::from(from_the_first)];
+    thousandth(steps.work, share)
+        .max(habit.short)
+        .min(habit.longest)
+}
+
+const ZS_PER_MS: i128 = 1_000_000_000_000_000_000;
+
+/// The rounder loads, the work load last, and what they come to.
+fn round_loads(
+    equipment: &Equipment,
+    footing: &Footing,
+    steps: &Steps<'_>,
+) -> Result<(Vec<Mass>, i128), Refusal> {
     let (work, habit) = (steps.work, steps.habit);
     let mut fussy = equipment.clone();
     fussy.big_inside = true;
@@ -72,20 +131,23 @@ fn round_loads(equipment: &Equipment, steps: &Steps<'_>) -> Result<Vec<Mass>, Re
             below: target - step.low,
             above: step.high - target,
             per_kg_off_ns: per_kg(habit.off_ms[usize::from(at + 1 == count)], work),
-            least_diameter: Length::ZERO,
+            least_diameter: footing.size(step.low, step.high),
         }
     });
-    let plan = solve(fussy, warm_ups.chain([exactly(work)]).collect())?;
-    Ok(plan.rungs.iter().map(|rung| rung.load).collect())
+    let rungs = warm_ups.chain([exactly(work, footing)]).collect();
+    let plan = solve(fussy, rungs)?;
+    let loads = plan.rungs.iter().map(|rung| rung.load).collect();
+    Ok((loads, plan.cost_zs))
 }
 
-fn exactly(load: Mass) -> Wish {
+/// One load, on plates that set it as high as any can.
+fn exactly(load: Mass, footing: &Footing) -> Wish {
     Wish {
         target: load,
         below: Mass::ZERO,
         above: Mass::ZERO,
         per_kg_off_ns: 0,
-        least_diameter: Length::ZERO,
+        least_diameter: footing.size(load, load),
     }
 }
 

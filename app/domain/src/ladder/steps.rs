@@ -20,7 +20,7 @@ pub(super) struct Step {
 }
 
 /// The warm-ups below a work load, each with a load that can be made.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 pub(super) struct Steps<'a> {
     /// Rising.
     pub steps: Vec<Step>,
@@ -28,22 +28,30 @@ pub(super) struct Steps<'a> {
     pub work: Mass,
     /// What they are built by.
     pub habit: &'a Habit,
+    /// What the ladder starts from: the bar, or from the floor what stands at the right height.
+    pub first: Mass,
+    /// How far a warm-up may be off its share, in thousandths of the work load.
+    pub off: i64,
     loads: &'a Loads,
     /// Reps of the pattern's last.
     last_reps: Option<u8>,
 }
 
 impl<'a> Steps<'a> {
-    /// The warm-ups of `pattern` below `work`.
-    pub(super) fn new(pattern: &Pattern, work: Mass, loads: &'a Loads, habit: &'a Habit) -> Self {
-        let bar = loads.least();
+    /// The warm-ups of `pattern` from `first` to below `work`.
+    pub(super) fn new(
+        pattern: &Pattern,
+        (first, work): (Mass, Mass),
+        loads: &'a Loads,
+        habit: &'a Habit,
+    ) -> Self {
         let mut wanted: Vec<PatternStep> = pattern.steps.clone();
         wanted.sort_by_key(|step| step.share);
         let mut steps: Vec<Step> = Vec::new();
         for step in &wanted {
             let mut target = share(work, step.share);
-            if target - bar < habit.least {
-                target = bar;
+            if target - first < habit.least {
+                target = first;
             }
             if target < work && steps.last().is_none_or(|last| last.target < target) {
                 steps.push(Step {
@@ -58,6 +66,8 @@ impl<'a> Steps<'a> {
             steps,
             work,
             habit,
+            first,
+            off: habit.off_most,
             loads,
             last_reps: pattern.steps.last().map(|step| step.reps),
         };
@@ -65,11 +75,19 @@ impl<'a> Steps<'a> {
         all
     }
 
+    /// The same, each at most so many thousandths of the work load off its share.
+    pub(super) fn within(&self, off: i64) -> Self {
+        let mut nearer = self.clone();
+        nearer.off = off;
+        nearer.settle();
+        nearer
+    }
+
     /// Leaves out one that is too near to its neighbour `at + 1`, which may be the work set:
-    /// itself, but not the empty bar for a warm-up.
+    /// itself, but not what the ladder starts from for a warm-up.
     pub(super) fn leave_out(&mut self, at: usize) {
-        let bar = self.steps[at].target == self.loads.least();
-        let out = if bar && at + 1 < self.steps.len() {
+        let first = self.steps[at].target == self.first;
+        let out = if first && at + 1 < self.steps.len() {
             at + 1
         } else {
             at
@@ -106,7 +124,7 @@ impl<'a> Steps<'a> {
                 let window = if self.makes(narrow) {
                     narrow
                 } else {
-                    self.window(at, self.work)
+                    self.window(at, [self.work; 2])
                 };
                 (self.steps[at].low, self.steps[at].high) = window;
             }
@@ -116,39 +134,50 @@ impl<'a> Steps<'a> {
             };
             self.steps.remove(lost);
         }
-        let bar = self.loads.least();
         if let (Some(step), Some(reps)) = (self.steps.last_mut(), self.last_reps)
-            && step.target > bar
+            && step.target > self.first
         {
             step.reps = reps;
         }
     }
 
-    /// How far the one at `at` may be off.
-    fn off(&self, at: usize) -> Mass {
-        let thousandths = self.habit.off[usize::from(at + 1 == self.steps.len())];
-        Mass::from_ng(self.work.ng() / 1_000 * thousandths).max(self.habit.least)
+    /// How far the one at `at` may be under and over its share.
+    fn off(&self, at: usize) -> [Mass; 2] {
+        let thousandths = if at + 1 == self.steps.len() {
+            self.habit.off_last
+        } else {
+            [self.off; 2]
+        };
+        thousandths.map(|off| thousandth(self.work, off).max(self.habit.least))
     }
 
-    /// Within `off` of the target, half-way to its neighbours' at most, and a step from the
-    /// empty bar and the work set.
-    fn window(&self, at: usize, off: Mass) -> (Mass, Mass) {
-        let bar = self.loads.least();
+    /// So far under and over the target, half-way to its neighbours' at most, and a step from the
+    /// first load and the work set.
+    fn window(&self, at: usize, [under, over]: [Mass; 2]) -> (Mass, Mass) {
+        let first = self.first;
         let target = self.steps[at].target;
-        if target == bar {
-            return (bar, bar);
+        if target == first {
+            return (first, first);
         }
         let (one, least) = (Mass::from_ng(1), self.habit.least);
         let low = match at.checked_sub(1).map(|before| self.steps[before].target) {
-            Some(before) if before == bar => (half(bar + target) + one).max(bar + least),
+            Some(before) if before == first => (half(first + target) + one).max(first + least),
             Some(before) => half(before + target) + one,
-            None => bar,
+            None => first,
         };
         let high = match self.steps.get(at + 1) {
             Some(next) => half(target + next.target),
-            None => half(target + self.work).min(self.work - least),
+            None => (self.work - least).min(self.last_most(at)),
         };
-        (low.max(target - off), high.min(target + off))
+        (low.max(target - under), high.min(target + over))
+    }
+
+    /// The heaviest that the one at `at` may be as the last: what is done for many reps must not
+    /// tire. What is written heavier stays so.
+    fn last_most(&self, at: usize) -> Mass {
+        let Step { target, reps, .. } = self.steps[at];
+        let many = self.last_reps.unwrap_or(reps) > self.habit.few_reps;
+        thousandth(self.work, self.habit.last_most[usize::from(many)]).max(target)
     }
 
     fn makes(&self, (low, high): (Mass, Mass)) -> bool {
@@ -159,6 +188,11 @@ impl<'a> Steps<'a> {
 fn share(of: Mass, hundredths_of_percent: u32) -> Mass {
     let ng = i128::from(of.ng()) * i128::from(hundredths_of_percent) / 10_000;
     Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX))
+}
+
+/// So many thousandths of a load.
+pub(super) fn thousandth(of: Mass, thousandths: i64) -> Mass {
+    Mass::from_ng(of.ng() / 1_000 * thousandths)
 }
 
 fn half(of: Mass) -> Mass {

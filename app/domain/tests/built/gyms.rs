@@ -93,6 +93,31 @@ pub(crate) fn coarse() -> PlateSet {
     set(&[("25 kg", 3, 58)])
 }
 
+/// The same with plates of the masses in `low`, and all lighter ones, smaller than the standard
+/// disc: the lighter the smaller.
+pub(crate) fn sized(mut plates: PlateSet, low: &[&str]) -> PlateSet {
+    let most = low.iter().map(|text| mass(text)).max();
+    let low: Vec<Mass> = low.iter().map(|text| mass(text)).collect();
+    for plate in &mut plates.plates {
+        let small =
+            low.contains(&plate.face.mass) || Some(plate.face.mass) < low.iter().min().copied();
+        if small {
+            let share = plate.face.mass.ng() * 100 / most.expect("one at least").ng();
+            plate.face.diameter = Length::mm(150 + share * 2);
+        }
+    }
+    plates
+}
+
+/// "45 25", with the unit where it is another than `unit`.
+pub(crate) fn stack_words(unit: MassUnit, per_side: &[PlateFace]) -> String {
+    let plates = per_side.iter().map(|p| {
+        let mark = if p.unit == unit { "" } else { p.unit.word() };
+        format!("{}{mark}", p.label())
+    });
+    plates.collect::<Vec<_>>().join(" ")
+}
+
 /// "445 lb: 135x5 [45] -> 225x3 [45 45] ..."
 pub(crate) fn shown(asked: &str, built: &BuiltLadder) -> String {
     let unit = if asked.ends_with("lb") {
@@ -101,17 +126,8 @@ pub(crate) fn shown(asked: &str, built: &BuiltLadder) -> String {
         MassUnit::Kg
     };
     let rungs = built.rungs.iter().map(|rung| {
-        let plates = rung.per_side.iter().map(|p| {
-            let mark = if p.unit == unit { "" } else { p.unit.word() };
-            format!("{}{mark}", p.label())
-        });
-        let plates: Vec<String> = plates.collect();
-        format!(
-            "{}x{} [{}]",
-            rung.load.number(unit),
-            rung.reps,
-            plates.join(" ")
-        )
+        let plates = stack_words(unit, &rung.per_side);
+        format!("{}x{} [{plates}]", rung.load.number(unit), rung.reps)
     });
     let rungs: Vec<String> = rungs.collect();
     let off = if built.off == Mass::ZERO {

@@ -1,6 +1,8 @@
 //! Ladders as a coach would build them: shown for judging, and held to the rule for any gym.
+mod floor;
 mod gyms;
 mod rule;
+mod table;
 
 use domain::ladder::{BuiltLadder, WorkSet, build, shipped_patterns};
 use domain::{Bar, Mass, MassUnit, PlateSet};

@@ -7,6 +7,7 @@ mod disc_height;
 mod fill;
 mod gym;
 mod next;
+mod not_made;
 mod place;
 mod programme;
 mod recorded;

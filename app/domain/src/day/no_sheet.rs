@@ -1,0 +1,93 @@
+//! Why a lifter has no sheet today, in English; other languages are view's work.
+use crate::mass::{Mass, MassUnit};
+use crate::solve::Constraint;
+use alloc::string::String;
+use chrono::NaiveDate;
+use core::fmt;
+
+/// Why there is no sheet.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum NoSheet {
+    /// The plan has nothing for this lifter today.
+    NothingToday {
+        /// The day and the lift that it has next, if any.
+        next: Option<(NaiveDate, String)>,
+    },
+    /// Nor has the programme, which goes on later.
+    Rest {
+        /// Its name.
+        programme: String,
+        /// When it goes on.
+        from: NaiveDate,
+    },
+    /// The gym's files miss something that the plan or the lifter names.
+    Missing {
+        /// "lift", "rack", "bar", "plate set", "warm-up pattern".
+        what: &'static str,
+        /// Its name.
+        name: String,
+    },
+    /// A percentage of a best that nobody recorded.
+    NoBest,
+    /// The plates make nothing within [`WORK_OFF`] of the load that is asked for.
+    ///
+    /// [`WORK_OFF`]: crate::ladder::WORK_OFF
+    NotMade {
+        /// What is asked for.
+        asked: Mass,
+        /// The lifter's unit.
+        unit: MassUnit,
+        /// The next load below that can be made; `None` under the bar alone.
+        below: Option<Mass>,
+        /// The next load above; `None` over all plates together.
+        above: Option<Mass>,
+    },
+    /// No ladder can be loaded; why.
+    NoLadder {
+        /// What bites.
+        constraint: Constraint,
+        /// What is wrong, with the value and the limit, in English.
+        text: String,
+    },
+}
+
+impl fmt::Display for NoSheet {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::NothingToday { next: None } => f.write_str("nothing today"),
+            Self::NothingToday {
+                next: Some((day, lift)),
+            } => write!(f, "nothing today; {lift} on {}", day.format("%A %-d %B")),
+            Self::Rest { programme, from } => {
+                let from = from.format("%A %-d %B");
+                write!(f, "nothing today; {programme} goes on from {from}")
+            }
+            Self::Missing { what, name } => {
+                write!(
+                    f,
+                    "no {what} is called \"{name}\"; write it into the gym's files"
+                )
+            }
+            Self::NoBest => f.write_str("no best is recorded; write the load as a mass"),
+            Self::NotMade {
+                asked,
+                unit,
+                below,
+                above,
+            } => {
+                let words = |mass: &Mass| mass.words(*unit);
+                write!(f, "the plates do not make {}; they make ", words(asked))?;
+                match (below, above) {
+                    (Some(below), Some(above)) => {
+                        write!(f, "{} and {}", words(below), words(above))?;
+                    }
+                    (Some(most), None) => write!(f, "{} at most", words(most))?,
+                    (None, Some(least)) => write!(f, "{} at least", words(least))?,
+                    (None, None) => f.write_str("nothing near it")?,
+                }
+                f.write_str("; ask the coach for another load")
+            }
+            Self::NoLadder { text, .. } => write!(f, "{text}; ask the coach for another load"),
+        }
+    }
+}
