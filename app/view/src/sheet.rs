@@ -10,7 +10,7 @@ use domain::next::{Due, Why};
 use domain::sheet::{LiftSheet, PinSheet, Rated, RungKind};
 use domain::solve::bar::GUIDE;
 use domain::steel::Figures;
-use domain::{LengthUnit, Mass, MassUnit, PlateFace};
+use domain::{Length, LengthUnit, Mass, MassUnit, PlateFace};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -195,6 +195,10 @@ pub struct RungDoc {
     pub take_off: Vec<String>,
     /// What then goes on each side, innermost first.
     pub put_on: Vec<String>,
+    /// By how much to raise the bar with these plates, with unit: from the floor they are smaller
+    /// than the standard disc. Absent where the bar starts right.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub raise: Option<String>,
     /// Belt on.
     pub belt: bool,
     /// Straps on.
@@ -310,7 +314,7 @@ fn lift_doc(sheet: &LiftSheet) -> LiftDoc {
         ladder: sheet
             .rungs
             .iter()
-            .map(|rung| rung_doc(rung, unit))
+            .map(|rung| rung_doc(sheet, rung))
             .collect(),
         cues: sheet.cues.clone(),
         cautions: sheet.cautions.clone(),
@@ -329,7 +333,8 @@ fn pin_doc(sheet: &LiftSheet, pins: &PinSheet) -> PinDoc {
     }
 }
 
-fn rung_doc(rung: &domain::Rung, unit: MassUnit) -> RungDoc {
+fn rung_doc(sheet: &LiftSheet, rung: &domain::Rung) -> RungDoc {
+    let raise = sheet.raise(&rung.per_side);
     let list = |plates: &[PlateFace]| plates.iter().map(|p| p.mass.exact(p.unit)).collect();
     RungDoc {
         kind: if rung.kind == RungKind::Work {
@@ -338,11 +343,12 @@ fn rung_doc(rung: &domain::Rung, unit: MassUnit) -> RungDoc {
             "warm-up"
         }
         .into(),
-        load: rung.load.exact(unit),
+        load: rung.load.exact(sheet.unit),
         reps: rung.reps,
         per_side: list(&rung.per_side),
         take_off: list(&rung.take_off),
         put_on: list(&rung.put_on),
+        raise: (raise != Length::ZERO).then(|| raise.exact(LengthUnit::Mm)),
         belt: rung.belt,
         straps: rung.straps,
         rest_s: rung.rest_s,

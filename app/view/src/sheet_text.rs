@@ -1,4 +1,5 @@
 //! The day sheet in plain text, for a terminal or a printer. Refuses: more than 100 columns.
+use crate::language::whole_mm;
 use crate::language::{Language, c};
 use crate::split;
 use crate::words;
@@ -164,11 +165,21 @@ fn row(set: &str, rest: &str, gear: &str, plates: &str, hands: &str) -> String {
 fn hands(sheet: &LiftSheet, rung: &Rung) -> String {
     let off = words::plates(&rung.take_off, sheet.unit);
     let on = words::plates(&rung.put_on, sheet.unit);
-    match (off.as_str(), on.as_str()) {
-        ("", "") => String::new(),
-        ("", on) => format!("+ {on}"),
-        (off, "") => format!("- {off}"),
-        (off, on) => format!("- {off}  + {on}"),
+    let raise = sheet.raise(&rung.per_side);
+    let raise = match raise {
+        domain::Length::ZERO => String::new(),
+        _ => format!("raise {} mm", whole_mm(raise)),
+    };
+    let (off, on) = (signed("-", &off), signed("+", &on));
+    let all = [off, on, raise].into_iter().filter(|part| !part.is_empty());
+    all.collect::<Vec<_>>().join("  ")
+}
+
+fn signed(sign: &str, plates: &str) -> String {
+    if plates.is_empty() {
+        String::new()
+    } else {
+        format!("{sign} {plates}")
     }
 }
 

@@ -45,7 +45,8 @@ pub(super) fn check(
         .iter()
         .map(|(name, text)| Source { name, text })
         .collect();
-    let faults = plan::check_all(&sources, gym_of(folder)?.as_ref());
+    let gym = gym_of(folder)?;
+    let faults = plan::check_all(&sources, gym.as_ref());
     for source in sources
         .iter()
         .filter(|s| !faults.iter().any(|f| f.file == s.name))
@@ -55,7 +56,25 @@ pub(super) fn check(
     for fault in &faults {
         say(out, &format!("{fault}\n"));
     }
+    if let Some(gym) = &gym {
+        let fine = |s: &&Source<'_>| !faults.iter().any(|f| f.file == s.name);
+        for source in sources.iter().filter(fine) {
+            not_made(source, gym, out);
+        }
+    }
     Ok(fine && !faults.iter().any(|fault| fault.weight == Weight::Wrong))
+}
+
+/// Tells the rows of a plan whose loads the gym's plates do not make: they get no sheet.
+fn not_made(source: &Source<'_>, gym: &Gym, out: &mut dyn Write) {
+    let plan = plan::coach_plan(*source, gym).unwrap_or_default();
+    for row in &plan {
+        if let Err(why) = domain::day::check_load(gym, row) {
+            let (date, name) = (row.date, source.name);
+            let (lifter, lift) = (&row.lifter, &row.lift);
+            say(out, &format!("{name}: {date}, {lifter}, {lift}: {why}\n"));
+        }
+    }
 }
 
 /// The gym that plans and lifters are held against when the command line names none: the data

@@ -2,9 +2,11 @@
 
 pub(crate) mod days;
 pub(crate) mod desk;
+pub(crate) mod loads;
 pub(crate) mod turn;
 
 pub(crate) use desk::*;
+pub(crate) use loads::*;
 pub(crate) use turn::*;
 
 crate::phrases! {

@@ -1,9 +1,9 @@
 //! Refusals and faults in words, in a language. Refuses: hiding a detail; what another program
 //! reported stays as it says it.
 use super::{Language, Phrase, checked, p};
-use domain::Refusal;
 use domain::decide::{NOTE_MAX, REPS_MAX};
 use domain::solve::Constraint;
+use domain::{Mass, MassUnit, Refusal};
 
 impl Language {
     /// Why a command was refused, then what to do.
@@ -27,7 +27,7 @@ impl Language {
             Refusal::StaleDecision => plain(p::X_STALE_DECISION),
             Refusal::NothingDecided => plain(p::X_NOTHING_DECIDED),
             Refusal::LoadOutOfRange(load) => {
-                self.fill(p::X_LOAD, &[&self.mass(*load, domain::MassUnit::Kg)])
+                self.fill(p::X_LOAD, &[&self.mass(*load, MassUnit::Kg)])
             }
             Refusal::NoteLength(0) => plain(p::X_NO_NOTE),
             Refusal::NoteLength(long) => {
@@ -113,6 +113,25 @@ impl Language {
     }
 
     /// Why no ladder can be loaded, as `domain` says it in English.
+    /// That the plates do not make a load, and what they make.
+    pub(crate) fn not_made(
+        self,
+        unit: MassUnit,
+        asked: Mass,
+        (below, above): (Option<Mass>, Option<Mass>),
+    ) -> String {
+        let words = |mass: Mass| self.mass(mass, unit);
+        let made = match (below, above) {
+            (Some(below), Some(above)) => {
+                self.fill(p::MADE_BETWEEN, &[&words(below), &words(above)])
+            }
+            (Some(most), None) => self.fill(p::MADE_AT_MOST, &[&words(most)]),
+            (None, Some(least)) => self.fill(p::MADE_AT_LEAST, &[&words(least)]),
+            (None, None) => self.say(p::MADE_NOTHING),
+        };
+        self.fill(p::NOT_MADE, &[&words(asked), &made])
+    }
+
     pub(crate) fn no_ladder(self, constraint: Constraint, english: &str) -> String {
         let why = match (self, constraint) {
             (Self::English, _) => english.to_owned(),

@@ -339,6 +339,12 @@ impl Language {
             }
             NoSheet::Missing { what, name } => self.fill(p::MISSING, &[&self.shipped(what), name]),
             NoSheet::NoBest => self.say(p::NO_BEST),
+            NoSheet::NotMade {
+                asked,
+                unit,
+                below,
+                above,
+            } => self.not_made(*unit, *asked, (*below, *above)),
             NoSheet::NoLadder { constraint, text } => self.no_ladder(*constraint, text),
         }
     }
