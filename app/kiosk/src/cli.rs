@@ -8,6 +8,7 @@ mod meet;
 mod next;
 mod plan;
 mod rehearse;
+mod reopen;
 mod sheet;
 mod solve;
 mod stick;
@@ -56,7 +57,7 @@ enum Command {
         what: PlanCommand,
     },
     /// Show what a stick brings; take it with the coach's code, write the record back to it.
-    Stick(StickArgs),
+    Stick(stick::StickArgs),
     /// Set the coach's code for the LAN page and for sticks; it is read from standard input.
     Code {
         /// Take the code away: nobody can sign in.
@@ -67,6 +68,13 @@ enum Command {
     Sheet(SheetArgs),
     /// Print what is due the next time and why, or rule otherwise with --load and --note.
     Next(NextArgs),
+    /// List the lifts that were left open and closed the next day, or open one again.
+    Reopen {
+        /// The number of a lift of that list.
+        number: Option<u32>,
+        #[command(flatten)]
+        said: Said,
+    },
     /// Advise when to split the deadlift into two partials, with the evidence.
     Split(SplitArgs),
     /// Estimate the single from a set, by the published equations side by side.
@@ -76,7 +84,7 @@ enum Command {
     /// Time the warm-ups of a meet or a test day back from the opener.
     Meet(MeetArgs),
     /// Solve one problem: JSON on standard input, JSON on standard output.
-    Solve(SolveArgs),
+    Solve(solve::SolveArgs),
     /// Prove the journal, or make anew what follows from it.
     Journal {
         /// What to do.
@@ -243,19 +251,6 @@ pub struct MeetArgs {
     said: Said,
 }
 
-/// Options of `stick`.
-#[derive(Debug, Args)]
-struct StickArgs {
-    /// The folder where the stick is.
-    dir: PathBuf,
-    /// Take all its plans; the coach's code is read from standard input.
-    #[arg(long)]
-    accept: bool,
-    /// Write the record back: CSV, JSON and a copy of the journal.
-    #[arg(long)]
-    record: bool,
-}
-
 /// What can be done for a plan.
 #[derive(Debug, Subcommand)]
 enum PlanCommand {
@@ -265,19 +260,6 @@ enum PlanCommand {
         #[arg(long, value_name = "FILE")]
         out: PathBuf,
     },
-}
-
-/// Options of `solve`.
-#[derive(Debug, Args)]
-struct SolveArgs {
-    /// Which problem: ladder, rotation, hole, bar, balance, next.
-    problem: String,
-    /// Solve it so many times and add `median_us`.
-    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1_000_000))]
-    times: Option<u32>,
-    /// Seconds that a search may take.
-    #[arg(long, value_name = "SECONDS", default_value_t = 2.0)]
-    within: f64,
 }
 
 /// Where a command reads and writes.
@@ -338,6 +320,9 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Check { files }) => check::check(&files, &open()?, streams.out),
         Some(Command::Sheet(args)) => sheet::sheet(&open()?, &args, streams.out),
         Some(Command::Next(args)) => next::next(&open()?, &args, streams.out),
+        Some(Command::Reopen { number, said }) => {
+            reopen::reopen(&open()?, number, said.language, streams.out)
+        }
         Some(Command::Split(args)) => coach::split(&open()?, &args, streams.out),
         Some(Command::Single(args)) => coach::single(&open()?, &args, streams.out),
         Some(Command::Measure(args)) => coach::measure(&open()?, &args, streams.out),

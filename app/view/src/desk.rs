@@ -8,6 +8,7 @@ mod coaching;
 mod days;
 mod form;
 mod gym;
+mod left_open;
 mod news;
 mod people;
 mod ruling;
@@ -57,6 +58,8 @@ pub enum Place {
     StickPlan(usize),
     /// The copies in the second place.
     Copies,
+    /// Lifts that were left open.
+    LeftOpen,
     /// For whom a plan is written.
     Writers,
     /// The days to come of one lifter.
@@ -114,6 +117,7 @@ pub(crate) enum Act {
     Go(Place),
     Type(What),
     Want(Wish),
+    Tell(Command),
 }
 
 /// Rows with what each does.
@@ -132,6 +136,7 @@ impl Place {
             | Self::Programmes
             | Self::Sharing
             | Self::Copies
+            | Self::LeftOpen
             | Self::Checks
             | Self::Hardware => Self::Home,
             Self::Writers | Self::Stick => Self::Plans,
@@ -189,6 +194,10 @@ impl Place {
             Self::Plans => (say.say(p::PLANS), say.say(p::PLANS_HINT)),
             Self::Stick | Self::StickPlan(_) => (say.say(p::STICK), say.say(p::STICK_HINT)),
             Self::Copies => (say.say(p::COPIES), say.say(p::COPIES_HINT)),
+            Self::LeftOpen => (
+                say.say(p::days::LEFT_OPEN),
+                say.say(p::days::LEFT_OPEN_HINT),
+            ),
             Self::Writers => (say.say(p::WRITE_PLAN), say.say(p::WRITE_HINT)),
             Self::Days(lifter) => (say.fill(p::PLAN_OF, &[lifter]), String::new()),
             Self::Day(lifter, date) => (format!("{lifter}, {}", say.date(*date)), String::new()),
@@ -230,6 +239,7 @@ impl Place {
             Self::Stick => stick::stick(scene),
             Self::StickPlan(at) => stick::faults(scene, *at),
             Self::Copies => stick::copies(scene),
+            Self::LeftOpen => left_open::rows(scene),
             Self::Writers => days::writers(scene),
             Self::Days(lifter) => days::days(scene, lifter),
             Self::Day(lifter, date) => days::day(scene, lifter, *date),
@@ -333,16 +343,16 @@ impl Stage {
             (Place::Form(form), Tap::Main) => self.keep_form(form),
             (_, Tap::Row(at)) => {
                 let act = place.rows(scene).into_iter().nth(*at)?.1;
-                self.act(place, act);
-                None
+                self.act(place, act)
             }
             _ => None,
         }
     }
 
-    fn act(&mut self, from: &Place, act: Act) {
+    fn act(&mut self, from: &Place, act: Act) -> Option<Command> {
         match act {
             Act::Nothing => {}
+            Act::Tell(command) => return Some(command),
             Act::Go(place) => self.aside = Some(Aside::Desk(place)),
             Act::Type(what) => {
                 let typed = Typed::new(what, from.clone());
@@ -358,6 +368,7 @@ impl Stage {
                 self.wish = Some(wish);
             }
         }
+        None
     }
 
     /// Four digits are tried; whoever keeps the code opens the desk. While it waits, none are taken.

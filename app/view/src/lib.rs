@@ -19,6 +19,7 @@ pub mod frame;
 pub mod guard;
 pub mod history;
 pub mod language;
+pub mod left_open;
 pub mod list;
 pub mod look;
 pub mod meaning;

@@ -1,9 +1,23 @@
 //! `pinladder solve`. Refuses: reading without end; see `crate::solve` for the rest.
-use super::{SolveArgs, Streams, say};
+use super::{Streams, say};
 use crate::clock::stopwatch;
 use crate::error::KioskError;
 use crate::solve::{INPUT_LIMIT, Request, run};
+use clap::Args;
 use std::io::Read as _;
+
+/// Options of `solve`.
+#[derive(Debug, Args)]
+pub(super) struct SolveArgs {
+    /// Which problem: ladder, rotation, hole, bar, balance, next.
+    problem: String,
+    /// Solve it so many times and add `median_us`.
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1_000_000))]
+    times: Option<u32>,
+    /// Seconds that a search may take.
+    #[arg(long, value_name = "SECONDS", default_value_t = 2.0)]
+    within: f64,
+}
 
 /// Answers one problem on standard output; false when it was refused.
 pub(super) fn solve(args: &SolveArgs, streams: &mut Streams<'_>) -> Result<bool, KioskError> {

@@ -1,6 +1,6 @@
 //! `pinladder stick DIR`. Refuses: taking anything without the coach's code, or a part of it.
 use super::code::ask;
-use super::{StickArgs, Streams, say};
+use super::{Streams, say};
 use crate::clock::{SystemClock, milliseconds};
 use crate::error::KioskError;
 use crate::folder::Folder;
@@ -8,8 +8,23 @@ use crate::gym_files;
 use crate::owner::Owner;
 use crate::steady::Steady;
 use crate::stick::{Stick, words, write_back};
+use clap::Args;
 use domain::Command;
 use journal::Record;
+use std::path::PathBuf;
+
+/// Options of `stick`.
+#[derive(Debug, Args)]
+pub(super) struct StickArgs {
+    /// The folder where the stick is.
+    dir: PathBuf,
+    /// Take all its plans; the coach's code is read from standard input.
+    #[arg(long)]
+    accept: bool,
+    /// Write the record back: CSV, JSON and a copy of the journal.
+    #[arg(long)]
+    record: bool,
+}
 
 /// Shows what a stick brings, takes it with the code, writes the record back to it.
 pub(super) fn stick(

@@ -6,12 +6,14 @@ use super::Kiosk;
 use crate::replan::replan;
 use domain::next::here::{decided, undecided};
 use domain::rotation::{station_of, stations};
-use domain::{Command, LiftNo};
+use domain::{Command, DayCommand, LiftNo};
 
 impl Kiosk {
     /// After an entry: the station's order anew, and whoever is up is shown.
     pub(super) fn follow(&mut self, command: &Command) {
         let no = match command {
+            // A lift that is open again has turns to come.
+            Command::Day(DayCommand::ReopenLift { .. }) => return self.replan(None),
             Command::BeginLift(_) => LiftNo(self.owner.state().last_no),
             Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => *no,
             Command::StopLift(no) | Command::GoOn(no) | Command::Undo(no) => *no,

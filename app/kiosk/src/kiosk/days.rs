@@ -3,6 +3,7 @@
 //! Refuses: to end a day under the hands of those who train; what is recorded here is looked at at
 //! the start and at every tick.
 use super::Kiosk;
+use crate::error::KioskError;
 use chrono::NaiveDate;
 use domain::training_day::{dates_put_right, left_open, training_day};
 use domain::{Command, DayCommand, LiftNo};
@@ -72,13 +73,19 @@ impl Kiosk {
         }
     }
 
-    /// Lifts that were left open and closed, the latest day first, for the coach.
-    #[must_use]
-    pub fn left_open(&self) -> Vec<LiftNo> {
-        let closed = self.state().lifts.values().filter(|run| run.is_left_open());
-        let mut closed: Vec<_> = closed.map(|run| (run.day, run.no)).collect();
-        closed.sort_unstable_by(|one, other| other.cmp(one));
-        closed.into_iter().map(|(_, no)| no).collect()
+    /// Opens a lift again that was left open, on the coach's word: it goes on today, on its own
+    /// date.
+    ///
+    /// # Errors
+    /// [`KioskError`] when it was not left open, its lifter is under way, or the journal cannot
+    /// keep it.
+    pub fn reopen(&mut self, no: LiftNo) -> Result<(), KioskError> {
+        let on = self.date();
+        let command = Command::Day(DayCommand::ReopenLift { no, on });
+        self.owner.command(&command, self.clock.now())?;
+        self.replan(None);
+        self.after_change();
+        Ok(())
     }
 
     fn keep(&mut self, command: DayCommand) {

@@ -3,7 +3,7 @@
 //! Refuses: taking a plan with a fault; it is shown with the first of them.
 use super::what::{New, What};
 use super::wish::Change;
-use super::{Act, DESK_FILE, PLAIN_ONCE, Place, PlanNews, Rows, Wish, people, stick};
+use super::{Act, DESK_FILE, PLAIN_ONCE, Place, PlanNews, Rows, Wish, left_open, people, stick};
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
@@ -29,7 +29,7 @@ pub(crate) fn home(scene: &Scene<'_>) -> Rows {
         )
     };
     let begin = ListRow::new(say.say(p::BEGIN), say.say(p::NEW_GYM)).detail(say.say(p::BEGIN_HINT));
-    vec![
+    let mut rows = vec![
         go(p::PLANS, scene.news.plans.len(), Place::Plans),
         go(p::LIFTERS, gym.lifters.len(), Place::Lifters),
         go(p::RACKS, gym.racks.len(), Place::Racks),
@@ -46,7 +46,9 @@ pub(crate) fn home(scene: &Scene<'_>) -> Rows {
         copies(scene),
         code(scene),
         (begin, Act::Type(What::Name(New::Gym(None)))),
-    ]
+    ];
+    rows.extend(left_open::way(scene));
+    rows
 }
 
 /// Other digits for the desk; asked for where older ones stand plainly in the journal.
