@@ -201,11 +201,15 @@ fn answers(lines: &[Value]) -> Vec<Value> {
 }
 
 fn pinladder(data: &Path, input: &str) -> (String, String, String) {
-    let args = ["pinladder", "rehearse", "--at", AT, "--data"].map(OsString::from);
+    pinladder_at(AT, data, input.as_bytes())
+}
+
+fn pinladder_at(at: &str, data: &Path, mut input: &[u8]) -> (String, String, String) {
+    let args = ["pinladder", "rehearse", "--at", at, "--data"].map(OsString::from);
     let args = args.into_iter().chain([data.as_os_str().to_owned()]);
     let (mut out, mut err) = (Vec::new(), Vec::new());
     let mut streams = Streams {
-        input: &mut input.as_bytes(),
+        input: &mut input,
         out: &mut out,
         err: &mut err,
     };
@@ -247,6 +251,93 @@ fn what_is_not_understood_leaves_the_face_as_it_is() {
         assert_eq!(&same, face, "{line} changed the face");
     }
 }
+
+#[test]
+fn a_line_without_end_and_bytes_that_are_no_text_are_answered_too() {
+    let data = tempfile::tempdir().expect("a folder");
+    let mut input = vec![b'x'; 200_000];
+    input.extend(b"\n\xff\xfe\n{\"wait_s\": 1}");
+    let (code, out, err) = pinladder_at(AT, data.path(), &input);
+    assert_eq!((code.as_str(), err.as_str()), ("0", ""));
+    let told: Vec<Value> = out
+        .lines()
+        .map(|line| serde_json::from_str(line).expect("JSON"))
+        .collect();
+    let refused = |at: usize| told[at]["refused"].as_str().unwrap_or_default().to_owned();
+    assert_eq!(told.len(), 3, "{out}");
+    assert!(refused(0).contains("too long"), "{}", refused(0));
+    assert!(refused(1).contains("UTF-8"), "{}", refused(1));
+    assert_eq!(told[2].get("refused"), None);
+}
+
+#[test]
+fn a_time_that_is_none_is_wrong_usage() {
+    let data = tempfile::tempdir().expect("a folder");
+    let (code, out, err) = pinladder_at("six o'clock", data.path(), b"{}\n");
+    assert_eq!((code.as_str(), out.as_str()), ("2", ""));
+    assert!(err.contains("2026-12-02T18:00"), "{err}");
+}
+
+/// The next of a row of numbers that look random (Knuth, The Art of Computer Programming 2,
+/// 3.3.4: MMIX's multiplier and increment, from memory).
+fn draw(seed: &mut u64, below: u64) -> u64 {
+    let next = seed.wrapping_mul(6_364_136_223_846_793_005);
+    *seed = next.wrapping_add(1_442_695_040_888_963_407);
+    (*seed >> 33) % below
+}
+
+/// Somebody who taps about, twice as often as once, waits, sets the clock, pulls the plug.
+fn any_line(seed: &mut u64, face: &Answer) -> Line {
+    match draw(seed, 20) {
+        0 => Line::Restart,
+        1 => {
+            let minutes = i64::try_from(draw(seed, 240)).expect("small") - 120;
+            let now = moment(&face.at).expect("a time");
+            Line::Clock(now + chrono::TimeDelta::minutes(minutes))
+        }
+        2..=5 => Line::Wait(draw(seed, 200) * 1_000),
+        what => {
+            let count = u64::try_from(face.buttons.len()).expect("few");
+            let at = usize::try_from(draw(seed, count)).expect("few");
+            let label = face.buttons[at].label.clone();
+            if what == 6 {
+                return Line::Hold(label);
+            }
+            Line::Tap {
+                label,
+                times: 1 + u32::try_from(draw(seed, 2)).expect("few"),
+                gap_ms: 40 + draw(seed, 1_160),
+            }
+        }
+    }
+}
+
+#[test]
+fn whatever_is_tapped_the_face_holds_and_one_line_logs_one_set_at_most() {
+    for seed in 0..SEEDS {
+        let data = tempfile::tempdir().expect("a folder");
+        let mut rehearsal = open(data.path());
+        let (mut face, mut random, mut said) = (rehearsal.face(), seed, Vec::new());
+        for _ in 0..LINES {
+            let line = any_line(&mut random, &face);
+            said.push(format!("{line:?}"));
+            let after = say(&mut rehearsal, &line);
+            assert!(
+                after.sets_logged <= face.sets_logged + 1,
+                "seed {seed}: {said:#?}: {after:?}"
+            );
+            assert!(
+                !after.buttons.is_empty(),
+                "seed {seed}: {said:#?}: {after:?}"
+            );
+            face = after;
+        }
+    }
+}
+
+/// Evenings of somebody who taps about, and lines of each.
+const SEEDS: u64 = 4;
+const LINES: usize = 60;
 
 #[test]
 fn the_same_lines_give_the_same_answers() {

@@ -51,10 +51,14 @@ pub struct Pressable {
 }
 
 impl Pressable {
-    /// Whether it takes a tap now; `None` when it is drawn no more.
+    /// Whether it takes a tap now; `None` when it is drawn no more, or as another.
     #[must_use]
     pub fn takes_taps(&self) -> Option<bool> {
         let item = self.item.upgrade().filter(ItemRc::is_visible)?;
+        let label = item.accessible_string_property(AccessibleStringProperty::Label);
+        if label.unwrap_or_default() != self.label.as_str() {
+            return None;
+        }
         let word = item.accessible_string_property(AccessibleStringProperty::Enabled);
         Some(word.is_none_or(|word| word == "true"))
     }

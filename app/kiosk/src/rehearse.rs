@@ -248,7 +248,8 @@ impl Rehearsal {
         }
         for _ in 0..LOOKS_MAX {
             match found.takes_taps() {
-                Some(true) => return Ok(found),
+                // It may have moved meanwhile.
+                Some(true) => return find(self.stage.pressables(), label),
                 Some(false) => self.pass(LOOK_MS),
                 None => found = find(self.stage.pressables(), label)?,
             }
