@@ -188,6 +188,8 @@ impl Bench {
             Screen::Bar(_) => "bar",
             Screen::Entry(_) => "entry",
             Screen::Rest(_) => "rest",
+            Screen::Turn(_) => "turn",
+            Screen::Holds(_) => "holds",
             Screen::Settle(_) => "settle",
             Screen::Stop(_) => "stop",
             Screen::End(_) => "end",

@@ -137,7 +137,7 @@ pub(crate) fn small_targets(face: &Face, _: &Frame, panel: Panel) -> Vec<String>
 fn numbers_of_now(frame: &Frame) -> Vec<String> {
     let first = |text: &str| text.split(' ').next().unwrap_or_default().to_owned();
     let numbers = match &frame.screen {
-        Screen::Bar(at) => vec![at.load.clone(), first(&at.reps), at.hole.clone()],
+        Screen::Bar(at) => vec![at.load.clone(), first(&at.reps), at.spot.hole.clone()],
         Screen::Rest(at) => vec![at.left.clone(), at.load.clone(), first(&at.reps)],
         Screen::SetUp(at) => vec![at.hole.clone()],
         Screen::Choose(_)
@@ -150,6 +150,8 @@ fn numbers_of_now(frame: &Frame) -> Vec<String> {
         | Screen::Why(_)
         | Screen::Meet(_)
         | Screen::List(_)
+        | Screen::Turn(_)
+        | Screen::Holds(_)
         | Screen::Page(_)
         | Screen::Typing(_) => vec![],
     };

@@ -69,6 +69,8 @@ fn at_every_place_where_they_matter() {
         | Screen::Why(_)
         | Screen::Meet(_)
         | Screen::List(_)
+        | Screen::Turn(_)
+        | Screen::Holds(_)
         | Screen::Page(_)
         | Screen::Typing(_)
         | Screen::Entry(_)) => panic!("after a moved back: {other:?}"),

@@ -35,6 +35,8 @@ pub(crate) fn title(bench: &Bench) -> String {
         | Screen::History(_)
         | Screen::Why(_)
         | Screen::Meet(_)
+        | Screen::Turn(_)
+        | Screen::Holds(_)
         | Screen::Page(_)) => panic!("not at the desk: {other:?}"),
     }
 }

@@ -18,6 +18,8 @@ pub(crate) fn main_label(frame: &Frame) -> String {
         | Screen::Why(_)
         | Screen::Meet(_)
         | Screen::List(_)
+        | Screen::Turn(_)
+        | Screen::Holds(_)
         | Screen::Page(_)
         | Screen::Typing(_) => panic!("no main button here"),
     }
@@ -77,6 +79,8 @@ fn one_lifter_through_a_full_ladder() {
             | Screen::Why(_)
             | Screen::Meet(_)
             | Screen::List(_)
+            | Screen::Turn(_)
+            | Screen::Holds(_)
             | Screen::Page(_)
             | Screen::Typing(_)
             | Screen::Stop(_)) => panic!("not expected on the way up: {other:?}"),

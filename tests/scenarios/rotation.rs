@@ -47,6 +47,8 @@ fn everybody_comes_to_the_end_in_the_order_called() {
             | Screen::Why(_)
             | Screen::Meet(_)
             | Screen::List(_)
+            | Screen::Turn(_)
+            | Screen::Holds(_)
             | Screen::Page(_)
             | Screen::Typing(_)
             | Screen::Stop(_)) => {

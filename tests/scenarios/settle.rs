@@ -134,6 +134,8 @@ fn a_shared_bar_follows_every_choice() {
             | Screen::Why(_)
             | Screen::Meet(_)
             | Screen::List(_)
+            | Screen::Turn(_)
+            | Screen::Holds(_)
             | Screen::Page(_)
             | Screen::Typing(_)
             | Screen::Stop(_)) => {

@@ -62,6 +62,8 @@ fn next_tap(frame: &Frame, at: usize) -> Tap {
         | Screen::Why(_)
         | Screen::Meet(_)
         | Screen::List(_)
+        | Screen::Turn(_)
+        | Screen::Holds(_)
         | Screen::Page(_)
         | Screen::Typing(_)
         | Screen::Floor(_) => {

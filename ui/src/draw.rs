@@ -1,42 +1,57 @@
 //! Drawings: `view`'s measures in millimetres, handed to the window, which scales them.
-use crate::generated::{Bar, Change, Fate, Hole, Mark, Mat, Plate, Rack, Rung, RungState, Shade};
+use crate::generated::{
+    Bar, Change, Fate, Hands, Hole, Mark, Mat, Plate, Rack, Rung, RungState, Shade, Spot,
+};
 use crate::rows::Rows;
 use view::draw as from;
 
 /// Keeps the rows of one drawing of a bar.
 pub(crate) struct BarFace {
-    plates: Rows<Plate>,
+    left: Rows<Plate>,
+    right: Rows<Plate>,
 }
 
 impl BarFace {
     pub(crate) fn new() -> Self {
         Self {
-            plates: Rows::new(),
+            left: Rows::new(),
+            right: Rows::new(),
         }
     }
 
     /// The bar as the window takes it.
     pub(crate) fn draw(&self, bar: &from::BarDrawing) -> Bar {
-        self.plates.settle(bar.plates.iter().map(plate));
-        let on = span(&bar.plates, from::Fate::GoesOn).map(|span| ("+", span));
-        let off = span(&bar.plates, from::Fate::ComesOff).map(|span| ("−", span));
-        let (sign, (from_mm, to_mm, reach_mm)) = on.or(off).unwrap_or_default();
+        self.left.settle(bar.left.iter().map(plate));
+        self.right.settle(bar.right.iter().map(plate));
         Bar {
             shaft_mm: bar.shaft_mm,
             sleeve_mm: bar.sleeve_mm,
-            plates: self.plates.model(),
-            collar_x_mm: bar.collar_x_mm,
+            left: self.left.model(),
+            right: self.right.model(),
+            left_collar_mm: bar.left_collar_mm,
+            right_collar_mm: bar.right_collar_mm,
             has_collar: bar.has_collar,
             tallest_mm: bar.tallest_mm,
-            sign: sign.into(),
-            from_mm,
-            to_mm,
-            reach_mm,
+            left_hands: hands(&bar.left),
+            right_hands: hands(&bar.right),
         }
     }
 }
 
-/// Where the hands are at work: from, to and greatest diameter of the plates of one fate.
+/// Where the hands are at work on one sleeve.
+fn hands(plates: &[from::PlateDrawing]) -> Hands {
+    let on = span(plates, from::Fate::GoesOn).map(|span| ("+", span));
+    let off = span(plates, from::Fate::ComesOff).map(|span| ("−", span));
+    let (sign, (from_mm, to_mm, reach_mm)) = on.or(off).unwrap_or_default();
+    Hands {
+        sign: sign.into(),
+        from_mm,
+        to_mm,
+        reach_mm,
+    }
+}
+
+/// From, to and greatest diameter of the plates of one fate.
 fn span(plates: &[from::PlateDrawing], fate: from::Fate) -> Option<(f32, f32, f32)> {
     let of = plates.iter().filter(|plate| plate.fate == fate);
     let ends = of.map(|p| (p.x_mm, p.x_mm + p.thickness_mm, p.diameter_mm));
@@ -52,6 +67,7 @@ fn pile(label: &str) -> String {
 fn plate(plate: &from::PlateDrawing) -> Plate {
     Plate {
         pile: pile(&plate.label).into(),
+        label: plate.label.as_str().into(),
         x_mm: plate.x_mm,
         thickness_mm: plate.thickness_mm,
         diameter_mm: plate.diameter_mm,
@@ -137,9 +153,22 @@ impl RackFace {
 /// What the hands have to do.
 pub(crate) fn change(change: &from::Change) -> Change {
     Change {
+        heading: change.heading.as_str().into(),
+        in_doubt: change.in_doubt,
         take_off: change.take_off.as_str().into(),
         put_on: change.put_on.as_str().into(),
         sentence: change.sentence.as_str().into(),
+    }
+}
+
+/// Hole, mats, height, gear, grip.
+pub(crate) fn spot(spot: &view::spot::Spot) -> Spot {
+    Spot {
+        hole: spot.hole.as_str().into(),
+        mats: spot.mats.as_str().into(),
+        raise: spot.raise.as_str().into(),
+        gear: spot.gear.join(", ").into(),
+        grip: spot.grip.as_str().into(),
     }
 }
 

@@ -24,7 +24,5 @@ impl EntryFace {
         to.set_planned(entry.planned.into());
         to.set_through(entry.through.as_str().into());
         to.set_through_on(entry.through_on);
-        to.set_skip(entry.skip.as_str().into());
-        to.set_stop(entry.stop.as_str().into());
     }
 }

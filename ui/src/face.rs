@@ -11,6 +11,7 @@ use crate::floor::FloorFace;
 use crate::frame::FrameFace;
 use crate::generated::{Finger, KioskWindow};
 use crate::history::HistoryFace;
+use crate::holds::HoldsFace;
 use crate::list::{ListFace, PageFace};
 use crate::meet::MeetFace;
 use crate::prompt;
@@ -18,6 +19,7 @@ use crate::rest::RestFace;
 use crate::settle::SettleFace;
 use crate::setup::SetUpFace;
 use crate::stop::StopFace;
+use crate::turn::TurnFace;
 use crate::typing::TypingFace;
 use crate::why::WhyFace;
 use slint::ComponentHandle as _;
@@ -45,6 +47,8 @@ struct Parts {
     bar: AtTheBarFace,
     entry: EntryFace,
     rest: RestFace,
+    turn: TurnFace,
+    holds: HoldsFace,
     settle: SettleFace,
     stop: StopFace,
     end: EndFace,
@@ -74,6 +78,8 @@ impl Face {
             bar: AtTheBarFace::new(&window),
             entry: EntryFace::new(&window),
             rest: RestFace::new(&window),
+            turn: TurnFace::new(&window),
+            holds: HoldsFace::new(&window),
             settle: SettleFace::new(&window),
             stop: StopFace::new(&window),
             end: EndFace::new(&window),
@@ -121,6 +127,8 @@ impl Face {
             Screen::SetUp(setup) => parts.setup.show(window, setup),
             Screen::Bar(bar) => parts.bar.show(window, bar),
             Screen::Entry(entry) => parts.entry.show(window, entry),
+            Screen::Turn(pad) => parts.turn.show(window, pad),
+            Screen::Holds(holds) => parts.holds.show(window, holds),
             Screen::Rest(rest) => parts.rest.show(window, rest),
             Screen::Settle(settle) => parts.settle.show(window, settle),
             Screen::Stop(stop) => parts.stop.show(window, stop),

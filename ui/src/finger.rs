@@ -10,6 +10,7 @@ use crate::generated::{Finger, KioskWindow};
 use slint::ComponentHandle as _;
 use std::cell::RefCell;
 use std::rc::Rc;
+use view::tap::HoldsTap;
 use view::{Frame, Meant, Tap};
 
 /// Who listens to taps.
@@ -66,6 +67,7 @@ impl Taps {
             }
         });
         hear_buttons(&finger, &tell);
+        hear_said(&finger, &tell);
         Self { listener, guarded }
     }
 
@@ -126,6 +128,30 @@ fn hear_buttons<T: Fn(Tap) + 'static>(finger: &Finger<'_>, tell: &Rc<T>) {
     finger.on_choose(move |number| {
         if let Ok(number) = usize::try_from(number) {
             t(Tap::Choose(number));
+        }
+    });
+}
+
+/// Hears what is said about a turn and about a bar.
+fn hear_said<T: Fn(Tap) + 'static>(finger: &Finger<'_>, tell: &Rc<T>) {
+    let plain = |tap: Tap| {
+        let tell = Rc::clone(tell);
+        move || tell(tap.clone())
+    };
+    finger.on_loaded(plain(Tap::Loaded));
+    finger.on_holds(plain(Tap::Holds));
+    finger.on_take_last(plain(Tap::Hold(HoldsTap::TakeLast)));
+    finger.on_turn_pad(plain(Tap::TurnPad));
+    let t = Rc::clone(tell);
+    finger.on_answer(move |at| {
+        if let Ok(at) = usize::try_from(at) {
+            t(Tap::Answer(at));
+        }
+    });
+    let t = Rc::clone(tell);
+    finger.on_plate(move |at| {
+        if let Ok(at) = u16::try_from(at) {
+            t(Tap::Hold(HoldsTap::Plate(at)));
         }
     });
 }

@@ -1,5 +1,5 @@
 //! Fills the floor: the turns at one rack, or at two side by side.
-use crate::draw::{BarFace, change};
+use crate::draw::{BarFace, change, spot};
 use crate::frame::{number_and_word, pace};
 use crate::generated::{Floor, KioskWindow, Turn, Turns};
 use crate::rows::Rows;
@@ -110,6 +110,7 @@ fn turn(turn: &FloorTurn, label: Option<&String>) -> Turn {
         hole: turn.hole.as_str().into(),
         pace: pace(turn.pace),
         change: change(&turn.change),
+        spot: spot(&turn.spot),
     }
 }
 

@@ -38,6 +38,7 @@ impl FrameFace {
         self.chips.settle(frame.chips.iter().map(|chip| Chip {
             lifter: chip.lifter.as_str().into(),
             pace: pace(chip.pace),
+            shown: chip.shown,
         }));
         to.set_asleep(frame.asleep);
         to.set_shift_x(frame.shift.0.into());
@@ -53,6 +54,7 @@ pub(crate) fn pace(pace: view::Pace) -> Pace {
         view::Pace::Resting => Pace::Resting,
         view::Pace::Ready => Pace::Ready,
         view::Pace::Stopped => Pace::Stopped,
+        view::Pace::Away => Pace::Away,
         view::Pace::Done => Pace::Done,
         view::Pace::Blocked => Pace::Blocked,
     }
@@ -65,6 +67,8 @@ fn stage(screen: &view::Screen) -> Stage {
         view::Screen::SetUp(_) => Stage::Setup,
         view::Screen::Bar(_) => Stage::Bar,
         view::Screen::Entry(_) => Stage::Entry,
+        view::Screen::Turn(_) => Stage::Turn,
+        view::Screen::Holds(_) => Stage::Holds,
         view::Screen::Rest(_) => Stage::Rest,
         view::Screen::Settle(_) => Stage::Settle,
         view::Screen::Stop(_) => Stage::Stop,

@@ -51,6 +51,7 @@ mod floor;
 mod frame;
 mod headless;
 mod history;
+mod holds;
 mod list;
 mod meet;
 mod picture;
@@ -60,6 +61,7 @@ mod rows;
 mod settle;
 mod setup;
 mod stop;
+mod turn;
 mod typing;
 mod why;
 

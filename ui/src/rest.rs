@@ -1,5 +1,5 @@
 //! Fills the screen between two rungs.
-use crate::draw::{BarFace, change, rung};
+use crate::draw::{BarFace, change, rung, spot};
 use crate::frame::number_and_word;
 use crate::generated::{KioskWindow, Rest, Rung};
 use crate::rows::Rows;
@@ -9,7 +9,6 @@ use slint::{ComponentHandle as _, SharedString};
 pub(crate) struct RestFace {
     bar: BarFace,
     ladder: Rows<Rung>,
-    gear: Rows<SharedString>,
     digits: Rows<SharedString>,
 }
 
@@ -18,12 +17,10 @@ impl RestFace {
         let face = Self {
             bar: BarFace::new(),
             ladder: Rows::new(),
-            gear: Rows::new(),
             digits: Rows::new(),
         };
         let to = window.global::<Rest<'_>>();
         to.set_ladder(face.ladder.model());
-        to.set_gear(face.gear.model());
         to.set_left_digits(face.digits.model());
         face
     }
@@ -48,7 +45,10 @@ impl RestFace {
         to.set_bar(self.bar.draw(&rest.bar));
         to.set_change(change(&rest.change));
         self.ladder.settle(rest.ladder.iter().map(rung));
-        self.gear.settle(rest.gear.iter().map(SharedString::from));
+        to.set_spot(spot(&rest.spot));
+        to.set_loaded(rest.loaded.as_str().into());
+        to.set_holds(rest.holds.as_str().into());
+        to.set_turn(rest.turn.as_str().into());
         to.set_settle(rest.settle.as_str().into());
         to.set_cue(rest.cue.as_str().into());
         to.set_main(rest.main.as_str().into());

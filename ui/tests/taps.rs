@@ -3,6 +3,7 @@ mod bench;
 
 use bench::{down, open, press, scene, show, touch, up, wait_ms};
 use view::Tap;
+use view::tap::HoldsTap;
 
 /// Presses `label` on the scene `name` and gives what was told.
 fn told(name: &str, label: &str) -> Vec<Tap> {
@@ -53,7 +54,16 @@ fn expected() -> Vec<(&'static str, &'static str, Tap)> {
         ("entry-reps", "0", Tap::Number(0)),
         ("entry-reps", "8", Tap::Number(8)),
         ("entry-reps", "back", Tap::Undo),
-        ("entry-reps", "skip this rung", Tap::Skip),
+        ("bar", "later, skip...", Tap::TurnPad),
+        ("bar", "loaded", Tap::Loaded),
+        ("bar", "bar holds...", Tap::Holds),
+        ("turn", "skip this set", Tap::Answer(3)),
+        ("turn", "later", Tap::Answer(1)),
+        ("turn", "my turn now", Tap::Answer(0)),
+        ("holds", "empty", Tap::Answer(0)),
+        ("holds", "+ 2.5", Tap::Hold(HoldsTap::Plate(2))),
+        ("holds", "take last off", Tap::Hold(HoldsTap::TakeLast)),
+        ("holds", "it holds that", Tap::Main),
         ("entry-moved", "3", Tap::Number(3)),
         ("entry-moved", "stopped there", Tap::WentThrough),
         ("rest", "go now", Tap::Main),
@@ -112,7 +122,7 @@ fn a_second_press_within_a_quarter_of_a_second_is_swallowed() {
     wait_ms(60);
     press(&face, "3");
     wait_ms(60);
-    press(&face, "skip this rung");
+    press(&face, "5");
     assert_eq!(taps.take(), [Tap::Number(3)], "anywhere on the panel");
     wait_ms(250);
     press(&face, "4");

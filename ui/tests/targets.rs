@@ -165,7 +165,7 @@ fn the_numbers_of_now_are_20_minutes_of_arc_at_3_m() {
     for (name, frame) in scenes::all() {
         let first = |text: &str| text.split(' ').next().unwrap_or_default().to_owned();
         let numbers: Vec<String> = match &frame.screen {
-            Screen::Bar(at) => vec![at.load.clone(), first(&at.reps), at.hole.clone()],
+            Screen::Bar(at) => vec![at.load.clone(), first(&at.reps), at.spot.hole.clone()],
             Screen::Rest(at) => vec![at.left.clone(), at.load.clone(), first(&at.reps)],
             Screen::SetUp(at) => vec![at.hole.clone()],
             Screen::Floor(_)
@@ -177,6 +177,8 @@ fn the_numbers_of_now_are_20_minutes_of_arc_at_3_m() {
             | Screen::Why(_)
             | Screen::Meet(_)
             | Screen::List(_)
+            | Screen::Turn(_)
+            | Screen::Holds(_)
             | Screen::Page(_)
             | Screen::Typing(_)
             | Screen::End(_) => vec![],

@@ -40,6 +40,8 @@ pub struct Kiosk {
     config_text: Option<String>,
     stage: Stage,
     patience: Patience,
+    /// When the screen was tapped last.
+    tapped_at: domain::Moment,
     clock: Steady,
     notice: String,
     today: Today,
@@ -119,6 +121,7 @@ impl Kiosk {
             config_text: None,
             stage: Stage::default(),
             patience: Patience::AtTheRack,
+            tapped_at: domain::Moment::default(),
             clock,
             today: Today::default(),
             shared: None,
@@ -139,12 +142,14 @@ impl Kiosk {
         kiosk.tell_clock();
         let clock = kiosk.time_of_day();
         kiosk.stage = Stage::resume(&kiosk.scene(&clock));
+        kiosk.take_up();
         kiosk
     }
 
     /// Does what a tap on the face of now asks, and gives the face that follows.
     pub fn tap(&mut self, tap: &Tap) -> Frame {
         self.notice = self.notice_of_files();
+        self.tapped_at = self.clock.now();
         self.news.door = self.door.news();
         self.renew_day();
         let time = self.time_of_day();
@@ -187,6 +192,8 @@ impl Kiosk {
         if matches!(self.stage.aside, Some(Aside::Desk(_))) {
             self.look_at_desk();
         }
+        self.renew_day();
+        self.keep_shown();
         self.frame()
     }
 
@@ -248,6 +255,9 @@ impl Kiosk {
             self.after_change();
         }
         self.tell_clock();
+        self.pass_over();
+        self.renew_day();
+        self.keep_shown();
         self.gather();
         self.frame()
     }

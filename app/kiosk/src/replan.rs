@@ -5,8 +5,9 @@
 //! ladders' own order.
 use crate::clock::stopwatch;
 use chrono::NaiveDate;
-use domain::rotation::{Asked, CalledTurn, Station, ask, open_at};
+use domain::rotation::{CalledTurn, Station, ask, open_at};
 use domain::solve::rotation::{Effort, plan};
+use domain::state::LiftRun;
 use domain::{Gym, LiftNo, Moment, State};
 
 /// Time for one plan, nanoseconds: with it, the entry is still on the screen within 100 ms.
@@ -45,7 +46,9 @@ pub fn replan(
     if never || lifters == 0 || (lifters == 1 && !called.is_empty()) {
         return None;
     }
-    let asked: Asked = ask(gym, state, station, date, now, first)?;
+    let Some(asked) = ask(gym, state, station, date, now, first) else {
+        return Some(by_rest(state, station, date)).filter(|turns| turns != called);
+    };
     let mut clock = stopwatch();
     let timed = patience == Patience::AtTheRack;
     let mut go_on = || !timed || clock() < WITHIN_NS;
@@ -57,7 +60,23 @@ pub fn replan(
         Ok(plan) => Some(asked.turns(&plan)).filter(|turns| turns != called),
         Err(refusal) => {
             tracing::warn!(%refusal, ?station, "the order of turns cannot be planned");
-            None
+            Some(by_rest(state, station, date)).filter(|turns| turns != called)
         }
     }
+}
+
+/// Where nothing can be planned: whoever is rested first comes first, on the ladders' own stacks, so
+/// that nobody under way is left out.
+fn by_rest(state: &State, station: &Station, date: NaiveDate) -> Vec<CalledTurn> {
+    let mut runs: Vec<&LiftRun> = open_at(state, station, date).collect();
+    runs.sort_by_key(|run| (run.attendance.deferred, run.rested_at(), run.no));
+    let turn = |run: &LiftRun| {
+        let rung = run.next_rung()?;
+        Some(CalledTurn {
+            no: run.no,
+            rung: u16::try_from(rung).ok()?,
+            per_side: run.sheet.rungs.get(rung)?.per_side.clone(),
+        })
+    };
+    runs.into_iter().filter_map(turn).collect()
 }

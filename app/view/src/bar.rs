@@ -1,9 +1,12 @@
 //! At the bar: the rung of now.
-use crate::draw::{BarDrawing, Change, LadderRow, RackDrawing};
+use crate::draw::{BarDrawing, Change, LadderRow};
 use crate::drawings;
 use crate::language::{Language, p};
+use crate::loading::{Ordered, change_words, ordered, whole_bar};
 use crate::scene::Scene;
 use crate::settle::offered;
+use crate::spot::{Spot, spot};
+use domain::order::Order;
 use domain::sheet::LiftSheet;
 use domain::state::LiftRun;
 
@@ -24,16 +27,16 @@ pub struct AtTheBar {
     pub change: Change,
     /// The ladder, lowest rung first.
     pub ladder: Vec<LadderRow>,
-    /// The rack; empty holes from the floor.
-    pub rack: RackDrawing,
-    /// "9"; empty from the floor.
-    pub hole: String,
-    /// "1 mat, 20 mm" or empty.
-    pub mats: String,
-    /// "belt", "straps": what is worn now, loudest first; empty when nothing.
-    pub gear: Vec<String>,
-    /// "double overhand".
-    pub grip: String,
+    /// What the hands have to do, plate by plate.
+    pub order: Ordered,
+    /// Hole, mats, height, gear, grip.
+    pub spot: Spot,
+    /// "loaded", where something is left to do; else empty.
+    pub loaded: String,
+    /// "bar holds...".
+    pub holds: String,
+    /// "later, skip...".
+    pub turn: String,
     /// One short caution that matters now, or empty.
     pub caution: String,
     /// The button to the work loads that may be chosen: "other load"; empty when there are none.
@@ -48,38 +51,39 @@ pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBa
     let say = scene.language();
     let sheet = &run.sheet;
     let rung = &sheet.rungs[at];
-    let (on, to) = scene.stacks(run, at);
-    let weighed = scene.weighed(run, at);
-    let pins = sheet.pins.as_ref();
+    let order = scene.order(run, at);
     AtTheBar {
         load: say.mass_number(rung.load, sheet.unit),
         unit: sheet.unit.word().into(),
         reps: say.reps(rung.reps),
-        rung: match &weighed {
-            Some(sides) => {
-                let truly = say.mass(sides.load, sheet.unit);
-                say.fill(p::TRULY, &[&say.rung(sheet, at), &truly])
+        rung: match scene.weighed(run, &order) {
+            Some(load) => {
+                let load = say.mass(load, sheet.unit);
+                say.fill(p::WEIGHS, &[&say.rung(sheet, at), &load])
             }
             None => say.rung(sheet, at),
         },
-        bar: drawings::bar(say, sheet, &on, to),
-        change: drawings::marked_change(say, &on, to, sheet.unit, weighed.as_ref()),
+        bar: whole_bar(say, sheet, &order),
+        change: change_words(say, &order, sheet.unit),
+        order: ordered(&order),
+        spot: spot(say, sheet, rung, &order.to),
+        loaded: loaded(say, &order),
+        holds: say.say(p::BAR_HOLDS),
+        turn: say.say(p::TURN_PAD),
         ladder: drawings::ladder(say, sheet, Some(run)),
-        rack: drawings::rack(say, sheet),
-        hole: pins.map(|p| p.hole.to_string()).unwrap_or_default(),
-        mats: pins
-            .filter(|p| !p.mats.is_empty())
-            .map(|p| say.mats(&p.mats))
-            .unwrap_or_default(),
-        gear: say.worn(rung),
-        grip: match sheet.hooks {
-            Some(_) => String::new(),
-            None => say.grip(sheet.grip),
-        },
         caution: caution(say, sheet, at),
         settle: offered(say, scene.choices(run).as_ref()),
         main: say.fill(p::REPS_DONE, &[&rung.reps.to_string()]),
         main_detail: say.say(p::BACK_KEPT),
+    }
+}
+
+/// The button by which the bar is said to be as it should be, where it is not known to be.
+pub(crate) fn loaded(say: Language, order: &Order) -> String {
+    if order.is_done() && !order.believed.in_doubt {
+        String::new()
+    } else {
+        say.say(p::LOADED)
     }
 }
 

@@ -7,6 +7,7 @@ use crate::frame::{Frame, Screen};
 use crate::language::{Language, p};
 use crate::list::{List, ListState, rows_shown};
 use crate::meet_day::MeetPage;
+use crate::tap::{Tap, TurnTap};
 use crate::{choose::TILES_SHOWN, entry::Pad};
 
 /// What a button does.
@@ -146,6 +147,8 @@ fn has_chips(screen: &Screen) -> bool {
         | Screen::Bar(_)
         | Screen::Entry(_)
         | Screen::Rest(_)
+        | Screen::Turn(_)
+        | Screen::Holds(_)
         | Screen::Settle(_)
         | Screen::Stop(_)
         | Screen::End(_)
@@ -225,6 +228,20 @@ fn told_apart(labels: impl Iterator<Item = String>) -> Vec<String> {
     apart
 }
 
+/// What an answer about a turn does.
+fn deed_of(tap: &Tap) -> Deed {
+    let Tap::Turn(said) = tap else {
+        return Deed::Skip;
+    };
+    match said {
+        TurnTap::Later => Deed::Later,
+        TurnTap::Longer => Deed::Longer,
+        TurnTap::Leave => Deed::Leave,
+        TurnTap::Mine => Deed::Mine,
+        TurnTap::Back => Deed::Go,
+    }
+}
+
 /// Buttons as they are gathered.
 struct Row {
     say: Language,
@@ -242,6 +259,69 @@ impl Row {
     /// What the window writes by itself.
     fn own(&mut self, word: crate::language::Phrase, does: Deed) {
         self.add(self.say.say(word), does);
+    }
+
+    /// At the bar, at rest, and the pads of both.
+    fn of_turn(&mut self, screen: &Screen) {
+        match screen {
+            Screen::Bar(bar) => {
+                self.add(bar.settle.clone(), Deed::Other);
+                self.add(bar.turn.clone(), Deed::Other);
+                self.own(p::SET_UP, Deed::Other);
+                self.add(bar.loaded.clone(), Deed::Loaded);
+                self.add(bar.holds.clone(), Deed::Holds);
+                self.own(p::OTHER_REPS, Deed::Reps);
+                self.own(p::BACK_MOVED, Deed::Moved);
+                self.add(with_detail(&bar.main, &bar.main_detail), Deed::Done);
+            }
+            Screen::Rest(rest) => {
+                self.add(rest.settle.clone(), Deed::Other);
+                self.add(rest.turn.clone(), Deed::Other);
+                self.own(p::SET_UP, Deed::Other);
+                self.add(rest.loaded.clone(), Deed::Loaded);
+                self.add(rest.holds.clone(), Deed::Holds);
+                let mine = rest.main == self.say.say(p::MINE);
+                self.add(rest.main.clone(), if mine { Deed::Mine } else { Deed::Go });
+            }
+            Screen::Entry(entry) => {
+                let number = match entry.pad {
+                    Pad::Reps => Deed::Reps,
+                    Pad::Moved => Deed::Moved,
+                };
+                for n in &entry.numbers {
+                    self.add(n.to_string(), number);
+                }
+                self.add(entry.through.clone(), Deed::Moved);
+            }
+            Screen::Turn(pad) => {
+                for answer in &pad.answers {
+                    self.add(answer.word.clone(), deed_of(&answer.tap));
+                }
+                self.add(pad.stop.clone(), Deed::End);
+            }
+            Screen::Holds(holds) => {
+                for answer in &holds.answers {
+                    self.add(answer.word.clone(), Deed::Holds);
+                }
+                for key in &holds.plates {
+                    self.add(format!("+ {}", key.word), Deed::Other);
+                }
+                self.add(holds.take_last.clone(), Deed::Other);
+                self.add(holds.main.clone(), Deed::Holds);
+            }
+            Screen::Choose(_)
+            | Screen::SetUp(_)
+            | Screen::Stop(_)
+            | Screen::Settle(_)
+            | Screen::End(_)
+            | Screen::Floor(_)
+            | Screen::History(_)
+            | Screen::Why(_)
+            | Screen::Meet(_)
+            | Screen::List(_)
+            | Screen::Page(_)
+            | Screen::Typing(_) => {}
+        }
     }
 
     fn of_screen(&mut self, screen: &Screen) {
@@ -262,30 +342,11 @@ impl Row {
                 let main = if begins { Deed::Start } else { Deed::Go };
                 self.add(setup.main.clone(), main);
             }
-            Screen::Bar(bar) => {
-                self.add(bar.settle.clone(), Deed::Other);
-                self.own(p::SET_UP, Deed::Other);
-                self.own(p::OTHER_REPS, Deed::Reps);
-                self.own(p::BACK_MOVED, Deed::Moved);
-                self.add(with_detail(&bar.main, &bar.main_detail), Deed::Done);
-            }
-            Screen::Entry(entry) => {
-                let number = match entry.pad {
-                    Pad::Reps => Deed::Reps,
-                    Pad::Moved => Deed::Moved,
-                };
-                for n in &entry.numbers {
-                    self.add(n.to_string(), number);
-                }
-                self.add(entry.skip.clone(), Deed::Skip);
-                self.add(entry.stop.clone(), Deed::End);
-                self.add(entry.through.clone(), Deed::Moved);
-            }
-            Screen::Rest(rest) => {
-                self.add(rest.settle.clone(), Deed::Other);
-                self.own(p::SET_UP, Deed::Other);
-                self.add(rest.main.clone(), Deed::Go);
-            }
+            Screen::Bar(_)
+            | Screen::Rest(_)
+            | Screen::Entry(_)
+            | Screen::Turn(_)
+            | Screen::Holds(_) => self.of_turn(screen),
             Screen::Settle(settle) => {
                 for choice in &settle.loads {
                     self.add(format!("{} {}", choice.load, choice.unit), Deed::Choose);

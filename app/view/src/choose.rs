@@ -92,7 +92,7 @@ fn tile(scene: &Scene<'_>, name: &str) -> Tile {
         let word = match pace {
             Pace::Resting => say.fill(p::REST_LEFT, &[&word]),
             Pace::Done => say.say(p::DONE),
-            Pace::Stopped => word,
+            Pace::Stopped | Pace::Away => word,
             Pace::Fresh | Pace::Ready | Pace::Blocked => {
                 say.fill(p::DONE_OF, &[&done.to_string(), &all.to_string()])
             }

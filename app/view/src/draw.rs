@@ -2,20 +2,24 @@
 //!
 //! Refuses: pixels and colours. Floats here are for the eye, never for a load.
 
-/// A bar seen from the front, one sleeve, collar face outwards. x runs outwards from the inner
-/// face of the inner collar.
+/// A bar seen from the front, both sleeves. x runs outwards from the inner face of each inner
+/// collar.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct BarDrawing {
     /// Shaft diameter.
     pub shaft_mm: f32,
-    /// Usable length of the sleeve.
+    /// Usable length of one sleeve.
     pub sleeve_mm: f32,
-    /// Plates from the inside out, those that come off included (they stand outside those that
-    /// stay; when something also goes on, the ones going on are drawn at their place and those
-    /// coming off are left out of the drawing and told in words).
-    pub plates: Vec<PlateDrawing>,
-    /// Where the outer collar stands, x; 0 with `has_collar` false when there is none.
-    pub collar_x_mm: f32,
+    /// Plates of the left sleeve from the inside out, those that come off included (they stand
+    /// outside those that stay; when something also goes on, the ones going on are drawn at their
+    /// place and those coming off are left out of the drawing and told in words).
+    pub left: Vec<PlateDrawing>,
+    /// The same of the right sleeve.
+    pub right: Vec<PlateDrawing>,
+    /// Where the outer collar of the left sleeve stands, x.
+    pub left_collar_mm: f32,
+    /// The same of the right sleeve.
+    pub right_collar_mm: f32,
     /// Whether collars are used.
     pub has_collar: bool,
     /// The largest diameter drawn, for scaling.
@@ -33,6 +37,8 @@ pub struct PlateDrawing {
     pub diameter_mm: f32,
     /// The number on it.
     pub label: String,
+    /// Its painted mark, or empty.
+    pub mark: String,
     /// Its colour code; the label is the first code.
     pub shade: Shade,
     /// What happens to it.
@@ -68,15 +74,20 @@ pub enum Fate {
     ComesOff,
 }
 
-/// What the hands have to do on each side, in words.
+/// What the hands have to do, in words.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Change {
-    /// Labels to take off, outermost first: "20, 10"; empty for none.
+    /// "each side"; "look at the bar first"; empty where the lines say each side by itself.
+    pub heading: String,
+    /// "take off 20 + 10", outermost first; empty for nothing.
     pub take_off: String,
-    /// Labels to put on, innermost first; empty for none.
+    /// "put on 20 + 10", innermost first; in doubt the whole stack: "each side 25 + 20".
     pub put_on: String,
-    /// "each side: take off 20, put on 25", "leave the bar as it is", "empty bar".
+    /// All of it in one sentence: "each side: take off 20, then put on 25", "leave the bar as it
+    /// is", "empty bar".
     pub sentence: String,
+    /// Whether somebody must look before the next plate is moved.
+    pub in_doubt: bool,
 }
 
 /// An upright of the rack seen from the side, heights above the floor.

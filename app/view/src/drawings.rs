@@ -1,14 +1,10 @@
 //! From sheets and stacks to drawings in millimetres. Refuses: pixels.
-use crate::draw::{
-    BarDrawing, Change, Fate, HeightMark, HoleDrawing, LadderRow, PlateDrawing, RackDrawing,
-    RowState, Shade,
-};
+use crate::draw::{HeightMark, HoleDrawing, LadderRow, RackDrawing, RowState, Shade};
 use crate::language::{Language, p};
 use domain::event::Hold;
 use domain::lift::Landmark;
 use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
 use domain::state::{Entered, LiftRun};
-use domain::weighed::Sides;
 use domain::{Length, Mass, MassUnit, PlateFace};
 
 /// Millimetres for the eye.
@@ -18,49 +14,8 @@ pub fn mm(length: Length) -> f32 {
     i16::try_from(tenths).map_or(f32::MAX, f32::from) / 10.0
 }
 
-/// The bar of `sheet` as it goes from the stack `on` to the stack `to`.
-#[must_use]
-pub fn bar(say: Language, sheet: &LiftSheet, on: &[PlateFace], to: &[PlateFace]) -> BarDrawing {
-    let stays = on.iter().zip(to).take_while(|(a, b)| a == b).count();
-    let beyond = if to.len() == stays { &on[stays..] } else { &[] };
-    let fate = |at: usize| {
-        if at < stays {
-            Fate::Stays
-        } else {
-            Fate::GoesOn
-        }
-    };
-    let kept = to.iter().enumerate().map(|(at, face)| (face, fate(at)));
-    let leaving = beyond.iter().map(|face| (face, Fate::ComesOff));
-    let mut x = Length::ZERO;
-    let mut plates = Vec::new();
-    let mut collar = Length::ZERO;
-    for (face, fate) in kept.chain(leaving) {
-        plates.push(PlateDrawing {
-            x_mm: mm(x),
-            thickness_mm: mm(face.thickness),
-            diameter_mm: mm(face.diameter),
-            label: say.label(face),
-            shade: shade(face),
-            fate,
-        });
-        x = x + face.thickness;
-        if fate != Fate::ComesOff {
-            collar = x;
-        }
-    }
-    BarDrawing {
-        shaft_mm: mm(sheet.bar.shaft_diameter),
-        sleeve_mm: mm(sheet.bar.sleeve),
-        tallest_mm: plates.iter().map(|p| p.diameter_mm).fold(450.0, f32::max),
-        plates,
-        collar_x_mm: mm(collar),
-        has_collar: sheet.bar.collars != Mass::ZERO,
-    }
-}
-
 /// The competition colour of a kilo disc (IWF rules); plain for everything else.
-fn shade(face: &PlateFace) -> Shade {
+pub(crate) fn shade(face: &PlateFace) -> Shade {
     let kg = |thousandths: i64| Mass::of(MassUnit::Kg, thousandths);
     let is = |a: i64, b: i64| face.mass == kg(a) || face.mass == kg(b);
     match face.unit {
@@ -71,50 +26,6 @@ fn shade(face: &PlateFace) -> Shade {
         MassUnit::Kg if is(10_000, 1_000) => Shade::Green,
         MassUnit::Kg if is(5_000, 500) => Shade::White,
         MassUnit::Kg => Shade::Plain,
-    }
-}
-
-/// As [`change`], with the marks of the plates that go on, left|right, where they were weighed.
-#[must_use]
-pub fn marked_change(
-    say: Language,
-    on: &[PlateFace],
-    to: &[PlateFace],
-    unit: MassUnit,
-    sides: Option<&Sides>,
-) -> Change {
-    let plain = change(say, on, to, unit);
-    let stays = to.len() - domain::solve::change(on, to).put_on.len();
-    let marks = sides
-        .map(|sides| say.marks(sides, stays))
-        .unwrap_or_default();
-    if marks.is_empty() {
-        plain
-    } else {
-        Change {
-            put_on: marks,
-            ..plain
-        }
-    }
-}
-
-/// What the hands have to do to go from `on` to `to`.
-#[must_use]
-pub fn change(say: Language, on: &[PlateFace], to: &[PlateFace], unit: MassUnit) -> Change {
-    let hands = domain::solve::change(on, to);
-    let take_off = say.plates(&hands.take_off, unit);
-    let put_on = say.plates(&hands.put_on, unit);
-    let sentence = match (take_off.as_str(), put_on.as_str()) {
-        ("", "") if to.is_empty() => say.say(p::EMPTY_BAR),
-        ("", "") => say.say(p::LEAVE_BAR),
-        ("", on) => say.fill(p::PUT_ON, &[on]),
-        (off, "") => say.fill(p::TAKE_OFF, &[off]),
-        (off, on) => say.fill(p::TAKE_OFF_PUT_ON, &[off, on]),
-    };
-    Change {
-        take_off,
-        put_on,
-        sentence,
     }
 }
 

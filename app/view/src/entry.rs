@@ -18,10 +18,6 @@ pub struct Entry {
     pub through: String,
     /// Moved pad only: whether all reps were done all the same.
     pub through_on: bool,
-    /// Reps pad only: "skip this rung", or empty.
-    pub skip: String,
-    /// Reps pad only: "end the lift", or empty.
-    pub stop: String,
 }
 
 /// Which pad.
@@ -36,11 +32,11 @@ pub enum Pad {
 /// The most numbers on a pad.
 const NUMBERS_MAX: u8 = 12;
 
-pub(crate) fn pad_of(say: Language, run: &LiftRun, at: usize, pad: PadOpen) -> Entry {
+pub(crate) fn pad_of(say: Language, run: &LiftRun, at: usize, pad: &PadOpen) -> Entry {
     let rung = &run.sheet.rungs[at];
     let load = say.mass(rung.load, run.sheet.unit);
     match pad {
-        PadOpen::Reps => {
+        PadOpen::Reps | PadOpen::Turn | PadOpen::Holds(_) => {
             let most = rung.reps.saturating_add(3).max(7);
             let least = most.saturating_sub(NUMBERS_MAX - 1);
             Entry {
@@ -50,8 +46,6 @@ pub(crate) fn pad_of(say: Language, run: &LiftRun, at: usize, pad: PadOpen) -> E
                 planned: rung.reps,
                 through: String::new(),
                 through_on: false,
-                skip: say.say(p::SKIP_RUNG),
-                stop: say.say(p::END_LIFT),
             }
         }
         PadOpen::Moved { through } => Entry {
@@ -60,9 +54,7 @@ pub(crate) fn pad_of(say: Language, run: &LiftRun, at: usize, pad: PadOpen) -> E
             numbers: (1..=rung.reps.clamp(1, NUMBERS_MAX)).collect(),
             planned: 0,
             through: say.fill(p::DID_ALL, &[&rung.reps.to_string()]),
-            through_on: through,
-            skip: String::new(),
-            stop: String::new(),
+            through_on: *through,
         },
     }
 }

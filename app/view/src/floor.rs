@@ -2,12 +2,15 @@
 //!
 //! Refuses: planning. The turns come in the order in which they are to be taken.
 use crate::draw::{BarDrawing, Change};
-use crate::drawings;
 use crate::frame::{Pace, pace};
 use crate::language::p;
+use crate::loading::{Ordered, change_words, ordered, stack_words, still_bar, whole_bar};
 use crate::scene::Scene;
+use crate::spot::{Spot, spot};
+use crate::stage::shown_order;
 use crate::words::minutes;
 use domain::rotation::{CalledTurn, Station, station_of, stations};
+use domain::shown::ShownOrder;
 use domain::state::LiftRun;
 
 /// What it shows.
@@ -48,14 +51,19 @@ pub struct FloorTurn {
     pub reps: String,
     /// "9"; empty from the floor.
     pub hole: String,
-    /// "up", "next", "rest 2:10", "ready".
+    /// Hole, mats, height, gear, grip; looked at for the turn that is up.
+    pub spot: Spot,
+    /// "up", "next", "rest 2:10", "ready", "did not come at 18:42".
     pub word: String,
     /// For the look.
     pub pace: Pace,
     /// The bar to scale; looked at only for the turn that is up.
     pub bar: BarDrawing,
-    /// What the hands have to do before this turn, each side; looked at for up and next.
+    /// What the hands have to do before the turn that is up; for others the whole stack, with
+    /// nothing to do yet.
     pub change: Change,
+    /// The same plate by plate, for the turn that is up.
+    pub order: Option<Ordered>,
 }
 
 /// The most racks that are shown.
@@ -76,21 +84,7 @@ pub const fn then_shown(racks: usize) -> usize {
 /// one rack is shown where no other rack needs the place.
 #[must_use]
 pub fn floor(scene: &Scene<'_>) -> Floor {
-    let mut open: Vec<Station> = stations(scene.state, scene.date).into_iter().collect();
-    open.retain(|station| scene.run_first(station).is_some());
-    open.sort_by_key(|station| usize::MAX - lifters(scene, station));
-    let (mut shown, mut second): (Vec<Station>, Vec<Station>) = (Vec::new(), Vec::new());
-    for station in open {
-        let same_rack = shown.iter().any(|other| other.rack == station.rack);
-        if same_rack {
-            second.push(station);
-        } else {
-            shown.push(station);
-        }
-    }
-    shown.append(&mut second);
-    shown.truncate(RACKS_MAX);
-    shown.sort();
+    let shown = shown_stations(scene);
     let empty = if shown.is_empty() {
         scene.language().say(p::NOBODY_YET)
     } else {
@@ -112,6 +106,26 @@ pub fn floor(scene: &Scene<'_>) -> Floor {
         racks: racks.collect(),
         empty,
     }
+}
+
+/// The bars whose turns are shown, at most two.
+fn shown_stations(scene: &Scene<'_>) -> Vec<Station> {
+    let mut open: Vec<Station> = stations(scene.state, scene.date).into_iter().collect();
+    open.retain(|station| scene.run_first(station).is_some());
+    open.sort_by_key(|station| usize::MAX - lifters(scene, station));
+    let (mut shown, mut second): (Vec<Station>, Vec<Station>) = (Vec::new(), Vec::new());
+    for station in open {
+        let same_rack = shown.iter().any(|other| other.rack == station.rack);
+        if same_rack {
+            second.push(station);
+        } else {
+            shown.push(station);
+        }
+    }
+    shown.append(&mut second);
+    shown.truncate(RACKS_MAX);
+    shown.sort();
+    shown
 }
 
 /// How many lifters share a station.
@@ -156,7 +170,8 @@ fn shown(order: &[CalledTurn]) -> Vec<usize> {
 fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> FloorTurn {
     let say = scene.language();
     let sheet = &run.sheet;
-    let (on, to) = scene.stacks(run, rung);
+    let order = scene.order(run, rung);
+    let is_up = place == 0 && !run.awaits_decision();
     let (load, reps) = sheet
         .rungs
         .get(rung)
@@ -165,7 +180,11 @@ fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> Fl
     let (pace, word) = match (place, is_now, pace(scene, run)) {
         (_, true, (Pace::Resting, left)) => (Pace::Resting, say.fill(p::REST_LEFT, &[&left])),
         (_, true, (Pace::Stopped, word)) => (Pace::Stopped, word),
+        (_, true, (Pace::Away, word)) => (Pace::Away, word),
         (0, ..) => (Pace::Ready, say.say(p::UP)),
+        (_, true, _) if run.attendance.passed_at.is_some() => {
+            (Pace::Away, passed_word(scene, run).unwrap_or_default())
+        }
         (1, ..) => (Pace::Ready, say.say(p::NEXT_UP)),
         (_, true, (pace, word)) => (pace, word),
         // A later set of somebody who lifts before: its rest has not begun.
@@ -185,9 +204,43 @@ fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> Fl
             .as_ref()
             .map(|p| p.hole.to_string())
             .unwrap_or_default(),
+        spot: sheet
+            .rungs
+            .get(rung)
+            .map(|rung| spot(say, sheet, rung, &order.to))
+            .unwrap_or_default(),
         word,
         pace,
-        bar: drawings::bar(say, sheet, &on, to),
-        change: drawings::change(say, &on, to, sheet.unit),
+        bar: if is_up {
+            whole_bar(say, sheet, &order)
+        } else {
+            still_bar(say, sheet, &order.to)
+        },
+        change: if is_up {
+            change_words(say, &order, sheet.unit)
+        } else {
+            stack_words(say, &order, sheet.unit)
+        },
+        order: is_up.then(|| ordered(&order)),
     }
+}
+
+/// The orders of all turns that are up on the floor.
+pub(crate) fn up_orders(scene: &Scene<'_>) -> Vec<ShownOrder> {
+    let shown = shown_stations(scene).into_iter();
+    shown
+        .filter_map(|station| {
+            let turn = scene.state.rotation(&station).first()?;
+            let run = scene.state.lifts.get(&turn.no)?;
+            let up = !run.awaits_decision();
+            up.then(|| shown_order(scene, run, usize::from(turn.rung)))
+        })
+        .collect()
+}
+
+/// How somebody who was passed over stands on the floor.
+fn passed_word(scene: &Scene<'_>, run: &LiftRun) -> Option<String> {
+    let at = run.attendance.passed_at?;
+    let time = scene.clock_at(at);
+    Some(scene.language().fill(p::PASSED_OVER, &[&time]))
 }

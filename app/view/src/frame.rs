@@ -12,6 +12,7 @@ use crate::entry::Entry;
 use crate::entry::pad_of;
 use crate::floor::{Floor, floor};
 use crate::history::History;
+use crate::holds::{Holds, holds};
 use crate::language::{Language, p};
 use crate::list::{List, Page};
 use crate::look::Look;
@@ -22,9 +23,10 @@ use crate::scene::Scene;
 use crate::settle::{Settle, settle};
 use crate::setup::SetUp;
 use crate::setup::{fresh, set_up};
-use crate::stage::{Due, Stage, last_touched};
+use crate::stage::{Due, PadOpen, Stage};
 use crate::stop::Stop;
 use crate::stop::stop;
+use crate::turn_pad::{TurnPad, turn_pad};
 use crate::why::Why;
 use crate::words;
 use domain::rotation::station_of;
@@ -43,7 +45,7 @@ pub struct Frame {
     pub lift: String,
     /// Time of day, "18:42".
     pub clock: String,
-    /// Other lifters under way, for switching in one tap; at most three.
+    /// Who is under way, for switching in one tap; at most four, each always at the same place.
     pub chips: Vec<Chip>,
     /// What the button at the bottom left would do: "undo", "back"; empty when there is nothing.
     pub undo: String,
@@ -78,6 +80,8 @@ pub enum Pace {
     Ready,
     /// The back moved; a decision is open.
     Stopped,
+    /// Not there.
+    Away,
     /// Done for today.
     Done,
     /// Something must be mended first (no plan, no load).
@@ -93,6 +97,8 @@ pub struct Chip {
     pub word: String,
     /// For the look.
     pub pace: Pace,
+    /// Whether it is the lifter whose screen this is.
+    pub shown: bool,
 }
 
 /// Which screen, with what it shows.
@@ -106,6 +112,10 @@ pub enum Screen {
     Bar(AtTheBar),
     /// A pad of numbers.
     Entry(Entry),
+    /// Later, skip, longer, leave.
+    Turn(TurnPad),
+    /// What the bar holds, said by hand.
+    Holds(Holds),
     /// Between two rungs.
     Rest(Rest),
     /// The back moved: end, or go on.
@@ -130,8 +140,8 @@ pub enum Screen {
     Typing(Typing),
 }
 
-/// The most chips of other lifters.
-const CHIPS_MAX: usize = 3;
+/// The most chips.
+const CHIPS_MAX: usize = 4;
 
 /// The frame of now.
 #[must_use]
@@ -141,7 +151,7 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
     let (undo, undo_detail) = undo(stage, scene, &due);
     let say = scene.language();
     let aside = stage.aside.as_ref().unwrap_or(&Aside::Panel);
-    let lift = match due {
+    let lift = match &due {
         Due::All | Due::Floor => String::new(),
         Due::Aside => aside.lift(scene),
         Due::Fresh(entry) => entry.map(|e| say.shipped(&e.lift)).unwrap_or_default(),
@@ -162,7 +172,7 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
             main: say.say(p::BACK_TO_BAR),
             ..set_up(say, &run.sheet, Some(run))
         }),
-        Due::Pad(run, rung, pad) => Screen::Entry(pad_of(say, run, rung, pad)),
+        Due::Pad(run, rung, pad) => pad_screen(scene, run, rung, &pad),
         Due::Stop(run) => Screen::Stop(stop(say, run)),
         Due::Settle(run, rung) => match scene.choices(run) {
             Some(choices) => Screen::Settle(settle(scene, run, &choices)),
@@ -191,6 +201,19 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
     }
 }
 
+/// A pad, for the rung of now; without one only the turn can be spoken of.
+fn pad_screen(scene: &Scene<'_>, run: &LiftRun, rung: Option<usize>, pad: &PadOpen) -> Screen {
+    match (pad, rung) {
+        (PadOpen::Holds(plates), Some(rung)) => Screen::Holds(holds(scene, run, rung, plates)),
+        (PadOpen::Reps | PadOpen::Moved { .. }, Some(rung)) => {
+            Screen::Entry(pad_of(scene.language(), run, rung, pad))
+        }
+        (PadOpen::Turn, _) | (PadOpen::Reps | PadOpen::Moved { .. } | PadOpen::Holds(_), None) => {
+            Screen::Turn(turn_pad(scene, run, rung))
+        }
+    }
+}
+
 fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
     let say = scene.language();
     let opened = matches!(stage.settle, Some((_, true)));
@@ -203,6 +226,7 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
         return Default::default();
     };
     let what = match run.entries.last().map(|e| e.what) {
+        _ if scene.word_to_undo(run).is_some() => say.say(p::THE_WORD),
         None => say.say(p::THE_START),
         Some(Entered::Stopped | Entered::LeftOpen) => say.say(p::THE_END),
         Some(Entered::WentOn) => say.say(p::GOING_ON),
@@ -225,25 +249,44 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
     (say.say(p::UNDO), format!("{who}{what}"))
 }
 
+/// All who are under way at the shown lifter's bar, the shown one too, in the order in which they
+/// began, so that nobody's place changes; elsewhere all who are under way.
 fn chips(scene: &Scene<'_>, lifter: &str) -> Vec<Chip> {
-    let mut open: Vec<&LiftRun> = scene
-        .runs()
-        .filter(|run| !run.is_over() && run.sheet.lifter != lifter)
-        .collect();
-    let place = |run: &LiftRun| {
-        let order = scene.state.rotation(&station_of(run));
-        order.iter().position(|turn| turn.no == run.no)
-    };
-    open.sort_by_key(|run| (place(run), run.rested_at(), last_touched(run)));
+    let mut open: Vec<&LiftRun> = scene.runs().filter(|run| !run.is_over()).collect();
+    let own = open
+        .iter()
+        .find(|run| run.sheet.lifter == lifter)
+        .map(|run| station_of(run));
+    // Those at other bars come after those who share this one.
+    open.sort_by_key(|run| (own.is_some() && own != Some(station_of(run)), run.no));
+    if open.len() == 1 && open[0].sheet.lifter == lifter {
+        return Vec::new();
+    }
     let chip = |run: &LiftRun| {
-        let (pace, word) = pace(scene, run);
+        let (pace, word) = standing(scene, run);
         Chip {
             lifter: run.sheet.lifter.clone(),
             word,
             pace,
+            shown: run.sheet.lifter == lifter,
         }
     };
     open.into_iter().map(chip).take(CHIPS_MAX).collect()
+}
+
+/// What a lifter is doing, among those who share the bar: "up", "next", "3rd", "rests 1:10".
+fn standing(scene: &Scene<'_>, run: &LiftRun) -> (Pace, String) {
+    let say = scene.language();
+    let (pace, word) = pace(scene, run);
+    let order = scene.state.rotation(&station_of(run));
+    let place = order.iter().position(|turn| turn.no == run.no);
+    match (pace, place) {
+        (Pace::Resting, _) => (pace, say.fill(p::RESTS, &[&word])),
+        (Pace::Ready, Some(0)) => (pace, say.say(p::UP)),
+        (Pace::Ready, Some(1)) => (pace, say.say(p::NEXT_UP)),
+        (Pace::Ready, Some(at)) => (Pace::Fresh, say.place(at + 1)),
+        (_, _) => (pace, word),
+    }
 }
 
 pub(crate) fn pace(scene: &Scene<'_>, run: &LiftRun) -> (Pace, String) {
@@ -253,6 +296,9 @@ pub(crate) fn pace(scene: &Scene<'_>, run: &LiftRun) -> (Pace, String) {
     }
     if run.awaits_decision() {
         return (Pace::Stopped, say.say(p::BACK_MOVED));
+    }
+    if run.attendance.away {
+        return (Pace::Away, say.say(p::AWAY));
     }
     match scene.rest_left(run) {
         Some(left) => (Pace::Resting, words::minutes(left)),

@@ -258,6 +258,12 @@ pub(crate) fn tap_meet(scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
         | Tap::Choose(_)
         | Tap::Panel
         | Tap::History
+        | Tap::Loaded
+        | Tap::Holds
+        | Tap::Hold(_)
+        | Tap::Answer(_)
+        | Tap::TurnPad
+        | Tap::Turn(_)
         | Tap::Why
         | Tap::Wake => return None,
     };

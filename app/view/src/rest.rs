@@ -1,10 +1,15 @@
 //! Between two rungs: the rest, and the next rung's loading.
+use crate::bar::loaded;
 use crate::draw::{BarDrawing, Change, LadderRow};
 use crate::drawings;
 use crate::language::{Language, p};
+use crate::loading::{Ordered, change_words, ordered, stack_words, still_bar, whole_bar};
 use crate::scene::Scene;
 use crate::settle::offered;
+use crate::spot::{Spot, spot};
 use crate::words::minutes;
+use domain::MassUnit;
+use domain::order::Order;
 use domain::rotation::station_of;
 use domain::sheet::LiftSheet;
 use domain::state::Entered;
@@ -35,8 +40,16 @@ pub struct Rest {
     pub change: Change,
     /// The ladder, lowest rung first.
     pub ladder: Vec<LadderRow>,
-    /// "belt", "straps" that go on now.
-    pub gear: Vec<String>,
+    /// What the hands have to do, plate by plate; none while somebody else comes first.
+    pub order: Option<Ordered>,
+    /// Hole, mats, height, gear, grip.
+    pub spot: Spot,
+    /// "loaded", where something is left to do; else empty.
+    pub loaded: String,
+    /// "bar holds...", or empty.
+    pub holds: String,
+    /// "later, skip...", or empty.
+    pub turn: String,
     /// The button to the work loads that may be chosen: "other load"; empty when there are none.
     pub settle: String,
     /// One short cue for the set to come, or empty; they take turns.
@@ -49,8 +62,20 @@ pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Re
     let say = scene.language();
     let sheet = &run.sheet;
     let rung = &sheet.rungs[at];
-    let (on, to) = scene.stacks(run, at);
+    let order = scene.order(run, at);
+    let is_turn = scene.is_turn(run);
     let (left_words, word) = waiting(scene, run, left);
+    let (bar, change) = if is_turn {
+        (
+            whole_bar(say, sheet, &order),
+            change_words(say, &order, sheet.unit),
+        )
+    } else {
+        (
+            still_bar(say, sheet, &order.to),
+            waits(say, run, &order, sheet.unit),
+        )
+    };
     Rest {
         left: left_words,
         share: drawings::share(i64::from(left), i64::from(rung.rest_s)),
@@ -60,13 +85,33 @@ pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Re
         unit: sheet.unit.word().into(),
         reps: say.reps(rung.reps),
         rung: say.rung(sheet, at),
-        bar: drawings::bar(say, sheet, &on, to),
-        change: drawings::marked_change(say, &on, to, sheet.unit, scene.weighed(run, at).as_ref()),
+        bar,
+        change,
+        order: is_turn.then(|| ordered(&order)),
+        spot: spot(say, sheet, rung, &order.to),
+        loaded: if is_turn {
+            loaded(say, &order)
+        } else {
+            String::new()
+        },
+        holds: if is_turn {
+            say.say(p::BAR_HOLDS)
+        } else {
+            String::new()
+        },
+        turn: if run.attendance.away {
+            String::new()
+        } else {
+            say.say(p::TURN_PAD)
+        },
         ladder: drawings::ladder(say, sheet, Some(run)),
-        gear: say.worn(rung),
         cue: cue(say, sheet, at),
         settle: offered(say, scene.choices(run).as_ref()),
-        main: say.say(p::GO_NOW),
+        main: say.say(match (run.attendance.away, scene.first_before(run)) {
+            (true, _) => p::I_AM_BACK,
+            (false, Some(_)) => p::MINE,
+            (false, None) => p::GO_NOW,
+        }),
     }
 }
 
@@ -76,9 +121,26 @@ fn cue(say: Language, sheet: &LiftSheet, at: usize) -> String {
     now.map(|cue| say.shipped(cue)).unwrap_or_default()
 }
 
+/// While others come first: the whole stack, and nothing to do yet.
+fn waits(say: Language, run: &LiftRun, order: &Order, unit: MassUnit) -> Change {
+    let stack = stack_words(say, order, unit);
+    let word = if run.attendance.away {
+        p::AWAY
+    } else {
+        p::WAITING_LOAD
+    };
+    Change {
+        sentence: format!("{}; {}", stack.sentence, say.say(word)),
+        ..stack
+    }
+}
+
 /// What the lifter waits for: the rest, or those who come first.
 fn waiting(scene: &Scene<'_>, run: &LiftRun, left: u32) -> (String, String) {
     let say = scene.language();
+    if run.attendance.away {
+        return (say.say(p::AWAY), String::new());
+    }
     if left > 0 {
         return (minutes(left), say.say(p::REST));
     }

@@ -4,14 +4,15 @@ use crate::language::Language;
 use crate::look::{Chosen, SCREEN_FILE};
 use crate::split::is_told;
 use chrono::NaiveDate;
+use domain::believed::Said;
 use domain::day::DayEntry;
 use domain::meet_day::MeetDay;
-use domain::rotation::{CalledTurn, Station, station_of};
+use domain::order::{Order, order, order_for, plates_at, weighed_mass};
+use domain::rotation::{Station, open_at, station_of};
 use domain::settle::{Choices, choices};
 use domain::split::{Split, advice};
 use domain::state::{LiftRun, State};
-use domain::weighed::{Sides, share_out};
-use domain::{Gym, Lift, Moment, PlateFace};
+use domain::{Gym, Lift, Mass, Moment, PlateFace};
 
 /// State, day and time, as they are now.
 #[derive(Debug, Clone, Copy)]
@@ -75,34 +76,55 @@ impl<'a> Scene<'a> {
         self.state.lifts.values().filter(move |run| run.day == date)
     }
 
-    /// For a rung of now: what will be on the bar before its turn, and what must be on it. Before
-    /// the first turn that is the bar as it stands, else the stack of the turn that comes before.
+    /// What the hands have to do before a rung of `run`, from the bar as it is believed to be.
     #[must_use]
-    pub fn stacks(&self, run: &'a LiftRun, rung: usize) -> (Vec<PlateFace>, &'a [PlateFace]) {
-        let order = self.state.rotation(&station_of(run));
-        let own = |turn: &CalledTurn| turn.no == run.no && usize::from(turn.rung) == rung;
-        let before = order.iter().position(own).and_then(|at| order[..at].last());
-        let sheet = &run.sheet;
-        let on_bar = || self.state.plates_on(&sheet.bar.name, self.date);
-        (
-            before.map_or_else(on_bar, |turn| turn.per_side.clone()),
-            self.state.stack(run, rung),
-        )
+    pub fn order(&self, run: &LiftRun, rung: usize) -> Order {
+        order(self.gym, self.state, run, rung, self.now)
     }
 
-    /// Marks and true load of a rung, where the gym weighed its plates.
+    /// The same for a stack of one side.
     #[must_use]
-    pub fn weighed(&self, run: &'a LiftRun, rung: usize) -> Option<Sides> {
-        let sheet = &run.sheet;
-        let rack = self.gym.racks.iter().find(|rack| rack.name == sheet.rack)?;
-        let set = self
-            .gym
-            .plate_sets
-            .iter()
-            .find(|set| set.name == rack.plates)?;
-        let bar = sheet.bar.mass + sheet.bar.collars;
-        let stacks = (0..sheet.rungs.len()).map(|at| self.state.stack(run, at));
-        share_out(set, bar, stacks)?.sides(bar, self.state.stack(run, rung))
+    pub fn order_for(&self, run: &LiftRun, stack: &[PlateFace]) -> Order {
+        order_for(self.gym, self.state, run, stack, self.now)
+    }
+
+    /// What the plates of an order weigh with the bar, where they were weighed.
+    #[must_use]
+    pub fn weighed(&self, run: &LiftRun, order: &Order) -> Option<Mass> {
+        let bar = run.sheet.bar.mass + run.sheet.bar.collars;
+        weighed_mass(plates_at(self.gym, &run.sheet.rack)?, bar, &order.to)
+    }
+
+    /// Whether somebody else is there for a turn at the station of `run`.
+    #[must_use]
+    pub fn others_here(&self, run: &LiftRun) -> bool {
+        let station = station_of(run);
+        open_at(self.state, &station, run.sheet.date).any(|other| other.no != run.no)
+    }
+
+    /// The bar whose last word undo takes back before any entry of `run`.
+    #[must_use]
+    pub fn word_to_undo(&self, run: &LiftRun) -> Option<String> {
+        let name = &run.sheet.bar.name;
+        let known = self
+            .state
+            .bars
+            .get(name)
+            .filter(|known| known.can_take_back())?;
+        let last = run.entries.last().map_or(run.begun_at, |entry| entry.at);
+        let own = match known.said {
+            Said::Loaded(no) | Said::Set(no) => no == run.no,
+            Said::Stated => true,
+        };
+        let today = known.date == run.sheet.date;
+        (own && today && known.at >= last && !run.is_over()).then(|| name.clone())
+    }
+
+    /// Whether the next turn at its station is that lift's: nobody else comes first, and its lifter
+    /// is there.
+    #[must_use]
+    pub fn is_turn(&self, run: &LiftRun) -> bool {
+        !run.attendance.away && self.first_before(run).is_none()
     }
 
     /// The lift whose turn is first at `station`.
@@ -148,6 +170,15 @@ impl<'a> Scene<'a> {
     #[must_use]
     pub fn choices(&self, run: &LiftRun) -> Option<Choices> {
         choices(self.gym, self.state, run)
+    }
+
+    /// The gym's time of day at `at`, "18:42", reckoned from the clock of now.
+    #[must_use]
+    pub fn clock_at(&self, at: Moment) -> String {
+        let now = chrono::NaiveTime::parse_from_str(self.clock, "%H:%M").unwrap_or_default();
+        let ago = chrono::Duration::milliseconds(self.now.0.saturating_sub(at.0));
+        let (then, _) = now.overflowing_sub_signed(ago);
+        then.format("%H:%M").to_string()
     }
 
     /// Whether the lifter of `run` still has to rest, and for how long.

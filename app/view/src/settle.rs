@@ -5,6 +5,7 @@
 use crate::draw::{BarDrawing, Change, LadderRow};
 use crate::drawings;
 use crate::language::{Language, p};
+use crate::loading::{stack_words, still_bar};
 use crate::scene::Scene;
 use crate::words::minutes;
 use domain::MassUnit;
@@ -60,7 +61,6 @@ pub(crate) fn settle(scene: &Scene<'_>, run: &LiftRun, choices: &Choices) -> Set
     let sheet = &run.sheet;
     let now = &sheet.rungs[choices.rung];
     let left = scene.rest_left(run).unwrap_or(0);
-    let (on, _) = scene.stacks(run, choices.rung);
     let heaviest = choices.loads.iter().map(|s| s.load.ng()).max();
     let choice = |settled: &Settled| Choice {
         load: say.mass_number(settled.load, sheet.unit),
@@ -71,8 +71,9 @@ pub(crate) fn settle(scene: &Scene<'_>, run: &LiftRun, choices: &Choices) -> Set
             String::new()
         },
         against: against(say, settled, choices.last.as_ref(), sheet.unit),
-        bar: drawings::bar(say, sheet, &on, &settled.per_side),
-        change: drawings::change(say, &on, &settled.per_side, sheet.unit),
+        bar: still_bar(say, sheet, &scene.order_for(run, &settled.per_side).to),
+        // Nothing to do before a load is chosen.
+        change: stack_words(say, &scene.order_for(run, &settled.per_side), sheet.unit),
         height: drawings::share(settled.load.ng(), heaviest.unwrap_or(1)),
     };
     let sets = sheet.rungs.len() - choices.rung;

@@ -20,6 +20,8 @@ pub struct SetUp {
     pub hole: String,
     /// "1 mat, 20 mm"; "no mat"; empty from the floor.
     pub mats: String,
+    /// Thickness of each mat: "20 mm".
+    pub mat_list: Vec<String>,
     /// "bar 431 mm above your feet, 4 mm under the mark"; "from the floor".
     pub height: String,
     /// "shares 96 mm (3.8 in) with the halting deadlift"; empty without a partner.
@@ -76,6 +78,7 @@ fn nothing(warning: String) -> SetUp {
         rack: RackDrawing::default(),
         hole: String::new(),
         mats: String::new(),
+        mat_list: Vec::new(),
         height: String::new(),
         overlap: String::new(),
         overlap_small: false,
@@ -105,6 +108,7 @@ pub(crate) fn set_up(say: Language, sheet: &LiftSheet, run: Option<&LiftRun>) ->
         rack: drawings::rack(say, sheet),
         hole: pins.map(|p| p.hole.to_string()).unwrap_or_default(),
         mats: pins.map(|p| say.mats(&p.mats)).unwrap_or_default(),
+        mat_list: crate::spot::mat_list(sheet),
         height: match pins {
             Some(pins) if words::is_estimated(sheet) => {
                 say.fill(p::ESTIMATED_MEASURE, &[&say.bar_height(pins)])

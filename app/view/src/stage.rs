@@ -5,10 +5,18 @@
 use crate::aside::Aside;
 use crate::desk::Wish;
 use crate::scene::Scene;
-use crate::tap::Tap;
+use crate::tap::{HoldsTap, Tap};
 use domain::Command;
 use domain::event::{Hold, LiftNo};
 use domain::state::LiftRun;
+
+mod due;
+mod keep;
+mod turn;
+
+pub(crate) use due::Due;
+pub(crate) use keep::shown_order;
+pub(crate) use turn::stated;
 
 /// Where the eye is.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -35,8 +43,8 @@ pub struct Stage {
     pub seen_end: Option<LiftNo>,
 }
 
-/// A pad of numbers.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+/// A pad.
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub enum PadOpen {
     /// Reps done, back kept.
     Reps,
@@ -45,47 +53,13 @@ pub enum PadOpen {
         /// All reps were done all the same.
         through: bool,
     },
-}
-
-/// Which screen is due for a lifter.
-#[derive(Debug, Clone, Copy)]
-pub(crate) enum Due<'a> {
-    /// All lifters.
-    All,
-    /// The turns of all lifters.
-    Floor,
-    /// Something beside the ladder.
-    Aside,
-    /// The set-up before a lift; `None` when there is nothing to lift.
-    Fresh(Option<&'a domain::day::DayEntry>),
-    /// The set-up in mid-lift.
-    SetUp(&'a LiftRun),
-    /// A pad, for this rung.
-    Pad(&'a LiftRun, usize, PadOpen),
-    /// A decision after a moved back.
-    Stop(&'a LiftRun),
-    /// The work loads that may be chosen.
-    Settle(&'a LiftRun, usize),
-    /// Rest before this rung, seconds left; 0 for somebody rested who waits for their turn.
-    Rest(&'a LiftRun, usize, u32),
-    /// At the bar.
-    Bar(&'a LiftRun, usize),
-    /// The end.
-    End(&'a LiftRun),
+    /// Later, skip, longer, leave.
+    Turn,
+    /// What the bar holds: plates of one side said so far, by their place in the plate set.
+    Holds(Vec<u16>),
 }
 
 impl Stage {
-    /// After a restart: the lifter of the last entry of today, if they are under way.
-    #[must_use]
-    pub fn resume(scene: &Scene<'_>) -> Self {
-        let last = scene.runs().max_by_key(|run| last_touched(run));
-        let open = last.filter(|run| !run.is_over());
-        Self {
-            lifter: open.map(|run| run.sheet.lifter.clone()),
-            ..Self::default()
-        }
-    }
-
     /// What a tap means: the eye moves, and at most one command follows.
     pub fn tap(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
         if let Some(there) = Self::straight_to(tap) {
@@ -115,22 +89,22 @@ impl Stage {
             }
             Tap::Undo => self.undo(scene),
             Tap::Main => self.main(scene, due),
-            Tap::OtherReps => self.open(due, PadOpen::Reps),
-            Tap::BackMoved => self.open(due, PadOpen::Moved { through: false }),
-            Tap::Number(n) => self.number(due, *n),
+            Tap::OtherReps => self.open(&due, PadOpen::Reps),
+            Tap::BackMoved => self.open(&due, PadOpen::Moved { through: false }),
+            Tap::Number(n) => self.number(scene, due, *n),
             Tap::WentThrough => {
                 if let Some(PadOpen::Moved { through }) = &mut self.pad {
                     *through = !*through;
                 }
                 None
             }
-            Tap::Skip => {
-                let Due::Pad(run, rung, _) = due else {
-                    return None;
-                };
-                self.pad = None;
-                Some(Command::SkipRung { no: run.no, rung })
-            }
+            Tap::Skip => self.skip(&due),
+            Tap::Loaded
+            | Tap::Holds
+            | Tap::Answer(_)
+            | Tap::Hold(_)
+            | Tap::TurnPad
+            | Tap::Turn(_) => self.said(scene, due, tap),
             Tap::Stop => {
                 let (Due::Pad(run, ..) | Due::Stop(run)) = due else {
                     return None;
@@ -143,14 +117,14 @@ impl Stage {
                 Some(Command::GoOn(run.no))
             }
             Tap::Settle => {
-                if let Due::Bar(run, _) | Due::Rest(run, ..) = due
+                if let Due::Bar(run, _) | Due::Rest(run, ..) = &due
                     && scene.choices(run).is_some()
                 {
                     self.settle = Some((run.no, true));
                 }
                 None
             }
-            Tap::Choose(n) => self.choose(scene, due, *n),
+            Tap::Choose(n) => self.choose(scene, &due, *n),
             Tap::SetUp => {
                 self.setup_again = matches!(due, Due::Bar(..) | Due::Rest(..));
                 None
@@ -182,59 +156,16 @@ impl Stage {
             | Tap::Why
             | Tap::Sooner
             | Tap::Later
+            | Tap::Loaded
+            | Tap::Holds
+            | Tap::Hold(_)
+            | Tap::Answer(_)
+            | Tap::TurnPad
+            | Tap::Turn(_)
             | Tap::Row(_)
             | Tap::Wake => return None,
         }
         Some(there)
-    }
-
-    /// The screen that is due.
-    pub(crate) fn due<'a>(&self, scene: &Scene<'a>) -> Due<'a> {
-        if self.aside.is_some() {
-            return Due::Aside;
-        }
-        let Some(lifter) = &self.lifter else {
-            return if self.floor { Due::Floor } else { Due::All };
-        };
-        let Some(run) = scene.run(lifter) else {
-            return Due::Fresh(scene.fresh(lifter));
-        };
-        let Some(rung) = run.next_rung() else {
-            let fresh = scene.fresh(lifter);
-            return match fresh {
-                Some(_) if self.seen_end == Some(run.no) => Due::Fresh(fresh),
-                _ => Due::End(run),
-            };
-        };
-        if run.awaits_decision() {
-            return Due::Stop(run);
-        }
-        if self.setup_again {
-            return Due::SetUp(run);
-        }
-        if let Some(pad) = self.pad {
-            return Due::Pad(run, rung, pad);
-        }
-        if self.settles(scene, run) {
-            return Due::Settle(run, rung);
-        }
-        if self.early == Some((run.no, rung)) {
-            return Due::Bar(run, rung);
-        }
-        match (scene.rest_left(run), scene.first_before(run)) {
-            (None, None) => Due::Bar(run, rung),
-            (left, _) => Due::Rest(run, rung, left.unwrap_or(0)),
-        }
-    }
-
-    /// Whether the work loads that may be chosen are shown: during the rest before the first work
-    /// set until somebody chooses or keeps the plan, and whenever they are asked for.
-    fn settles(&self, scene: &Scene<'_>, run: &LiftRun) -> bool {
-        let shown = match self.settle {
-            Some((no, open)) if no == run.no => open,
-            Some(_) | None => self.early.is_none() && scene.rest_left(run).is_some(),
-        };
-        shown && scene.choices(run).is_some()
     }
 
     /// The lift whose last entry the button at the bottom left would take back: the one that
@@ -253,7 +184,7 @@ impl Stage {
 
     /// After an entry of the lift `no`, or its end was seen: whoever is first at that station is
     /// shown. A moved back and the end of a lift are shown first.
-    pub fn follow(&mut self, scene: &Scene<'_>, no: LiftNo) {
+    pub fn follow(&mut self, scene: &Scene<'_>, no: LiftNo, entered: bool) {
         let Some(run) = scene.state.lifts.get(&no) else {
             return;
         };
@@ -265,7 +196,7 @@ impl Stage {
             let lifter = Some(next.sheet.lifter.clone());
             *self = Self {
                 lifter,
-                entered: Some(no),
+                entered: entered.then_some(no),
                 seen_end,
                 ..Self::default()
             };
@@ -293,11 +224,15 @@ impl Stage {
         }
         let run = self.undoes(scene)?;
         self.early = None;
+        if let Some(bar) = scene.word_to_undo(run) {
+            return Some(Command::UndoBarWord(bar));
+        }
         Some(Command::Undo(run.no))
     }
 
     fn main(&mut self, scene: &Scene<'_>, due: Due<'_>) -> Option<Command> {
         match due {
+            Due::Pad(_, _, PadOpen::Holds(_)) => self.hold(scene, due, HoldsTap::Save),
             Due::All | Due::Floor | Due::Aside | Due::Pad(..) => None,
             Due::Fresh(entry) => {
                 let sheet = entry?.outcome.as_ref().ok()?;
@@ -312,17 +247,19 @@ impl Stage {
                 self.settle = Some((run.no, false));
                 None
             }
+            Due::Rest(run, ..) if run.attendance.away => Some(Command::Return(run.no)),
             Due::Rest(run, rung, _) => {
                 self.early = Some((run.no, rung));
-                None
+                let others_first = scene.first_before(run).is_some();
+                others_first.then_some(Command::Claim(run.no))
             }
             Due::Bar(run, rung) => {
                 let reps = run.sheet.rungs.get(rung)?.reps;
-                self.enter(run, rung, reps, Hold::Kept)
+                self.enter(scene, run, rung, (reps, Hold::Kept))
             }
             Due::End(run) => {
                 self.seen_end = Some(run.no);
-                self.follow(scene, run.no);
+                self.follow(scene, run.no, true);
                 if self.lifter.as_ref() != Some(&run.sheet.lifter) {
                     return None;
                 }
@@ -335,7 +272,7 @@ impl Stage {
     }
 
     /// One of the work loads that were offered; the plan's own enters nothing.
-    fn choose(&mut self, scene: &Scene<'_>, due: Due<'_>, n: usize) -> Option<Command> {
+    fn choose(&mut self, scene: &Scene<'_>, due: &Due<'_>, n: usize) -> Option<Command> {
         let Due::Settle(run, _) = due else {
             return None;
         };
@@ -348,28 +285,35 @@ impl Stage {
         })
     }
 
-    fn open(&mut self, due: Due<'_>, pad: PadOpen) -> Option<Command> {
+    fn open(&mut self, due: &Due<'_>, pad: PadOpen) -> Option<Command> {
         if matches!(due, Due::Bar(..) | Due::Pad(..)) {
             self.pad = Some(pad);
         }
         None
     }
 
-    fn number(&mut self, due: Due<'_>, n: u8) -> Option<Command> {
-        let Due::Pad(run, rung, pad) = due else {
+    fn number(&mut self, scene: &Scene<'_>, due: Due<'_>, n: u8) -> Option<Command> {
+        let Due::Pad(run, Some(rung), pad) = due else {
             return None;
         };
         let planned = run.sheet.rungs.get(rung)?.reps;
         match pad {
-            PadOpen::Reps => self.enter(run, rung, n, Hold::Kept),
+            PadOpen::Reps => self.enter(scene, run, rung, (n, Hold::Kept)),
             PadOpen::Moved { through } => {
                 let reps = if through { planned.max(n) } else { n };
-                self.enter(run, rung, reps, Hold::MovedAt(n))
+                self.enter(scene, run, rung, (reps, Hold::MovedAt(n)))
             }
+            PadOpen::Turn | PadOpen::Holds(_) => None,
         }
     }
 
-    fn enter(&mut self, run: &LiftRun, rung: usize, reps: u8, hold: Hold) -> Option<Command> {
+    fn enter(
+        &mut self,
+        scene: &Scene<'_>,
+        run: &LiftRun,
+        rung: usize,
+        (reps, hold): (u8, Hold),
+    ) -> Option<Command> {
         self.pad = None;
         self.early = None;
         Some(Command::EnterSet {
@@ -377,7 +321,7 @@ impl Stage {
             rung,
             reps,
             hold,
-            holds: None,
+            holds: Some(scene.order(run, rung).to),
         })
     }
 }

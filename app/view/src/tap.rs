@@ -47,6 +47,50 @@ pub enum Tap {
     Row(usize),
     /// A touch of a sleeping screen: it wakes, and nothing else happens.
     Wake,
+    /// The bar is loaded as the screen says.
+    Loaded,
+    /// Say what the bar holds.
+    Holds,
+    /// One of the answers of a page, from 0.
+    Answer(usize),
+    /// What the bar holds, said by hand.
+    Hold(HoldsTap),
+    /// Later, skip, longer, leave.
+    TurnPad,
+    /// One of them.
+    Turn(TurnTap),
+}
+
+/// What somebody says about the plates on a bar.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum HoldsTap {
+    /// No plates.
+    Empty,
+    /// As the turn wants it.
+    Wanted,
+    /// As it was believed to be.
+    Before,
+    /// One more plate on each side, by its place in the plate set.
+    Plate(u16),
+    /// The outermost that was said, taken back.
+    TakeLast,
+    /// What was said stands.
+    Save,
+}
+
+/// What somebody says about their turn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum TurnTap {
+    /// Put it off until somebody else has lifted.
+    Later,
+    /// A longer rest.
+    Longer,
+    /// Leave with the lift open.
+    Leave,
+    /// Lift now, whoever was called.
+    Mine,
+    /// Be back.
+    Back,
 }
 
 /// A tap on its way from the window, and the face that it was meant for.

@@ -1,10 +1,12 @@
 //! At the bar and resting: warm-ups and work sets, kilos and pounds, hole and floor.
-use super::draw::{bar, change, ladder, rack};
+use super::draw::{bar, change, ladder, marked, spot};
 use super::ladders::{eight_rungs, five_rungs};
 use RowState::{Ahead, Done, Moved, Now, Other};
 use view::bar::AtTheBar;
 use view::draw::RowState;
+use view::loading::Ordered;
 use view::rest::Rest;
+use view::spot::Spot;
 
 /// A warm-up in a hole, a disc to go on.
 pub(crate) fn at_the_bar() -> AtTheBar {
@@ -16,11 +18,11 @@ pub(crate) fn at_the_bar() -> AtTheBar {
         bar: bar("25 20 +10"),
         change: change("", "10", "each side: put on 10"),
         ladder: five_rungs([Done, Done, Now, Ahead, Ahead]),
-        rack: rack(20, 50.0, 9, &[20.0]),
-        hole: "9".into(),
-        mats: "1 mat, 20 mm".into(),
-        gear: vec!["belt".into()],
-        grip: "double overhand".into(),
+        order: Ordered::default(),
+        spot: spot("9", "1 mat, 20 mm", &["belt"]),
+        loaded: "loaded".into(),
+        holds: "bar holds...".into(),
+        turn: "later, skip...".into(),
         caution: String::new(),
         settle: String::new(),
         main: "2 done".into(),
@@ -36,10 +38,10 @@ pub(crate) fn bar_floor() -> AtTheBar {
         bar: bar("25 25 25 25 25 +15 +5 +2.5 +1.25"),
         change: change("20, 10, 2.5", "15, 5, 2.5, 1.25", ""),
         ladder: eight_rungs(),
-        rack: rack(0, 50.0, 0, &[]),
-        hole: String::new(),
-        mats: String::new(),
-        gear: vec!["straps".into(), "belt".into()],
+        spot: Spot {
+            raise: "raise the bar 110 mm".into(),
+            ..spot("", "", &["straps", "belt"])
+        },
         caution: "stop the set when the back moves".into(),
         settle: "other load".into(),
         main: "12 done".into(),
@@ -59,10 +61,7 @@ pub(crate) fn bar_off() -> AtTheBar {
             ("85", "×1", Moved, "back moved at 1"),
             ("102.5", "×5", Now, "work"),
         ]),
-        rack: rack(30, 25.0, 14, &[20.0, 10.0]),
-        hole: "14".into(),
-        mats: "2 mats, 30 mm".into(),
-        gear: vec!["straps".into(), "belt".into()],
+        spot: spot("14", "2 mats, 20 + 10 mm", &["straps", "belt"]),
         caution: "use the retired bar on pins".into(),
         main: "5 done".into(),
         ..at_the_bar()
@@ -84,9 +83,7 @@ pub(crate) fn bar_pounds() -> AtTheBar {
             ("855", "×1", Done, ""),
             ("1002.5", "×1", Now, "work"),
         ]),
-        rack: rack(14, 76.2, 4, &[]),
-        hole: "4".into(),
-        mats: "no mat".into(),
+        spot: spot("4", "", &["belt"]),
         main: "1 done".into(),
         ..at_the_bar()
     }
@@ -96,7 +93,10 @@ pub(crate) fn bar_pounds() -> AtTheBar {
 pub(crate) fn bar_weighed() -> AtTheBar {
     AtTheBar {
         bar: bar("25 20 +10 +5 +2.5 +1.25"),
-        change: change("20, 15, 2.5", "10 G1|G4, 5 W2|W3, 2.5 R7|R8, 1.25 a|c", ""),
+        change: marked(
+            "left 20A + 15B + 2.5, right 20C + 15A + 2.5",
+            "left 10G1 + 5W2 + 2.5R7 + 1.25a, right 10G4 + 5W3 + 2.5R8 + 1.25c",
+        ),
         ..at_the_bar()
     }
 }
@@ -109,7 +109,8 @@ pub(crate) fn bar_empty() -> AtTheBar {
         bar: bar(""),
         change: change("", "", "empty bar"),
         ladder: five_rungs([Now, Ahead, Ahead, Ahead, Ahead]),
-        gear: vec![],
+        spot: spot("9", "1 mat, 20 mm", &[]),
+        loaded: String::new(),
         main: "5 done".into(),
         ..at_the_bar()
     }
@@ -129,7 +130,11 @@ pub(crate) fn rest() -> Rest {
         bar: bar("25 +25 +20 +2.5"),
         change: change("10, 20", "25, 20, 2.5", ""),
         ladder: five_rungs([Done, Done, Done, Now, Ahead]),
-        gear: vec!["straps".into()],
+        order: None,
+        spot: spot("9", "1 mat, 20 mm", &["straps"]),
+        loaded: "loaded".into(),
+        holds: "bar holds...".into(),
+        turn: "later, skip...".into(),
         cue: "shoulders in front of the bar".into(),
         settle: String::new(),
         main: "go now".into(),
@@ -142,6 +147,10 @@ pub(crate) fn rest_turn() -> Rest {
         left: "2nd".into(),
         share: 0.0,
         word: "after Tomasz".into(),
+        change: change("", "", "25 + 25 + 20; load the bar when it is your turn"),
+        loaded: String::new(),
+        holds: String::new(),
+        main: "my turn now".into(),
         ..rest()
     }
 }
@@ -157,7 +166,8 @@ pub(crate) fn rest_over() -> Rest {
         bar: bar("25 25 25 25 25 20 2.5 1.25"),
         change: change("", "", "leave the bar as it is"),
         ladder: eight_rungs(),
-        gear: vec![],
+        spot: spot("9", "", &[]),
+        loaded: String::new(),
         last: "317.5 kg × 12, back kept".into(),
         ..rest()
     }

@@ -3,6 +3,7 @@ use view::draw::{
     BarDrawing, Change, Fate, HeightMark, HoleDrawing, LadderRow, PlateDrawing, RackDrawing,
     RowState, Shade,
 };
+use view::spot::Spot;
 
 /// Thickness, diameter and shade of a disc, by its label; pounds end in "lb".
 fn disc(label: &str) -> (f32, f32, Shade) {
@@ -46,6 +47,7 @@ pub(crate) fn bar(discs: &str) -> BarDrawing {
                 thickness_mm,
                 diameter_mm,
                 label: name.trim_end_matches("lb").into(),
+                mark: String::new(),
                 shade,
                 fate,
             };
@@ -54,24 +56,52 @@ pub(crate) fn bar(discs: &str) -> BarDrawing {
         })
         .collect();
     let stays = plates.iter().filter(|plate| plate.fate != Fate::ComesOff);
-    let collar_x_mm = stays.map(|plate| plate.thickness_mm).sum();
+    let collar_mm = stays.map(|plate| plate.thickness_mm).sum();
     let comes_off = plates.iter().any(|plate| plate.fate == Fate::ComesOff);
     BarDrawing {
         shaft_mm: 28.0,
         sleeve_mm: 415.0,
         tallest_mm: plates.iter().map(|p| p.diameter_mm).fold(0.0, f32::max),
-        plates,
-        collar_x_mm: if comes_off { x_mm } else { collar_x_mm },
+        left: plates.clone(),
+        right: plates,
+        left_collar_mm: if comes_off { x_mm } else { collar_mm },
+        right_collar_mm: if comes_off { x_mm } else { collar_mm },
         has_collar: !discs.is_empty(),
     }
 }
 
-/// What to do on each side.
+/// What to do on each side, numbers with commas between.
 pub(crate) fn change(take_off: &str, put_on: &str, sentence: &str) -> Change {
+    let line = |word: &str, plates: &str| match plates {
+        "" => String::new(),
+        plates => format!("{word} {}", plates.replace(", ", " + ")),
+    };
+    let idle = take_off.is_empty() && put_on.is_empty();
     Change {
-        take_off: take_off.into(),
-        put_on: put_on.into(),
+        heading: if idle { "" } else { "each side" }.into(),
+        take_off: line("take off", take_off),
+        put_on: line("put on", put_on),
         sentence: sentence.into(),
+        in_doubt: false,
+    }
+}
+
+/// The same where the sides differ by marks.
+pub(crate) fn marked(take_off: &str, put_on: &str) -> Change {
+    Change {
+        heading: String::new(),
+        ..change(take_off, put_on, "")
+    }
+}
+
+/// Hole, mats and gear.
+pub(crate) fn spot(hole: &str, mats: &str, gear: &[&str]) -> Spot {
+    Spot {
+        hole: hole.into(),
+        mats: mats.into(),
+        gear: gear.iter().copied().map(String::from).collect(),
+        grip: "double overhand".into(),
+        ..Spot::default()
     }
 }
 

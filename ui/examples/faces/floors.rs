@@ -1,5 +1,5 @@
 //! Rotations of invented lifters: two, four and six of them, kilos and pounds, one rack and two.
-use super::draw::{bar, change};
+use super::draw::{bar, change, spot};
 use view::Pace;
 use view::floor::{Floor, FloorRack, FloorTurn};
 
@@ -22,6 +22,8 @@ fn turn(line: &str) -> FloorTurn {
         load,
         unit,
         reps,
+        spot: spot(&hole, "", &[]),
+        order: None,
         hole,
         word,
         pace,

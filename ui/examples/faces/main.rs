@@ -10,6 +10,7 @@ mod ladders;
 mod meets;
 mod scenes;
 mod settles;
+mod turns;
 mod whys;
 mod words;
 

@@ -1,5 +1,5 @@
 //! Invented lifters on every screen and in every state, for looking and for tests.
-use super::{bars, floors, histories, meets, settles, whys, words};
+use super::{bars, floors, histories, meets, settles, turns, whys, words};
 use view::choose::{Choose, Tile};
 use view::{Chip, Frame, Pace, Screen};
 
@@ -21,6 +21,8 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
         ("bar-empty", frame(Screen::Bar(bars::bar_empty()))),
         ("entry-reps", frame(Screen::Entry(words::entry_reps()))),
         ("entry-moved", frame(Screen::Entry(words::entry_moved()))),
+        ("turn", frame(Screen::Turn(turns::turn()))),
+        ("holds", frame(Screen::Holds(turns::holds()))),
         ("rest", frame(Screen::Rest(bars::rest()))),
         ("rest-turn", frame(Screen::Rest(bars::rest_turn()))),
         ("rest-over", long(Screen::Rest(bars::rest_over()))),
@@ -175,6 +177,7 @@ fn chip(&(lifter, word, pace): &(&str, &str, Pace)) -> Chip {
         lifter: lifter.into(),
         word: word.into(),
         pace,
+        shown: false,
     }
 }
 

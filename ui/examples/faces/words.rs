@@ -15,6 +15,7 @@ pub(crate) fn setup() -> SetUp {
         rack: rack(20, 50.0, 9, &[20.0]),
         hole: "9".into(),
         mats: "1 mat, 20 mm".into(),
+        mat_list: vec![],
         height: "bar 431 mm above your feet, 4 mm under the mark".into(),
         overlap: "shares 96 mm (3.8 in) with the halting deadlift".into(),
         overlap_small: false,
@@ -81,8 +82,6 @@ pub(crate) fn entry_reps() -> Entry {
         planned: 5,
         through: String::new(),
         through_on: false,
-        skip: "skip this rung".into(),
-        stop: "end the lift".into(),
     }
 }
 
@@ -95,8 +94,6 @@ pub(crate) fn entry_moved() -> Entry {
         planned: 0,
         through: "stopped there".into(),
         through_on: false,
-        skip: String::new(),
-        stop: String::new(),
     }
 }
 

@@ -20,6 +20,8 @@ pub(crate) mod meets;
 pub(crate) mod scenes;
 #[path = "../../examples/faces/settles.rs"]
 pub(crate) mod settles;
+#[path = "../../examples/faces/turns.rs"]
+pub(crate) mod turns;
 #[path = "../../examples/faces/whys.rs"]
 pub(crate) mod whys;
 #[path = "../../examples/faces/words.rs"]

@@ -5,8 +5,13 @@
 use super::Kiosk;
 use crate::replan::replan;
 use domain::next::here::{decided, undecided};
-use domain::rotation::{station_of, stations};
+use domain::rotation::{Station, open_at, station_of, stations};
+use domain::state::LiftRun;
 use domain::{Command, DayCommand, LiftNo};
+
+/// Whoever was called has so long to come, milliseconds: four minutes, enough to load, to move the
+/// pins and to lift. Common practice, no source.
+const PASS_AFTER_MS: i64 = 240_000;
 
 impl Kiosk {
     /// After an entry: the station's order anew, and whoever is up is shown.
@@ -33,7 +38,7 @@ impl Kiosk {
             | Command::Day(_) => return,
         };
         self.decide_next();
-        let first = matches!(command, Command::Undo(_)).then_some(no);
+        let first = matches!(command, Command::Undo(_) | Command::Claim(_)).then_some(no);
         self.replan(first);
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
@@ -41,16 +46,16 @@ impl Kiosk {
             Command::Undo(_) => stage.show(&self.scene(&time), no),
             Command::BeginLift(_)
             | Command::SettleLoad { .. }
-            | Command::Lengthen { .. }
-            | Command::Defer(_)
             | Command::Pass(_)
             | Command::Claim(_)
-            | Command::Leave(_)
             | Command::Return(_) => {}
+            Command::Lengthen { .. } | Command::Defer(_) | Command::Leave(_) => {
+                stage.follow(&self.scene(&time), no, false);
+            }
             Command::EnterSet { .. }
             | Command::SkipRung { .. }
             | Command::StopLift(_)
-            | Command::GoOn(_) => stage.follow(&self.scene(&time), no),
+            | Command::GoOn(_) => stage.follow(&self.scene(&time), no, true),
             Command::TakeFile { .. }
             | Command::TakePlan { .. }
             | Command::ClearDay { .. }
@@ -64,6 +69,88 @@ impl Kiosk {
             | Command::Day(_) => {}
         }
         self.stage = stage;
+    }
+
+    /// After a start: what the last entry would have brought up, where a power cut came before it
+    /// was shown.
+    pub(super) fn take_up(&mut self) {
+        let Some((no, undone)) = self.owner.state().unshown else {
+            return;
+        };
+        self.decide_next();
+        self.replan(undone.then_some(no));
+        let time = self.time_of_day();
+        let mut stage = self.stage.clone();
+        if undone {
+            stage.show(&self.scene(&time), no);
+        } else {
+            stage.pad = None;
+            stage.early = None;
+            stage.follow(&self.scene(&time), no, true);
+        }
+        self.stage = stage;
+    }
+
+    /// Keeps what the screen shows, where that is something else than before: so it shows the same
+    /// after a restart, and an order that hands may be at work on is known.
+    pub(super) fn keep_shown(&mut self) {
+        let time = self.time_of_day();
+        let shown = self.stage.shown(&self.scene(&time), self.shared.is_some());
+        let state = self.owner.state();
+        if state.shown.as_ref() == Some(&shown) && state.unshown.is_none() {
+            return;
+        }
+        let show = Command::Show(Box::new(shown));
+        if let Err(error) = self.owner.command(&show, self.clock.now()) {
+            tracing::warn!(%error, "what is shown was not kept");
+        }
+    }
+
+    /// Whoever was called and does not come makes way for somebody who is ready.
+    pub(super) fn pass_over(&mut self) {
+        let now = self.clock.now();
+        let passed: Vec<LiftNo> = {
+            let state = self.owner.state();
+            let stations = stations(state, self.date()).into_iter();
+            let late = stations.filter_map(|station| self.late_at(&station));
+            late.collect()
+        };
+        for no in passed {
+            let pass = Command::Pass(no);
+            match self.owner.command(&pass, now) {
+                Ok(()) => self.follow(&pass),
+                Err(error) => tracing::warn!(%error, "nobody was passed over"),
+            }
+        }
+    }
+
+    /// The lift whose lifter was called at a station and does not come, while somebody else there
+    /// is ready.
+    fn late_at(&self, station: &Station) -> Option<LiftNo> {
+        let (state, now, date) = (self.owner.state(), self.clock.now(), self.date());
+        let first = state.rotation(station).first()?;
+        let run = state.lifts.get(&first.no)?;
+        let said = state.bars.get(&station.bar).map(|bar| bar.at);
+        let called = [
+            run.rested_at(),
+            run.attendance.here_since,
+            run.attendance.passed_at,
+            said,
+        ];
+        let called = called.into_iter().flatten().max()?;
+        let own = self.stage.lifter.as_ref() == Some(&run.sheet.lifter);
+        // Whoever was seen at their own screen is not gone.
+        let since = if own {
+            called.max(self.tapped_at)
+        } else {
+            called
+        };
+        let ready = |other: &LiftRun| {
+            let rested = other.rested_at().is_none_or(|at| at <= now);
+            other.no != run.no && rested && !other.awaits_decision()
+        };
+        let waits = open_at(state, station, date).any(ready);
+        (waits && now.0.saturating_sub(since.0) > PASS_AFTER_MS).then_some(run.no)
     }
 
     /// Records what the rules give after each lift that is over; also one that a power cut kept from

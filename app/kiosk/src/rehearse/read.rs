@@ -3,10 +3,10 @@
 //! Refuses: what the screen does not show.
 use super::answer::{Answer, Believed, BothSides};
 use crate::kiosk::Kiosk;
-use domain::LengthUnit;
 use domain::state::{Entered, LiftRun};
-use view::draw::{BarDrawing, Change, Fate};
-use view::{Frame, Language, Screen};
+use view::loading::{Ordered, SideLists};
+use view::spot::Spot;
+use view::{Frame, Screen};
 
 /// What `frame` shows; the drawn buttons and texts are left to whoever sees them.
 pub(super) fn read(kiosk: &Kiosk, frame: &Frame) -> Answer {
@@ -23,32 +23,38 @@ pub(super) fn read(kiosk: &Kiosk, frame: &Frame) -> Answer {
         Screen::SetUp(setup) => {
             answer.warnings.extend(setup.warnings.iter().cloned());
             answer.hole = setup.hole.parse().ok();
+            answer.mats = answer.hole.map(|_| setup.mat_list.clone());
             of_run(&mut answer, kiosk, &frame.lifter);
         }
         Screen::Bar(bar) => {
             answer.load = Some(format!("{} {}", bar.load, bar.unit));
             answer.reps = number(&bar.reps);
-            answer.hole = bar.hole.parse().ok();
             answer.warnings.extend(filled(&bar.caution));
             of_run(&mut answer, kiosk, &frame.lifter);
-            order(
-                &mut answer,
-                frame.language,
-                &bar.unit,
-                (&bar.bar, &bar.change),
-            );
+            spot(&mut answer, &bar.spot);
+            order(&mut answer, &bar.order);
         }
         Screen::Rest(rest) => {
             answer.load = Some(format!("{} {}", rest.load, rest.unit));
             answer.reps = number(&rest.reps);
             answer.rest_s = seconds(&rest.left);
             of_run(&mut answer, kiosk, &frame.lifter);
-            order(
-                &mut answer,
-                frame.language,
-                &rest.unit,
-                (&rest.bar, &rest.change),
-            );
+            spot(&mut answer, &rest.spot);
+            if let Some(ordered) = &rest.order {
+                order(&mut answer, ordered);
+            }
+        }
+        Screen::Floor(floor) => {
+            let up = floor.racks.first().and_then(|rack| rack.up.as_ref());
+            if let Some(up) = up.filter(|_| floor.racks.len() == 1) {
+                answer.load = Some(format!("{} {}", up.load, up.unit));
+                answer.reps = number(&up.reps);
+                of_run(&mut answer, kiosk, &up.lifter);
+                spot(&mut answer, &up.spot);
+                if let Some(ordered) = &up.order {
+                    order(&mut answer, ordered);
+                }
+            }
         }
         Screen::Settle(settle) => {
             answer.rest_s = seconds(&settle.left);
@@ -58,7 +64,8 @@ pub(super) fn read(kiosk: &Kiosk, frame: &Frame) -> Answer {
         Screen::Choose(_)
         | Screen::Entry(_)
         | Screen::End(_)
-        | Screen::Floor(_)
+        | Screen::Turn(_)
+        | Screen::Holds(_)
         | Screen::History(_)
         | Screen::Why(_)
         | Screen::Meet(_)
@@ -77,6 +84,8 @@ fn name(screen: &Screen) -> &'static str {
         Screen::Bar(_) => "bar",
         Screen::Entry(_) => "entry",
         Screen::Rest(_) => "rest",
+        Screen::Turn(_) => "turn",
+        Screen::Holds(_) => "holds",
         Screen::Stop(_) => "stop",
         Screen::Settle(_) => "settle",
         Screen::End(_) => "end",
@@ -97,57 +106,38 @@ fn sets_logged(kiosk: &Kiosk) -> usize {
     kiosk.state().lifts.values().map(sets).sum()
 }
 
-/// Rack, bar and mats of the lift that is shown.
+/// Rack and bar of the lift that is shown.
 fn of_run(answer: &mut Answer, kiosk: &Kiosk, lifter: &str) {
     let Some(run) = kiosk.state().lift_of(lifter, kiosk.date()) else {
         return;
     };
     answer.rack = Some(run.sheet.rack.clone());
     answer.bar = Some(run.sheet.bar.name.clone());
-    answer.mats = run.sheet.pins.as_ref().map(|pins| {
-        let words = pins.mats.iter().map(|mat| mat.words(LengthUnit::Mm));
-        words.collect()
-    });
 }
 
-/// What must be on the bar, what is on it, and what the hands have to do; both sides alike.
-fn order(answer: &mut Answer, say: Language, unit: &str, (bar, change): (&BarDrawing, &Change)) {
-    let with_unit = |label: &str| {
-        if label.contains(' ') {
-            label.to_owned()
-        } else {
-            format!("{label} {unit}")
-        }
+/// Where the lifter stands.
+fn spot(answer: &mut Answer, spot: &Spot) {
+    answer.hole = spot.hole.parse().ok();
+    answer.mats = answer.hole.map(|_| spot.mat_list.clone());
+    answer
+        .warnings
+        .extend(Some(spot.raise.clone()).filter(|text| !text.is_empty()));
+}
+
+/// What must be on the bar, what is on it as far as anybody said, and what the hands have to do.
+fn order(answer: &mut Answer, ordered: &Ordered) {
+    let both = |side: &SideLists| BothSides {
+        left: side.left.clone(),
+        right: side.right.clone(),
     };
-    let between = if say == Language::German {
-        " · "
-    } else {
-        ", "
-    };
-    let listed = |text: &str| -> Vec<String> {
-        let labels = text.split(between).filter(|label| !label.is_empty());
-        labels.map(with_unit).collect()
-    };
-    let of_fate = |fates: &[Fate]| -> Vec<String> {
-        let plates = bar.plates.iter().filter(|p| fates.contains(&p.fate));
-        plates.map(|plate| with_unit(&plate.label)).collect()
-    };
-    let stack = of_fate(&[Fate::Stays, Fate::GoesOn]);
-    let take_off = listed(&change.take_off);
-    let mut on = of_fate(&[Fate::Stays]);
-    on.extend(take_off.iter().rev().cloned());
-    let both = |side: Vec<String>| BothSides {
-        left: side.clone(),
-        right: side,
-    };
-    answer.left = Some(stack.clone());
-    answer.right = Some(stack);
-    answer.take_off = Some(both(take_off));
-    answer.put_on = Some(both(of_fate(&[Fate::GoesOn])));
+    answer.left = Some(ordered.holds.left.clone());
+    answer.right = Some(ordered.holds.right.clone());
+    answer.take_off = Some(both(&ordered.take_off));
+    answer.put_on = Some(both(&ordered.put_on));
     answer.believed = Some(Believed {
-        left: on.clone(),
-        right: on,
-        in_doubt: false,
+        left: ordered.believed.left.clone(),
+        right: ordered.believed.right.clone(),
+        in_doubt: ordered.in_doubt,
     });
 }
 

@@ -228,6 +228,8 @@ fn do_lift(kiosk: &mut Kiosk, clock: &BenchClock, last_set: Last) -> i64 {
             Screen::Choose(_)
             | Screen::SetUp(_)
             | Screen::Entry(_)
+            | Screen::Turn(_)
+            | Screen::Holds(_)
             | Screen::Rest(_)
             | Screen::Settle(_)
             | Screen::Stop(_)

@@ -65,10 +65,6 @@ crate::phrases! {
     // Loading.
     EMPTY_BAR: "empty bar", "leere Stange";
     LEAVE_BAR: "leave the bar as it is", "Stange so lassen";
-    PUT_ON: "each side: put on {0}", "je Seite: {0} auflegen";
-    TAKE_OFF: "each side: take off {0}", "je Seite: {0} abnehmen";
-    TAKE_OFF_PUT_ON: "each side: take off {0}, then put on {1}", "je Seite: {0} abnehmen, dann {1} auflegen";
-    TRULY: "{0}, truly {1}", "{0}, genau {1}";
     REPS_DONE: "{0} done", "{0} geschafft";
     // All lifters.
     NO_LIFTERS: "no lifters yet: write them into lifters.toml in the data folder", "noch niemand da: trag die Leute in lifters.toml im Datenordner ein";
@@ -91,7 +87,6 @@ crate::phrases! {
     // Pads.
     HOW_MANY_REPS: "how many reps at {0}?", "Wie viele Wdh. mit {0}?";
     WHICH_REP: "at which rep did the back move?", "Bei welcher Wdh. gab der Rücken nach?";
-    SKIP_RUNG: "skip this rung", "Satz auslassen";
     END_LIFT: "end the lift", "Übung beenden";
     DID_ALL: "did all {0} all the same", "trotzdem alle {0} gemacht";
     // The floor.

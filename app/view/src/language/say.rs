@@ -5,7 +5,6 @@ use domain::day::NoSheet;
 use domain::event::Hold;
 use domain::lift::{Grip, Landmark};
 use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
-use domain::weighed::Sides;
 use domain::{Length, LengthUnit, Mass, MassUnit, PlateFace};
 
 /// Names of the days, Monday first, and of the months.
@@ -96,6 +95,11 @@ impl Language {
         self.number(&plate.label())
     }
 
+    /// ", then ".
+    pub(crate) fn then(self) -> &'static str {
+        self.pick(p::THEN)
+    }
+
     /// "20, 10": labels in the order given; the unit is said where it is not the lifter's.
     #[must_use]
     pub fn plates(self, list: &[PlateFace], unit: MassUnit) -> String {
@@ -108,16 +112,6 @@ impl Language {
         };
         list.iter()
             .map(label)
-            .collect::<Vec<_>>()
-            .join(self.between())
-    }
-
-    /// "A1|B2, C1|C2": the marks of plates from the `from`th on, left|right, inside to outside.
-    #[must_use]
-    pub fn marks(self, sides: &Sides, from: usize) -> String {
-        let pairs = sides.left.iter().zip(&sides.right).skip(from);
-        pairs
-            .map(|(left, right)| format!("{left}|{right}"))
             .collect::<Vec<_>>()
             .join(self.between())
     }

@@ -1,5 +1,48 @@
 //! The phrases of whose turn it is and of what a bar holds, both languages side by side.
 crate::phrases! {
+    // What the hands have to do.
+    EACH_SIDE: "each side", "je Seite";
+    TAKE_OFF_LINE: "take off {0}", "{0} abnehmen";
+    PUT_ON_LINE: "put on {0}", "{0} auflegen";
+    THEN: ", then ", ", dann ";
+    LOOK_FIRST: "look at the bar first", "erst auf die Stange schauen";
+    EACH_SIDE_HOLDS: "each side {0}", "je Seite {0}";
+    NO_PLATES: "no plates", "keine Scheiben";
+    LEFT_RIGHT: "left {0}, right {1}", "links {0}, rechts {1}";
+    WEIGHS: "{0}, weighs {1}", "{0}, wiegt {1}";
+    PLATES_ELSEWHERE: "{0} is on the {1}; take it from there and say so there", "{0} liegt auf: {1}; von dort nehmen und es dort sagen";
+    LOADED: "loaded", "aufgelegt";
+    BAR_HOLDS: "bar holds...", "auf der Stange...";
+    // What the bar holds, said by hand.
+    HOLDS_QUESTION: "What is on the {0} now?", "Was ist jetzt auf: {0}?";
+    HOLDS_EMPTY: "empty", "leer";
+    HOLDS_WANTED: "as it should be", "wie es sein soll";
+    HOLDS_BEFORE: "as before", "wie vorher";
+    HOLDS_PLATES: "or plate by plate, each side, from the inside", "oder Scheibe für Scheibe, je Seite, von innen";
+    HOLDS_NONE: "no plates so far", "noch keine Scheiben";
+    HOLDS_SAVE: "it holds that", "das ist drauf";
+    TAKE_LAST: "take last off", "letzte weg";
+    THE_WORD: "what the bar holds", "was auf der Stange ist";
+    // Whose turn it is.
+    TURN_PAD: "later, skip...", "später, weg...";
+    TURN_QUESTION: "{0}: what now?", "{0}: was jetzt?";
+    LATER: "later", "später";
+    LATER_MORE: "after the next lifter", "nach dem Nächsten";
+    SKIP_SET: "skip this set", "Satz auslassen";
+    SKIP_SET_MORE: "{0}", "{0}";
+    LONGER: "I need longer", "ich brauche länger";
+    LONGER_MORE: "one minute more", "eine Minute mehr";
+    LEAVE: "I am leaving", "ich gehe";
+    LEAVE_MORE: "the lift stays open", "die Übung bleibt offen";
+    MINE: "my turn now", "jetzt ich";
+    MINE_MORE: "before the others", "vor den anderen";
+    I_AM_BACK: "I am back", "bin wieder da";
+    AWAY: "away", "weg";
+    PASSED_OVER: "did not come at {0}", "kam um {0} nicht";
+    PLACE_NEXT: "next", "gleich";
+    RESTS: "rests {0}", "Pause {0}";
+    RAISE: "raise the bar {0} mm", "Stange {0} mm höher";
+    WAITING_LOAD: "load the bar when it is your turn", "auflegen, wenn du dran bist";
     X_LONGER: "{0} s is out of range; ask for 1 to {1} s", "{0} s geht nicht; 1 bis {1} s sind möglich";
     X_NOTHING_SAID: "nobody said what is on that bar; say what it holds", "niemand hat gesagt, was auf der Stange ist; sag, was drauf ist";
 }

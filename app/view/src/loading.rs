@@ -1,0 +1,251 @@
+//! What has to be on a bar and what the hands have to do for it: as a drawing, in words, and as
+//! lists of plates.
+use crate::draw::{BarDrawing, Change, Fate, PlateDrawing};
+use crate::drawings::{mm, shade};
+use crate::language::{Language, p};
+use domain::believed::{Disc, Stacks};
+use domain::order::Order;
+use domain::sheet::LiftSheet;
+use domain::{Length, Mass, MassUnit, PlateFace};
+
+/// Plates of both sleeves, one text a plate: "20 kg", with its mark behind a blank.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct SideLists {
+    /// The left sleeve.
+    pub left: Vec<String>,
+    /// The right sleeve.
+    pub right: Vec<String>,
+}
+
+/// An order as lists of plates.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Ordered {
+    /// What the bar must hold, inside to outside.
+    pub holds: SideLists,
+    /// What comes off, outermost first.
+    pub take_off: SideLists,
+    /// What goes on, innermost first.
+    pub put_on: SideLists,
+    /// What the bar is believed to hold, inside to outside.
+    pub believed: SideLists,
+    /// Whether somebody must look before the next plate is moved.
+    pub in_doubt: bool,
+}
+
+/// An order as lists of plates.
+pub(crate) fn ordered(order: &Order) -> Ordered {
+    Ordered {
+        holds: lists(&order.to),
+        take_off: lists(&order.take_off),
+        put_on: lists(&order.put_on),
+        believed: lists(&order.believed.holds),
+        in_doubt: order.believed.in_doubt,
+    }
+}
+
+fn lists(stacks: &Stacks) -> SideLists {
+    let side = |discs: &[Disc]| discs.iter().map(plate_text).collect();
+    SideLists {
+        left: side(&stacks.left),
+        right: side(&stacks.right),
+    }
+}
+
+/// "20 kg", "25 kg 25A".
+fn plate_text(disc: &Disc) -> String {
+    let face = disc.face;
+    let plain = format!("{} {}", face.label(), face.unit.word());
+    match &disc.mark {
+        Some(mark) => format!("{plain} {mark}"),
+        None => plain,
+    }
+}
+
+/// The whole bar of `sheet` as an order wants it, both sleeves.
+pub(crate) fn whole_bar(say: Language, sheet: &LiftSheet, order: &Order) -> BarDrawing {
+    let (left_stays, right_stays) = order.stays();
+    let side = |to: &[Disc], stays: usize, off: &[Disc]| {
+        let on = to.iter().enumerate().map(|(at, disc)| {
+            let fate = if at < stays {
+                Fate::Stays
+            } else {
+                Fate::GoesOn
+            };
+            (disc, fate)
+        });
+        // What comes off stands outside what stays; beside plates that go on it is told in words.
+        let leaving = if to.len() == stays { off } else { &[] };
+        let leaving = leaving.iter().rev().map(|disc| (disc, Fate::ComesOff));
+        row(say, on.chain(leaving))
+    };
+    drawing(
+        sheet,
+        side(&order.to.left, left_stays, &order.take_off.left),
+        side(&order.to.right, right_stays, &order.take_off.right),
+    )
+}
+
+/// The whole bar of `sheet` with these plates, nothing to do.
+pub(crate) fn still_bar(say: Language, sheet: &LiftSheet, stacks: &Stacks) -> BarDrawing {
+    let side = |discs: &[Disc]| row(say, discs.iter().map(|disc| (disc, Fate::Stays)));
+    drawing(sheet, side(&stacks.left), side(&stacks.right))
+}
+
+/// Plates from the inside out, with where the collar stands.
+type Row = (Vec<PlateDrawing>, f32);
+
+fn row<'a>(say: Language, discs: impl Iterator<Item = (&'a Disc, Fate)>) -> Row {
+    let (mut x, mut collar, mut plates) = (Length::ZERO, Length::ZERO, Vec::new());
+    for (disc, fate) in discs {
+        let face = &disc.face;
+        plates.push(PlateDrawing {
+            x_mm: mm(x),
+            thickness_mm: mm(face.thickness),
+            diameter_mm: mm(face.diameter),
+            label: say.label(face),
+            mark: disc.mark.clone().unwrap_or_default(),
+            shade: shade(face),
+            fate,
+        });
+        x = x + face.thickness;
+        if fate != Fate::ComesOff {
+            collar = x;
+        }
+    }
+    (plates, mm(collar))
+}
+
+fn drawing(sheet: &LiftSheet, left: Row, right: Row) -> BarDrawing {
+    let all = left.0.iter().chain(&right.0);
+    BarDrawing {
+        shaft_mm: mm(sheet.bar.shaft_diameter),
+        sleeve_mm: mm(sheet.bar.sleeve),
+        tallest_mm: all.map(|p| p.diameter_mm).fold(450.0, f32::max),
+        left: left.0,
+        right: right.0,
+        left_collar_mm: left.1,
+        right_collar_mm: right.1,
+        has_collar: sheet.bar.collars != Mass::ZERO,
+    }
+}
+
+/// What the hands have to do, in words.
+pub(crate) fn change_words(say: Language, order: &Order, unit: MassUnit) -> Change {
+    if order.believed.in_doubt {
+        return look_first(say, order, unit);
+    }
+    let put = |stacks: &Stacks| both_sides(say, stacks, unit);
+    let (off, on) = (put(&order.take_off), put(&order.put_on));
+    let apart = is_apart(&order.take_off) || is_apart(&order.put_on);
+    let idle = order.is_done();
+    let heading = if idle || apart {
+        String::new()
+    } else {
+        say.say(p::EACH_SIDE)
+    };
+    let line = |phrase, text: &str| {
+        if text.is_empty() {
+            String::new()
+        } else {
+            say.fill(phrase, &[text])
+        }
+    };
+    let (off, on) = (line(p::TAKE_OFF_LINE, &off), line(p::PUT_ON_LINE, &on));
+    let sentence = match (idle, order.to.is_empty()) {
+        (true, true) => say.say(p::EMPTY_BAR),
+        (true, false) => say.say(p::LEAVE_BAR),
+        (false, _) => {
+            let lines = [off.as_str(), on.as_str()];
+            let lines: Vec<&str> = lines.into_iter().filter(|line| !line.is_empty()).collect();
+            let lines = lines.join(say.then());
+            if heading.is_empty() {
+                lines
+            } else {
+                format!("{heading}: {lines}")
+            }
+        }
+    };
+    Change {
+        heading,
+        take_off: off,
+        put_on: on,
+        sentence,
+        in_doubt: false,
+    }
+}
+
+/// Where nobody vouches for the bar: the whole stack, and one look at it.
+fn look_first(say: Language, order: &Order, unit: MassUnit) -> Change {
+    let heading = say.say(p::LOOK_FIRST);
+    let holds = both_sides(say, &order.to, unit);
+    let put_on = match (holds.as_str(), is_apart(&order.to)) {
+        ("", _) => say.say(p::NO_PLATES),
+        (holds, true) => holds.to_owned(),
+        (holds, false) => say.fill(p::EACH_SIDE_HOLDS, &[holds]),
+    };
+    Change {
+        sentence: format!("{heading}: {put_on}"),
+        heading,
+        take_off: String::new(),
+        put_on,
+        in_doubt: true,
+    }
+}
+
+/// The whole stack, with nothing to do about it.
+pub(crate) fn stack_words(say: Language, order: &Order, unit: MassUnit) -> Change {
+    let stack = both_sides(say, &order.to, unit);
+    let apart = is_apart(&order.to);
+    Change {
+        heading: if apart || stack.is_empty() {
+            String::new()
+        } else {
+            say.say(p::EACH_SIDE)
+        },
+        sentence: if stack.is_empty() {
+            say.say(p::EMPTY_BAR)
+        } else {
+            stack
+        },
+        ..Change::default()
+    }
+}
+
+/// Whether the sides read differently: some plate has a mark.
+fn is_apart(stacks: &Stacks) -> bool {
+    stacks.left != stacks.right
+}
+
+/// "25 + 10"; where the sides differ by marks "left 25A + 10, right 25B + 10".
+pub(crate) fn both_sides(say: Language, stacks: &Stacks, unit: MassUnit) -> String {
+    let side = |discs: &[Disc]| {
+        let texts: Vec<String> = discs
+            .iter()
+            .map(|disc| plate_word(say, disc, unit))
+            .collect();
+        texts.join(" + ")
+    };
+    let (left, right) = (side(&stacks.left), side(&stacks.right));
+    if is_apart(stacks) {
+        say.fill(p::LEFT_RIGHT, &[&left, &right])
+    } else {
+        left
+    }
+}
+
+/// The mark where there is one, else the number.
+fn plate_word(say: Language, disc: &Disc, unit: MassUnit) -> String {
+    match &disc.mark {
+        Some(mark) => mark.clone(),
+        None => face_word(say, &disc.face, unit),
+    }
+}
+
+/// "20", with its unit where that is not the lifter's.
+pub(crate) fn face_word(say: Language, face: &PlateFace, unit: MassUnit) -> String {
+    if face.unit == unit {
+        say.label(face)
+    } else {
+        format!("{} {}", say.label(face), face.unit.word())
+    }
+}

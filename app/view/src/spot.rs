@@ -1,0 +1,72 @@
+//! Where the lifter stands and what they wear, shown wherever a load is shown: hole, mats, how much
+//! higher the bar, gear, grip.
+use crate::language::{Language, p};
+use domain::believed::Stacks;
+use domain::disc_height::raise;
+use domain::sheet::{LiftSheet, Rung};
+
+/// What it shows.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct Spot {
+    /// "9"; empty from the floor.
+    pub hole: String,
+    /// "1 mat, 20 mm", or empty.
+    pub mats: String,
+    /// Thickness of each mat: "20 mm".
+    pub mat_list: Vec<String>,
+    /// "raise the bar 110 mm", or empty.
+    pub raise: String,
+    /// "belt", "straps": what is worn for this set.
+    pub gear: Vec<String>,
+    /// "double overhand"; empty from the hooks.
+    pub grip: String,
+}
+
+pub(crate) fn spot(say: Language, sheet: &LiftSheet, rung: &Rung, to: &Stacks) -> Spot {
+    let pins = sheet.pins.as_ref();
+    let mats = pins.map(|pins| pins.mats.as_slice()).unwrap_or_default();
+    let hole = match (pins, &sheet.hooks) {
+        (Some(pins), _) => pins.hole.to_string(),
+        (None, _) => String::new(),
+    };
+    Spot {
+        hole,
+        mats: if mats.is_empty() {
+            String::new()
+        } else {
+            say.mats(mats)
+        },
+        mat_list: mat_list(sheet),
+        raise: raise_words(say, sheet, rung, to),
+        gear: say.worn(rung),
+        grip: match sheet.hooks {
+            Some(_) => String::new(),
+            None => say.grip(sheet.grip),
+        },
+    }
+}
+
+/// Thickness of each mat that is stood on: "20 mm".
+pub(crate) fn mat_list(sheet: &LiftSheet) -> Vec<String> {
+    let mats = sheet.pins.iter().flat_map(|pins| &pins.mats);
+    mats.map(|mat| format!("{} mm", mat.number(domain::LengthUnit::Mm)))
+        .collect()
+}
+
+/// By how much the bar has to be raised with these plates, where it starts on the floor.
+fn raise_words(say: Language, sheet: &LiftSheet, rung: &Rung, to: &Stacks) -> String {
+    if sheet.is_from_pins() || sheet.hooks.is_some() {
+        return String::new();
+    }
+    let raise = raise(&Rung {
+        per_side: to.faces(),
+        ..rung.clone()
+    });
+    if raise == domain::Length::ZERO {
+        return String::new();
+    }
+    say.fill(
+        p::RAISE,
+        &[&say.number(&raise.number(domain::LengthUnit::Mm))],
+    )
+}

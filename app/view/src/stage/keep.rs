@@ -1,0 +1,120 @@
+//! What the screen showed, as kept in the journal, and back: after a restart it shows the same.
+use super::{Due, PadOpen, Stage, last_touched};
+use crate::floor::up_orders;
+use crate::scene::Scene;
+use domain::shown::{LifterPart, Shown, ShownOrder, ShownScreen};
+use domain::state::LiftRun;
+
+impl Stage {
+    /// After a restart: what was shown last; where nothing was kept, the lifter of the last entry
+    /// of today, if they are under way.
+    #[must_use]
+    pub fn resume(scene: &Scene<'_>) -> Self {
+        if let Some(shown) = &scene.state.shown {
+            return Self::of(shown);
+        }
+        let last = scene.runs().max_by_key(|run| last_touched(run));
+        let open = last.filter(|run| !run.is_over());
+        Self {
+            lifter: open.map(|run| run.sheet.lifter.clone()),
+            ..Self::default()
+        }
+    }
+
+    fn of(shown: &Shown) -> Self {
+        let mut stage = Self {
+            early: shown.early.map(|(no, rung)| (no, usize::from(rung))),
+            entered: shown.entered,
+            settle: shown.settle,
+            seen_end: shown.seen_end,
+            ..Self::default()
+        };
+        match &shown.screen {
+            ShownScreen::All => {}
+            ShownScreen::Floor => stage.floor = true,
+            ShownScreen::Lifter(name, part) => {
+                stage.lifter = Some(name.clone());
+                stage.setup_again = *part == LifterPart::SetUp;
+                stage.pad = match part {
+                    LifterPart::Due | LifterPart::SetUp => None,
+                    LifterPart::Reps => Some(PadOpen::Reps),
+                    LifterPart::Moved(through) => Some(PadOpen::Moved { through: *through }),
+                    LifterPart::Turn => Some(PadOpen::Turn),
+                    LifterPart::Holds(plates) => Some(PadOpen::Holds(plates.clone())),
+                };
+            }
+        }
+        stage
+    }
+
+    /// What is shown now, to be kept; what is looked at beside the ladder counts as what is under
+    /// it. With `board` the floor is seen elsewhere too.
+    #[must_use]
+    pub fn shown(&self, scene: &Scene<'_>, board: bool) -> Shown {
+        let screen = match &self.lifter {
+            None if self.floor => ShownScreen::Floor,
+            None => ShownScreen::All,
+            Some(lifter) => ShownScreen::Lifter(lifter.clone(), self.part()),
+        };
+        let mut orders = Vec::new();
+        if self.aside.is_none() {
+            orders = self.orders(scene);
+        }
+        if board {
+            for order in up_orders(scene) {
+                if !orders.iter().any(|known| known.bar == order.bar) {
+                    orders.push(order);
+                }
+            }
+        }
+        Shown {
+            screen,
+            early: self
+                .early
+                .and_then(|(no, rung)| Some((no, u16::try_from(rung).ok()?))),
+            entered: self.entered,
+            settle: self.settle,
+            seen_end: self.seen_end,
+            orders,
+        }
+    }
+
+    fn part(&self) -> LifterPart {
+        match &self.pad {
+            _ if self.setup_again => LifterPart::SetUp,
+            None => LifterPart::Due,
+            Some(PadOpen::Reps) => LifterPart::Reps,
+            Some(PadOpen::Moved { through }) => LifterPart::Moved(*through),
+            Some(PadOpen::Turn) => LifterPart::Turn,
+            Some(PadOpen::Holds(plates)) => LifterPart::Holds(plates.clone()),
+        }
+    }
+
+    /// The orders about a bar that somebody who looks at the screen may obey.
+    fn orders(&self, scene: &Scene<'_>) -> Vec<ShownOrder> {
+        match self.due(scene) {
+            Due::Floor => up_orders(scene),
+            Due::Bar(run, rung) => vec![shown_order(scene, run, rung)],
+            Due::Rest(run, rung, _) if scene.is_turn(run) => vec![shown_order(scene, run, rung)],
+            Due::All
+            | Due::Aside
+            | Due::Fresh(_)
+            | Due::SetUp(_)
+            | Due::Pad(..)
+            | Due::Stop(_)
+            | Due::Settle(..)
+            | Due::Rest(..)
+            | Due::End(_) => Vec::new(),
+        }
+    }
+}
+
+/// The order for a rung, as kept.
+pub(crate) fn shown_order(scene: &Scene<'_>, run: &LiftRun, rung: usize) -> ShownOrder {
+    ShownOrder {
+        rack: run.sheet.rack.clone(),
+        bar: run.sheet.bar.name.clone(),
+        date: run.sheet.date,
+        to: scene.order(run, rung).to,
+    }
+}
