@@ -117,7 +117,11 @@ fn who_waits_sees_after_whom_and_may_go_out_of_turn() {
         panic!("{name} waits")
     };
     assert!(rest.word.starts_with("after "), "{rest:?}");
-    bench.tap("go now");
+    assert!(
+        rest.order.is_none(),
+        "nothing to do before the turn: {rest:?}"
+    );
+    bench.tap("my turn now");
     assert_eq!(bench.screen(), "bar");
     bench.tap(&main_label(&bench.frame()));
     bench.tap("all lifters");

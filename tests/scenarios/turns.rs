@@ -19,8 +19,9 @@ fn two_lifters_in_turn() {
     bench.tap(&second);
     bench.tap("start");
     let chips = bench.frame().chips;
-    assert_eq!(chips.len(), 1);
-    assert_eq!(chips[0].lifter, first);
+    let names: Vec<&str> = chips.iter().map(|chip| chip.lifter.as_str()).collect();
+    assert_eq!(names, [&first, &second], "in the order in which they began");
+    assert_eq!(chips.iter().find(|chip| chip.shown), chips.get(1));
     bench.tap(&main_label(&bench.frame()));
 
     bench.tap(&format!("switch to {first}"));

@@ -49,6 +49,7 @@ fn who(chip: &Chip) -> Chip {
         lifter: chip.lifter.clone(),
         word: String::new(),
         pace: Pace::Fresh,
+        shown: chip.shown,
     }
 }
 
@@ -88,6 +89,8 @@ fn still(screen: &mut Screen) {
         Screen::SetUp(_)
         | Screen::Bar(_)
         | Screen::Entry(_)
+        | Screen::Turn(_)
+        | Screen::Holds(_)
         | Screen::Stop(_)
         | Screen::History(_)
         | Screen::Why(_)

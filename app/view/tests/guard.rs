@@ -94,8 +94,6 @@ impl World {
                 planned: 3,
                 through: String::new(),
                 through_on: false,
-                skip: "skip".into(),
-                stop: String::new(),
             }),
         };
         let mut frame = Frame {
