@@ -1,6 +1,7 @@
 //! Today at the rack: one entry a lifter and lift, with its sheet or why there is none.
 //!
 //! Refuses: guessing. What is not measured, not written or not loadable is said.
+use self::against::against;
 use crate::disc_height;
 use crate::equipment::{Bar, BarCondition, PlateSet, Rack};
 use crate::gym::{Gym, Pattern};
@@ -26,6 +27,8 @@ mod no_sheet;
 
 pub use no_sheet::NoSheet;
 
+mod against;
+
 /// One lifter's one lift of a day.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct DayEntry {
@@ -39,6 +42,9 @@ pub struct DayEntry {
     pub outcome: Result<LiftSheet, NoSheet>,
     /// The programme and its day, where the plan is silent: "split pulls, heavy day".
     pub programme: Option<String>,
+    /// What the plan asks, where it is another load than the one that is due and the coach has not
+    /// ruled; the sheet has the lower one.
+    pub planned: Option<Mass>,
     /// What the rules of next time give for it, whoever wrote the load; `None` the first time.
     pub next: Option<Due>,
     /// What the makers' figures come to for the day's heaviest load; `None` where none was stated.
@@ -64,13 +70,15 @@ fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<Da
             lift: String::new(),
             outcome: Err(why),
             programme: None,
+            planned: None,
             next: None,
             steel: None,
             split: None,
         }])
     };
     let entry = |row: &Prescription, next, programme: Option<&String>| {
-        let outcome = sheet(gym, state, lifter, row);
+        let next: Option<Due> = next;
+        let (outcome, planned) = against(gym, state, lifter, row, next.as_ref());
         DayEntry {
             lifter: lifter.name.clone(),
             unit: lifter.unit,
@@ -78,6 +86,7 @@ fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<Da
             steel: outcome.as_ref().ok().and_then(|sheet| steel_of(gym, sheet)),
             outcome,
             programme: programme.cloned(),
+            planned,
             next,
             split: advice(gym, state, lifter, date).filter(|split| split.rule.concerns(&row.lift)),
         }

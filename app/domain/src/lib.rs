@@ -32,6 +32,7 @@ pub mod needs;
 pub mod next;
 pub mod order;
 pub mod place;
+pub mod plausible;
 pub mod prescription;
 pub mod programme;
 pub mod rotation;

@@ -106,7 +106,13 @@ fn tile(scene: &Scene<'_>, name: &str) -> Tile {
         };
     }
     match fresh.map(|entry| (&entry.outcome, entry)) {
-        Some((Ok(sheet), _)) => sheet_tile(say, sheet),
+        Some((Ok(sheet), entry)) => {
+            let tile = sheet_tile(say, sheet);
+            match say.side_by_side(entry) {
+                alike if alike.is_empty() => tile,
+                word => Tile { word, ..tile },
+            }
+        }
         Some((Err(why), entry)) => Tile {
             lifter: name.into(),
             lift: say.shipped(&entry.lift),

@@ -69,7 +69,11 @@ fn due(say: Language, entry: &DayEntry) -> String {
         return String::new();
     };
     let last = say.short_date(next.decision.date);
-    say.fill(c::DUE_LAST, &[&say.due(next, entry.unit), &last])
+    let due = say.fill(c::DUE_LAST, &[&say.due(next, entry.unit), &last]);
+    match say.side_by_side(entry) {
+        alike if alike.is_empty() => due,
+        both => format!("{both}; {due}"),
+    }
 }
 
 fn nothing(warning: String) -> SetUp {

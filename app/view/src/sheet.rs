@@ -44,6 +44,10 @@ pub struct EntryDoc {
     /// What the rules give for it, whoever wrote the load; absent the first time.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub next: Option<DueDoc>,
+    /// What the plan asks, exact, with unit, where it is another load than the one that is due and
+    /// the coach has not ruled; the ladder leads to the lower one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub planned: Option<String>,
     /// What the makers' figures come to for the heaviest load; absent where none was stated.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub steel: Option<SteelDoc>,
@@ -61,8 +65,9 @@ pub struct EntryDoc {
 pub struct DueDoc {
     /// "raise", "repeat", "drop", "reset" or "ease".
     pub verdict: String,
-    /// The load that can be made here, exact, with unit.
-    pub load: String,
+    /// The load that can be made here, exact, with unit; absent where nothing is due.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub load: Option<String>,
     /// The load that it follows from, exact, with unit.
     pub from: String,
     /// The day of that load, ISO 8601.
@@ -255,6 +260,7 @@ fn entry_doc(entry: &DayEntry) -> EntryDoc {
             .next
             .as_ref()
             .map(|next| due_doc(Language::English, next, entry.unit)),
+        planned: entry.planned.map(|load| load.exact(entry.unit)),
         steel: entry
             .steel
             .as_ref()
@@ -272,7 +278,7 @@ pub(crate) fn due_doc(say: Language, due: &Due, unit: MassUnit) -> DueDoc {
     let next = &due.decision;
     DueDoc {
         verdict: words::verdict(next.verdict).into(),
-        load: next.load.exact(unit),
+        load: next.due().map(|load| load.exact(unit)),
         from: next.from.exact(unit),
         date: next.date.format("%Y-%m-%d").to_string(),
         by: if next.why == Why::Coach {

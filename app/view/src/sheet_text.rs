@@ -73,6 +73,10 @@ fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
     if let Some(next) = &entry.next {
         let last = next.decision.date.format("%-d %B");
         let words = format!("{} (last on {last})", next.sentence(sheet.unit));
+        let both = Language::English.side_by_side(entry);
+        if !both.is_empty() {
+            line(text, "both", &both);
+        }
         line(text, "due", &words);
     }
     if let Some(split) = entry.split.as_ref().filter(|split| split::is_told(split)) {

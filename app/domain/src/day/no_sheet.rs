@@ -27,6 +27,22 @@ pub enum NoSheet {
         /// Its name.
         name: String,
     },
+    /// The lifter is hurt, until the coach rules.
+    Hurt,
+    /// Away so long that the lift begins anew with the coach.
+    Anew {
+        /// Days that count as a break.
+        days: u16,
+    },
+    /// The load is far over what the record supports; the coach says whether it is meant.
+    LooksWrong {
+        /// What the plan asks.
+        load: Mass,
+        /// What the record supports.
+        supports: Mass,
+        /// The lifter's unit.
+        unit: MassUnit,
+    },
     /// A percentage of a best that nobody recorded.
     NoBest,
     /// The plates make nothing within [`WORK_OFF`] of the load that is asked for.
@@ -66,6 +82,26 @@ impl fmt::Display for NoSheet {
                 write!(
                     f,
                     "no {what} is called \"{name}\"; write it into the gym's files"
+                )
+            }
+            Self::Hurt => {
+                f.write_str("hurt: nothing is due until the coach rules; stop and see a clinician")
+            }
+            Self::Anew { days } => {
+                write!(
+                    f,
+                    "{days} days away beyond the plan; begin anew with the coach"
+                )
+            }
+            Self::LooksWrong {
+                load,
+                supports,
+                unit,
+            } => {
+                let (load, supports) = (load.words(*unit), supports.words(*unit));
+                write!(
+                    f,
+                    "{load} looks wrong: the record supports {supports}; ask the coach"
                 )
             }
             Self::NoBest => f.write_str("no best is recorded; write the load as a mass"),

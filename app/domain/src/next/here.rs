@@ -40,8 +40,10 @@ pub fn decision(
         None => Due::by_rule(standing.decision),
     };
     standing.decision = due.decision;
+    let decision = standing.on(&season, &around.family, date);
     Some(Due {
-        decision: standing.on(&season, &around.family, date),
+        decision,
+        asks: due.asks || decision.why.asks_coach(),
         ..due
     })
 }

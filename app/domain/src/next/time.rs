@@ -70,6 +70,7 @@ impl NextTime {
             Some(by_coach) => Due {
                 decision: ruled(&decision, by_coach.load),
                 note: by_coach.note.clone(),
+                asks: false,
             },
         }
     }
@@ -82,6 +83,8 @@ pub struct Due {
     pub decision: Decision,
     /// The coach's words, empty where the rules decided.
     pub note: String,
+    /// Whether the load waits for the coach's word, whatever else holds of it.
+    pub asks: bool,
 }
 
 impl Due {
@@ -91,6 +94,7 @@ impl Due {
         Self {
             decision,
             note: String::new(),
+            asks: decision.why.asks_coach(),
         }
     }
 

@@ -226,7 +226,22 @@ fn a_plan_s_load_stands_beside_what_the_rules_give() {
     let entry = only(&entries);
     let next = entry.next.as_ref().expect("a decision").decision;
     assert_eq!((next.why, next.load), (Why::TryAgain, kg(140)));
-    assert_eq!(work_load(entry), kg(160));
+    // The lower one is on the sheet, the plan's is told beside it.
+    assert_eq!((work_load(entry), entry.planned), (kg(140), Some(kg(160))));
+    // A lighter day by plan stands as it is, and what is due is told beside it.
+    life.plan(7, "deadlift", 100);
+    let entries = life.entries(7);
+    let light = only(&entries);
+    assert_eq!((work_load(light), light.planned), (kg(100), Some(kg(100))));
+    // A ruling stands, whatever the plan asks.
+    life.obey(Command::OverrideNext {
+        no: domain::LiftNo(1),
+        load: kg(150),
+        note: "moved well".into(),
+    });
+    let entries = life.entries(7);
+    let ruled = only(&entries);
+    assert_eq!((work_load(ruled), ruled.planned), (kg(150), None));
 }
 
 #[test]

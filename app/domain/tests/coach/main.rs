@@ -6,6 +6,7 @@ mod dice;
 mod disc_height;
 mod fill;
 mod gym;
+mod health;
 mod next;
 mod not_made;
 mod place;

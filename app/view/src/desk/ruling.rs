@@ -19,7 +19,8 @@ pub(crate) fn next_times(scene: &Scene<'_>, name: &str) -> Rows {
     let row = |one: LiftDue| {
         let decision = &one.due.decision;
         let title = format!("{} × {}", say.shipped(&one.lift), decision.reps);
-        let load = say.mass(decision.load, lifter.unit);
+        let load = decision.due().map(|load| say.mass(load, lifter.unit));
+        let load = load.unwrap_or_default();
         let row = ListRow::new(title.clone(), load).detail(say.due(&one.due, lifter.unit));
         let last = one.past.last().filter(|_| one.recorded.is_some());
         let Some(last) = last else {

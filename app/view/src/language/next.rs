@@ -1,6 +1,7 @@
 //! What is due next time, in one sentence with its figures, in a language. Refuses: more than one.
 use super::{Language, c, p};
 use domain::MassUnit;
+use domain::day::DayEntry;
 use domain::next::outing::{Outing, Went};
 use domain::next::{Decision, Due, Verdict, Why};
 
@@ -55,6 +56,23 @@ impl Language {
                 self.fill(c::DOWN_BY, &[&by, &because])
             }
         }
+    }
+
+    /// What the plan asks and what is due, the lower first: "due 105 kg, plan 110 kg"; empty where
+    /// they are alike or the coach has ruled.
+    #[must_use]
+    pub fn side_by_side(self, entry: &DayEntry) -> String {
+        let due = entry.next.as_ref().and_then(|next| next.decision.due());
+        let (Some(plan), Some(due)) = (entry.planned, due) else {
+            return String::new();
+        };
+        let [low, high] = [due.min(plan), due.max(plan)].map(|load| self.mass(load, entry.unit));
+        let order = if due < plan {
+            p::DUE_THEN_PLAN
+        } else {
+            p::PLAN_THEN_DUE
+        };
+        self.fill(order, &[&low, &high])
     }
 
     /// "raise".

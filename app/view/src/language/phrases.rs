@@ -160,6 +160,10 @@ crate::phrases! {
     N_STUCK: "{0}, stuck again without a new best; ask the coach", "{0}, wieder ohne neue Bestleistung; frag den Coach";
     X_NOT_HURT: "{0} is not entered as hurt; nothing to lift", "{0} ist nicht als verletzt eingetragen; es gibt nichts aufzuheben";
     X_ILL_BACKWARDS: "{0} is before {1}, on which it began; write from, then to", "{0} liegt vor {1}, an dem es anfing; schreib erst von, dann bis";
+    NO_HURT: "hurt: nothing is due until the coach rules; stop and see a clinician", "verletzt: nichts ist fällig, bis der Coach entscheidet; hör auf und geh zum Arzt";
+    NO_LOOKS_WRONG: "{0} looks wrong: the record supports {1}; ask the coach", "{0} sieht falsch aus: belegt sind {1}; frag den Coach";
+    DUE_THEN_PLAN: "due {0}, plan {1}", "fällig {0}, Plan {1}";
+    PLAN_THEN_DUE: "plan {0}, due {1}", "Plan {0}, fällig {1}";
     N_RANGE: "{0}, not yet the top of the range in every set", "{0}, noch nicht in jedem Satz das obere Ende";
     N_WAITING: "{0}; waits for the coach's word", "{0}; wartet auf das Wort des Coachs";
     N_AWAY: "{0} days away beyond the plan", "{0} Tage länger weg als geplant";

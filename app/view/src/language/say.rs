@@ -332,6 +332,16 @@ impl Language {
                 self.fill(p::GOES_ON_FROM, &[programme, &self.date(*from)])
             }
             NoSheet::Missing { what, name } => self.fill(p::MISSING, &[&self.shipped(what), name]),
+            NoSheet::Hurt => self.say(p::NO_HURT),
+            NoSheet::Anew { days } => self.fill(p::N_ANEW, &[&days.to_string()]),
+            NoSheet::LooksWrong {
+                load,
+                supports,
+                unit,
+            } => {
+                let (load, supports) = (self.mass(*load, *unit), self.mass(*supports, *unit));
+                self.fill(p::NO_LOOKS_WRONG, &[&load, &supports])
+            }
             NoSheet::NoBest => self.say(p::NO_BEST),
             NoSheet::NotMade {
                 asked,
