@@ -64,9 +64,16 @@ pub fn least_diameter(start: Start, per_side: &[PlateFace], plates: &PlateSet) -
 
 /// Adds how high to raise the bar, once for each height, with the loads that need it.
 pub fn warn(lift: &Lift, rungs: &[Rung], warnings: &mut Vec<Warning>) {
+    if lift.start == Start::Floor {
+        warnings.extend(low_plates(rungs));
+    }
+}
+
+/// The same for the rungs of a lift that starts on the floor.
+pub(crate) fn low_plates(rungs: &[Rung]) -> impl Iterator<Item = Warning> {
     let mut low: Vec<(Length, Mass, Mass)> = Vec::new();
     for rung in rungs {
-        let (height, load) = (raise_of(lift.start, &rung.per_side), rung.load);
+        let (height, load) = (raise(rung), rung.load);
         match low.iter_mut().find(|(known, ..)| *known == height) {
             _ if height == Length::ZERO => {}
             Some((_, from, to)) => {
@@ -77,5 +84,5 @@ pub fn warn(lift: &Lift, rungs: &[Rung], warnings: &mut Vec<Warning>) {
         }
     }
     let told = low.into_iter();
-    warnings.extend(told.map(|(raise, from, to)| Warning::LowPlates { from, to, raise }));
+    told.map(|(raise, from, to)| Warning::LowPlates { from, to, raise })
 }

@@ -2,7 +2,7 @@
 //!
 //! A sheet is whole in itself: the journal keeps it, so an old session can be shown after the
 //! gym has changed. Refuses: words; those are view's work.
-use crate::disc_height::{least_diameter, raise_of};
+use crate::disc_height::{least_diameter, low_plates, raise_of};
 use crate::equipment::{PlateFace, PlateSet};
 use crate::length::Length;
 use crate::lift::{Grip, Landmark, Start};
@@ -76,6 +76,20 @@ impl LiftSheet {
         } else {
             Length::ZERO
         }
+    }
+
+    /// The warnings as the rungs are now: a load that was settled on the day may stand on other
+    /// plates than the one that was planned.
+    #[must_use]
+    pub fn warnings_now(&self) -> Vec<Warning> {
+        let is_low = |warning: &Warning| matches!(warning, Warning::LowPlates { .. });
+        let mut told = self.warnings.clone();
+        let at = told.iter().position(is_low).unwrap_or(told.len());
+        told.retain(|warning| !is_low(warning));
+        if self.is_from_floor() {
+            told.splice(at..at, low_plates(&self.rungs));
+        }
+        told
     }
 
     /// What another stack for the same rung must have, see

@@ -133,7 +133,7 @@ pub(crate) fn set_up(say: Language, sheet: &LiftSheet, run: Option<&LiftRun>) ->
             .map(|line| say.shipped(line))
             .collect(),
         warnings: sheet
-            .warnings
+            .warnings_now()
             .iter()
             .map(|w| say.warning(sheet, w))
             .collect(),

@@ -5,7 +5,7 @@ use domain::disc_height::{least_diameter, raise_of, warn};
 use domain::event::Hold;
 use domain::lift::Start;
 use domain::rotation::{ask, station_of};
-use domain::settle::choices;
+use domain::settle::{Settled, choices};
 use domain::sheet::{RungKind, Warning};
 use domain::solve::rotation::{Effort, plan};
 use domain::{Command, Length, Mass, MassUnit, Moment, Plate, PlateFace, Rung};
@@ -131,6 +131,27 @@ fn a_rotation_and_a_choice_keep_the_height() {
         let low = sheet.raise(&choice.per_side) != Length::ZERO;
         assert_eq!(low, choice.load < kg(40), "{choice:?}");
     }
+    // Settled on what stands lower, the lift is told so, and again as before when that is undone.
+    let faces = life.gym.plate_sets[0].plates.iter().map(|plate| plate.face);
+    let lower = Settled {
+        load: Mass::of(MassUnit::Kg, 37_500),
+        per_side: faces.skip(1).collect(),
+        ..offered.loads[0].clone()
+    };
+    let told = |life: &Life| {
+        let heaviest = |warning: &Warning| match warning {
+            Warning::LowPlates { to, .. } => Some(*to),
+            _ => None,
+        };
+        let now = life.state.lifts[&no].sheet.warnings_now();
+        now.iter().filter_map(heaviest).max()
+    };
+    assert_eq!(told(&life), Some(kg(35)));
+    let load = lower.load;
+    life.obey(Command::SettleLoad { no, settled: lower });
+    assert_eq!(told(&life), Some(load));
+    life.obey(Command::Undo(no));
+    assert_eq!(told(&life), Some(kg(35)));
 }
 
 /// No lower than with this stack, on whatever plates there are.
