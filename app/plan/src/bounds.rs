@@ -2,6 +2,7 @@
 //!
 //! Refuses: archives of too many or too large parts, whatever their own headers say, and the few
 //! words of XML that stand for millions of cells.
+use crate::book::xml::SAVE_AGAIN;
 use crate::fault::Wrong;
 use crate::words::{Words, words};
 use quick_xml::Reader;
@@ -29,7 +30,6 @@ pub(crate) enum Book {
     Ods,
 }
 
-const SAVE_AGAIN: Words = words!("open it in the spreadsheet and save it again as XLSX or ODS");
 
 /// Unpacks every part into nothing, within limits, and tells what the archive holds.
 pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {

@@ -13,12 +13,16 @@ pub(crate) const CELLS_MAX: usize = 64;
 /// What a cell is, beside its text.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum CellKind {
-    /// Text, or what was made text: a day.
+    /// Text.
     Text,
     /// A number of a spreadsheet.
     Number,
     /// A time of a spreadsheet, as "h:mm:ss".
     Time,
+    /// A day of a spreadsheet, as "2026-12-01".
+    Day,
+    /// A share of a spreadsheet, as "80 %".
+    Share,
 }
 
 /// One row of a sheet that is not empty.
@@ -32,9 +36,46 @@ pub(crate) struct SheetRow<'t> {
     pub(crate) kinds: Vec<CellKind>,
     /// What is wrong with its quotes: the cell, from 1, and the fault.
     pub(crate) broken: Option<(usize, Wrong)>,
+    /// Whether the spreadsheet hides it.
+    pub(crate) hidden: bool,
+    /// Cells of which something was struck through, and left out: a bit each.
+    pub(crate) struck: u64,
+    /// Cells that have their text from a merged range that begins elsewhere: a bit each.
+    pub(crate) spread: u64,
 }
 
 impl SheetRow<'_> {
+    /// An empty row.
+    pub(crate) const fn of(number: usize) -> Self {
+        Self {
+            number,
+            cells: Vec::new(),
+            kinds: Vec::new(),
+            broken: None,
+            hidden: false,
+            struck: 0,
+            spread: 0,
+        }
+    }
+
+    /// Makes it at least so many cells wide.
+    pub(crate) fn widen(&mut self, cells: usize) {
+        if self.cells.len() < cells {
+            self.cells.resize(cells, Cow::Borrowed(""));
+            self.kinds.resize(cells, CellKind::Text);
+        }
+    }
+
+    /// The text of the cell at an index from 0, without spaces around it.
+    pub(crate) fn text(&self, at: usize) -> &str {
+        self.cells.get(at).map_or("", |cell| cell.trim())
+    }
+
+    /// Whether a cell has its text from a merged range that begins elsewhere.
+    pub(crate) fn is_spread(&self, at: usize) -> bool {
+        at < CELLS_MAX && self.spread & (1 << at) != 0
+    }
+
     /// What the cell at an index from 0 is.
     pub(crate) fn kind(&self, at: usize) -> CellKind {
         self.kinds.get(at).copied().unwrap_or(CellKind::Text)
@@ -42,7 +83,8 @@ impl SheetRow<'_> {
 
     /// Whether no cell holds anything.
     pub(crate) fn is_empty(&self) -> bool {
-        self.broken.is_none() && self.cells.iter().all(|cell| cell.trim().is_empty())
+        let no_text = self.cells.iter().all(|cell| cell.trim().is_empty());
+        self.broken.is_none() && self.struck == 0 && no_text
     }
 }
 
@@ -64,12 +106,7 @@ pub(crate) fn rows(text: &str, separator: char) -> impl Iterator<Item = SheetRow
 
 /// Takes one row off the front of `text`.
 fn row(text: &str, separator: char, number: usize) -> (SheetRow<'_>, &str) {
-    let mut row = SheetRow {
-        number,
-        cells: Vec::new(),
-        kinds: Vec::new(),
-        broken: None,
-    };
+    let mut row = SheetRow::of(number);
     let mut left = text;
     let mut count = 0;
     loop {

@@ -6,6 +6,7 @@
 
 mod bar_file;
 mod blank;
+mod book;
 mod bounds;
 mod cells;
 mod check;
@@ -40,7 +41,6 @@ mod toml_entry;
 mod weighed_file;
 mod wording;
 mod words;
-mod workbook;
 
 pub mod edit;
 pub mod fields;

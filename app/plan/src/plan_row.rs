@@ -258,7 +258,7 @@ pub(crate) fn read(
     let kind = reading.kind("rest");
     let rest_s = reading.cell("rest", |text| match kind {
         CellKind::Time => rest_of_time(text),
-        CellKind::Text | CellKind::Number => rest_s(text),
+        CellKind::Text | CellKind::Number | CellKind::Day | CellKind::Share => rest_s(text),
     });
     let note = reading.cell("note", |text| {
         let line: Vec<_> = text.split_whitespace().collect();

@@ -8,7 +8,7 @@ use crate::coach_file::ROWS_MAX;
 use crate::columns::{self, TITLES_MAX};
 use crate::fault::Fault;
 use crate::file_kind::{self, FileKind};
-use crate::workbook;
+use crate::book;
 use std::borrow::Cow;
 
 /// Rows kept of a sheet: titles, the header, the rows of a plan, and one more that tells that
@@ -24,6 +24,8 @@ pub(crate) struct Sheet<'t> {
     pub(crate) separator: Option<char>,
     /// Whether the spreadsheet hides it.
     pub(crate) hidden: bool,
+    /// Columns that the spreadsheet hides: a bit each.
+    pub(crate) hidden_columns: u64,
     /// Up to [`KEPT_MAX`] of them.
     pub(crate) rows: Vec<SheetRow<'t>>,
 }
@@ -48,6 +50,7 @@ impl Opened<'_> {
                     name: None,
                     separator: Some(separator),
                     hidden: false,
+                    hidden_columns: 0,
                     rows: rows.collect(),
                 }])
             }
@@ -61,6 +64,6 @@ pub(crate) fn open(source: Source<'_>) -> Result<Opened<'_>, Vec<Fault>> {
     let told = |wrong| vec![Fault::whole(source.name, wrong)];
     match file_kind::kind(source).map_err(|fault| vec![*fault])? {
         FileKind::Text(text) => Ok(Opened::Text(text)),
-        FileKind::Zipped => workbook::read(source.text).map(Opened::Book).map_err(told),
+        FileKind::Zipped => book::read(source.text).map(Opened::Book).map_err(told),
     }
 }
