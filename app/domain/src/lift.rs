@@ -61,6 +61,8 @@ pub enum Grip {
 pub struct Lift {
     /// The trade's name, lower case.
     pub name: String,
+    /// Short names that plans may use.
+    pub also: Vec<String>,
     /// Where the bar starts.
     pub start: Start,
     /// Where the bar ends.

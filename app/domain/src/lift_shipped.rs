@@ -96,6 +96,7 @@ pub fn lifts() -> Vec<Lift> {
 fn rack_pull() -> Lift {
     Lift {
         name: String::from("rack pull"),
+        also: Vec::new(),
         start: Start::Pins {
             landmark: Landmark::TibialTuberosity,
             below: RACK_PULL_BELOW,
@@ -124,6 +125,7 @@ fn rack_pull() -> Lift {
 fn halting_deadlift() -> Lift {
     Lift {
         name: String::from("halting deadlift"),
+        also: Vec::new(),
         end: Landmark::PatellaTop,
         partner: Some(String::from("rack pull")),
         cues: words(&[
@@ -142,6 +144,7 @@ fn barbell_shrug() -> Lift {
     };
     Lift {
         name: String::from("barbell shrug"),
+        also: Vec::new(),
         start,
         end: Landmark::Lockout,
         grip: Grip::DoubleOverhand,
@@ -160,6 +163,7 @@ fn barbell_shrug() -> Lift {
 fn deadlift() -> Lift {
     Lift {
         name: String::from("deadlift"),
+        also: Vec::new(),
         cues: words(&[
             "back set before the bar moves",
             "push the floor away",
@@ -172,6 +176,7 @@ fn deadlift() -> Lift {
 /// A lift that goes on past lockout in one fast pull; lockout is the highest landmark there is.
 fn quick(name: &str, cues: &[&str]) -> Lift {
     let mut lift = Lift {
+        also: Vec::new(),
         name: String::from(name),
         grip: Grip::Hook,
         fast: true,
@@ -186,6 +191,7 @@ fn quick(name: &str, cues: &[&str]) -> Lift {
 /// What the lifts from the floor share.
 fn from_floor(rest_work_s: u32) -> Lift {
     Lift {
+        also: Vec::new(),
         name: String::new(),
         start: Start::Floor,
         end: Landmark::Lockout,

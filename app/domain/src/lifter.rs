@@ -11,6 +11,8 @@ use alloc::vec::Vec;
 pub struct Lifter {
     /// As shown on the tile; also the key in plans.
     pub name: String,
+    /// Other names that plans may use.
+    pub also: Vec<String>,
     /// Kilo or pound on the screen.
     pub unit: MassUnit,
     /// Name of the rack they train at.

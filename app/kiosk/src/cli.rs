@@ -43,6 +43,9 @@ enum Command {
     Take {
         /// The plan's file.
         plan: PathBuf,
+        /// The Monday that week 1 begins on, for plans that count weeks.
+        #[arg(long, value_name = "DATE")]
+        monday: Option<NaiveDate>,
     },
     /// Check plans and the gym's files, and tell every fault.
     Check {
@@ -260,6 +263,17 @@ enum PlanCommand {
         #[arg(long, value_name = "FILE")]
         out: PathBuf,
     },
+    /// Show what is understood of a plan, row by row, before anything is taken.
+    Read {
+        /// The plan's file.
+        file: PathBuf,
+        /// The Monday that week 1 begins on, for plans that count weeks.
+        #[arg(long, value_name = "DATE")]
+        monday: Option<NaiveDate>,
+        /// As JSON.
+        #[arg(long)]
+        json: bool,
+    },
 }
 
 /// Where a command reads and writes.
@@ -316,7 +330,7 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
     let open = || Folder::open(cli.data.as_deref());
     match cli.command {
         None => run::run(&open()?, streams.out).map(|()| true),
-        Some(Command::Take { plan }) => take::take(&open()?, &plan, streams.out),
+        Some(Command::Take { plan, monday }) => take::take(&open()?, (&plan, monday), streams.out),
         Some(Command::Check { files }) => check::check(&files, &open()?, streams.out),
         Some(Command::Sheet(args)) => sheet::sheet(&open()?, &args, streams.out),
         Some(Command::Next(args)) => next::next(&open()?, &args, streams.out),
@@ -332,6 +346,14 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Plan {
             what: PlanCommand::Blank { out },
         }) => plan::blank(&open()?, &out, streams.out),
+        Some(Command::Plan {
+            what: PlanCommand::Read { file, monday, json },
+        }) => {
+            // Without a data folder nothing is made: what is read is held against the demo gym.
+            let folder = cli.data.as_deref().map(|data| Folder::open(Some(data)));
+            let folder = folder.transpose()?;
+            plan::read(folder.as_ref(), (&file, monday), json, streams.out)
+        }
         Some(Command::Stick(args)) => stick::stick(&open()?, &args, streams),
         Some(Command::Code { off }) => code::code(&open()?, off, streams),
         Some(Command::Rehearse { at }) => rehearse::rehearse(&open()?, at, streams),

@@ -52,7 +52,7 @@ fn a_plan_with_a_fault_changes_nothing_and_tells_every_fault() {
     pinladder(data.path(), &["sheet"]);
     let before = pinladder(data.path(), &["journal", "verify"]).out;
     let rows = "2027-03-01,Tevita,rack pull,1,5,500 lb,,,\n\
-                2027-03-02,Nobody,rack pull,1,5,500,,,\n\
+                2027-03-02,Nobody,rack pull,1,5,500 stone,,,\n\
                 2027-03-03,Tevita,rack pul,0,5,500 lb,,,\n";
     let plan = write(data.path(), "bad.csv", &format!("{HEADER}{rows}"));
     let said = pinladder(data.path(), &["take", &plan]);

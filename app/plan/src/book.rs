@@ -7,8 +7,8 @@ mod grid;
 mod ods;
 mod shared;
 mod value;
-pub(crate) mod xml;
 mod xlsx;
+pub(crate) mod xml;
 
 use crate::bounds::{self, Book};
 use crate::fault::Wrong;

@@ -30,7 +30,6 @@ pub(crate) enum Book {
     Ods,
 }
 
-
 /// Unpacks every part into nothing, within limits, and tells what the archive holds.
 pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {
     let broken = || Wrong::plain(words!("a broken zip archive"), SAVE_AGAIN);

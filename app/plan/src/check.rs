@@ -57,7 +57,7 @@ pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
             (_, faults) => alone(term!("a kiosk"), faults),
         },
         Kind::Meet => alone(term!("a meet"), meet_file::read(source, gym).1),
-        Kind::Plan => alone(term!("a plan"), coach_file::read(source, gym).1),
+        Kind::Plan => alone(term!("a plan"), coach_file::read(source, gym, None).1),
         Kind::Other => {
             let right = words!(
                 "give gym.toml, lifters.toml, programme.toml, kiosk.toml, meet.toml or a plan that ends in .csv, .xlsx or .ods"

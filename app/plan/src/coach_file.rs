@@ -2,24 +2,54 @@
 //!
 //! Refuses: a plan with any fault, a plan without rows, the same lift of a lifter twice a day.
 use crate::Source;
-use crate::columns::{self, Columns};
+use crate::against::Against;
+use crate::carry;
+use crate::cells::SheetRow;
+use crate::columns;
+use crate::facts::{self, Facts};
 use crate::fault::{Fault, Wrong, quote};
-use crate::plan_faults::PlanFaults;
-use crate::plan_row::{self, Against};
+use crate::plan_faults::{PlanFaults, letters};
+use crate::plan_row::{self, Beside};
+use crate::scheme::follow;
+use crate::set_group::PlanRow;
 use crate::sheets::{self, Sheet};
+use crate::table::{self, Table};
+use crate::titles::{alone, header_rows, is_remark, speaks};
 use crate::words::words;
+use chrono::NaiveDate;
 use domain::{Gym, Prescription};
 use std::collections::BTreeMap;
 
 /// Most rows of a plan, the headers apart.
 pub(crate) const ROWS_MAX: usize = 20_000;
 
+/// What was understood of a plan.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Understood {
+    /// Its rows, in their order; none when it has a fault.
+    pub rows: Vec<PlanRow>,
+    /// Its faults and what is odd, by sheet, row and column.
+    pub faults: Vec<Fault>,
+}
+
 /// Reads a coach's plan in CSV, XLSX or ODS; which one it is the file's first bytes tell.
 ///
 /// # Errors
 /// Every fault of the plan, by sheet, row and column. A plan with a fault gives no rows.
 pub fn coach_plan(source: Source<'_>, gym: &Gym) -> Result<Vec<Prescription>, Vec<Fault>> {
-    let (rows, faults) = read(source, Some(gym));
+    coach_plan_since(source, gym, None)
+}
+
+/// As [`coach_plan`], with the Monday that week 1 begins on.
+///
+/// # Errors
+/// As there.
+pub fn coach_plan_since(
+    source: Source<'_>,
+    gym: &Gym,
+    monday: Option<NaiveDate>,
+) -> Result<Vec<Prescription>, Vec<Fault>> {
+    let (rows, faults) = read(source, Some(gym), monday);
     if faults.iter().any(Fault::stops) {
         Err(faults)
     } else {
@@ -27,46 +57,85 @@ pub fn coach_plan(source: Source<'_>, gym: &Gym) -> Result<Vec<Prescription>, Ve
     }
 }
 
-/// Reads what can be read of a plan; without a gym, names and bests are taken as they stand.
-pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Vec<Prescription>, Vec<Fault>) {
+/// Reads what can be taken of a plan; without a gym, names and bests are taken as they stand.
+pub(crate) fn read(
+    source: Source<'_>,
+    gym: Option<&Gym>,
+    monday: Option<NaiveDate>,
+) -> (Vec<Prescription>, Vec<Fault>) {
+    let Understood { rows, mut faults } = understand(source, gym, monday);
+    match carry::prescriptions(source.name, rows) {
+        Ok(rows) => (rows, faults),
+        Err(more) => {
+            faults.extend(more);
+            (Vec::new(), faults)
+        }
+    }
+}
+
+/// Reads what a plan means, whether the rack can show all of it or not. `monday` is the one that
+/// week 1 begins on.
+#[must_use]
+pub fn understand(source: Source<'_>, gym: Option<&Gym>, monday: Option<NaiveDate>) -> Understood {
     let opened = match sheets::open(source) {
         Ok(opened) => opened,
-        Err(faults) => return (Vec::new(), faults),
+        Err(faults) => {
+            let rows = Vec::new();
+            return Understood { rows, faults };
+        }
     };
     let mut plan = Plan {
         against: &Against::of(gym),
+        monday,
+        stem: stem(source.name),
         faults: PlanFaults::of(source.name),
-        prescriptions: Vec::new(),
+        rows: Vec::new(),
         firsts: BTreeMap::new(),
         count: 0,
         header: None,
     };
     plan.read(&opened.sheets());
-    (plan.prescriptions, plan.faults.close())
+    plan.finish();
+    Understood {
+        rows: plan.rows,
+        faults: plan.faults.close(),
+    }
+}
+
+/// What a spreadsheet calls the one sheet of a text: the file's name without folder and ending.
+fn stem(name: &str) -> String {
+    let base = name.rsplit(['/', '\\']).next().unwrap_or(name);
+    base.rsplit_once('.')
+        .map_or(base, |(stem, _)| stem)
+        .to_owned()
 }
 
 /// Where a row stands.
 #[derive(Debug, Clone, PartialEq, Eq)]
 struct Place {
-    sheet: Option<String>,
+    sheet: (usize, Option<String>),
     row: usize,
+    /// Its place among the rows; none once the plan is refused.
+    at: Option<usize>,
 }
 
 /// A plan under reading.
 struct Plan<'p> {
     against: &'p Against<'p>,
+    monday: Option<NaiveDate>,
+    stem: String,
     faults: PlanFaults<'p>,
-    prescriptions: Vec<Prescription>,
-    /// The first row of each day, lifter and lift.
-    firsts: BTreeMap<(chrono::NaiveDate, String, String), Place>,
+    rows: Vec<PlanRow>,
+    /// The last row of each day, lifter and lift.
+    firsts: BTreeMap<(NaiveDate, String, String), Place>,
     count: usize,
     /// The first header: its sheet and row.
     header: Option<(usize, Option<String>, usize)>,
 }
 
 impl Plan<'_> {
-    /// Reads every sheet that has a header. When none has, the first with anything in it is
-    /// taken for a plan, so that its faults are told.
+    /// Reads every sheet that has a header, or whose rows speak for themselves. When none has,
+    /// the first with anything in it is taken for a plan, so that its faults are told.
     fn read(&mut self, sheets: &[Sheet<'_>]) {
         let filled: Vec<_> = sheets
             .iter()
@@ -79,22 +148,31 @@ impl Plan<'_> {
                 .whole(Wrong::plain(words!("a file with nothing in it"), right));
             return;
         }
-        let with_header: Vec<_> = filled
-            .iter()
-            .filter_map(|(number, sheet)| Some((*number, *sheet, columns::header_at(&sheet.rows)?)))
-            .collect();
-        if with_header.is_empty() {
+        let is_plan = |sheet: &Sheet<'_>| {
+            table::header_at(&sheet.rows, self.against).is_some()
+                || table::speaks_for_itself(&sheet.rows, self.against)
+        };
+        let plans: Vec<_> = filled.iter().filter(|(_, sheet)| is_plan(sheet)).collect();
+        if plans.is_empty() {
             let (number, sheet) = filled[0];
-            self.sheet(number, sheet, 0);
+            self.faults.turn_to(number, sheet.name.as_deref());
+            let keys: Vec<_> = crate::fields::COLUMNS.iter().map(|c| c.field.key).collect();
+            let right = words!("begin with a header row: {0}", keys.join(","));
+            let what = match columns::named(&sheet.rows[0]) {
+                0 => words!("a first row that names no column"),
+                _ => words!("a first row that names one column alone"),
+            };
+            self.faults
+                .wrong(sheet.rows[0].number, None, Wrong::plain(what, right));
         }
-        for (number, sheet, at) in &with_header {
+        for (number, sheet) in plans {
+            self.faults.turn_to(*number, sheet.name.as_deref());
             if sheet.hidden {
-                self.faults.turn_to(*number, sheet.name.as_deref());
                 let right = words!("show the sheet in the spreadsheet if it belongs to the plan");
                 self.faults
                     .odd(Wrong::plain(words!("a hidden sheet, left out"), right));
             } else {
-                self.sheet(*number, sheet, *at);
+                self.sheet(*number, sheet);
             }
         }
         if self.count == 0
@@ -107,18 +185,129 @@ impl Plan<'_> {
         }
     }
 
-    fn sheet(&mut self, number: usize, sheet: &Sheet<'_>, header: usize) {
-        self.faults.turn_to(number, sheet.name.as_deref());
-        let rows = &sheet.rows[header..];
-        let Some((header, rows)) = rows.split_first() else {
-            return;
+    /// Tells what the spreadsheet hides or strikes through, and gives the rows that are left.
+    fn shown<'s, 't>(&mut self, sheet: &'s Sheet<'t>) -> Vec<&'s SheetRow<'t>> {
+        let right = || words!("show it in the spreadsheet if it belongs to the plan");
+        for at in (0..64).filter(|at| sheet.hidden_columns & (1 << at) != 0) {
+            let holds = |row: &SheetRow<'_>| !row.text(at).is_empty();
+            if let Some(row) = sheet.rows.iter().find(|row| holds(row)) {
+                let what = words!("column {0} hidden, left out", letters(at));
+                self.faults
+                    .odd_at(row.number, Some(at), Wrong::plain(what, right()));
+            }
+        }
+        let mut shown = Vec::new();
+        for row in &sheet.rows {
+            let empty = row.cells.iter().all(|cell| cell.trim().is_empty());
+            let struck = || words!("take the line away if it belongs to the plan");
+            if row.hidden {
+                let wrong = Wrong::plain(words!("a hidden row, left out"), right());
+                self.faults.odd_at(row.number, None, wrong);
+            } else if row.struck != 0 && empty {
+                let wrong = Wrong::plain(words!("a row struck through, left out"), struck());
+                self.faults.odd_at(row.number, None, wrong);
+            } else {
+                for at in (0..64).filter(|at| row.struck & (1 << at) != 0) {
+                    let wrong = Wrong::plain(words!("text struck through, left out"), struck());
+                    self.faults.odd_at(row.number, Some(at), wrong);
+                }
+                shown.push(row);
+            }
+        }
+        shown
+    }
+
+    /// Reads a header and learns from the rows down to the next; the table and where its rows begin.
+    fn header(
+        &mut self,
+        rows: &[&SheetRow<'_>],
+        (at, is_first): (usize, bool),
+        (number, sheet): (usize, &Sheet<'_>),
+        context: &Facts,
+    ) -> (Table, usize) {
+        let (from, to) = header_rows(rows, at, is_first, self.against);
+        let mut next = Table::read(
+            &rows[from..to],
+            sheet.separator,
+            sheet.hidden_columns,
+            self.against,
+            &mut self.faults,
+        );
+        let end = rows[to..]
+            .iter()
+            .position(|row| table::is_header(row, false, self.against))
+            .map_or(rows.len(), |n| to + n);
+        next.learn(&rows[to..end]);
+        let here = (number, sheet.name.clone(), next.header);
+        self.header.get_or_insert(here);
+        let lone = rows[to..end]
+            .iter()
+            .filter_map(|row| alone(row, self.against, true));
+        let said = lone.fold(context.clone(), |all, facts| all.or(&facts));
+        next.tell_missing(&said, &mut self.faults);
+        (next, to)
+    }
+
+    fn sheet(&mut self, number: usize, sheet: &Sheet<'_>) {
+        let rows = self.shown(sheet);
+        let stem = self.stem.clone();
+        let name = sheet.name.as_deref().unwrap_or(&stem);
+        let mut beside = Beside {
+            against: self.against,
+            sheet: name,
+            is_text: sheet.name.is_none(),
+            context: Facts::default(),
+            monday: self.monday,
         };
-        let Some(columns) = Columns::read(header, sheet.separator, &mut self.faults) else {
-            return;
+        if sheet.name.is_some()
+            && let Ok(Some(facts)) = facts::read(name, self.against)
+        {
+            beside.context = facts;
+        }
+        let head = |row: &&SheetRow<'_>| table::is_header(row, false, self.against);
+        let top = rows.iter().take(columns::TITLES_MAX);
+        let first = { top }.position(|row| table::is_header(row, true, self.against));
+        let mut table = match first {
+            Some(_) => None,
+            None => rows
+                .first()
+                .map(|row| Table::free(row, sheet.separator, row_width(&rows))),
         };
-        let first = (number, sheet.name.clone(), header.number);
-        self.header.get_or_insert(first);
-        for row in rows {
+        let mut at = 0;
+        while at < rows.len() {
+            let row = rows[at];
+            if first.is_some_and(|first| at == first || at > first && head(&row)) {
+                let (next, to) = self.header(
+                    &rows,
+                    (at, first == Some(at)),
+                    (number, sheet),
+                    &beside.context,
+                );
+                table = Some(next);
+                at = to;
+                continue;
+            }
+            at += 1;
+            // The row above a header may be a part of it; titles say whom and when.
+            let in_table = table.as_ref().is_some_and(|table| !table.is_free());
+            if let Some(facts) = alone(row, self.against, table.is_some()) {
+                beside.context.turn_to(&facts);
+                if let Some(table) = &mut table {
+                    table.last.clear();
+                }
+                continue;
+            }
+            let Some(table) = &mut table else {
+                continue;
+            };
+            if is_remark(row) || !in_table && !speaks(row, self.against) {
+                let wrong = Wrong::plain(
+                    words!("a line of words, left out"),
+                    words!("put it under \"note\" if somebody should read it"),
+                );
+                self.faults.odd_at(row.number, None, wrong);
+                continue;
+            }
             self.count += 1;
             if self.count > ROWS_MAX {
                 let read = words!("more rows than the most, {0}", ROWS_MAX);
@@ -126,20 +315,35 @@ impl Plan<'_> {
                 self.faults.ends(row.number, wrong);
                 break;
             }
-            let read = plan_row::read(row, &columns, self.against, &mut self.faults);
-            if let Some(read) = read {
-                self.take(read, sheet, row.number);
+            for read in plan_row::read(row, table, &beside, &mut self.faults) {
+                self.take(read, (number, sheet.name.clone()), row.number);
             }
         }
     }
 
-    /// Takes a row, unless its day, lifter and lift had one already.
-    fn take(&mut self, read: Prescription, sheet: &Sheet<'_>, row: usize) {
+    /// Takes a row. A second one of its day, lifter and lift right below adds its sets, unless it
+    /// is the same again, which may be a slip; one elsewhere may be one too.
+    fn take(&mut self, read: PlanRow, sheet: (usize, Option<String>), row: usize) {
         let key = (read.date, read.lifter.clone(), read.lift.clone());
-        if let Some(first) = self.firsts.get(&key) {
+        if let Some(first) = self.firsts.get_mut(&key) {
+            let below = first.sheet == sheet && row <= first.row + 1;
+            let stands = first.at.and_then(|at| self.rows.get_mut(at));
+            if let Some(stands) = stands
+                && below
+                && stands.groups != read.groups
+            {
+                stands.groups.extend(read.groups);
+                if !read.note.is_empty() && read.note != stands.note {
+                    let both = format!("{}; {}", stands.note, read.note);
+                    stands.note = both.trim_start_matches("; ").to_owned();
+                }
+                stands.ladder = stands.ladder.take().or(read.ladder);
+                first.row = row;
+                return;
+            }
             let (date, lifter, lift) = key;
-            let after = match &first.sheet {
-                Some(name) if first.sheet != sheet.name => {
+            let after = match &first.sheet.1 {
+                Some(name) if first.sheet != sheet => {
                     words!("sheet {0}, row {1}", quote(name), first.row)
                 }
                 _ => words!("row {0}", first.row),
@@ -155,13 +359,40 @@ impl Plan<'_> {
             self.faults.wrong(row, None, wrong);
             return;
         }
-        let sheet = sheet.name.clone();
-        self.firsts.insert(key, Place { sheet, row });
         // A plan that is refused gives no rows, so none are kept.
-        if self.faults.stops() {
-            self.prescriptions = Vec::new();
-        } else {
-            self.prescriptions.push(read);
+        let stops = self.faults.stops();
+        if stops {
+            self.rows = Vec::new();
+        }
+        let at = (!stops).then_some(self.rows.len());
+        self.firsts.insert(key, Place { sheet, row, at });
+        if !stops {
+            self.rows.push(read);
         }
     }
+
+    /// Looks at each row as a whole: shares of a top set need one before them.
+    fn finish(&mut self) {
+        if self.faults.stops() {
+            self.rows = Vec::new();
+        }
+        let mut rows = std::mem::take(&mut self.rows);
+        for row in &mut rows {
+            let text: Vec<_> = row.groups.iter().map(ToString::to_string).collect();
+            if let Err(wrong) = follow(&text.join(", "), &mut row.groups) {
+                let sheet = Some(row.from.sheet.as_str()).filter(|_| !row.from.is_text);
+                self.faults.turn_to(0, sheet);
+                let at = row.from.column.unwrap_or(0);
+                self.faults
+                    .wrong(row.from.row, Some((at, &letters(at))), wrong);
+            }
+        }
+        if !self.faults.stops() {
+            self.rows = rows;
+        }
+    }
+}
+
+fn row_width(rows: &[&SheetRow<'_>]) -> usize {
+    rows.iter().map(|row| row.cells.len()).max().unwrap_or(0)
 }

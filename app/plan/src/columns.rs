@@ -1,12 +1,13 @@
-//! The header of a plan: which row it is, which separator it has, which column stands where.
+//! The cells of a header: which separator stands between them, which column each one names.
 //!
-//! Refuses: unknown columns, a column twice, a plan without a column that every plan needs.
+//! Refuses: to guess at a misspelt column.
 use crate::cells::{self, SheetRow};
-use crate::fault::{Wrong, quote};
-use crate::fields::{COLUMNS, Need};
+use crate::fault::quote;
+use crate::fields::{COLUMNS, MORE_COLUMNS, PlanColumn};
 use crate::nearest::{nearest, one_of, squeeze};
-use crate::plan_faults::PlanFaults;
 use crate::words::{Words, words};
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
 
 /// The separators that are tried; the first wins when they do equally well.
 const SEPARATORS: [char; 3] = [',', ';', '\t'];
@@ -16,26 +17,35 @@ pub(crate) const TITLES_MAX: usize = 20;
 
 /// The separator with which a row at the top names the most columns.
 pub(crate) fn separator(text: &str) -> char {
+    let said = text
+        .strip_prefix("sep=")
+        .and_then(|rest| rest.chars().next());
+    if let Some(said) = said.filter(|said| SEPARATORS.contains(said)) {
+        return said;
+    }
     let known = |separator: &char| {
         let rows = cells::rows(text, *separator).take(TITLES_MAX);
         rows.map(|row| named(&row)).max().unwrap_or(0)
+    };
+    // Where no row names columns, the one that makes the most cells.
+    let cells = |separator: &char| {
+        let rows = cells::rows(text, *separator).take(TITLES_MAX);
+        rows.map(|row| row.cells.len() - 1).sum::<usize>()
     };
     // `max_by_key` gives the last of equals, so the order is turned round.
     SEPARATORS
         .into_iter()
         .rev()
-        .max_by_key(known)
+        .max_by_key(|separator| match known(separator) {
+            named @ 2.. => (named, 0),
+            few if *separator == ',' => (0, few),
+            few => (0, few + cells(separator)),
+        })
         .unwrap_or(',')
 }
 
-/// Which of the rows is the header: the first that names two columns or more.
-pub(crate) fn header_at(rows: &[SheetRow<'_>]) -> Option<usize> {
-    let mut top = rows.iter().take(TITLES_MAX);
-    top.position(|row| named(row) >= 2)
-}
-
 /// How many cells of a row name a column.
-fn named(row: &SheetRow<'_>) -> usize {
+pub(crate) fn named(row: &SheetRow<'_>) -> usize {
     let cells = row.cells.iter();
     cells.filter(|cell| column(cell).is_some()).count()
 }
@@ -51,22 +61,41 @@ const UNITS: [(&str, ColumnUnit); 4] = [
     ("%", ColumnUnit("%")),
 ];
 
-/// Index into [`COLUMNS`] of a header, however it is spelt, and its unit if it names one.
-fn column(header: &str) -> Option<(usize, Option<ColumnUnit>)> {
-    let plain = header.trim().trim_end_matches(['.', ':', '*']);
-    let found = |text: &str| {
-        let text = squeeze(text);
-        COLUMNS.iter().position(|column| {
-            let mut spellings = column.also.iter().chain([&column.field.key]);
-            spellings.any(|spelling| squeeze(spelling) == text)
-        })
+/// Longest header that names a column, in bytes.
+const HEADER_MAX: usize = 60;
+
+/// Key of a column by each of its spellings, squeezed.
+static SPELLINGS: LazyLock<BTreeMap<String, &'static str>> = LazyLock::new(|| {
+    let of = |column: &'static PlanColumn| {
+        let spellings = column.also.iter().chain([&column.field.key]);
+        spellings.map(|spelling| (squeeze(spelling), column.field.key))
     };
-    if let Some(at) = found(plain) {
-        return Some((at, None));
+    all().flat_map(of).collect()
+});
+
+/// Every column that a plan may have.
+pub(crate) fn all() -> impl Iterator<Item = &'static PlanColumn> {
+    COLUMNS.iter().chain(&MORE_COLUMNS)
+}
+
+/// Key of a header, however it is spelt, and its unit if it names one.
+pub(crate) fn column(header: &str) -> Option<(&'static str, Option<ColumnUnit>)> {
+    let plain = header.trim().trim_end_matches(['.', ':', '*']);
+    if plain.len() > HEADER_MAX {
+        return None;
+    }
+    let found = |text: &str| SPELLINGS.get(&squeeze(text)).copied();
+    if let Some(key) = found(plain) {
+        return Some((key, None));
+    }
+    // A unit alone heads a column of loads.
+    let lower = plain.to_lowercase();
+    if let Some((_, unit)) = UNITS.iter().find(|(word, _)| *word == lower) {
+        return Some(("load", Some(*unit)));
     }
     let (front, unit) = with_unit(plain)?;
-    let at = found(front).filter(|at| COLUMNS[*at].field.key == "load")?;
-    Some((at, Some(unit)))
+    let key = found(front).filter(|key| ["load", "scheme"].contains(key))?;
+    Some((key, Some(unit)))
 }
 
 /// Splits "load (kg)", "load [kg]", "load in kg" or "load, kg".
@@ -83,110 +112,23 @@ fn with_unit(header: &str) -> Option<(&str, ColumnUnit)> {
     })
 }
 
-/// Where each column stands, and how the file spells it.
-#[derive(Debug)]
-pub(crate) struct Columns {
-    places: [Option<usize>; COLUMNS.len()],
-    headers: Vec<String>,
-    separator: Option<char>,
-    unit: Option<ColumnUnit>,
-}
-
-impl Columns {
-    /// Reads the header; `None` when it names no column at all.
-    pub(crate) fn read(
-        header: &SheetRow<'_>,
-        separator: Option<char>,
-        faults: &mut PlanFaults<'_>,
-    ) -> Option<Self> {
-        let headers = header.cells.iter().map(|cell| cell.trim().to_owned());
-        let mut columns = Self {
-            places: [None; COLUMNS.len()],
-            headers: headers.collect(),
-            separator,
-            unit: None,
-        };
-        if named(header) == 0 {
-            let keys: Vec<_> = COLUMNS.iter().map(|column| column.field.key).collect();
-            let right = words!("begin with a header row: {0}", keys.join(","));
-            let wrong = Wrong::plain(words!("a first row that names no column"), right);
-            faults.wrong(header.number, None, wrong);
-            return None;
-        }
-        for at in 0..columns.headers.len() {
-            columns.place_header(at, header.number, faults);
-        }
-        for (column, place) in COLUMNS.iter().zip(columns.places) {
-            if column.field.need == Need::Always && place.is_none() {
-                let key = quote(column.field.key);
-                let wrong = Wrong::plain(
-                    words!("a header without {0}", &key),
-                    words!("add the column {0}", key),
-                );
-                faults.wrong(header.number, None, wrong);
-            }
-        }
-        Some(columns)
-    }
-
-    /// Where a column of [`COLUMNS`] stands, from 0.
-    pub(crate) fn place(&self, key: &str) -> Option<usize> {
-        let at = COLUMNS.iter().position(|column| column.field.key == key);
-        self.places[at.expect("every column that is read is in the list of columns")]
-    }
-
-    /// What stands between the cells; `None` in a spreadsheet.
-    pub(crate) const fn separator(&self) -> Option<char> {
-        self.separator
-    }
-
-    /// The unit of the column of loads, where its header names one.
-    pub(crate) const fn unit(&self) -> Option<ColumnUnit> {
-        self.unit
-    }
-
-    /// What the file calls the column at `at`; empty beyond the header.
-    pub(crate) fn header(&self, at: usize) -> &str {
-        self.headers.get(at).map_or("", String::as_str)
-    }
-
-    /// Gives the header at `at` its place, or tells why it has none.
-    fn place_header(&mut self, at: usize, row: usize, faults: &mut PlanFaults<'_>) {
-        let text = self.headers[at].clone();
-        if text.is_empty() {
-            return;
-        }
-        let cell = Some((at, ""));
-        let Some((found, unit)) = column(&text) else {
-            let wrong = Wrong::value(
-                &text,
-                words!("a column that a plan does not have"),
-                meant(&text),
-            );
-            faults.wrong(row, cell, wrong);
-            return;
-        };
-        match self.places[found] {
-            None => {
-                self.places[found] = Some(at);
-                self.unit = self.unit.or(unit);
-            }
-            Some(first) => {
-                let key = quote(COLUMNS[found].field.key);
-                let what = words!("the column {0} again, after column {1}", key, first + 1);
-                faults.wrong(
-                    row,
-                    cell,
-                    Wrong::value(&text, &what, words!("keep one of them")),
-                );
-            }
-        }
-    }
+/// The column that a misspelt header was probably meant to be.
+pub(crate) fn near(text: &str) -> Option<&'static str> {
+    let spellings: Vec<(&str, &str)> = all()
+        .flat_map(|column| {
+            let spellings = column.also.iter().copied().chain([column.field.key]);
+            spellings.map(|spelling| (spelling, column.field.key))
+        })
+        .collect();
+    let names: Vec<&str> = spellings.iter().map(|(spelling, _)| *spelling).collect();
+    let near = nearest(text, &names)?;
+    let found = spellings.iter().find(|(spelling, _)| *spelling == near);
+    found.map(|(_, key)| *key)
 }
 
 /// What to write instead of a header that no column has: the nearest in any spelling, by the
 /// name that FILES.md leads with, else all of them.
-fn meant(text: &str) -> Words {
+pub(crate) fn meant(text: &str) -> Words {
     let keys: Vec<_> = COLUMNS.iter().map(|column| column.field.key).collect();
     let all: Vec<_> = COLUMNS
         .iter()

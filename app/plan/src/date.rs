@@ -1,30 +1,44 @@
 //! The day of a plan's row. Refuses: dates that two readers would read as two days.
 use crate::fault::{Wrong, quote};
+use crate::weekday::weekday;
 use crate::words::{Words, words};
 use chrono::{Datelike as _, NaiveDate};
 
 const RIGHT: Words = words!("write year, month, day as \"2026-12-01\"");
 
-/// Months by their first letters, English and German; "ma" is told apart by its third letter.
+/// Months by their first letters, English, German and French; "ma" is told apart by its third
+/// letter.
 const MONTHS: [&[&str]; 12] = [
     &["jan"],
-    &["feb"],
+    &["feb", "f\u{e9}v", "fev"],
     &["mar", "m\u{e4}r", "maer"],
-    &["apr"],
+    &["apr", "avr"],
     &["may", "mai"],
-    &["jun"],
-    &["jul"],
-    &["aug"],
+    &["jun", "juin"],
+    &["jul", "juil"],
+    &["aug", "ao\u{fb}", "aou"],
     &["sep"],
     &["oct", "okt"],
     &["nov"],
-    &["dec", "dez"],
+    &["dec", "dez", "d\u{e9}c"],
 ];
 
 /// Reads "2026-12-01", "2026/12/01", "2026.12.01", "1 Dec 2026", with dots "01.12.2026", and
 /// with strokes what can be one day only: "31/12/2026", "12/31/2026", "5/5/2026".
 pub(crate) fn date(text: &str) -> Result<NaiveDate, Wrong> {
     let plain = text.trim();
+    // "Mon 2026-12-07", "Montag, 7. Dezember 2026": the weekday must be the day's own.
+    if let Some((front, rest)) = plain.split_once(|c: char| c.is_whitespace() || c == ',')
+        && let Some(weekday) = weekday(front)
+        && !rest.trim().is_empty()
+    {
+        let day = date(rest.trim_start_matches([' ', ',', '.']))?;
+        if day.weekday() != weekday {
+            let what = words!("a weekday that is not the date's own");
+            return Err(Wrong::value(text, what, RIGHT));
+        }
+        return Ok(day);
+    }
     if plain.chars().any(char::is_alphabetic) {
         return in_words(text, plain);
     }
@@ -89,23 +103,59 @@ fn calendar(text: &str, year: &str, month: &str, day: &str) -> Result<NaiveDate,
     }
 }
 
-/// "1 Dec 2026", "1. Dezember 2026", "Dec 1, 2026", "1-Dec-2026".
+/// Whether a text that is no day looks as if one was meant.
+pub(crate) fn looks_like(text: &str) -> bool {
+    let numbers = text.split(|c: char| !c.is_ascii_digit());
+    let numbers = numbers.filter(|part| !part.is_empty()).count();
+    let marks = text.matches(['.', '/', '-']).count();
+    let signs = |c: char| c.is_ascii_digit() || matches!(c, '.' | '/' | '-' | ' ');
+    let bare = text.trim().chars().all(signs) && !text.contains(". ");
+    let of_marks = bare && numbers == 3 && marks == 2 && !text.trim().starts_with('-');
+    let words: Vec<_> = text.split(|c: char| !c.is_alphanumeric()).collect();
+    let is_month = |word: &&&str| {
+        let word = word.to_lowercase();
+        word.chars().count() >= 3 && month(&word).is_some()
+    };
+    of_marks || (1..=2).contains(&numbers) && words.len() <= 4 && words.iter().any(|w| is_month(&w))
+}
+
+/// Index of a month from 0 by its first letters, in lower case.
+fn month(word: &str) -> Option<usize> {
+    let begins = |names: &&[&str]| names.iter().any(|name| word.starts_with(name));
+    // The longest that fits: "juin" and "juil" begin alike.
+    MONTHS.iter().position(begins)
+}
+
+/// "1 Dec 2026", "1. Dezember 2026", "Dec 1, 2026", "1-Dec-2026", "December 7th 2026".
 fn in_words(text: &str, plain: &str) -> Result<NaiveDate, Wrong> {
     let not = || Wrong::value(text, words!("not a date"), RIGHT);
     let apart = |c: char| c.is_whitespace() || matches!(c, '.' | ',' | '-' | '/');
-    let parts: Vec<_> = plain.split(apart).filter(|part| !part.is_empty()).collect();
+    let filler = |part: &&str| part.is_empty() || part.eq_ignore_ascii_case("of");
+    let parts: Vec<_> = plain.split(apart).filter(|part| !filler(part)).collect();
     let [a, b, year] = parts.as_slice() else {
-        return Err(not());
+        let months = parts
+            .iter()
+            .any(|part| month(&part.to_lowercase()).is_some());
+        return Err(match parts.as_slice() {
+            [_, _] if months && looks_like(text) => {
+                Wrong::value(text, words!("a day without a year"), RIGHT)
+            }
+            _ => not(),
+        });
     };
     let (day, word) = if a.starts_with(|c: char| c.is_ascii_digit()) {
         (a, b)
     } else {
         (b, a)
     };
-    let word = word.to_lowercase();
-    let begins = |names: &&[&str]| names.iter().any(|name| word.starts_with(name));
-    let month = MONTHS.iter().position(begins);
+    let month = month(&word.to_lowercase());
     let digits = |part: &str| part.bytes().all(|b| b.is_ascii_digit());
+    let lower = day.to_lowercase();
+    let ends = ["st", "nd", "rd", "th", "er"];
+    let day = ends
+        .iter()
+        .find_map(|end| lower.strip_suffix(end))
+        .unwrap_or(&lower);
     match month {
         Some(at) if year.len() == 4 && digits(year) && digits(day) && day.len() <= 2 => {
             calendar(text, year, &(at + 1).to_string(), day)

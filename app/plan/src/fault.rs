@@ -79,6 +79,24 @@ impl Fault {
         self.weight == Weight::Wrong
     }
 
+    /// Where it was read, as "sheet!cell"; the sheet or the file alone where it is of the whole.
+    #[must_use]
+    pub fn cell(&self) -> String {
+        let base = self.file.rsplit(['/', '\\']).next().unwrap_or(&self.file);
+        let stem = base.rsplit_once('.').map_or(base, |(stem, _)| stem);
+        let sheet = self.sheet.as_deref().unwrap_or(stem);
+        match (self.row, &self.column) {
+            (None, _) => self.sheet.clone().unwrap_or_else(|| base.to_owned()),
+            (Some(row), None) => format!("{sheet}!{row}"),
+            (Some(row), Some(column)) => {
+                format!(
+                    "{sheet}!{}{row}",
+                    crate::plan_faults::letters(column.number - 1)
+                )
+            }
+        }
+    }
+
     /// A fault of a file as a whole, found by somebody who holds it against another: what was
     /// read, and what to do.
     #[must_use]

@@ -16,7 +16,7 @@ pub use equipment::{BAR, CALIBRATION, GYM, PLATE, PLATE_SET, RACK, WEIGHED};
 pub use lifts::{LIFT, PATTERN, STEP};
 pub use meet::{FLIGHT, MEET, STARTER};
 pub use people::{KIOSK, LANDMARKS, LIFTER, LIFTERS};
-pub use plan::{COLUMNS, PlanColumn};
+pub use plan::{COLUMNS, MORE_COLUMNS, PlanColumn};
 
 /// A table of a TOML file.
 #[derive(Debug, Clone, Copy)]

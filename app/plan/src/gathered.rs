@@ -30,6 +30,11 @@ impl Gathered {
         self.kept.push((sheet, fault));
     }
 
+    /// How many faults were found, those that are only counted too.
+    pub(crate) fn wrong_count(&self) -> usize {
+        self.counts[0]
+    }
+
     /// Whether anything was found for which the file is refused.
     pub(crate) fn stops(&self) -> bool {
         self.counts[0] > 0 || self.kept.iter().any(|(_, fault)| fault.stops())

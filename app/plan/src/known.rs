@@ -2,7 +2,7 @@
 //!
 //! Refuses: a name twice, whatever its case; to call a name unknown when some could not be read.
 use crate::fault::Wrong;
-use crate::nearest::{fold, hint};
+use crate::nearest::{fold, hint, squeeze};
 use crate::toml_doc::Doc;
 use crate::words::{Term, words};
 use std::cell::Cell;
@@ -17,11 +17,16 @@ pub(crate) struct Known {
     names: Vec<String>,
     /// Each name as it is compared: its place in `names`, and its row in this file.
     folded: BTreeMap<String, (usize, Option<usize>)>,
+    /// The same without spaces and hyphens; `None` where two names read alike.
+    loose: BTreeMap<String, Option<usize>>,
     /// False when some names could not be read, so that an unknown one proves nothing.
     complete: bool,
     /// How many names may still be compared for hints.
     compare: Cell<usize>,
 }
+
+/// Letters that a name must have to be known without its hyphens and spaces.
+const LOOSE_LEAST: usize = 4;
 
 /// Most names that are compared for the hints of one file: a long plan of unknown names against
 /// hundreds of lifters would keep people waiting for minutes.
@@ -34,6 +39,7 @@ impl Known {
             thing,
             names: Vec::new(),
             folded: BTreeMap::new(),
+            loose: BTreeMap::new(),
             complete: true,
             compare: Cell::new(COMPARED_MAX),
         }
@@ -66,6 +72,7 @@ impl Known {
             let what = words!("a name that row {0} has already", first);
             doc.wrong(at, Wrong::value(name, &what, right));
         }
+        self.loosen(name, self.names.len());
         self.names.push(name.to_owned());
     }
 
@@ -75,8 +82,59 @@ impl Known {
             let place = (self.names.len(), None);
             if let Entry::Vacant(vacant) = self.folded.entry(fold(name)) {
                 vacant.insert(place);
+                self.loosen(name, place.0);
                 self.names.push(name.to_owned());
             }
+        }
+    }
+
+    /// Adds another name for one that is known, of this file; tells one that is taken.
+    pub(crate) fn call(&mut self, doc: &mut Doc<'_>, short: &str, whole: &str, at: &Range<usize>) {
+        let stands = self.folded.get(&fold(short)).map(|(place, _)| *place);
+        let place = self.folded.get(&fold(whole)).map(|(place, _)| *place);
+        match (place, stands) {
+            (Some(place), Some(stands)) if place != stands => {
+                let what = words!("a short name that {0} has", &self.names[stands]);
+                let right = words!("give it to one of the two");
+                doc.wrong(at, Wrong::value(short, what, right));
+            }
+            (Some(place), None) => {
+                self.folded.insert(fold(short), (place, None));
+                self.loosen(short, place);
+            }
+            (Some(_) | None, _) => {}
+        }
+    }
+
+    /// Adds another name for one that is known, from somewhere that is whole.
+    pub(crate) fn call_of(&mut self, short: &str, whole: &str) {
+        if let Some((place, _)) = self.folded.get(&fold(whole)).copied() {
+            self.folded.entry(fold(short)).or_insert((place, None));
+            self.loosen(short, place);
+        }
+    }
+
+    /// The proper form of a name that is known for certain; hyphens, spaces and the ending of a
+    /// plural do not count.
+    pub(crate) fn lookup(&self, text: &str) -> Option<String> {
+        let name = |place: usize| self.names[place].clone();
+        if let Some((place, _)) = self.folded.get(&fold(text)) {
+            return Some(name(*place));
+        }
+        let loose = squeeze(text);
+        if loose.chars().count() < LOOSE_LEAST || !loose.contains(char::is_alphabetic) {
+            return None;
+        }
+        let single = loose.strip_suffix('s').unwrap_or(&loose);
+        let found = self.loose.get(&loose).or_else(|| self.loose.get(single))?;
+        found.map(name)
+    }
+
+    /// Notes how a name reads without its spaces and hyphens; where two read alike, neither counts.
+    fn loosen(&mut self, text: &str, place: usize) {
+        let known = self.loose.entry(squeeze(text)).or_insert(Some(place));
+        if *known != Some(place) {
+            *known = None;
         }
     }
 
@@ -87,8 +145,8 @@ impl Known {
 
     /// The proper form of a name.
     pub(crate) fn find(&self, text: &str) -> Result<String, Wrong> {
-        if let Some((place, _)) = self.folded.get(&fold(text)) {
-            return Ok(self.names[*place].clone());
+        if let Some(name) = self.lookup(text) {
+            return Ok(name);
         }
         // Without any name the lack of them is the fault, and told already.
         if !self.complete || self.names.is_empty() {

@@ -4,15 +4,18 @@
 //! Refuses: half-taken files, guesses, clocks, the file system (text comes in as a parameter).
 #![forbid(unsafe_code)]
 
+mod against;
 mod bar_file;
 mod blank;
 mod book;
 mod bounds;
+mod carry;
 mod cells;
 mod check;
 mod coach_file;
 mod columns;
 mod date;
+mod facts;
 mod fault;
 mod file_kind;
 mod gathered;
@@ -24,20 +27,30 @@ mod lifter_file;
 mod meet_file;
 mod nearest;
 mod pattern_file;
+mod plan_day;
+mod plan_extra;
 mod plan_faults;
+mod plan_hold;
+mod plan_load;
 mod plan_row;
 mod plan_text;
 mod plan_time;
+mod plan_work;
 mod plates_file;
 mod programme_file;
 mod quantity;
 mod rack_file;
 mod rule_file;
+mod scheme;
+mod set_group;
 mod sheets;
 mod shift;
 mod split_file;
+mod table;
+mod titles;
 mod toml_doc;
 mod toml_entry;
+mod weekday;
 mod weighed_file;
 mod wording;
 mod words;
@@ -47,7 +60,7 @@ pub mod fields;
 
 pub use blank::{blank_csv, blank_xlsx};
 pub use check::{PLAN_ENDINGS, check, check_all};
-pub use coach_file::coach_plan;
+pub use coach_file::{Understood, coach_plan, coach_plan_since, understand};
 pub use fault::{Column, Fault, Weight, count};
 pub use gathered::shorten;
 pub use gym_file::{gym, gym_noted};
@@ -55,6 +68,9 @@ pub use kiosk_file::{Kiosk, kiosk, kiosk_noted};
 pub use meet_file::meet;
 pub use plan_text::{PlanCells, plan_csv};
 pub use programme_file::coaching;
+pub use set_group::{
+    From, LoadAsk, PlanRow, Reps, Role, SetGroup, ShareOf, effort_text, share_text,
+};
 pub use shift::shift_weeks;
 pub use words::{Piece, Term, Words};
 

@@ -5,6 +5,7 @@
 use crate::fault::Wrong;
 use crate::fields;
 use crate::known::Known;
+use crate::lifter_file::also;
 use crate::nearest::fold;
 use crate::quantity::{length, rest_s};
 use crate::toml_doc::Doc;
@@ -36,11 +37,12 @@ pub(crate) fn read(doc: &mut Doc<'_>, gym: &Entry<'_>, known: &mut Known) -> Vec
     for entry in &entries {
         let name = entry.text(doc, "name", name);
         known.add(doc, name.as_deref(), &entry.at_value("name"));
+        let also = also(doc, entry, name.as_deref(), known);
         let at = name.as_ref().and_then(|name| {
             let same = |lift: &Lift| fold(&lift.name) == fold(name);
             lifts.iter().position(same)
         });
-        let read = lift(doc, entry, at.and_then(|at| lifts.get(at)), name);
+        let read = lift(doc, entry, at.and_then(|at| lifts.get(at)), (name, also));
         if let (Some(partner), Some(lift)) = (entry.text(doc, "partner", words_of_name), &read) {
             partners.push((lift.name.clone(), partner, entry.at_value("partner")));
         }
@@ -82,7 +84,7 @@ fn lift(
     doc: &mut Doc<'_>,
     entry: &Entry<'_>,
     old: Option<&Lift>,
-    name: Option<String>,
+    (name, also): (Option<String>, Vec<String>),
 ) -> Option<Lift> {
     let start = start(doc, entry, old);
     let end = entry.text(doc, "end", |text| choice(text, &LANDMARKS));
@@ -119,6 +121,10 @@ fn lift(
     cautions.extend(more);
     Some(Lift {
         name: old.map_or(name, |old| old.name.clone()),
+        also: match old {
+            Some(old) if also.is_empty() => old.also.clone(),
+            Some(_) | None => also,
+        },
         start,
         end: end.unwrap_or_else(|| old.map_or(Landmark::Lockout, |old| old.end)),
         grip: grip.unwrap_or_else(|| old.map_or(Grip::DoubleOverhand, |old| old.grip)),

@@ -77,7 +77,8 @@ pub(crate) fn read(source: Source<'_>, names: &Names) -> (Vec<Lifter>, Vec<Fault
     for entry in top.entries(&mut doc, "lifter", LIFTERS_MAX, &fields::LIFTER) {
         let name = entry.text(&mut doc, "name", name);
         known.add(&mut doc, name.as_deref(), &entry.at_value("name"));
-        lifters.extend(lifter(&mut doc, &entry, name, names));
+        let also = also(&mut doc, &entry, name.as_deref(), &mut known);
+        lifters.extend(lifter(&mut doc, &entry, (name, also), names));
     }
     (lifters, doc.close())
 }
@@ -85,7 +86,7 @@ pub(crate) fn read(source: Source<'_>, names: &Names) -> (Vec<Lifter>, Vec<Fault
 fn lifter(
     doc: &mut Doc<'_>,
     entry: &Entry<'_>,
-    name: Option<String>,
+    (name, also): (Option<String>, Vec<String>),
     names: &Names,
 ) -> Option<Lifter> {
     let units = [("kg", MassUnit::Kg), ("lb", MassUnit::Lb)];
@@ -101,6 +102,7 @@ fn lifter(
     let bests = bests(doc, entry, &names.lifts);
     Some(Lifter {
         name: name?,
+        also,
         unit: unit?,
         rack: rack?,
         bar,
@@ -112,6 +114,26 @@ fn lifter(
         straps: straps.unwrap_or(GearFrom::Never),
         bests,
     })
+}
+
+/// Most short names of a lifter or a lift.
+const ALSO_MAX: usize = 8;
+
+/// The short names of an entry, each known from here on.
+pub(crate) fn also(
+    doc: &mut Doc<'_>,
+    entry: &Entry<'_>,
+    whole: Option<&str>,
+    known: &mut Known,
+) -> Vec<String> {
+    let also = entry.texts(doc, "also", ALSO_MAX, name);
+    let at = entry.at_value("also");
+    if let Some(whole) = whole {
+        for short in &also {
+            known.call(doc, short, whole, &at);
+        }
+    }
+    also
 }
 
 /// What landmarks may be estimated from.

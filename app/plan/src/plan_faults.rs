@@ -43,6 +43,25 @@ impl<'f> PlanFaults<'f> {
         });
     }
 
+    /// Tells something odd of a row, or of its cell at an index from 0.
+    pub(crate) fn odd_at(&mut self, row: usize, cell: Option<usize>, wrong: Wrong) {
+        let column = cell.map(|at| Column {
+            number: at + 1,
+            name: Some(letters(at)),
+        });
+        self.push(Weight::Odd, |file| Fault {
+            row: Some(row),
+            column,
+            weight: Weight::Odd,
+            ..Fault::whole(file, wrong)
+        });
+    }
+
+    /// How many faults there are so far.
+    pub(crate) fn told(&self) -> usize {
+        self.faults.wrong_count()
+    }
+
     /// Whether the plan is refused so far.
     pub(crate) fn stops(&self) -> bool {
         self.faults.stops()

@@ -1,148 +1,320 @@
-//! One row of a plan to one prescription, held against the gym.
+//! One row of a plan to what it says: for whom, which lift, which day, and the cells of its work.
 //!
-//! Refuses: lifters, lifts and patterns that the gym does not have; percentages of a best that
-//! nobody recorded; loads under the lightest bar.
+//! Refuses: lifters, lifts and patterns that the gym does not have; gaps that could be a mistake.
+use crate::against::Against;
 use crate::cells::{CellKind, SheetRow};
-use crate::columns::{ColumnUnit, Columns};
 use crate::date::date;
+use crate::facts::{self, Facts};
 use crate::fault::{Wrong, quote};
-use crate::fields::{COLUMNS, Need};
-use crate::known::Known;
-use crate::lifter_file::loads;
+use crate::fields::Need;
+use crate::plan_day::Missing;
 use crate::plan_faults::PlanFaults;
-use crate::plan_time::rest_of_time;
-use crate::quantity::{mass, percent, rest_s, whole};
-use crate::wording::words;
-use crate::words::{term, words};
-use domain::decimal;
-use domain::prescription::LoadWish;
-use domain::{Gym, Lifter, Mass, MassUnit, Prescription};
+use crate::plan_work;
+use crate::set_group::{From, PlanRow};
+use crate::table::{DITTO, Table};
+use crate::weekday::weekday;
+use crate::wording::name;
+use crate::words::words;
+use crate::{columns, quantity::whole};
+use chrono::NaiveDate;
 use std::borrow::Cow;
 
-/// Longest note, in characters.
-pub(crate) const NOTE_MAX: usize = 200;
-
-/// What rows are held against.
-pub(crate) struct Against<'g> {
-    gym: Option<&'g Gym>,
-    lifters: Known,
-    lifts: Known,
-    patterns: Known,
-}
-
-impl<'g> Against<'g> {
-    /// A gym; without one, names are taken as they stand.
-    pub(crate) fn of(gym: Option<&'g Gym>) -> Self {
-        let Some(read) = gym else {
-            return Self {
-                gym,
-                lifters: Known::open(term!("lifter")),
-                lifts: Known::open(term!("lift")),
-                patterns: Known::open(term!("warm-up pattern")),
-            };
-        };
-        Self {
-            gym,
-            lifters: Known::of(
-                term!("lifter"),
-                read.lifters.iter().map(|l| l.name.as_str()),
-            ),
-            lifts: Known::of(term!("lift"), read.lifts.iter().map(|l| l.name.as_str())),
-            patterns: Known::of(
-                term!("warm-up pattern"),
-                read.patterns.iter().map(|p| p.name.as_str()),
-            ),
-        }
-    }
-
-    /// The lightest bar with its collars.
-    fn lightest(&self) -> Option<Mass> {
-        let bars = self.gym?.bars.iter();
-        bars.map(|bar| bar.mass + bar.collars).min()
-    }
-
-    /// Holds a load against the lifter's bests and the gym's bars.
-    fn judge(&self, text: &str, load: LoadWish, lifter: &str, lift: &str) -> Result<(), Wrong> {
-        let Some(gym) = self.gym else {
-            return Ok(());
-        };
-        let load = match load {
-            LoadWish::Mass(load) => load,
-            LoadWish::OfBest(share) => {
-                let who = gym.lifters.iter().find(|known| known.name == lifter);
-                let Some(best) = who.and_then(|who| best(who, lift)) else {
-                    let what = words!(
-                        "of a best in the {0} that {1} has not recorded",
-                        lift,
-                        lifter
-                    );
-                    let right = words!("write a mass, or record the best in lifters.toml");
-                    return Err(Wrong::value(text, &what, right));
-                };
-                // Hundredths of a percent: ten thousand make the whole.
-                let ng = i128::from(best.ng()) * i128::from(share) / 10_000;
-                Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX))
-            }
-        };
-        match self.lightest() {
-            Some(bar) if load < bar => {
-                let pounds = text.to_lowercase().contains("lb");
-                let unit = if pounds { MassUnit::Lb } else { MassUnit::Kg };
-                let what = words!("less than the lightest bar, {0}", bar.words(unit));
-                let right = words!("write the load with the bar counted in");
-                Err(Wrong::value(text, &what, right))
-            }
-            _ => Ok(()),
-        }
-    }
-}
-
-fn best(lifter: &Lifter, lift: &str) -> Option<Mass> {
-    let best = lifter.bests.iter().find(|(name, _)| name == lift);
-    best.map(|(_, best)| *best)
+/// What rows of a sheet are read with.
+pub(crate) struct Beside<'p> {
+    pub(crate) against: &'p Against<'p>,
+    /// The sheet's name; a text has the file's.
+    pub(crate) sheet: &'p str,
+    /// Whether it is a text, which has no sheets.
+    pub(crate) is_text: bool,
+    /// What titles and lone rows above have said.
+    pub(crate) context: Facts,
+    /// The Monday of week 1, where it was given from outside.
+    pub(crate) monday: Option<NaiveDate>,
 }
 
 /// A row under reading.
-struct Reading<'r, 'f> {
-    row: &'r SheetRow<'r>,
-    columns: &'r Columns,
-    faults: &'r mut PlanFaults<'f>,
+pub(crate) struct Reading<'r, 'f> {
+    pub(crate) row: &'r SheetRow<'r>,
+    pub(crate) table: &'r mut Table,
+    pub(crate) beside: &'r Beside<'r>,
+    pub(crate) faults: &'r mut PlanFaults<'f>,
+}
+
+/// A row's own facts, and whom they are for.
+#[derive(Debug, Default)]
+pub(crate) struct Own {
+    pub(crate) facts: Facts,
+    pub(crate) lifters: Vec<String>,
+    /// Columns whose cell could not be read, which was told.
+    pub(crate) failed: Vec<&'static str>,
+    /// Columns that people fill, found empty.
+    empty: Vec<(&'static str, usize)>,
+}
+
+/// Reads one row; nothing when it has a fault, which is told.
+pub(crate) fn read(
+    row: &SheetRow<'_>,
+    table: &mut Table,
+    beside: &Beside<'_>,
+    faults: &mut PlanFaults<'_>,
+) -> Vec<PlanRow> {
+    let mut reading = Reading {
+        row,
+        table,
+        beside,
+        faults,
+    };
+    if let Some((cell, wrong)) = &row.broken {
+        reading.wrong(cell - 1, wrong.clone());
+        return Vec::new();
+    }
+    if reading.slipped() {
+        return Vec::new();
+    }
+    let own = reading.own();
+    plan_work::read(&mut reading, &own)
 }
 
 impl Reading<'_, '_> {
-    /// What the cell of a column is.
-    fn kind(&self, key: &str) -> CellKind {
-        let at = self.columns.place(key);
-        at.map_or(CellKind::Text, |at| self.row.kind(at))
+    /// What the cell at an index is.
+    pub(crate) fn kind(&self, at: usize) -> CellKind {
+        self.row.kind(at)
+    }
+
+    /// Where a column stands for everybody, from 0.
+    pub(crate) fn place(&self, key: &str) -> Option<usize> {
+        let mut columns = self.table.columns.iter();
+        columns.position(|c| c.key == Some(key) && c.facts.kinds() == 0 && !c.ignored)
     }
 
     /// Reads the cell of a column; `None` when it is empty or cannot be read, which is told.
-    fn cell<T>(&mut self, key: &str, read: impl FnOnce(&str) -> Result<T, Wrong>) -> Option<T> {
-        let at = self.columns.place(key)?;
-        let text = self.row.cells.get(at).map_or("", |cell| cell.trim());
+    pub(crate) fn cell<T>(
+        &mut self,
+        key: &str,
+        at: Option<usize>,
+        read: impl FnOnce(&str) -> Result<T, Wrong>,
+    ) -> Option<T> {
+        let at = at?;
+        let text = self.row.text(at);
         if !text.is_empty() {
             return read(text).map_err(|wrong| self.wrong(at, wrong)).ok();
         }
-        let column = COLUMNS.iter().find(|column| column.field.key == key);
-        let column = column.expect("a column with a place is in the list of columns");
-        if column.field.need == Need::Always {
-            let right = words!("write {0}", column.field.example);
-            self.wrong(at, Wrong::plain(words!("an empty cell"), right));
-        }
+        self.tell_empty(key, at);
         None
     }
 
-    fn wrong(&mut self, at: usize, wrong: Wrong) {
-        let cell = Some((at, self.columns.header(at)));
-        self.faults.wrong(self.row.number, cell, wrong);
+    /// Tells that the cell of a column that every row needs is empty.
+    pub(crate) fn tell_empty(&mut self, key: &str, at: usize) {
+        let column = columns::all().find(|column| column.field.key == key);
+        if let Some(column) = column.filter(|column| column.field.need == Need::Always) {
+            let right = words!("write {0}", column.field.example);
+            self.wrong(at, Wrong::plain(words!("an empty cell"), right));
+        }
+    }
+
+    pub(crate) fn wrong(&mut self, at: usize, wrong: Wrong) {
+        let header = self.table.columns.get(at).map_or("", |c| c.header.as_str());
+        self.faults
+            .wrong(self.row.number, Some((at, header)), wrong);
+    }
+
+    /// Where something of this row was read.
+    pub(crate) fn from(&self, column: Option<usize>) -> From {
+        From {
+            sheet: self.beside.sheet.to_owned(),
+            is_text: self.beside.is_text,
+            row: self.row.number,
+            column,
+        }
+    }
+
+    /// The facts of the row itself.
+    fn own(&mut self) -> Own {
+        let mut own = Own::default();
+        let filled = |reading: &Self, key: &str| {
+            let at = reading.place(key);
+            at.is_some_and(|at| !reading.row.text(at).is_empty() && !reading.row.is_spread(at))
+        };
+        let turns = ["date", "week", "weekday", "lifter"]
+            .iter()
+            .any(|key| filled(self, key));
+        for key in DITTO {
+            let Some(at) = self.place(key) else {
+                continue;
+            };
+            let text = self.row.text(at).to_owned();
+            let marked = ["\"", "''", "\u{201d}", "\u{3003}", "ditto", "dto", "dto."]
+                .contains(&text.as_str());
+            let text = if text.is_empty() || marked {
+                let above = self.table.last.get(key).cloned();
+                // A new day or lifter begins a new list of lifts.
+                let gap =
+                    self.table.repeats.contains(key) || turns && ["lift", "track"].contains(&key);
+                let may = marked || !gap;
+                match above.filter(|_| may) {
+                    Some(above) => above,
+                    None => {
+                        own.empty.push((key, at));
+                        continue;
+                    }
+                }
+            } else {
+                self.table.last.insert(key, text.clone());
+                text
+            };
+            if let Err(wrong) = self.fact(key, at, &text, &mut own) {
+                self.wrong(at, wrong);
+                own.failed.push(key);
+            }
+        }
+        self.unnamed(&mut own);
+        own
+    }
+
+    /// Reads the cell of a column that says whom, what and when.
+    fn fact(&self, key: &str, at: usize, text: &str, own: &mut Own) -> Result<(), Wrong> {
+        let against = self.beside.against;
+        let facts = &mut own.facts;
+        match key {
+            "date" if self.kind(at) != CellKind::Day && date(text).is_err() => {
+                match facts::read(text, against) {
+                    Ok(Some(read)) if read.kinds() & !0b111 == 0 && !read.contradicts(facts) => {
+                        *facts = read.or(facts);
+                    }
+                    Ok(_) | Err(_) => match weekday(text) {
+                        Some(day) => facts.weekday = Some(day),
+                        None => facts.date = Some(date(text)?),
+                    },
+                }
+            }
+            "date" => facts.date = Some(date(text)?),
+            "week" => match facts::read(text, against)? {
+                Some(read) if read.week.is_some() || read.starts.is_some() => {
+                    *facts = read.or(facts)
+                }
+                Some(_) | None => facts.week = Some(whole(text, &(1..=104))?),
+            },
+            "weekday" => {
+                let day = weekday(text).ok_or_else(|| {
+                    let right = words!("write a day such as \"Monday\"");
+                    Wrong::value(text, words!("not a day of the week"), right)
+                })?;
+                facts.weekday = Some(day);
+            }
+            "lifter" => own.lifters = lifters(text, against)?,
+            "lift" if against.lifts.lookup(text).is_some() => {
+                facts.lift = against.lifts.lookup(text)
+            }
+            "lift" => match facts::read(text, against) {
+                Ok(Some(read)) if read.lift.is_some() && read.kinds() & !0b11_0000 == 0 => {
+                    *facts = read.or(facts)
+                }
+                _ => match tracked(text, against) {
+                    Some((lift, track)) => {
+                        facts.lift = Some(lift);
+                        facts.track = Some(track.to_owned());
+                    }
+                    None => facts.lift = Some(against.lifts.find(text)?),
+                },
+            },
+            _ => {
+                let track = facts::track(text).map(str::to_owned);
+                facts.track = Some(track.map_or_else(|| name(text), Ok)?);
+            }
+        }
+        Ok(())
+    }
+
+    /// Cells under no header may say whom, what and when too.
+    fn unnamed(&mut self, own: &mut Own) {
+        if self.table.separator.is_some() && !self.table.is_across() && !self.table.is_free() {
+            return;
+        }
+        for at in 0..self.row.cells.len() {
+            let Some(column) = self.table.columns.get(at) else {
+                continue;
+            };
+            if column.key.is_some() || column.facts.kinds() != 0 || column.ignored {
+                continue;
+            }
+            let text = self.row.text(at);
+            let read = facts::read(text, self.beside.against);
+            if let Ok(Some(facts)) = read
+                && facts.kinds() != 0
+                && !own.facts.contradicts(&facts)
+            {
+                own.lifters.extend(facts.lifter.clone());
+                own.facts = own.facts.or(&facts);
+            }
+        }
+    }
+
+    /// The day, of the row's own facts and those around it; tells what is missing.
+    pub(crate) fn day(&mut self, facts: &Facts, own: &Own) -> Option<NaiveDate> {
+        match facts.day(self.beside.monday) {
+            Ok(day) => Some(day),
+            Err(_)
+                if ["date", "week", "weekday"]
+                    .iter()
+                    .any(|key| own.failed.contains(key)) =>
+            {
+                None
+            }
+            Err(missing) => {
+                let empty = own.empty.iter().find(|(key, _)| *key == "date").copied();
+                match (missing, empty) {
+                    (Missing::Day | Missing::Weekday | Missing::Monday, Some((key, at))) => {
+                        self.tell_empty(key, at)
+                    }
+                    (Missing::Day, None) if self.table.told.contains("date") => {}
+                    _ => {
+                        let at = self
+                            .place("weekday")
+                            .or_else(|| self.place("date"))
+                            .or_else(|| self.place("week"));
+                        let row = self.row.number;
+                        match at {
+                            Some(at) => self.wrong(at, missing.wrong()),
+                            None => self.faults.wrong(row, None, missing.wrong()),
+                        }
+                    }
+                }
+                None
+            }
+        }
+    }
+
+    /// Tells that nothing says who or what, at the cell where it should stand.
+    pub(crate) fn tell_nothing(&mut self, key: &'static str, own: &Own) {
+        if own.failed.contains(&key) {
+            return;
+        }
+        if let Some((_, at)) = own.empty.iter().find(|(empty, _)| *empty == key).copied() {
+            self.tell_empty(key, at);
+        } else if !self.table.told.contains(key) {
+            let wrong = match key {
+                "lifter" => Wrong::plain(
+                    words!("no lifter"),
+                    words!("name the sheet after the lifter, or add the column \"lifter\""),
+                ),
+                _ => Wrong::plain(
+                    words!("no lift"),
+                    words!("write the lift in front, or add the column \"lift\""),
+                ),
+            };
+            self.faults.wrong(self.row.number, None, wrong);
+        }
     }
 
     /// Tells a row whose cells have slipped out from under their headers, as an unquoted comma
     /// makes them do. Its other cells would only be told for what they are not.
     fn slipped(&mut self) -> bool {
         let cells = &self.row.cells;
-        if self.columns.separator() == Some(',')
-            && let Some(at) = self.columns.place("load")
+        let Some(separator) = self.table.separator.filter(|_| !self.table.is_free()) else {
+            return false;
+        };
+        if separator == ','
+            && let Some(at) = self.place("load")
             && let (Some(front), Some(back)) = (cells.get(at), cells.get(at + 1))
             && digits(front.trim())
             && digits_and_unit(back.trim())
@@ -155,24 +327,64 @@ impl Reading<'_, '_> {
             );
             return true;
         }
+        let width = self.table.columns.len();
         let beyond = |(at, cell): &(usize, &Cow<'_, str>)| {
-            self.columns.header(*at).is_empty() && !cell.trim().is_empty()
+            let headed = self
+                .table
+                .columns
+                .get(*at)
+                .is_some_and(|c| !c.header.is_empty() || c.facts.kinds() != 0);
+            let across = self.table.is_across() && *at < width;
+            !headed && !across && !cell.trim().is_empty()
         };
         let Some((at, cell)) = cells.iter().enumerate().find(beyond) else {
             return false;
         };
-        let right = match self.columns.separator() {
-            Some(_) => {
-                words!("put each cell that holds the separator within quotes, or delete this one")
-            }
-            None => words!("give the column a header, or delete this cell"),
-        };
+        let right =
+            words!("put each cell that holds the separator within quotes, or delete this one");
         self.wrong(
             at,
             Wrong::value(cell.trim(), words!("under no header"), right),
         );
         true
     }
+}
+
+/// One lifter, or several in a cell.
+fn lifters(text: &str, against: &Against<'_>) -> Result<Vec<String>, Wrong> {
+    if let Some(one) = against.lifters.lookup(text) {
+        return Ok(vec![one]);
+    }
+    let spaced = text
+        .replace(" and ", ",")
+        .replace(" und ", ",")
+        .replace(" et ", ",");
+    let parts: Vec<&str> = spaced
+        .split([',', '&', '/', '+', ';', '\n'])
+        .map(str::trim)
+        .filter(|part| !part.is_empty())
+        .collect();
+    if parts.len() > 1
+        && parts
+            .iter()
+            .any(|part| against.lifters.lookup(part).is_some())
+    {
+        return parts
+            .into_iter()
+            .map(|part| against.lifters.find(part))
+            .collect();
+    }
+    against.lifters.find(text).map(|one| vec![one])
+}
+
+/// "heavy rack pull", "rack pull heavy", "light deadlifts".
+fn tracked(text: &str, against: &Against<'_>) -> Option<(String, &'static str)> {
+    let (first, rest) = text.split_once(' ')?;
+    let (front, last) = text.rsplit_once(' ')?;
+    let lift = |text: &str| against.lifts.lookup(text);
+    facts::track(first)
+        .and_then(|track| Some((lift(rest)?, track)))
+        .or_else(|| facts::track(last).and_then(|track| Some((lift(front)?, track))))
 }
 
 /// Whether a cell is what stands behind the comma of a load: "5 kg", "5%".
@@ -185,94 +397,4 @@ fn digits_and_unit(text: &str) -> bool {
 
 fn digits(text: &str) -> bool {
     !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit())
-}
-
-/// Reads "180 kg", "445 lb" or "80 %".
-pub(crate) fn load(text: &str) -> Result<LoadWish, Wrong> {
-    if text.contains('%') {
-        percent(text, &(100..=15_000)).map(LoadWish::OfBest)
-    } else {
-        mass(text, &loads()).map(|(mass, _)| LoadWish::Mass(mass))
-    }
-}
-
-/// A load's text with the unit that its cell leaves out: a spreadsheet keeps "80 %" as the
-/// number 0.8, which is no load of anything; else the header's unit holds for bare numbers.
-fn with_unit(text: &str, kind: CellKind, unit: Option<ColumnUnit>) -> Cow<'_, str> {
-    let bare = !text.is_empty()
-        && text
-            .bytes()
-            .all(|b| b.is_ascii_digit() || matches!(b, b'.' | b','));
-    let share = (kind == CellKind::Number)
-        .then(|| decimal::read(text, SHARE_SCALE, SHARE_MOST).ok())
-        .flatten();
-    match (share, unit) {
-        (Some(share), None | Some(ColumnUnit("%"))) if share > 0 => Cow::Owned(format!(
-            "{} %",
-            decimal::write_rounded(share, SHARE_SCALE / 100, 2)
-        )),
-        (_, Some(ColumnUnit(unit))) if bare => Cow::Owned(format!("{text} {unit}")),
-        _ => Cow::Borrowed(text),
-    }
-}
-
-/// Hundredths of a percent in a whole.
-const SHARE_SCALE: i64 = 10_000;
-/// The largest share, 150 %, as a spreadsheet's number.
-const SHARE_MOST: i64 = 15_000;
-
-/// Reads one row; `None` when it has a fault, which is told.
-pub(crate) fn read(
-    row: &SheetRow<'_>,
-    columns: &Columns,
-    against: &Against<'_>,
-    faults: &mut PlanFaults<'_>,
-) -> Option<Prescription> {
-    let mut reading = Reading {
-        row,
-        columns,
-        faults,
-    };
-    if let Some((cell, wrong)) = &row.broken {
-        reading.wrong(cell - 1, wrong.clone());
-        return None;
-    }
-    if reading.slipped() {
-        return None;
-    }
-    let date = reading.cell("date", date);
-    let lifter = reading.cell("lifter", |text| against.lifters.find(text));
-    let lift = reading.cell("lift", |text| against.lifts.find(text));
-    let sets = reading.cell("sets", |text| whole(text, &(1..=20)));
-    let reps = reading.cell("reps", |text| whole(text, &(1..=50)));
-    let (kind, unit) = (reading.kind("load"), columns.unit());
-    let load = reading.cell("load", |text| {
-        let text = &*with_unit(text, kind, unit);
-        let load = load(text)?;
-        if let (Some(lifter), Some(lift)) = (&lifter, &lift) {
-            against.judge(text, load, lifter, lift)?;
-        }
-        Ok(load)
-    });
-    let ladder = reading.cell("ladder", |text| against.patterns.find(text));
-    let kind = reading.kind("rest");
-    let rest_s = reading.cell("rest", |text| match kind {
-        CellKind::Time => rest_of_time(text),
-        CellKind::Text | CellKind::Number | CellKind::Day | CellKind::Share => rest_s(text),
-    });
-    let note = reading.cell("note", |text| {
-        let line: Vec<_> = text.split_whitespace().collect();
-        words(&line.join(" "), NOTE_MAX)
-    });
-    Some(Prescription {
-        date: date?,
-        lifter: lifter?,
-        lift: lift?,
-        sets: sets?,
-        reps: reps?,
-        load: load?,
-        ladder,
-        rest_s,
-        note: note.unwrap_or_default(),
-    })
 }

@@ -3,12 +3,12 @@
 //!
 //! Refuses: to know what a cell means.
 use crate::Source;
+use crate::book;
 use crate::cells::{self, SheetRow};
 use crate::coach_file::ROWS_MAX;
 use crate::columns::{self, TITLES_MAX};
 use crate::fault::Fault;
 use crate::file_kind::{self, FileKind};
-use crate::book;
 use std::borrow::Cow;
 
 /// Rows kept of a sheet: titles, the header, the rows of a plan, and one more that tells that

@@ -23,7 +23,15 @@ fn take(text: &[u8]) -> Result<Vec<Prescription>, Vec<Fault>> {
 }
 
 fn told(text: &[u8]) -> String {
-    let faults = take(text).expect_err("the plan is bad");
+    let faults = match take(text) {
+        Ok(rows) => {
+            return rows
+                .iter()
+                .map(|row| format!("  taken: {row:?}\n"))
+                .collect();
+        }
+        Err(faults) => faults,
+    };
     let lines: Vec<_> = faults.iter().map(|fault| format!("  {fault}\n")).collect();
     lines.concat()
 }

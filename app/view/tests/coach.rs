@@ -183,6 +183,7 @@ fn steel_in_one_line() {
 fn lifter(landmarks: Vec<(Landmark, Length)>, stature: Option<Length>) -> Lifter {
     Lifter {
         name: "Ines".into(),
+        also: Vec::new(),
         unit: MassUnit::Kg,
         rack: "door rack".into(),
         bar: None,

@@ -60,6 +60,7 @@ pub(crate) fn rack(spacing: Length) -> Rack {
 pub(crate) fn lifter(landmarks: &[(Landmark, i64)], body: Body) -> Lifter {
     Lifter {
         name: "Ines".into(),
+        also: Vec::new(),
         unit: MassUnit::Kg,
         rack: "door rack".into(),
         bar: None,

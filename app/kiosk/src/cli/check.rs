@@ -81,13 +81,25 @@ fn not_made(source: &Source<'_>, gym: &Gym, out: &mut dyn Write) {
 /// folder's, else the demo gym.
 pub(super) fn gym_of(folder: &Folder) -> Result<Option<Gym>, KioskError> {
     let find = |name: &str| -> Result<String, KioskError> {
-        let demo = DEMO
-            .iter()
-            .find(|(n, _)| *n == name)
-            .map(|(_, text)| (*text).to_owned());
-        Ok(folder.text(name)?.or(demo).unwrap_or_default())
+        Ok(folder
+            .text(name)?
+            .unwrap_or_else(|| demo_text(name).to_owned()))
     };
     let (gym, lifters) = (find("gym.toml")?, find("lifters.toml")?);
+    Ok(gym_from(&gym, &lifters))
+}
+
+/// The demo gym.
+pub(super) fn demo_gym() -> Option<Gym> {
+    gym_from(demo_text("gym.toml"), demo_text("lifters.toml"))
+}
+
+fn demo_text(name: &str) -> &'static str {
+    let found = DEMO.iter().find(|(known, _)| *known == name);
+    found.map_or("", |(_, text)| text)
+}
+
+fn gym_from(gym: &str, lifters: &str) -> Option<Gym> {
     let gym = Source {
         name: "gym.toml",
         text: gym.as_bytes(),
@@ -96,5 +108,5 @@ pub(super) fn gym_of(folder: &Folder) -> Result<Option<Gym>, KioskError> {
         name: "lifters.toml",
         text: lifters.as_bytes(),
     };
-    Ok(plan::gym(gym, lifters).ok())
+    plan::gym(gym, lifters).ok()
 }

@@ -1,8 +1,12 @@
-//! `pinladder plan blank`. Refuses: writing over a file.
+//! `pinladder plan blank` and `plan read`. Refuses: writing over a file, taking anything.
 use super::say;
+use crate::bounded;
 use crate::clock::{Clock as _, SystemClock};
 use crate::error::KioskError;
 use crate::folder::Folder;
+use chrono::{Datelike as _, NaiveDate, Weekday};
+use plan::{Fault, LoadAsk, PlanRow, SetGroup, Source, Understood, effort_text, share_text};
+use serde_json::{Map, Value, json};
 use std::fs::File;
 use std::io::Write;
 use std::path::Path;
@@ -27,4 +31,153 @@ pub(super) fn blank(folder: &Folder, path: &Path, out: &mut dyn Write) -> Result
     file.write_all(&bytes).map_err(KioskError::file(path))?;
     say(out, &format!("wrote a blank plan to {}\n", path.display()));
     Ok(true)
+}
+
+/// A first Monday as it was given, if it is one.
+///
+/// # Errors
+/// [`KioskError::Usage`] when it is another day.
+pub(super) fn first_monday(day: NaiveDate) -> Result<NaiveDate, KioskError> {
+    let monday = day.week(Weekday::Mon).first_day();
+    if day.weekday() == Weekday::Mon {
+        return Ok(day);
+    }
+    Err(KioskError::Usage(format!(
+        "{day} is no Monday; week 1 begins on a Monday, such as {monday}"
+    )))
+}
+
+/// Prints what is understood of a plan. False when it has a fault.
+pub(super) fn read(
+    folder: Option<&Folder>,
+    (path, monday): (&Path, Option<NaiveDate>),
+    as_json: bool,
+    out: &mut dyn Write,
+) -> Result<bool, KioskError> {
+    let monday = monday.map(first_monday).transpose()?;
+    let gym = match folder {
+        Some(folder) => super::check::gym_of(folder)?,
+        None => super::check::demo_gym(),
+    };
+    let text = bounded::read(path)?;
+    let name = path.file_name().unwrap_or(path.as_os_str());
+    let name = name.to_string_lossy();
+    let source = Source {
+        name: &name,
+        text: &text,
+    };
+    let understood = plan::understand(source, gym.as_ref(), monday);
+    let well = !understood.faults.iter().any(Fault::stops);
+    if as_json {
+        say(out, &format!("{:#}\n", in_json(&understood)));
+    } else {
+        say(out, &in_words(&understood));
+    }
+    Ok(well)
+}
+
+/// What was understood, as people read it.
+fn in_words(understood: &Understood) -> String {
+    let mut text = String::new();
+    for row in &understood.rows {
+        let groups: Vec<_> = row.groups.iter().map(ToString::to_string).collect();
+        let track = row.track.as_ref().map(|track| format!(" ({track})"));
+        text += &format!(
+            "{}  {}, {}{}: {}",
+            row.date,
+            row.lifter,
+            row.lift,
+            track.unwrap_or_default(),
+            groups.join(", ")
+        );
+        if let Some(ladder) = &row.ladder {
+            text += &format!("; ladder {ladder}");
+        }
+        if !row.note.is_empty() {
+            text += &format!("; \"{}\"", row.note);
+        }
+        text += &format!("  [{}]\n", row.from);
+    }
+    for fault in &understood.faults {
+        text += &format!("{fault}\n");
+    }
+    let (wrong, odd): (Vec<&Fault>, Vec<&Fault>) =
+        understood.faults.iter().partition(|fault| fault.stops());
+    let count = |faults: &[&Fault]| faults.iter().map(|fault| fault.stands_for).sum::<usize>();
+    text += &format!(
+        "{} rows understood, {} odd, {} faults; nothing was taken\n",
+        understood.rows.len(),
+        count(&odd),
+        count(&wrong)
+    );
+    text
+}
+
+/// What was understood, as programs read it.
+fn in_json(understood: &Understood) -> Value {
+    let (wrong, odd): (Vec<&Fault>, Vec<&Fault>) =
+        understood.faults.iter().partition(|fault| fault.stops());
+    json!({
+        "rows": understood.rows.iter().map(row_json).collect::<Vec<_>>(),
+        "odd": odd.into_iter().map(fault_json).collect::<Vec<_>>(),
+        "faults": wrong.into_iter().map(fault_json).collect::<Vec<_>>(),
+    })
+}
+
+fn fault_json(fault: &Fault) -> Value {
+    let mut told = Map::new();
+    told.insert("from".to_owned(), json!(fault.cell()));
+    told.insert(
+        "text".to_owned(),
+        json!(format!("read {}; {}", fault.read, fault.right)),
+    );
+    if fault.stands_for > 1 {
+        told.insert("count".to_owned(), json!(fault.stands_for));
+    }
+    Value::Object(told)
+}
+
+fn row_json(row: &PlanRow) -> Value {
+    let mut read = Map::new();
+    let mut put = |key: &str, value: Value| drop(read.insert(key.to_owned(), value));
+    put("date", json!(row.date.to_string()));
+    put("lifter", json!(row.lifter));
+    put("lift", json!(row.lift));
+    if let Some(track) = &row.track {
+        put("track", json!(track));
+    }
+    put("groups", row.groups.iter().map(group_json).collect());
+    if let Some(ladder) = &row.ladder {
+        put("ladder", json!(ladder));
+    }
+    put("note", json!(row.note));
+    put("from", json!(row.from.to_string()));
+    Value::Object(read)
+}
+
+fn group_json(group: &SetGroup) -> Value {
+    let mut read = Map::new();
+    let mut put = |key: &str, value: Value| drop(read.insert(key.to_owned(), value));
+    put("sets", json!(group.sets));
+    put("reps", json!([group.reps.least, group.reps.most]));
+    if let Some(load) = group.load {
+        put("load", load_json(load));
+    }
+    if let Some(effort) = group.effort {
+        put("effort", json!(effort_text(effort)));
+    }
+    if let Some(rest) = group.rest_s {
+        put("rest_s", json!(rest));
+    }
+    put("role", json!(group.role.word()));
+    Value::Object(read)
+}
+
+fn load_json(load: LoadAsk) -> Value {
+    match load {
+        LoadAsk::Mass(mass, unit) => json!({ "mass": mass.exact(unit) }),
+        LoadAsk::Share(share, of) => json!({ "share": share_text(share), "of": of.word() }),
+        LoadAsk::More(mass, unit) => json!({ "more": mass.exact(unit) }),
+        LoadAsk::Due => json!({ "due": true }),
+    }
 }

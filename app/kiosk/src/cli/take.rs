@@ -1,4 +1,5 @@
 //! `pinladder take PLAN`. Refuses: a plan with a fault, whole.
+use super::plan::first_monday;
 use super::say;
 use crate::bounded;
 use crate::clock::SystemClock;
@@ -7,13 +8,19 @@ use crate::folder::Folder;
 use crate::gym_files;
 use crate::owner::Owner;
 use crate::steady::Steady;
+use chrono::NaiveDate;
 use domain::Command;
 use plan::Source;
 use std::collections::BTreeSet;
 use std::io::Write;
 use std::path::Path;
 
-pub(super) fn take(folder: &Folder, path: &Path, out: &mut dyn Write) -> Result<bool, KioskError> {
+pub(super) fn take(
+    folder: &Folder,
+    (path, monday): (&Path, Option<NaiveDate>),
+    out: &mut dyn Write,
+) -> Result<bool, KioskError> {
+    let monday = monday.map(first_monday).transpose()?;
     let mut owner = Owner::open(folder.open_journal()?)?;
     let clock = Steady::alone(Box::new(SystemClock));
     gym_files::begin(folder, &mut owner, &clock)?;
@@ -28,7 +35,7 @@ pub(super) fn take(folder: &Folder, path: &Path, out: &mut dyn Write) -> Result<
         name: &name,
         text: &text,
     };
-    let rows = plan::coach_plan(source, &in_force.gym).map_err(KioskError::Faults)?;
+    let rows = plan::coach_plan_since(source, &in_force.gym, monday).map_err(KioskError::Faults)?;
     let lifters: BTreeSet<&str> = rows.iter().map(|row| row.lifter.as_str()).collect();
     let days: BTreeSet<_> = rows.iter().map(|row| row.date).collect();
     let said = format!(

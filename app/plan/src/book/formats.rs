@@ -92,7 +92,10 @@ fn of_code(code: &str) -> Format {
             '[' => {
                 let inside: String = letters.by_ref().take_while(|c| *c != ']').collect();
                 let unit = inside.to_lowercase();
-                if !unit.is_empty() && ["h", "m", "s"].iter().any(|u| unit.replace(u, "").is_empty())
+                if !unit.is_empty()
+                    && ["h", "m", "s"]
+                        .iter()
+                        .any(|u| unit.replace(u, "").is_empty())
                 {
                     return Format::Duration;
                 }

@@ -268,9 +268,7 @@ impl CellReader {
                     }
                     self.paragraphs += 1;
                 }
-                b"span" => self
-                    .spans
-                    .push(styles.get(tag.get("style-name")).struck),
+                b"span" => self.spans.push(styles.get(tag.get("style-name")).struck),
                 b"s" => {
                     let spaces = tag.number("c").unwrap_or(1).min(CELLS_MAX);
                     self.text.push_str(&" ".repeat(spaces));

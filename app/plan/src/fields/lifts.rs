@@ -13,6 +13,12 @@ pub const LIFT: Table = Table {
             "the trade's name; with the name of a lift that comes with the program it changes that one, key by key",
         ),
         may(
+            "also",
+            "as they were",
+            "[\"RP\"]",
+            "short names that plans may use, up to 8, each for one lift alone",
+        ),
+        may(
             "start",
             "as it was; a new lift needs it",
             "\"pins\"",

@@ -19,6 +19,12 @@ pub const LIFTER: Table = Table {
             "\"Tevita\"",
             "as shown on the tile; plans use it too",
         ),
+        may(
+            "also",
+            "none",
+            "[\"Tev\"]",
+            "short names that plans may use, up to 8, each for one lifter alone",
+        ),
         must(
             "unit",
             "\"lb\"",

@@ -22,35 +22,65 @@ pub const COLUMNS: [PlanColumn; 9] = [
             "a day such as \"2026-12-01\"",
             "the day: year first, or 01.12.2026 with dots, or 1 Dec 2026, or with strokes where only one day can be meant; a spreadsheet's own date; 2000 to 2099",
         ),
-        &["day", "datum", "tag"],
+        &["day", "datum", "tag", "jour"],
     ),
     column(
         must("lifter", "a lifter's name from lifters.toml", "who"),
-        &["name", "athlete", "heber", "sportler", "athlet"],
+        &[
+            "name",
+            "athlete",
+            "heber",
+            "sportler",
+            "athlet",
+            "athl\u{e8}te",
+            "nom",
+        ],
     ),
     column(
         must("lift", "a lift such as \"rack pull\"", "what"),
-        &["exercise", "movement", "\u{fc}bung", "uebung"],
+        &[
+            "exercise",
+            "movement",
+            "\u{fc}bung",
+            "uebung",
+            "exercice",
+            "mouvement",
+        ],
     ),
     column(
         must("sets", "a whole number from 1 to 20", "work sets, 1 to 20"),
-        &["set", "work sets", "s\u{e4}tze", "saetze", "satz", "serien"],
+        &[
+            "set",
+            "work sets",
+            "s\u{e4}tze",
+            "saetze",
+            "satz",
+            "serien",
+            "s\u{e9}ries",
+        ],
     ),
     column(
         must(
             "reps",
             "a whole number from 1 to 50",
-            "reps of a work set, 1 to 50",
+            "reps of a work set, 1 to 50; also \"3-5\", \"5+\", \"AMRAP\" or \"5/3/1+\"",
         ),
-        &["rep", "repetitions", "wiederholungen", "wdh", "wh"],
+        &[
+            "rep",
+            "repetitions",
+            "wiederholungen",
+            "wdh",
+            "wh",
+            "r\u{e9}p\u{e9}titions",
+        ],
     ),
     column(
         must(
             "load",
             "a load such as \"180 kg\", \"445 lb\" or \"80 %\"",
-            "the work load, bar and collars counted in, 1 to 1000 kg, or a percentage of the lifter's recorded best of the lift, 1 to 150 %; bare numbers where the header names the unit, as in \"load (kg)\"",
+            "the work load, bar and collars counted in, 1 to 1000 kg, or a percentage of the lifter's recorded best of the lift, 1 to 150 %, or \"80 % of training max\", \"90 % of top set\", \"+2.5 kg\" from last time, \"RPE 8\", \"due\"; bare numbers are in the unit of the header, as in \"load (kg)\", else in the lifter's own",
         ),
-        &["weight", "work load", "last", "gewicht"],
+        &["weight", "work load", "last", "gewicht", "charge", "poids"],
     ),
     column(
         may(
@@ -75,7 +105,7 @@ pub const COLUMNS: [PlanColumn; 9] = [
             "a rest such as \"3 min\"",
             "rest before a work set: \"180\", \"180 s\", \"3 min\" or \"3:00\", 15 s to 30 min",
         ),
-        &["pause", "pausen", "break"],
+        &["pause", "pausen", "break", "repos"],
     ),
     column(
         may(
@@ -95,6 +125,75 @@ pub const COLUMNS: [PlanColumn; 9] = [
             "bemerkung",
             "kommentar",
             "anmerkung",
+            "remarque",
         ],
+    ),
+];
+
+/// Columns that a plan may have beside or in place of others.
+pub const MORE_COLUMNS: [PlanColumn; 6] = [
+    column(
+        may(
+            "scheme",
+            "sets, reps and load in columns of their own",
+            "sets, reps and load together such as \"5x3 @ 140\"",
+            "sets, reps and load in one cell: \"5x3 @ 140\", \"1x5 @ RPE 8, 3x5 @ 90 % of top set\"",
+        ),
+        &[
+            "prescription",
+            "work",
+            "sets x reps",
+            "sets/reps",
+            "sets x reps @ load",
+            "sxr",
+            "vorgabe",
+            "s\u{e4}tze x wdh",
+            "s\u{e9}ries x reps",
+        ],
+    ),
+    column(
+        may(
+            "effort",
+            "none asked",
+            "an RPE such as \"8\"",
+            "RPE from 1 to 10 in halves",
+        ),
+        &["rpe"],
+    ),
+    column(
+        may(
+            "reserve",
+            "none asked",
+            "a number such as \"2\"",
+            "reps in reserve, 0 to 9, taken for RPE 10 less as many",
+        ),
+        &["rir", "reps in reserve"],
+    ),
+    column(
+        may(
+            "week",
+            "dates",
+            "a number such as \"3\"",
+            "the week of the plan, counted from the first Monday, which stands above the plan as \"first monday: 2026-12-07\" or is given as --monday",
+        ),
+        &["wk", "woche", "semaine"],
+    ),
+    column(
+        may(
+            "weekday",
+            "dates",
+            "a day such as \"Monday\"",
+            "the day of the week, in English, German or French",
+        ),
+        &["day of the week", "wochentag", "jour de la semaine"],
+    ),
+    column(
+        may(
+            "track",
+            "none",
+            "a name such as \"heavy\"",
+            "which sets follow from one another: heavy, medium and light days of one lift",
+        ),
+        &["slot", "spur"],
     ),
 ];

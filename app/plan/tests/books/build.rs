@@ -63,9 +63,21 @@ pub(crate) fn take(name: &str, bytes: &[u8]) -> Result<Vec<Prescription>, Vec<Fa
     plan::coach_plan(source, &gym())
 }
 
-/// What is told of a bad plan, a line each.
+/// What is told of a bad plan, a line each; what is taken all the same is shown as such.
 pub(crate) fn told(name: &str, bytes: &[u8]) -> String {
-    let faults = take(name, bytes).expect_err("the plan is bad");
+    let faults = match take(name, bytes) {
+        Ok(rows) => {
+            let source = Source { name, text: bytes };
+            let odd = plan::check(source, Some(&gym()));
+            let odd = odd
+                .iter()
+                .filter(|fault| !fault.stops())
+                .map(|fault| format!("  {fault}\n"));
+            let rows = rows.iter().map(|row| format!("  taken: {row:?}\n"));
+            return rows.chain(odd).collect();
+        }
+        Err(faults) => faults,
+    };
     let lines = faults.iter().map(|fault| format!("  {fault}\n"));
     lines.collect()
 }

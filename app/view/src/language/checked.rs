@@ -3,6 +3,7 @@
 mod gym;
 mod kiosk;
 mod plans;
+mod schemes;
 
 /// Writes a table of templates, `"English" => "German";`.
 macro_rules! rows {
@@ -14,7 +15,7 @@ macro_rules! rows {
 use rows;
 
 /// All tables.
-const TABLES: [&[(&str, &str)]; 3] = [plans::ROWS, gym::ROWS, kiosk::ROWS];
+const TABLES: [&[(&str, &str)]; 4] = [plans::ROWS, schemes::ROWS, gym::ROWS, kiosk::ROWS];
 
 /// All rows: English, then German.
 pub(super) fn all() -> impl Iterator<Item = &'static (&'static str, &'static str)> {

@@ -1,0 +1,134 @@
+//! The gym that a plan is held against: its names, its bars, the bests of its lifters.
+//!
+//! Refuses: percentages of a best that nobody recorded; loads under the lightest bar.
+use crate::fault::Wrong;
+use crate::known::Known;
+use crate::words::{term, words};
+use domain::prescription::LoadWish;
+use domain::{Gym, Lifter, Mass, MassUnit};
+
+/// Most words of a cell among which a lift is looked for.
+const WORDS_MAX: usize = 6;
+
+/// What rows are held against.
+pub(crate) struct Against<'g> {
+    pub(crate) gym: Option<&'g Gym>,
+    pub(crate) lifters: Known,
+    pub(crate) lifts: Known,
+    pub(crate) patterns: Known,
+}
+
+impl<'g> Against<'g> {
+    /// A gym; without one, names are taken as they stand.
+    pub(crate) fn of(gym: Option<&'g Gym>) -> Self {
+        let Some(read) = gym else {
+            return Self {
+                gym,
+                lifters: Known::open(term!("lifter")),
+                lifts: Known::open(term!("lift")),
+                patterns: Known::open(term!("warm-up pattern")),
+            };
+        };
+        let mut lifters = Known::of(
+            term!("lifter"),
+            read.lifters.iter().map(|l| l.name.as_str()),
+        );
+        for lifter in &read.lifters {
+            for short in &lifter.also {
+                lifters.call_of(short, &lifter.name);
+            }
+        }
+        let mut lifts = Known::of(term!("lift"), read.lifts.iter().map(|l| l.name.as_str()));
+        for lift in &read.lifts {
+            for short in &lift.also {
+                lifts.call_of(short, &lift.name);
+            }
+        }
+        Self {
+            gym,
+            lifters,
+            lifts,
+            patterns: Known::of(
+                term!("warm-up pattern"),
+                read.patterns.iter().map(|p| p.name.as_str()),
+            ),
+        }
+    }
+
+    /// The lightest bar with its collars.
+    fn lightest(&self) -> Option<Mass> {
+        let bars = self.gym?.bars.iter();
+        bars.map(|bar| bar.mass + bar.collars).min()
+    }
+
+    /// The unit that a lifter reads loads in.
+    pub(crate) fn unit_of(&self, lifter: &str) -> Option<MassUnit> {
+        let lifters = self.gym?.lifters.iter();
+        let who = lifters.into_iter().find(|known| known.name == lifter);
+        who.map(|who| who.unit)
+    }
+
+    /// A lift at the front of a text, and what stands behind it.
+    pub(crate) fn lift_in_front<'t>(&self, text: &'t str) -> Option<(String, &'t str)> {
+        let ends = text.char_indices().filter(|(_, c)| !c.is_alphanumeric());
+        let ends = ends.map(|(at, _)| at).take(WORDS_MAX);
+        let ends: Vec<usize> = ends.chain([text.len()]).collect();
+        ends.into_iter().rev().find_map(|end| {
+            let front = text.get(..end)?.trim();
+            let lift = self.lifts.lookup(front)?;
+            Some((
+                lift,
+                text.get(end..)?.trim_start_matches([' ', ':', '-', ',']),
+            ))
+        })
+    }
+
+    /// Holds a load against the lifter's bests and the gym's bars.
+    ///
+    /// # Errors
+    /// A share of a best that nobody recorded, a load under the lightest bar.
+    pub(crate) fn judge(
+        &self,
+        text: &str,
+        load: LoadWish,
+        lifter: &str,
+        lift: &str,
+    ) -> Result<(), Wrong> {
+        let Some(gym) = self.gym else {
+            return Ok(());
+        };
+        let load = match load {
+            LoadWish::Mass(load) => load,
+            LoadWish::OfBest(share) => {
+                let who = gym.lifters.iter().find(|known| known.name == lifter);
+                let Some(best) = who.and_then(|who| best(who, lift)) else {
+                    let what = words!(
+                        "of a best in the {0} that {1} has not recorded",
+                        lift,
+                        lifter
+                    );
+                    let right = words!("write a mass, or record the best in lifters.toml");
+                    return Err(Wrong::value(text, &what, right));
+                };
+                // Hundredths of a percent: ten thousand make the whole.
+                let ng = i128::from(best.ng()) * i128::from(share) / 10_000;
+                Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX))
+            }
+        };
+        match self.lightest() {
+            Some(bar) if load < bar => {
+                let pounds = text.to_lowercase().contains("lb");
+                let unit = if pounds { MassUnit::Lb } else { MassUnit::Kg };
+                let what = words!("less than the lightest bar, {0}", bar.words(unit));
+                let right = words!("write the load with the bar counted in");
+                Err(Wrong::value(text, &what, right))
+            }
+            _ => Ok(()),
+        }
+    }
+}
+
+fn best(lifter: &Lifter, lift: &str) -> Option<Mass> {
+    let best = lifter.bests.iter().find(|(name, _)| name == lift);
+    best.map(|(_, best)| *best)
+}

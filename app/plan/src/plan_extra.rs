@@ -1,0 +1,87 @@
+//! Cells beside the work: columns that no plan needs, days without any, several lifts in a cell.
+//!
+//! Refuses: sets and reps under a header that nobody knows.
+use crate::fault::{Wrong, quote};
+use crate::plan_row::Reading;
+use crate::table::is_scheme;
+use crate::words::words;
+
+/// Columns that no plan needs, as notes; tells sets and reps under a header nobody knows.
+pub(crate) fn extras(reading: &mut Reading<'_, '_>) -> (Vec<String>, bool) {
+    let mut notes = Vec::new();
+    let mut failed = false;
+    for at in 0..reading.row.cells.len() {
+        let text = reading.row.text(at).to_owned();
+        let (header, plain) = match reading.table.columns.get(at) {
+            Some(column) => (
+                column.header.clone(),
+                column.key.is_none() && column.facts.kinds() == 0 && !column.ignored,
+            ),
+            None => (String::new(), true),
+        };
+        if text.is_empty() || !plain || reading.table.is_free() {
+            continue;
+        }
+        let says_facts = crate::facts::read(&text, reading.beside.against);
+        if header.is_empty() && matches!(says_facts, Ok(Some(facts)) if facts.kinds() != 0) {
+            continue;
+        }
+        let number = text
+            .bytes()
+            .all(|b| b.is_ascii_digit() || matches!(b, b'.' | b',' | b'%' | b' '));
+        if header.is_empty() && number || is_scheme(&text) {
+            let what = match header.is_empty() {
+                true => words!("under no header"),
+                false => words!(
+                    "sets and reps under a header that is not known, {0}",
+                    quote(&header)
+                ),
+            };
+            let right = match header.is_empty() {
+                true => words!("give the column a header, or delete this cell"),
+                false => words!("write a week, a day or a lifter into the header, or \"note\""),
+            };
+            reading.wrong(at, Wrong::value(&text, what, right));
+            failed = true;
+            continue;
+        }
+        let text: Vec<_> = text.split_whitespace().collect();
+        let text = text.join(" ");
+        notes.push(match header.is_empty() {
+            true => text,
+            false => format!("{header}: {text}"),
+        });
+    }
+    (notes, failed)
+}
+
+/// Whether a cell says that nothing is planned.
+pub(crate) fn is_nothing(text: &str) -> bool {
+    let text = text.trim().to_lowercase();
+    let marks = ["-", "--", "\u{2013}", "\u{2014}", "/", "x", "n/a", "0"];
+    let words = [
+        "off", "rest", "rest day", "none", "frei", "ruhe", "ruhetag", "pause", "repos",
+    ];
+    marks.contains(&text.as_str()) || words.contains(&text.as_str())
+}
+
+/// A cell's lines, each with the lift that it begins with; one without belongs to the one before.
+pub(crate) fn segments(text: &str, reading: &Reading<'_, '_>) -> Vec<(Option<String>, String)> {
+    let mut found: Vec<(Option<String>, String)> = Vec::new();
+    for piece in text
+        .split(['\n', ';'])
+        .map(str::trim)
+        .filter(|piece| !piece.is_empty())
+    {
+        let lift = reading.beside.against.lift_in_front(piece);
+        match (lift, found.last_mut()) {
+            (Some((lift, rest)), _) => found.push((Some(lift), rest.to_owned())),
+            (None, Some((_, before))) => {
+                before.push('\n');
+                before.push_str(piece);
+            }
+            (None, None) => found.push((None, piece.to_owned())),
+        }
+    }
+    found
+}

@@ -1,0 +1,221 @@
+//! A cell such as "1x5 @ RPE 8, 3x5 @ 90 % of top set, rest 3 min" to set groups.
+//!
+//! Refuses: what could mean two things, and numbers that nobody has given a meaning.
+mod dims;
+mod factor;
+mod lex;
+mod load;
+mod part;
+mod resolve;
+mod sign;
+mod time;
+mod word;
+
+use crate::fault::Wrong;
+use crate::lifter_file::loads;
+use crate::quantity::{mass, percent};
+use crate::set_group::{LoadAsk, Reps, Role, SetGroup, ShareOf};
+use crate::words::words;
+use domain::MassUnit;
+use lex::{Is, Token};
+use part::Part;
+pub(crate) use resolve::spread;
+
+/// Longest cell that is read as a scheme, in bytes.
+const SCHEME_MAX: usize = 400;
+/// Most set groups of a cell.
+const GROUPS_MAX: usize = 20;
+
+/// What a number without a unit means where a load stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Bare {
+    /// So much in this unit.
+    Unit(MassUnit),
+    /// So many percent of the best.
+    Percent,
+    /// Nobody can say: without a gym the lifter's unit is not known.
+    Unknown,
+}
+
+/// What the columns beside a cell have given already.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Beside {
+    /// Work sets.
+    pub(crate) sets: Option<u8>,
+    /// Reps, one for all sets or one for each.
+    pub(crate) reps: Vec<Reps>,
+    /// Whether a load stands beside it.
+    pub(crate) has_load: bool,
+}
+
+/// A scheme that was read.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub(crate) struct Scheme {
+    /// The groups, in their order.
+    pub(crate) groups: Vec<SetGroup>,
+    /// Words that stood beside the numbers.
+    pub(crate) notes: Vec<String>,
+    /// What was said of the warm-up: "none" or "short".
+    pub(crate) warm: Option<&'static str>,
+}
+
+/// Reads a cell of a scheme; what it leaves out may stand `beside` it.
+pub(crate) fn read(text: &str, bare: Bare, beside: &Beside) -> Result<Scheme, Wrong> {
+    if text.len() > SCHEME_MAX {
+        let what = words!("more than {0} letters in one cell", SCHEME_MAX);
+        let right = words!("write a row for each lift, and remarks into the note");
+        return Err(Wrong::value(text, what, right));
+    }
+    let plain = lex::plain(text);
+    let tokens = lex::tokens(&plain);
+    let mut parts: Vec<Part> = Vec::new();
+    let mut scheme = Scheme::default();
+    for piece in pieces(&tokens) {
+        let mut part = part::read(&plain, piece, bare)?;
+        scheme.notes.append(&mut part.notes);
+        scheme.warm = part.warm.or(scheme.warm);
+        match parts.last_mut() {
+            // "5x3 @ 140, rest 3 min": what has no sets of its own belongs to what stands before.
+            Some(last) if !part.has_sets() => last.join(part, &plain)?,
+            _ => parts.push(part),
+        }
+    }
+    for part in parts {
+        scheme
+            .groups
+            .extend(resolve::groups(&plain, part, bare, beside)?);
+    }
+    if scheme.groups.len() > GROUPS_MAX {
+        let what = words!("more than {0} set groups", GROUPS_MAX);
+        return Err(Wrong::value(text, what, words!("split it over days")));
+    }
+    Ok(scheme)
+}
+
+/// The tokens of each set group: between line breaks, semicolons, commas, "then" and plus signs.
+fn pieces(tokens: &[Token]) -> Vec<&[Token]> {
+    let (mut pieces, mut from, mut depth) = (Vec::new(), 0, 0_i32);
+    for (at, token) in tokens.iter().enumerate() {
+        let next_is_sets = matches!(
+            tokens.get(at + 1..at + 3),
+            Some([Token { is: Is::Number(_), .. }, Token { is: Is::Word(word), .. }]) if word == "x"
+        );
+        let after_space = tokens.get(at + 1).is_none_or(|next| next.spaced);
+        let number_before = matches!(
+            at.checked_sub(1).and_then(|at| tokens.get(at)),
+            Some(Token {
+                is: Is::Number(_),
+                ..
+            })
+        );
+        let parts_here = match &token.is {
+            Is::Sign('(') => {
+                depth += 1;
+                false
+            }
+            Is::Sign(')') => {
+                depth -= 1;
+                false
+            }
+            Is::Sign('\n' | ';') => true,
+            Is::Sign(',') => after_space || !number_before,
+            Is::Sign('+' | '/') => token.spaced && after_space && next_is_sets,
+            Is::Sign('&') => true,
+            Is::Word(word) => ["then", "dann", "puis"].contains(&word.as_str()),
+            Is::Number(_) | Is::Sign(_) => false,
+        };
+        if parts_here && depth <= 0 {
+            pieces.push(&tokens[from..at]);
+            from = at + 1;
+        }
+    }
+    pieces.push(&tokens[from..]);
+    pieces.retain(|piece| !piece.is_empty());
+    pieces
+}
+
+/// Gives the set that others follow its role, and tells a share of a set that never came.
+pub(crate) fn follow(text: &str, groups: &mut [SetGroup]) -> Result<(), Wrong> {
+    let follows = |group: &SetGroup| matches!(group.load, Some(LoadAsk::Share(_, ShareOf::TopSet)));
+    let Some(first) = groups.iter().position(follows) else {
+        return Ok(());
+    };
+    if first == 0 {
+        let right =
+            words!("write the top set before it, as \"1x5 @ RPE 8, 3x5 @ 90 % of top set\"");
+        let what = words!("a share of today's top set without a top set before it");
+        return Err(Wrong::value(text, what, right));
+    }
+    let named = groups[..first].iter().any(|group| group.role == Role::Top);
+    if !named && let Some(top) = groups[..first].last_mut() {
+        top.role = Role::Top;
+    }
+    for group in &mut groups[first..] {
+        if follows(group) && group.role == Role::Work {
+            group.role = Role::BackOff;
+        }
+    }
+    Ok(())
+}
+
+/// Reads the text of a column of loads: one load, or one and an effort.
+pub(crate) fn load(text: &str, bare: Bare) -> Result<(Vec<LoadAsk>, Option<u8>), Wrong> {
+    let plain = lex::plain(text);
+    let tokens = lex::tokens(&plain);
+    let part = part::read(&plain, &tokens, bare)?;
+    part.load_alone(&plain, bare)
+}
+
+/// Reads the text of a column of reps: "5", "3-5", "5+", "AMRAP", "5/3/1+".
+pub(crate) fn reps(text: &str) -> Option<Vec<Reps>> {
+    let plain = lex::plain(text);
+    let tokens = lex::tokens(&plain);
+    let (dim, used) = factor::dim(&plain, &tokens).ok()??;
+    let word = |token: &Token| match &token.is {
+        Is::Word(word) => part::is_reps_word(word),
+        Is::Number(_) | Is::Sign(_) => false,
+    };
+    if !tokens[used..].iter().all(word) {
+        return None;
+    }
+    match dim {
+        dims::Dim::Number(number) => Some(vec![Reps::just(dims::count(&number, dims::REPS_MAX)?)]),
+        dims::Dim::Reps(reps) => Some(vec![reps]),
+        dims::Dim::List(list) => Some(list),
+        dims::Dim::Load(_) => None,
+    }
+}
+
+/// Reads the text of a column of RPE, or of reps in reserve.
+pub(crate) fn effort(text: &str, in_reserve: bool) -> Result<u8, Wrong> {
+    let plain = lex::plain(text).to_lowercase();
+    let reserve = in_reserve || plain.contains("rir");
+    let number = plain.trim_matches(|c: char| c.is_alphabetic() || c == ' ' || c == '@');
+    load::effort(text, &number.replace(',', "."), reserve)
+}
+
+/// A load without a unit of its own.
+fn bare_load(text: &str, number: &str, bare: Bare) -> Result<LoadAsk, Wrong> {
+    let unit = match bare {
+        Bare::Unit(unit) => unit,
+        Bare::Percent => {
+            let share = percent(&format!("{number} %"), &(100..=15_000))?;
+            return Ok(LoadAsk::Share(share, ShareOf::Best));
+        }
+        Bare::Unknown => {
+            return Err(mass(number, &loads()).err().unwrap_or_else(|| {
+                Wrong::value(
+                    text,
+                    words!("a load without a unit"),
+                    words!("write the unit"),
+                )
+            }));
+        }
+    };
+    let (mass, unit) = mass(&format!("{number} {}", unit.word()), &loads())?;
+    Ok(LoadAsk::Mass(mass, unit))
+}
+
+#[cfg(test)]
+#[path = "scheme_tests.rs"]
+mod tests;

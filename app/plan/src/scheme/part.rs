@@ -1,0 +1,390 @@
+//! One part of a scheme between separators, told apart: factors, loads, effort, rest, words.
+//!
+//! Refuses: numbers that stand beside nothing that says what they count.
+use super::dims::{Dim, REPS_MAX, SETS_MAX, count};
+use super::factor::dim;
+use super::lex::{Is, Token};
+use super::load::{self, word_at};
+use super::{Bare, bare_load, time::time};
+use crate::fault::{Wrong, quote};
+use crate::quantity::rest_s;
+use crate::set_group::{LoadAsk, Reps, Role, ShareOf};
+use crate::words::words;
+
+/// A share whose reference may still follow from its role.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Asked {
+    Load(LoadAsk),
+    /// A bare share.
+    Share(u32),
+    /// So many hundredths of a percent less than the top set.
+    Less(u32),
+}
+
+/// What a part says.
+#[derive(Debug, Clone, Default)]
+pub(super) struct Part {
+    pub(super) dims: Vec<Dim>,
+    pub(super) sets: Option<u8>,
+    pub(super) reps: Vec<Reps>,
+    pub(super) loads: Vec<Asked>,
+    /// Numbers without a unit, a load or not.
+    pub(super) bare: Vec<String>,
+    pub(super) effort: Option<u8>,
+    pub(super) rest_s: Option<u32>,
+    pub(super) role: Option<Role>,
+    pub(super) notes: Vec<String>,
+    pub(super) warm: Option<&'static str>,
+}
+
+/// A word for reps, beside a number of them.
+pub(super) fn is_reps_word(word: &str) -> bool {
+    [
+        "rep",
+        "reps",
+        "wdh",
+        "wh",
+        "wiederholung",
+        "wiederholungen",
+        "repetitions",
+        "r\u{e9}p",
+    ]
+    .contains(&word)
+}
+
+pub(super) fn is_sets_word(word: &str) -> bool {
+    [
+        "set",
+        "sets",
+        "satz",
+        "s\u{e4}tze",
+        "serie",
+        "serien",
+        "s\u{e9}rie",
+        "s\u{e9}ries",
+    ]
+    .contains(&word)
+}
+
+pub(super) fn is_open_word(word: &str) -> bool {
+    ["amrap", "amap"].contains(&word)
+}
+
+impl Part {
+    /// Whether it says how many sets or reps.
+    pub(super) fn has_sets(&self) -> bool {
+        !self.dims.is_empty() || self.sets.is_some() || !self.reps.is_empty()
+    }
+
+    /// Whether it says nothing yet.
+    pub(super) fn is_blank(&self) -> bool {
+        !self.has_sets()
+            && self.loads.is_empty()
+            && self.bare.is_empty()
+            && self.role.is_none()
+            && self.effort.is_none()
+            && self.rest_s.is_none()
+            && self.warm.is_none()
+    }
+
+    /// Takes what a part without sets adds.
+    pub(super) fn join(&mut self, more: Self, text: &str) -> Result<(), Wrong> {
+        let twice = |what| {
+            Err(Wrong::value(
+                text,
+                what,
+                words!("write it once for each set group"),
+            ))
+        };
+        if !more.loads.is_empty() || !more.bare.is_empty() {
+            if !self.loads.is_empty() || !self.bare.is_empty() {
+                return twice(words!("two loads for the same sets"));
+            }
+            self.loads = more.loads;
+            self.bare = more.bare;
+        }
+        if self.effort.is_some() && more.effort.is_some() {
+            return twice(words!("two efforts for the same sets"));
+        }
+        self.effort = self.effort.or(more.effort);
+        self.rest_s = more.rest_s.or(self.rest_s);
+        self.role = self.role.or(more.role);
+        Ok(())
+    }
+
+    /// What a column of loads may hold: loads, and an effort.
+    pub(super) fn load_alone(
+        self,
+        text: &str,
+        bare: Bare,
+    ) -> Result<(Vec<LoadAsk>, Option<u8>), Wrong> {
+        if self.has_sets() || !self.notes.is_empty() || self.rest_s.is_some() {
+            let right =
+                words!("write the load alone, as \"140 kg\", \"80 %\", \"+2.5 kg\" or \"RPE 8\"");
+            return Err(Wrong::value(text, words!("more than a load"), right));
+        }
+        let mut loads = Vec::new();
+        for asked in self.loads {
+            loads.push(match asked {
+                Asked::Load(load) => load,
+                Asked::Share(share) => LoadAsk::Share(share, ShareOf::Best),
+                Asked::Less(less) => {
+                    LoadAsk::Share(10_000_u32.saturating_sub(less), ShareOf::TopSet)
+                }
+            });
+        }
+        for number in &self.bare {
+            loads.push(bare_load(text, number, bare)?);
+        }
+        Ok((loads, self.effort))
+    }
+}
+
+/// Reads a part.
+pub(super) fn read(text: &str, tokens: &[Token], bare: Bare) -> Result<Part, Wrong> {
+    let mut reader = Reader {
+        text,
+        bare,
+        part: Part::default(),
+        words: None,
+    };
+    let mut at = 0;
+    while at < tokens.len() {
+        let used = reader.step(&tokens[at..])?;
+        if used == 0 {
+            let sign = &text[tokens[at].at.0..];
+            return Err(unread(text, sign));
+        }
+        at += used;
+    }
+    reader.end_words()?;
+    Ok(reader.part)
+}
+
+pub(super) fn unread(text: &str, from: &str) -> Wrong {
+    let what = words!("not understood from {0} on", quote(from));
+    let right = words!("write it as \"5x3 @ 140 kg\", and remarks in brackets or into the note");
+    Wrong::value(text, what, right)
+}
+
+fn has_digit(tokens: &[Token]) -> bool {
+    let counts = [
+        "single", "singles", "double", "doubles", "triple", "triples", "amrap",
+    ];
+    tokens.iter().any(|token| match &token.is {
+        Is::Number(_) => true,
+        Is::Word(word) => counts.contains(&word.as_str()),
+        Is::Sign(_) => false,
+    })
+}
+
+pub(super) struct Reader<'t> {
+    pub(super) text: &'t str,
+    pub(super) bare: Bare,
+    pub(super) part: Part,
+    /// Bytes of words that are being gathered into a note.
+    pub(super) words: Option<(usize, usize)>,
+}
+
+impl Reader<'_> {
+    /// Reads one thing at the front of the tokens; how many it took, 0 when there is none.
+    fn step(&mut self, tokens: &[Token]) -> Result<usize, Wrong> {
+        let token = &tokens[0];
+        let known = match &token.is {
+            Is::Sign('(' | '[') => self.brackets(tokens)?,
+            Is::Sign('@') => self.at(tokens)?,
+            Is::Sign('+') => self.step_from_last(tokens)?,
+            Is::Sign('-') => self.less(tokens)?,
+            Is::Sign('~' | ':' | '.' | '=' | '\u{2022}') => 1,
+            Is::Sign(_) => 0,
+            Is::Number(_) => self.number(tokens)?,
+            Is::Word(word) => self.word(word, tokens)?,
+        };
+        if known > 0 {
+            self.end_words()?;
+            return Ok(known);
+        }
+        // Words in front of everything would be lost on whoever looks for the load.
+        if matches!(token.is, Is::Word(_))
+            && self.part.is_blank()
+            && self.words.is_none()
+            && has_digit(tokens)
+        {
+            return Ok(0);
+        }
+        if matches!(token.is, Is::Word(_))
+            || self.words.is_some() && matches!(token.is, Is::Sign(_))
+        {
+            let from = self.words.map_or(token.at.0, |(from, _)| from);
+            self.words = Some((from, token.at.1));
+            return Ok(1);
+        }
+        Ok(0)
+    }
+
+    /// Words that are nothing else become a note, once there is something that they are beside.
+    fn end_words(&mut self) -> Result<(), Wrong> {
+        let Some((from, to)) = self.words.take() else {
+            return Ok(());
+        };
+        let words = &self.text[from..to];
+        let lower = words.to_lowercase();
+        let sides = ["side", "seite", "per hand", "plates"];
+        if sides.iter().any(|side| lower.contains(side)) {
+            let right = words!("write the load with the bar counted in");
+            return Err(Wrong::value(self.text, words!("a load of one side"), right));
+        }
+        self.part.notes.push(words.to_owned());
+        Ok(())
+    }
+
+    pub(super) fn set_effort(&mut self, effort: u8) -> Result<(), Wrong> {
+        if self.part.effort.replace(effort).is_some() {
+            let what = words!("two efforts for the same sets");
+            return Err(Wrong::value(
+                self.text,
+                what,
+                words!("write it once for each set group"),
+            ));
+        }
+        Ok(())
+    }
+
+    /// A number and what stands beside it.
+    fn number(&mut self, tokens: &[Token]) -> Result<usize, Wrong> {
+        if let Some((rest, used)) = time(tokens, false) {
+            return self.time(&rest, used, tokens);
+        }
+        if let Some((loads, used)) = load::list(self.text, tokens, self.bare)? {
+            self.part.loads.extend(loads.into_iter().map(Asked::Load));
+            return Ok(used);
+        }
+        let Some((first, mut used)) = dim(self.text, tokens)? else {
+            return Ok(0);
+        };
+        let mut dims = vec![first];
+        while word_at(&tokens[used..]) == Some("x") {
+            let Some((next, more)) = dim(self.text, &tokens[used + 1..])? else {
+                return Err(unread(self.text, &self.text[tokens[used].at.0..]));
+            };
+            dims.push(next);
+            used += 1 + more;
+        }
+        if dims.len() > 1 {
+            if !self.part.dims.is_empty() {
+                let right = words!("put a comma between set groups");
+                return Err(Wrong::value(
+                    self.text,
+                    words!("two set groups in a row"),
+                    right,
+                ));
+            }
+            self.part.dims = dims;
+            return Ok(used);
+        }
+        self.one_number(dims.remove(0), tokens, used)
+    }
+
+    /// A number that stands alone, and the word behind it.
+    fn one_number(&mut self, dim: Dim, tokens: &[Token], used: usize) -> Result<usize, Wrong> {
+        let behind = &tokens[used..];
+        match (dim, word_at(behind)) {
+            (Dim::Number(number), Some(word)) if is_sets_word(word) => {
+                self.sets_of(&number, behind).map(|more| used + more)
+            }
+            (Dim::Number(number), Some(word)) if is_reps_word(word) => {
+                let reps = count(&number, REPS_MAX);
+                self.part.reps = vec![Reps::just(reps.ok_or_else(|| unread(self.text, &number))?)];
+                Ok(used + 1)
+            }
+            (Dim::Number(number), Some("rir")) => {
+                self.set_effort(load::effort(self.text, &number, true)?)?;
+                Ok(used + 1)
+            }
+            (Dim::Number(number), Some(word)) if fixed_reps(word).is_some() => {
+                self.part.sets = count(&number, SETS_MAX);
+                Ok(used)
+            }
+            (Dim::Number(number), _) => {
+                self.part.bare.push(number);
+                Ok(used)
+            }
+            (Dim::Reps(reps), _) => {
+                self.part.reps.push(reps);
+                Ok(used)
+            }
+            (Dim::List(list), _) => {
+                self.part.reps = list;
+                Ok(used)
+            }
+            // A number and its sign alone: nothing behind them says what the share is of.
+            (Dim::Load(LoadAsk::Share(share, ShareOf::Best)), _) if used == 2 => {
+                self.part.loads.push(Asked::Share(share));
+                Ok(used)
+            }
+            (Dim::Load(load), _) => {
+                self.part.loads.push(Asked::Load(load));
+                Ok(used)
+            }
+        }
+    }
+
+    /// "3 sets", "3 sets of 5": how many of the tokens behind the number were used.
+    fn sets_of(&mut self, number: &str, behind: &[Token]) -> Result<usize, Wrong> {
+        self.part.sets = count(number, SETS_MAX);
+        let of = ["of", "x", "\u{e0}", "a", "je", "de", "mit", "with"];
+        let joint = behind
+            .get(1..)
+            .and_then(word_at)
+            .is_some_and(|w| of.contains(&w));
+        let reps = &behind[1 + usize::from(joint)..];
+        if joint && let Some((Dim::Number(reps), more)) = dim(self.text, reps)? {
+            let reps = count(&reps, REPS_MAX).ok_or_else(|| unread(self.text, &reps))?;
+            self.part.reps = vec![Reps::just(reps)];
+            return Ok(2 + more);
+        }
+        if self.part.sets.is_none() {
+            return Err(unread(self.text, number));
+        }
+        Ok(1 + usize::from(joint))
+    }
+
+    /// A time is a rest where a word says so, and part of a remark where it is too short.
+    fn time(&mut self, text: &str, used: usize, tokens: &[Token]) -> Result<usize, Wrong> {
+        let behind = &tokens[used..];
+        if word_at(behind).is_some_and(is_rest_word) {
+            return match rest_s(text) {
+                Ok(rest) => {
+                    self.part.rest_s = Some(rest);
+                    Ok(used + 1)
+                }
+                Err(_) if word_at(behind) == Some("pause") => {
+                    let note = &self.text[tokens[0].at.0..behind[0].at.1];
+                    self.part.notes.push(note.to_owned());
+                    Ok(used + 1)
+                }
+                Err(wrong) => Err(wrong),
+            };
+        }
+        let right = words!("write {0}", quote(&format!("rest {text}")));
+        Err(Wrong::value(
+            self.text,
+            words!("a time that nobody has named a rest"),
+            right,
+        ))
+    }
+}
+
+/// Reps of a set that has a name by their number.
+pub(super) fn fixed_reps(word: &str) -> Option<u8> {
+    match word {
+        "single" | "singles" => Some(1),
+        "double" | "doubles" => Some(2),
+        "triple" | "triples" => Some(3),
+        _ => None,
+    }
+}
+
+fn is_rest_word(word: &str) -> bool {
+    ["rest", "pause", "pausen", "repos", "break", "between"].contains(&word)
+}

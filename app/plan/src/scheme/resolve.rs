@@ -1,0 +1,168 @@
+//! The numbers of one part to set groups, with what stands in the columns beside it.
+//!
+//! Refuses: sets without reps, loads that do not fit the number of sets.
+use super::dims::{self, REPS_MAX, Told, count};
+use super::part::{Asked, Part};
+use super::{Bare, Beside, bare_load};
+use crate::fault::{Wrong, quote};
+use crate::set_group::{LoadAsk, Reps, Role, SetGroup, ShareOf};
+use crate::words::words;
+
+/// The groups of a part.
+pub(super) fn groups(
+    text: &str,
+    mut part: Part,
+    bare: Bare,
+    beside: &Beside,
+) -> Result<Vec<SetGroup>, Wrong> {
+    let has_load = !part.loads.is_empty() || !part.bare.is_empty() || beside.has_load;
+    let told = match part.dims.as_slice() {
+        [] => Told::default(),
+        dims => dims::tell(text, dims, bare, has_load)?,
+    };
+    let sets = told.sets.or(part.sets);
+    if let (Some(here), Some(there)) = (sets, beside.sets)
+        && here != there
+    {
+        let what = words!("{0} sets, where the column beside says {1}", here, there);
+        return Err(Wrong::value(text, what, words!("keep one of the two")));
+    }
+    let sets = sets.or(beside.sets);
+    let reps = [
+        told.reps,
+        std::mem::take(&mut part.reps),
+        beside.reps.clone(),
+    ];
+    let mut reps = reps.into_iter().find(|reps| !reps.is_empty());
+    let mut loads: Vec<LoadAsk> = told.load.into_iter().collect();
+    numbers_alone(text, &mut part, (sets, &mut reps), bare, beside)?;
+    for number in &part.bare {
+        loads.push(bare_load(text, number, bare)?);
+    }
+    let role = part.role.unwrap_or_default();
+    loads.extend(part.loads.iter().map(|asked| meant(*asked, role)));
+    let Some(reps) = reps else {
+        let right = words!("write sets x reps, as \"5x3 @ 140 kg\"");
+        return Err(Wrong::value(text, words!("no reps"), right));
+    };
+    let group = |sets: u8, reps: Reps, load: Option<LoadAsk>| SetGroup {
+        sets,
+        reps,
+        load,
+        effort: part.effort,
+        rest_s: part.rest_s,
+        role,
+    };
+    spread(text, sets, &reps, &loads).map(|rows| {
+        let rows = rows.into_iter();
+        rows.map(|(sets, reps, load)| group(sets, reps, load))
+            .collect()
+    })
+}
+
+/// What numbers without a unit are: reps where there are none yet and a load stands elsewhere.
+fn numbers_alone(
+    text: &str,
+    part: &mut Part,
+    (sets, reps): (Option<u8>, &mut Option<Vec<Reps>>),
+    bare: Bare,
+    beside: &Beside,
+) -> Result<(), Wrong> {
+    let load_elsewhere = !part.loads.is_empty() || beside.has_load || part.effort.is_some();
+    match (part.bare.as_slice(), &reps) {
+        ([], _) => Ok(()),
+        ([one], None) => {
+            let small = count(one, REPS_MAX);
+            let may_be_load = count(one, 14).is_none();
+            match small {
+                Some(number) if load_elsewhere || sets.is_some() && !may_be_load => {
+                    *reps = Some(vec![Reps::just(number)]);
+                    part.bare.clear();
+                    Ok(())
+                }
+                Some(_) | None => {
+                    let load = bare_load(text, one, bare)?.to_string();
+                    let right = words!(
+                        "write {0} with your sets and reps",
+                        quote(&format!("5x3 @ {load}"))
+                    );
+                    Err(Wrong::value(
+                        text,
+                        words!("a load without sets and reps"),
+                        right,
+                    ))
+                }
+            }
+        }
+        ([_], Some(_)) if part.loads.is_empty() && !beside.has_load => Ok(()),
+        _ => {
+            let numbers = part.bare.join(", ");
+            let what = words!("more numbers than sets, reps and a load ({0})", numbers);
+            let right =
+                words!("write it as \"5x3 @ 140 kg\", and remarks in brackets or into the note");
+            Err(Wrong::value(text, what, right))
+        }
+    }
+}
+
+/// A bare share is of the best, in back-off sets of the top set.
+fn meant(asked: Asked, role: Role) -> LoadAsk {
+    match asked {
+        Asked::Load(load) => load,
+        Asked::Share(share) if role == Role::BackOff => LoadAsk::Share(share, ShareOf::TopSet),
+        Asked::Share(share) => LoadAsk::Share(share, ShareOf::Best),
+        Asked::Less(less) => LoadAsk::Share(10_000_u32.saturating_sub(less), ShareOf::TopSet),
+    }
+}
+
+type Row = (u8, Reps, Option<LoadAsk>);
+
+/// Gives each set its reps and its load where they differ from set to set.
+pub(crate) fn spread(
+    text: &str,
+    sets: Option<u8>,
+    reps: &[Reps],
+    loads: &[LoadAsk],
+) -> Result<Vec<Row>, Wrong> {
+    let (many_reps, many_loads) = (reps.len(), loads.len());
+    let uneven = || {
+        let sets = sets.map_or_else(|| "?".to_owned(), |sets| sets.to_string());
+        let what = words!(
+            "{0} sets, {1} numbers of reps and {2} loads",
+            sets,
+            many_reps,
+            many_loads
+        );
+        let right = words!("write as many of each as there are sets, or one for all");
+        Err(Wrong::value(text, what, right))
+    };
+    let count = many_reps.max(many_loads);
+    let fits = |n: usize| n <= 1 || n == count;
+    if count > 1 {
+        let even = sets.is_none_or(|sets| usize::from(sets) == count || sets == 1 && many_reps > 1);
+        if !fits(many_reps) || !fits(many_loads) || !even {
+            return uneven();
+        }
+        let at = |n: usize, at: usize| if n == 1 { 0 } else { at };
+        let rows = (0..count).map(|set| {
+            let load = (many_loads > 0).then(|| loads[at(many_loads, set)]);
+            (1, reps[at(many_reps, set)], load)
+        });
+        return Ok(rows.collect());
+    }
+    let (sets, load) = (sets.unwrap_or(1), loads.first().copied());
+    let Some(reps) = reps.first().copied() else {
+        return Ok(Vec::new());
+    };
+    // "3 x 5+" opens the last set alone; "AMRAP" opens each.
+    Ok(match (reps, sets) {
+        (
+            Reps {
+                least: 2..,
+                most: None,
+            },
+            2..,
+        ) => vec![(sets - 1, Reps::just(reps.least), load), (1, reps, load)],
+        _ => vec![(sets, reps, load)],
+    })
+}

@@ -1,0 +1,158 @@
+//! The signs of a scheme: brackets, "@", "+" and "-", each with what stands behind it.
+//!
+//! Refuses: steps in percent, signs with nothing behind them.
+use super::lex::{Is, Token};
+use super::load::{self, unit, word_at};
+use super::part::{Asked, Reader, read, unread};
+use super::{Bare, bare_load};
+use crate::fault::{Wrong, quote};
+use crate::words::words;
+
+/// Words that may stand behind "@".
+const AT_WORDS: [&str; 8] = [
+    "rpe",
+    "rir",
+    "due",
+    "f\u{e4}llig",
+    "top",
+    "last",
+    "about",
+    "tm",
+];
+
+impl Reader<'_> {
+    /// Brackets hold a load, an effort or a rest; else a remark.
+    pub(super) fn brackets(&mut self, tokens: &[Token]) -> Result<usize, Wrong> {
+        let close = |token: &Token| matches!(token.is, Is::Sign(')' | ']'));
+        let Some(end) = tokens.iter().position(close) else {
+            return Err(unread(self.text, &self.text[tokens[0].at.0..]));
+        };
+        let inside = &tokens[1..end];
+        let raw = self.text[tokens[0].at.1..tokens[end].at.0].trim();
+        if let Ok(part) = read(self.text, inside, self.bare)
+            && part.notes.is_empty()
+            && part.bare.is_empty()
+            && !part.has_sets()
+        {
+            self.part.join(part, self.text)?;
+        } else if !raw.is_empty() {
+            self.part.notes.push(raw.to_owned());
+        }
+        Ok(end + 1)
+    }
+
+    /// "@ 140", "@8", "@ RPE 8", "@ 80 %".
+    pub(super) fn at(&mut self, tokens: &[Token]) -> Result<usize, Wrong> {
+        let number = match tokens.get(1).map(|token| &token.is) {
+            Some(Is::Number(number)) => number,
+            Some(Is::Sign('+' | '-' | '@')) => return Ok(1),
+            Some(Is::Word(word)) if AT_WORDS.contains(&word.as_str()) => return Ok(1),
+            Some(Is::Word(_) | Is::Sign(_)) | None => {
+                return Err(unread(self.text, &self.text[tokens[0].at.0..]));
+            }
+        };
+        let behind = tokens.get(2..).unwrap_or_default();
+        let alone = word_at(behind)
+            .is_none_or(|word| unit(word).is_none() && word != "x" && word != "rir")
+            && !matches!(
+                behind.first().map(|t| &t.is),
+                Some(Is::Sign('%' | '/' | '-'))
+            );
+        let small = domain::decimal::read(number, 10, 100).is_ok();
+        if alone && small && self.bare != Bare::Percent {
+            if number.starts_with('0') {
+                let share = number.trim_start_matches("0.");
+                let right = words!(
+                    "write {0} where a share is meant",
+                    quote(&format!("@ {share}0 %"))
+                );
+                return Err(Wrong::value(
+                    self.text,
+                    words!("an effort or a load below 1"),
+                    right,
+                ));
+            }
+            self.set_effort(load::effort(self.text, number, false)?)?;
+            return Ok(2);
+        }
+        if alone {
+            let load = bare_load(self.text, number, self.bare)?;
+            self.part.loads.push(Asked::Load(load));
+            return Ok(2);
+        }
+        // "@8-9": from one effort to another.
+        if small && let Some(Is::Sign('-')) = behind.first().map(|t| &t.is) {
+            return Err(load::effort(self.text, "-", false)
+                .err()
+                .unwrap_or_else(|| unread(self.text, "@")));
+        }
+        Ok(1)
+    }
+
+    /// "+2.5", "+ 5 lb": more than last time.
+    pub(super) fn step_from_last(&mut self, tokens: &[Token]) -> Result<usize, Wrong> {
+        let Some(Token {
+            is: Is::Number(number),
+            ..
+        }) = tokens.get(1)
+        else {
+            return Ok(0);
+        };
+        let behind = tokens.get(2..).unwrap_or_default();
+        if let Some(Is::Sign('%')) = behind.first().map(|token| &token.is) {
+            let right = words!("write the step as a mass, as \"+2.5 kg\"");
+            return Err(Wrong::value(self.text, words!("a step in percent"), right));
+        }
+        let written = word_at(behind).and_then(unit);
+        let unit = match (written, self.bare) {
+            (Some(unit), _) | (None, Bare::Unit(unit)) => unit,
+            (None, Bare::Percent | Bare::Unknown) => {
+                let right = words!(
+                    "write {0} or {1}",
+                    quote(&format!("+{number} kg")),
+                    quote(&format!("+{number} lb"))
+                );
+                return Err(Wrong::value(
+                    self.text,
+                    words!("a step without a unit"),
+                    right,
+                ));
+            }
+        };
+        self.part.loads.push(Asked::Load(load::step(number, unit)?));
+        Ok(2 + usize::from(written.is_some()))
+    }
+
+    /// "-10 %": less than the top set.
+    pub(super) fn less(&mut self, tokens: &[Token]) -> Result<usize, Wrong> {
+        match tokens.get(1..3) {
+            Some(
+                [
+                    Token {
+                        is: Is::Number(number),
+                        ..
+                    },
+                    Token {
+                        is: Is::Sign('%'), ..
+                    },
+                ],
+            ) => {
+                let less = crate::quantity::percent(&format!("{number} %"), &(100..=9_900))?;
+                self.part.loads.push(Asked::Less(less));
+                Ok(3)
+            }
+            _ if self.words.is_some()
+                || matches!(
+                    tokens.get(1),
+                    Some(Token {
+                        is: Is::Word(_),
+                        ..
+                    })
+                ) =>
+            {
+                Ok(1)
+            }
+            _ => Ok(0),
+        }
+    }
+}

@@ -1,0 +1,137 @@
+//! The words of a scheme: efforts, rests, what sets are for, what is said of the warm-up.
+//!
+//! Refuses: words that stand where a number must.
+use super::dims::{Dim, REPS_MAX, count};
+use super::factor::dim;
+use super::lex::{Is, Token};
+use super::load::{self, word_at};
+use super::part::{Asked, Reader, fixed_reps, is_open_word, is_reps_word, is_sets_word, unread};
+use super::time::time;
+use crate::fault::Wrong;
+use crate::quantity::rest_s;
+use crate::set_group::{LoadAsk, Reps, Role};
+
+impl Reader<'_> {
+    /// Reads a word at the front of tokens; how many it took, 0 when it is none of ours.
+    pub(super) fn word(&mut self, word: &str, tokens: &[Token]) -> Result<usize, Wrong> {
+        let behind = &tokens[1..];
+        let colon = usize::from(matches!(
+            behind.first().map(|t| &t.is),
+            Some(Is::Sign(':' | '='))
+        ));
+        match word {
+            "x" => match dim(self.text, behind)? {
+                Some((Dim::Number(reps), used)) if self.part.dims.is_empty() => {
+                    let reps = count(&reps, REPS_MAX);
+                    self.part.reps = vec![Reps::just(reps.ok_or_else(|| unread(self.text, "x"))?)];
+                    Ok(1 + used)
+                }
+                Some((Dim::Reps(reps), used)) if self.part.dims.is_empty() => {
+                    self.part.reps = vec![reps];
+                    Ok(1 + used)
+                }
+                _ => Err(unread(self.text, &self.text[tokens[0].at.0..])),
+            },
+            "rpe" | "rir" => {
+                let Some(Token {
+                    is: Is::Number(number),
+                    ..
+                }) = behind.get(colon)
+                else {
+                    return Ok(0);
+                };
+                let after = behind.get(colon + 1).map(|token| &token.is);
+                if matches!(after, Some(Is::Sign('-' | '/'))) {
+                    return Err(load::effort(self.text, "-", word == "rir")
+                        .err()
+                        .unwrap_or_else(|| unread(self.text, word)));
+                }
+                self.set_effort(load::effort(self.text, number, word == "rir")?)?;
+                Ok(2 + colon)
+            }
+            "rest" | "r" | "pause" | "pausen" | "repos" | "break" => {
+                let Some((text, used)) = time(&behind[colon..], word != "r") else {
+                    return Ok(0);
+                };
+                match rest_s(&text) {
+                    Ok(rest) => self.part.rest_s = Some(rest),
+                    Err(_) if word == "pause" => {
+                        let note = &self.text[tokens[0].at.0..behind[colon + used - 1].at.1];
+                        self.part.notes.push(note.to_owned());
+                    }
+                    Err(wrong) => return Err(wrong),
+                }
+                Ok(1 + colon + used)
+            }
+            "tempo" => {
+                let end = tokens.last().map_or(0, |token| token.at.1);
+                self.part
+                    .notes
+                    .push(self.text[tokens[0].at.0..end].to_owned());
+                Ok(tokens.len())
+            }
+            "due" | "f\u{e4}llig" => {
+                self.part.loads.push(Asked::Load(LoadAsk::Due));
+                Ok(1)
+            }
+            "max" | "maximum" if word_at(behind).is_some_and(is_reps_word) => {
+                self.part.reps.push(Reps::OPEN);
+                Ok(2)
+            }
+            word if is_open_word(word) => {
+                self.part.reps.push(Reps::OPEN);
+                Ok(1)
+            }
+            "at" | "of" | "with" | "mit" | "bei" | "auf" | "\u{e0}" | "je" | "and" | "und"
+            | "last" | "time" | "as" => Ok(usize::from(self.words.is_none())),
+            word if is_reps_word(word) => Ok(1),
+            _ => Ok(self.role(word, behind)),
+        }
+    }
+
+    /// Words that say what the sets are for, and fixed numbers of reps.
+    fn role(&mut self, word: &str, behind: &[Token]) -> usize {
+        let second = word_at(behind).unwrap_or_default();
+        let dash = matches!(behind.first().map(|token| &token.is), Some(Is::Sign('-')));
+        let after_dash = behind.get(1..).and_then(word_at).unwrap_or_default();
+        let (role, mut used) = match (word, second) {
+            ("top" | "topset" | "topsatz", _) => (Role::Top, 1),
+            ("backoff" | "backoffs" | "backdown", _) => (Role::BackOff, 1),
+            ("back", "off" | "offs" | "down") => (Role::BackOff, 2),
+            ("back", _) if dash && ["off", "offs", "down"].contains(&after_dash) => {
+                (Role::BackOff, 3)
+            }
+            ("drop" | "drops" | "dropset" | "dropsets", _) => (Role::Drop, 1),
+            ("work" | "working", "set" | "sets") => (Role::Work, 2),
+            ("no", "warm" | "warmup") => return self.warm("none", behind, 1),
+            ("already", "warm") => return self.warm("short", behind, 1),
+            _ => {
+                let Some(reps) = fixed_reps(word) else {
+                    return 0;
+                };
+                self.part.reps = vec![Reps::just(reps)];
+                return 1;
+            }
+        };
+        self.part.role = Some(role);
+        if behind
+            .get(used - 1..)
+            .and_then(word_at)
+            .is_some_and(is_sets_word)
+        {
+            used += 1;
+        }
+        used
+    }
+
+    /// "no warm-up", "already warm".
+    fn warm(&mut self, how: &'static str, behind: &[Token], from: usize) -> usize {
+        self.part.warm = Some(how);
+        let up = |token: &&Token| match &token.is {
+            Is::Sign('-') => true,
+            Is::Word(word) => ["up", "ups"].contains(&word.as_str()),
+            Is::Sign(_) | Is::Number(_) => false,
+        };
+        1 + from + behind[from..].iter().take(2).take_while(up).count()
+    }
+}

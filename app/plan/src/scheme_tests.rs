@@ -1,0 +1,148 @@
+//! Cells as coaches write them, and what each is taken for; and cells that are asked about.
+use super::{Bare, Beside, follow, read};
+use domain::MassUnit;
+
+fn groups(text: &str) -> String {
+    let read = read(text, Bare::Unit(MassUnit::Kg), &Beside::default());
+    let read = read.and_then(|mut scheme| follow(text, &mut scheme.groups).map(|()| scheme));
+    match read {
+        Err(wrong) => format!("? {}; {}", wrong.read, wrong.right),
+        Ok(scheme) => {
+            let groups: Vec<_> = scheme.groups.iter().map(ToString::to_string).collect();
+            let mut told = groups.join(", ");
+            if !scheme.notes.is_empty() {
+                told += &format!(" [{}]", scheme.notes.join("; "));
+            }
+            if let Some(warm) = scheme.warm {
+                told += &format!(" warm {warm}");
+            }
+            told
+        }
+    }
+}
+
+#[test]
+fn cells_that_mean_one_thing() {
+    for (text, meant) in [
+        ("5x3 @ 140", "5 x 3 @ 140 kg"),
+        ("5 \u{d7} 3 @ 140kg", "5 x 3 @ 140 kg"),
+        ("5x3@102,5", "5 x 3 @ 102.5 kg"),
+        ("3x5 315 lb", "3 x 5 @ 315 lb"),
+        ("3x5x140", "3 x 5 @ 140 kg"),
+        ("3 x 5 x 140 kg", "3 x 5 @ 140 kg"),
+        ("140 kg x 5", "1 x 5 @ 140 kg"),
+        ("140x5", "1 x 5 @ 140 kg"),
+        ("140kgx5x5", "5 x 5 @ 140 kg"),
+        ("1 x 8 @ 80 %", "1 x 8 @ 80 % of best"),
+        ("80% x 5", "1 x 5 @ 80 % of best"),
+        ("3x5 @ 80% TM", "3 x 5 @ 80 % of training max"),
+        ("3x5 @ 80 % of training max", "3 x 5 @ 80 % of training max"),
+        ("3x5 @ 82,5 % 1RM", "3 x 5 @ 82.5 % of best"),
+        ("3x3-5 @ 140", "3 x 3-5 @ 140 kg"),
+        ("3 x 3\u{2013}5 @ 140", "3 x 3-5 @ 140 kg"),
+        ("3 x 5+ @ 140", "2 x 5 @ 140 kg, 1 x 5+ @ 140 kg"),
+        ("1x5+ @ 85 % TM", "1 x 5+ @ 85 % of training max"),
+        ("AMRAP @ 100", "1 x AMRAP @ 100 kg"),
+        ("2xAMRAP @ 60 kg", "2 x AMRAP @ 60 kg"),
+        ("3 x max reps @ 60 kg", "3 x AMRAP @ 60 kg"),
+        ("3x5 @ RPE 8", "3 x 5 RPE 8"),
+        ("3x5 @8", "3 x 5 RPE 8"),
+        ("3x5 @8.5", "3 x 5 RPE 8.5"),
+        ("3x5 RIR 2", "3 x 5 RPE 8"),
+        ("3x5 @ 2 RIR", "3 x 5 RPE 8"),
+        ("3x5 @ 140 @8", "3 x 5 @ 140 kg RPE 8"),
+        ("3x5 @ 140 (RPE 8)", "3 x 5 @ 140 kg RPE 8"),
+        ("3x5 +2.5", "3 x 5 @ last time +2.5 kg"),
+        ("3x5 @ last +5 lb", "3 x 5 @ last time +5 lb"),
+        ("3x5 due", "3 x 5 @ what is due"),
+        ("3x5", "3 x 5"),
+        ("3 sets of 5 @ 140", "3 x 5 @ 140 kg"),
+        ("3 S\u{e4}tze \u{e0} 5 mit 140 kg", "3 x 5 @ 140 kg"),
+        ("3 sets x 5 reps @ 140", "3 x 5 @ 140 kg"),
+        ("5 reps @ 140", "1 x 5 @ 140 kg"),
+        ("5 @ 140", "1 x 5 @ 140 kg"),
+        ("3 triples @ 140", "3 x 3 @ 140 kg"),
+        ("top single @ RPE 8", "1 x 1 RPE 8 (top)"),
+        (
+            "5/3/1+ @ 75/85/95 %",
+            "1 x 5 @ 75 % of best, 1 x 3 @ 85 % of best, 1 x AMRAP @ 95 % of best",
+        ),
+        (
+            "3x5 @ 100/110/120",
+            "1 x 5 @ 100 kg, 1 x 5 @ 110 kg, 1 x 5 @ 120 kg",
+        ),
+        (
+            "1x5 @ RPE 8, 3x5 @ 90 % of top set",
+            "1 x 5 RPE 8 (top), 3 x 5 @ 90 % of top set (back-off)",
+        ),
+        (
+            "top set 5 @ 8, then back-off 3x5 @ -10%",
+            "1 x 5 RPE 8 (top), 3 x 5 @ 90 % of top set (back-off)",
+        ),
+        ("1x3 @ 180 + 3x5 @ 150", "1 x 3 @ 180 kg, 3 x 5 @ 150 kg"),
+        ("1x3 @ 180\n3x5 @ 150", "1 x 3 @ 180 kg, 3 x 5 @ 150 kg"),
+        (
+            "1x8 @ 100 kg, drop 1x8 @ 80 kg, drop AMRAP @ 60 kg",
+            "1 x 8 @ 100 kg, 1 x 8 @ 80 kg (drop), 1 x AMRAP @ 60 kg (drop)",
+        ),
+        ("3x5 @ 140, rest 3 min", "3 x 5 @ 140 kg rest 180 s"),
+        ("3x5 @ 140 R: 2:30", "3 x 5 @ 140 kg rest 150 s"),
+        ("3x5 @ 140 (belt)", "3 x 5 @ 140 kg [belt]"),
+        (
+            "3x5 @ 140 paused, tempo 30X1",
+            "3 x 5 @ 140 kg [paused; tempo 30X1]",
+        ),
+        ("3x5 @ 140, no warm-up", "3 x 5 @ 140 kg warm none"),
+    ] {
+        assert_eq!(groups(text), meant, "{text}");
+    }
+}
+
+#[test]
+fn cells_that_are_asked_about() {
+    let mut out = String::new();
+    for text in [
+        "140 kg x 5 x 3",
+        "140x5x3",
+        "20x5",
+        "5 x 140 kg",
+        "140",
+        "3x5 @ 8-9",
+        "3x5 @ RPE 8-9",
+        "3x5-3 @ 140",
+        "5-3-1 @ 140",
+        "3x5 @ 130-140",
+        "3x5 @ 80 % e1RM",
+        "3x5 @ 80 % of 3RM",
+        "3x5 @ +2.5 %",
+        "3x5 @ 0.8",
+        "21x5",
+        "3x51",
+        "0x5",
+        "3x5 @ 140 10 min",
+        "heavy",
+        "work up to a heavy single",
+        "5x3 @ heavy",
+        "3x5/3/1 @ 140",
+        "2x5 @ 100/110/120",
+        "3x5 @ 140 150",
+        "3x5 @ 90 % of top set",
+        "3x5 @ -10 %",
+        "3x",
+        "x",
+        "3x5 3x3",
+        "3x(2+2) @ 140",
+        "3x5 @ 1,250.5 kg",
+        "3x5 @ RPE 11",
+        "3x5 @ RPE 8.3",
+        "RPE 8",
+        "80 %",
+        "3x5 @",
+        "5x3 @ 140 @ 150",
+        "3x5 @ 2000 kg",
+        "1x5 @ 5kg each side",
+    ] {
+        out += &format!("{text} -> {}\n", groups(text));
+    }
+    insta::assert_snapshot!(out);
+}

@@ -1,0 +1,375 @@
+//! A header of one row or several to a table: what each column holds, and for whom and when.
+//!
+//! Refuses: a column twice for the same rows, headers that are nearly one that is missing.
+use crate::against::Against;
+use crate::cells::{CellKind, SheetRow};
+use crate::columns::{self, ColumnUnit, TITLES_MAX};
+use crate::facts::{self, Facts};
+use crate::fault::{Wrong, quote};
+use crate::fields::{COLUMNS, Need};
+use crate::plan_faults::PlanFaults;
+use crate::scheme::{self, Bare, Beside};
+use crate::words::words;
+use domain::MassUnit;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// A column of a table.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Column {
+    /// What it holds, where its header says so.
+    pub(crate) key: Option<&'static str>,
+    /// The unit of bare loads in it.
+    pub(crate) unit: Option<ColumnUnit>,
+    /// What holds for its cells alone: a week, a day, a lifter, a lift.
+    pub(crate) facts: Facts,
+    /// Its header as written.
+    pub(crate) header: String,
+    /// Whether it is passed over, which was told.
+    pub(crate) ignored: bool,
+}
+
+/// A table under its header.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Table {
+    pub(crate) columns: Vec<Column>,
+    /// Columns of each set of facts, in their order; without any, all columns serve every row.
+    pub(crate) groups: Vec<(Facts, Vec<usize>)>,
+    /// Row of the header, from 1.
+    pub(crate) header: usize,
+    /// What stands between the cells of a text.
+    pub(crate) separator: Option<char>,
+    /// Columns that a row without was told for, once.
+    pub(crate) told: BTreeSet<&'static str>,
+    /// What stood last in the columns that people write once for several rows.
+    pub(crate) last: BTreeMap<&'static str, String>,
+    /// Columns in which the same is written row by row, so that an empty cell is a gap.
+    pub(crate) repeats: BTreeSet<&'static str>,
+}
+
+/// Columns of which an empty cell may mean "as above".
+pub(crate) const DITTO: [&str; 6] = ["date", "week", "weekday", "lifter", "lift", "track"];
+
+/// What the cells of a row are, looked at as a header.
+#[derive(Debug, Default)]
+struct Scan {
+    keys: usize,
+    facts: Vec<(usize, Facts)>,
+    told: usize,
+    filled: usize,
+    numbers: usize,
+    schemes: usize,
+}
+
+fn scan(row: &SheetRow<'_>, against: &Against<'_>) -> Scan {
+    let mut scan = Scan::default();
+    for at in 0..row.cells.len() {
+        let text = row.text(at);
+        if text.is_empty() {
+            continue;
+        }
+        scan.filled += 1;
+        if columns::column(text).is_some() {
+            scan.keys += 1;
+            continue;
+        }
+        match facts::read(text, against) {
+            Ok(Some(facts)) if facts.kinds() != 0 => scan.facts.push((at, facts)),
+            Err(_) => scan.told += 1,
+            Ok(_) if matches!(row.kind(at), CellKind::Number | CellKind::Share) => {
+                scan.numbers += 1;
+            }
+            Ok(_) => scan.schemes += usize::from(is_scheme(text)),
+        }
+    }
+    scan
+}
+
+/// Whether a text is sets and reps by itself.
+pub(crate) fn is_scheme(text: &str) -> bool {
+    let digits = text.contains(|c: char| c.is_ascii_digit());
+    let bare = Bare::Unit(MassUnit::Kg);
+    digits
+        && text.contains(['x', 'X', '\u{d7}', '*', '@'])
+        && scheme::read(text, bare, &Beside::default()).is_ok()
+}
+
+impl Scan {
+    /// Different facts of one kind side by side: weeks, days, people, lifts.
+    fn is_axis(&self) -> bool {
+        let Some((_, first)) = self.facts.first() else {
+            return false;
+        };
+        let kinds = first.kinds();
+        let alike = self.facts.iter().all(|(_, facts)| facts.kinds() == kinds);
+        let differ = self.facts.iter().any(|(_, facts)| facts != first);
+        alike && differ
+    }
+
+    fn is_header(&self, is_first: bool) -> bool {
+        if self.keys >= 2 {
+            return is_first || self.keys * 2 + self.facts.len() >= self.filled;
+        }
+        if self.schemes > 0 || self.numbers > 0 {
+            return false;
+        }
+        let one_kind = self
+            .facts
+            .windows(2)
+            .all(|two| two[0].1.kinds() == two[1].1.kinds());
+        let of_facts = self.facts.len() + self.told;
+        self.is_axis()
+            || self.keys == 1 && of_facts > 0 && one_kind && self.keys + of_facts == self.filled
+    }
+}
+
+/// Whether a row heads the rows below it; the first header is known by two columns alone.
+pub(crate) fn is_header(row: &SheetRow<'_>, is_first: bool, against: &Against<'_>) -> bool {
+    let count = |at: usize| {
+        let text = row.text(at);
+        let digits = !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit());
+        digits
+            || matches!(
+                row.kind(at),
+                CellKind::Number | CellKind::Share | CellKind::Time
+            )
+    };
+    // Most rows of a plan hold a number, and no header does.
+    let may = row.broken.is_none() && !(0..row.cells.len()).any(count);
+    may && scan(row, against).is_header(is_first)
+}
+
+/// Which of the rows is the first header: titles may stand above it.
+pub(crate) fn header_at(rows: &[SheetRow<'_>], against: &Against<'_>) -> Option<usize> {
+    let mut top = rows.iter().take(TITLES_MAX);
+    top.position(|row| is_header(row, true, against))
+}
+
+/// Whether rows without any header say lift, sets and reps by themselves.
+pub(crate) fn speaks_for_itself(rows: &[SheetRow<'_>], against: &Against<'_>) -> bool {
+    rows.iter().take(TITLES_MAX * 5).any(|row| {
+        let texts = (0..row.cells.len()).map(|at| row.text(at));
+        let of_lift = |text: &str| against.lifts.lookup(text).is_some();
+        let alone = texts.clone().any(of_lift) && texts.clone().any(is_scheme);
+        let together = |text: &str| {
+            let behind = against.lift_in_front(text);
+            behind.is_some_and(|(_, rest)| is_scheme(rest))
+        };
+        alone || texts.clone().any(together)
+    })
+}
+
+impl Table {
+    /// A table without a header: each cell says what it is.
+    pub(crate) fn free(first: &SheetRow<'_>, separator: Option<char>, width: usize) -> Self {
+        Self {
+            columns: vec![Column::default(); width],
+            header: first.number,
+            separator,
+            ..Self::default()
+        }
+    }
+
+    /// Reads the header rows, of which the lowest names the columns.
+    pub(crate) fn read(
+        rows: &[&SheetRow<'_>],
+        separator: Option<char>,
+        hidden: u64,
+        against: &Against<'_>,
+        faults: &mut PlanFaults<'_>,
+    ) -> Self {
+        let width = rows.iter().map(|row| row.cells.len()).max().unwrap_or(0);
+        let mut table = Self {
+            columns: vec![Column::default(); width],
+            header: rows.last().map_or(0, |row| row.number),
+            separator,
+            ..Self::default()
+        };
+        for (level, row) in rows.iter().enumerate() {
+            table.take_row(row, level + 1 < rows.len(), hidden, against, faults);
+        }
+        table.group(faults);
+        table
+    }
+
+    fn take_row(
+        &mut self,
+        row: &SheetRow<'_>,
+        is_upper: bool,
+        hidden: u64,
+        against: &Against<'_>,
+        faults: &mut PlanFaults<'_>,
+    ) {
+        // Above others a header reaches to the right as far as the next one.
+        let mut reaching = Facts::default();
+        for at in 0..self.columns.len() {
+            let text = row.text(at).to_owned();
+            if at < 64 && hidden & (1 << at) != 0 {
+                self.columns[at].ignored = true;
+                continue;
+            }
+            if text.is_empty() {
+                if is_upper {
+                    self.columns[at].facts = reaching.or(&self.columns[at].facts);
+                }
+                continue;
+            }
+            self.columns[at].header.clone_from(&text);
+            if let Some((key, unit)) = columns::column(&text) {
+                reaching = Facts::default();
+                self.columns[at].key = Some(key);
+                self.columns[at].unit = unit;
+                continue;
+            }
+            match facts::read(&text, against) {
+                Ok(Some(facts)) => {
+                    reaching = if is_upper {
+                        facts.clone()
+                    } else {
+                        Facts::default()
+                    };
+                    self.columns[at].facts = facts.or(&self.columns[at].facts);
+                }
+                Ok(None) => reaching = Facts::default(),
+                Err(wrong) => {
+                    self.columns[at].ignored = true;
+                    faults.wrong(row.number, Some((at, "")), wrong);
+                }
+            }
+        }
+    }
+
+    /// Puts the columns of the same facts together, and tells what stands twice or is misspelt.
+    fn group(&mut self, faults: &mut PlanFaults<'_>) {
+        for at in 0..self.columns.len() {
+            let column = self.columns[at].clone();
+            if column.ignored || column.header.is_empty() {
+                continue;
+            }
+            if column.facts.kinds() != 0 {
+                match self
+                    .groups
+                    .iter_mut()
+                    .find(|(facts, _)| *facts == column.facts)
+                {
+                    Some((_, columns)) => columns.push(at),
+                    None => self.groups.push((column.facts.clone(), vec![at])),
+                }
+            }
+            let Some(key) = column.key else {
+                self.misspelt(at, faults);
+                continue;
+            };
+            let before = self.columns[..at].iter().position(|other| {
+                other.key == Some(key) && other.facts == column.facts && !other.ignored
+            });
+            if let Some(first) = before {
+                let what = words!(
+                    "the column {0} again, after column {1}",
+                    quote(key),
+                    first + 1
+                );
+                let wrong = Wrong::value(&column.header, &what, words!("keep one of them"));
+                faults.wrong(self.header, Some((at, "")), wrong);
+                self.columns[at].ignored = true;
+            }
+        }
+    }
+
+    /// Tells a header that is nearly one that the table lacks; others belong to the note.
+    fn misspelt(&mut self, at: usize, faults: &mut PlanFaults<'_>) {
+        let header = &self.columns[at].header;
+        if self.columns[at].facts != Facts::default() {
+            return;
+        }
+        let near = columns::near(header).filter(|key| !self.has(key));
+        if near.is_some() {
+            let wrong = Wrong::value(
+                header,
+                words!("a column that a plan does not have"),
+                columns::meant(header),
+            );
+            faults.wrong(self.header, Some((at, "")), wrong);
+            self.columns[at].ignored = true;
+        }
+    }
+
+    /// Whether any column holds something.
+    pub(crate) fn has(&self, key: &str) -> bool {
+        let mut columns = self.columns.iter();
+        columns.any(|column| column.key == Some(key) && !column.ignored)
+    }
+
+    /// Whether columns are there for certain weeks, days, people or lifts alone.
+    pub(crate) fn is_across(&self) -> bool {
+        !self.groups.is_empty()
+    }
+
+    /// Whether it has neither header nor columns of its own.
+    pub(crate) fn is_free(&self) -> bool {
+        self.columns.iter().all(|column| column.header.is_empty())
+    }
+
+    /// Tells the columns that every row needs and that stand nowhere.
+    pub(crate) fn tell_missing(&mut self, beside: &Facts, faults: &mut PlanFaults<'_>) {
+        let across = |kinds: fn(&Facts) -> bool| self.groups.iter().any(|(facts, _)| kinds(facts));
+        for column in COLUMNS.iter().filter(|c| c.field.need == Need::Always) {
+            let key = column.field.key;
+            let said = match key {
+                "date" => {
+                    self.has("week")
+                        || self.has("weekday")
+                        || beside.date.is_some()
+                        || beside.weekday.is_some()
+                        || across(|facts| {
+                            facts.date.is_some()
+                                || facts.week.is_some()
+                                || facts.weekday.is_some()
+                                || facts.starts.is_some()
+                        })
+                }
+                "lifter" => beside.lifter.is_some() || across(|facts| facts.lifter.is_some()),
+                "lift" => {
+                    beside.lift.is_some()
+                        || across(|facts| facts.lift.is_some())
+                        || self.has("scheme")
+                        || self.is_across()
+                }
+                "load" => {
+                    self.has("effort")
+                        || self.has("reserve")
+                        || self.has("scheme")
+                        || self.is_across()
+                }
+                _ => self.has("scheme") || self.is_across(),
+            };
+            if !self.has(key) && !said {
+                self.told.insert(key);
+                let key = quote(key);
+                let wrong = Wrong::plain(
+                    words!("a header without {0}", &key),
+                    words!("add the column {0}", key),
+                );
+                faults.wrong(self.header, None, wrong);
+            }
+        }
+    }
+
+    /// Looks at the rows below for columns in which the same is written again and again.
+    pub(crate) fn learn(&mut self, rows: &[&SheetRow<'_>]) {
+        for (at, column) in self.columns.iter().enumerate() {
+            let Some(key) = column.key.filter(|key| DITTO.contains(key)) else {
+                continue;
+            };
+            let texts = rows
+                .iter()
+                .map(|row| if row.is_spread(at) { "" } else { row.text(at) });
+            let texts: Vec<&str> = texts.collect();
+            if texts
+                .windows(2)
+                .any(|two| !two[0].is_empty() && two[0] == two[1])
+            {
+                self.repeats.insert(key);
+            }
+        }
+    }
+}
