@@ -305,7 +305,8 @@ impl Plan<'_> {
                     words!("a line of words, left out"),
                     words!("put it under \"note\" if somebody should read it"),
                 );
-                self.faults.odd_at(row.number, None, wrong);
+                let at = row.cells.iter().position(|cell| !cell.trim().is_empty());
+                self.faults.odd_at(row.number, at, wrong);
                 continue;
             }
             self.count += 1;

@@ -53,6 +53,9 @@ pub(crate) const DITTO: [&str; 6] = ["date", "week", "weekday", "lifter", "lift"
 #[derive(Debug, Default)]
 struct Scan {
     keys: usize,
+    /// Of those, how many end as labels do.
+    labels: usize,
+    key: Option<&'static str>,
     facts: Vec<(usize, Facts)>,
     told: usize,
     filled: usize,
@@ -68,8 +71,10 @@ fn scan(row: &SheetRow<'_>, against: &Against<'_>) -> Scan {
             continue;
         }
         scan.filled += 1;
-        if columns::column(text).is_some() {
+        if let Some((key, _)) = columns::column(text) {
             scan.keys += 1;
+            scan.key = Some(key);
+            scan.labels += usize::from(text.ends_with(':'));
             continue;
         }
         match facts::read(text, against) {
@@ -116,9 +121,21 @@ impl Scan {
             .facts
             .windows(2)
             .all(|two| two[0].1.kinds() == two[1].1.kinds());
+        // "Lifter: | Hamza" is a label and its value, no header.
+        let kind = match self.key {
+            Some("date" | "week" | "weekday") => 0b111,
+            Some("lifter") => 0b1000,
+            Some("lift") => 0b1_0000,
+            Some(_) | None => 0,
+        };
+        let labels = self
+            .facts
+            .iter()
+            .any(|(_, facts)| facts.kinds() & kind != 0);
         let of_facts = self.facts.len() + self.told;
-        self.is_axis()
-            || self.keys == 1 && of_facts > 0 && one_kind && self.keys + of_facts == self.filled
+        let headed = self.keys == 1 && of_facts > 0 && one_kind && self.labels == 0;
+        self.is_axis() && self.labels == 0
+            || headed && (!labels || of_facts > 1) && self.keys + of_facts == self.filled
     }
 }
 

@@ -1,5 +1,5 @@
 //! FILES.md tells every key and column that the readers know, and no other.
-use plan::fields::{COLUMNS, Field, Need, TABLES};
+use plan::fields::{COLUMNS, Field, MORE_COLUMNS, Need, TABLES};
 use std::fmt::Write as _;
 
 const PATH: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/FILES.md");
@@ -40,7 +40,7 @@ fn tables() -> String {
         }
     }
     out.push_str("\n## A plan\n\n| column | need | meaning | a cell holds |\n|---|---|---|---|\n");
-    for column in COLUMNS {
+    for column in COLUMNS.iter().chain(&MORE_COLUMNS) {
         let also = column.also.join("\", \"");
         line(&mut out, &column.field, &format!("; also spelt \"{also}\""));
     }
