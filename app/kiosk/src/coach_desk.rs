@@ -314,17 +314,24 @@ fn shown(kiosk: &Kiosk, id: &str, stick: &Stick) -> StickIn {
     let words = |fault: &Fault| Said::of(|say| fault_words(say, fault));
     let why = |passed: &Words| Said::of(|say| in_words(say, passed));
     let plan = |plan: &StickPlan| {
-        let read = match plan.faults.is_empty() {
-            true => Ok(plan.rows.len()),
-            false => Err(plan.faults.iter().map(&words).collect()),
+        let read = match plan.faults.iter().any(Fault::stops) {
+            false => Ok(plan.rows.len()),
+            true => Err(plan.faults.iter().map(&words).collect()),
         };
         (plan.name.clone(), read)
     };
     let can_take = stick.is_sound();
+    // What was left out of a plan that can be taken is told like what was passed over.
+    let left_out = stick
+        .plans
+        .iter()
+        .filter(|plan| !plan.faults.iter().any(Fault::stops));
+    let left_out = left_out.flat_map(|plan| plan.faults.iter().map(&words));
+    let passed = stick.passed.iter().map(why).chain(left_out).collect();
     StickIn {
         id: id.to_owned(),
         plans: stick.plans.iter().map(plan).collect(),
-        passed: stick.passed.iter().map(why).collect(),
+        passed,
         changes: match can_take {
             true => stick.changes(kiosk.state()),
             false => Vec::new(),

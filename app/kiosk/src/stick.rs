@@ -47,7 +47,7 @@ pub struct StickPlan {
     pub name: String,
     /// Its rows; empty where it has a fault.
     pub rows: Vec<Prescription>,
-    /// Its faults, by sheet, row and column.
+    /// Its faults and what is odd, by sheet, row and column.
     pub faults: Vec<Fault>,
 }
 
@@ -261,8 +261,8 @@ fn check(name: String, bytes: &[u8], gym: &Gym) -> StickPlan {
         name: &name,
         text: bytes,
     };
-    let (rows, faults) = match plan::coach_plan(source, gym) {
-        Ok(rows) => (rows, Vec::new()),
+    let (rows, faults) = match plan::coach_plan_since(source, gym, None) {
+        Ok(read) => read,
         Err(faults) => (Vec::new(), faults),
     };
     StickPlan { name, rows, faults }

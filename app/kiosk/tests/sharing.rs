@@ -147,7 +147,11 @@ fn a_stick_with_one_fault_is_refused_whole() {
     pinladder(data.path(), &["code"], CODE);
     let good = format!("{HEADER}2027-03-01,Tevita,rack pull,1,5,500 lb,\n");
     fs::write(stick.path().join("a.csv"), &good).expect("writes");
-    fs::write(stick.path().join("b.csv"), good.replace("500 lb", "500")).expect("writes");
+    fs::write(
+        stick.path().join("b.csv"),
+        good.replace("500 lb", "500 stone"),
+    )
+    .expect("writes");
     fs::write(stick.path().join("c.csv"), &good).expect("writes");
     pinladder(data.path(), &["sheet"], "");
     let before = pinladder(data.path(), &["journal", "verify"], "").out;
@@ -156,7 +160,8 @@ fn a_stick_with_one_fault_is_refused_whole() {
     assert_eq!(
         said.out,
         "a.csv: 1 rows, no fault\n\
-         b.csv, row 2, column load: read \"500\", a mass without a unit; write \"500 lb\" or \"500 kg\"\n\
+         b.csv, row 2, column load: read \"500 stone\", a mass in a unit not known here; \
+         write a mass such as \"20 kg\" or \"45 lb\"\n\
          c.csv: read rack pull for Tevita on 2027-03-01, which a.csv has too; \
          keep one of the two plans on the stick\n\
          nothing of it can be taken until the faults are mended\nrefused: nothing was taken\n"

@@ -14,7 +14,7 @@ use crate::scheme::follow;
 use crate::set_group::PlanRow;
 use crate::sheets::{self, Sheet};
 use crate::table::{self, Table};
-use crate::titles::{alone, header_rows, is_remark, speaks};
+use crate::titles::{alone, bad_start, header_rows, is_remark, speaks};
 use crate::words::words;
 use chrono::NaiveDate;
 use domain::{Gym, Prescription};
@@ -37,10 +37,10 @@ pub struct Understood {
 /// # Errors
 /// Every fault of the plan, by sheet, row and column. A plan with a fault gives no rows.
 pub fn coach_plan(source: Source<'_>, gym: &Gym) -> Result<Vec<Prescription>, Vec<Fault>> {
-    coach_plan_since(source, gym, None)
+    coach_plan_since(source, gym, None).map(|(rows, _)| rows)
 }
 
-/// As [`coach_plan`], with the Monday that week 1 begins on.
+/// As [`coach_plan`], with the Monday that week 1 begins on, and what is odd beside the rows.
 ///
 /// # Errors
 /// As there.
@@ -48,12 +48,12 @@ pub fn coach_plan_since(
     source: Source<'_>,
     gym: &Gym,
     monday: Option<NaiveDate>,
-) -> Result<Vec<Prescription>, Vec<Fault>> {
+) -> Result<(Vec<Prescription>, Vec<Fault>), Vec<Fault>> {
     let (rows, faults) = read(source, Some(gym), monday);
     if faults.iter().any(Fault::stops) {
         Err(faults)
     } else {
-        Ok(rows)
+        Ok((rows, faults))
     }
 }
 
@@ -298,6 +298,7 @@ impl Plan<'_> {
                 continue;
             }
             let Some(table) = &mut table else {
+                bad_start(row, self.against, &mut self.faults);
                 continue;
             };
             if is_remark(row) || !in_table && !speaks(row, self.against) {

@@ -140,6 +140,12 @@ fn one(text: &str, against: &Against<'_>) -> Result<Option<Facts>, Wrong> {
     }
 }
 
+/// Whether a text says which Monday week 1 begins on, well or badly.
+pub(crate) fn says_start(text: &str) -> bool {
+    let lower = text.trim().to_lowercase();
+    lower.starts_with("first monday") || lower.starts_with("erster montag")
+}
+
 /// "Lifter: Tevita", "First Monday 2026-12-07".
 fn labelled(text: &str, lower: &str, against: &Against<'_>) -> Result<Option<Facts>, Wrong> {
     const NAMES: [&str; 7] = [

@@ -60,7 +60,9 @@ fn speaks_more(text: &str) -> bool {
         "rpe", "rir", "tm", "rm", "top", "due", "max", "side", "seite",
     ];
     let split = lower.split(|c: char| !c.is_alphanumeric());
-    text.contains(['@', '+', '/']) && text.contains(|c: char| c.is_ascii_digit())
+    text.contains(['@', '+', '/', '-'])
+        && !text.starts_with('-')
+        && text.contains(|c: char| c.is_ascii_digit())
         || split
             .into_iter()
             .any(|word| words.contains(&word.trim_start_matches(|c: char| c.is_ascii_digit())))

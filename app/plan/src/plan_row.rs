@@ -9,6 +9,7 @@ use crate::fault::{Wrong, quote};
 use crate::fields::Need;
 use crate::plan_day::Missing;
 use crate::plan_faults::PlanFaults;
+use crate::plan_names::{lifters, tracked};
 use crate::plan_work;
 use crate::set_group::{From, PlanRow};
 use crate::table::{DITTO, Table};
@@ -177,14 +178,12 @@ impl Reading<'_, '_> {
         let facts = &mut own.facts;
         match key {
             "date" if self.kind(at) != CellKind::Day && date(text).is_err() => {
-                match facts::read(text, against) {
-                    Ok(Some(read)) if read.kinds() & !0b111 == 0 && !read.contradicts(facts) => {
+                let days = |read: &Facts| read.kinds() & !0b111 == 0 && read.kinds() != 0;
+                match facts::read(text, against)? {
+                    Some(read) if days(&read) && !read.contradicts(facts) => {
                         *facts = read.or(facts);
                     }
-                    Ok(_) | Err(_) => match weekday(text) {
-                        Some(day) => facts.weekday = Some(day),
-                        None => facts.date = Some(date(text)?),
-                    },
+                    Some(_) | None => facts.date = Some(date(text)?),
                 }
             }
             "date" => facts.date = Some(date(text)?),
@@ -272,6 +271,10 @@ impl Reading<'_, '_> {
                             .place("weekday")
                             .or_else(|| self.place("date"))
                             .or_else(|| self.place("week"));
+                        // Each week of a row lacks the same; one telling is enough.
+                        if !self.table.told.insert("day") {
+                            return None;
+                        }
                         let row = self.row.number;
                         match at {
                             Some(at) => self.wrong(at, missing.wrong()),
@@ -348,43 +351,6 @@ impl Reading<'_, '_> {
         );
         true
     }
-}
-
-/// One lifter, or several in a cell.
-fn lifters(text: &str, against: &Against<'_>) -> Result<Vec<String>, Wrong> {
-    if let Some(one) = against.lifters.lookup(text) {
-        return Ok(vec![one]);
-    }
-    let spaced = text
-        .replace(" and ", ",")
-        .replace(" und ", ",")
-        .replace(" et ", ",");
-    let parts: Vec<&str> = spaced
-        .split([',', '&', '/', '+', ';', '\n'])
-        .map(str::trim)
-        .filter(|part| !part.is_empty())
-        .collect();
-    if parts.len() > 1
-        && parts
-            .iter()
-            .any(|part| against.lifters.lookup(part).is_some())
-    {
-        return parts
-            .into_iter()
-            .map(|part| against.lifters.find(part))
-            .collect();
-    }
-    against.lifters.find(text).map(|one| vec![one])
-}
-
-/// "heavy rack pull", "rack pull heavy", "light deadlifts".
-fn tracked(text: &str, against: &Against<'_>) -> Option<(String, &'static str)> {
-    let (first, rest) = text.split_once(' ')?;
-    let (front, last) = text.rsplit_once(' ')?;
-    let lift = |text: &str| against.lifts.lookup(text);
-    facts::track(first)
-        .and_then(|track| Some((lift(rest)?, track)))
-        .or_else(|| facts::track(last).and_then(|track| Some((lift(front)?, track))))
 }
 
 /// Whether a cell is what stands behind the comma of a load: "5 kg", "5%".

@@ -5,6 +5,7 @@ use crate::cells::CellKind;
 use crate::columns::ColumnUnit;
 use crate::facts::Facts;
 use crate::fault::Wrong;
+use crate::plan_count::{reps, sets};
 use crate::plan_extra::{extras, is_nothing, segments};
 use crate::plan_load;
 use crate::plan_row::{Own, Reading};
@@ -187,11 +188,14 @@ impl Entry<'_> {
         let reserve_at = self.place(reading, "reserve");
         let effort = reading.cell("effort", effort_at, |text| scheme::effort(text, false));
         let reserve = reading.cell("reserve", reserve_at, |text| scheme::effort(text, true));
+        let known = reading.beside.against.gym.is_some();
         let bare = |column: Option<ColumnUnit>| match (column, facts.unit.or(unit)) {
             (Some(ColumnUnit("%")), _) => Bare::Percent,
             (Some(ColumnUnit("lb")), _) => Bare::Unit(MassUnit::Lb),
             (Some(_), _) => Bare::Unit(MassUnit::Kg),
             (None, Some(unit)) => Bare::Unit(unit),
+            // Whose it is was told; the load is no fault of its own.
+            (None, None) if known => Bare::Unit(MassUnit::Kg),
             (None, None) => Bare::Unknown,
         };
         let schemes = self.schemes(reading);
@@ -328,7 +332,7 @@ impl Entry<'_> {
             self.place(reading, "reps"),
             self.place(reading, "load"),
         );
-        let sets = reading.cell("sets", sets_at, |text| whole(text, &(1..=20)));
+        let sets = reading.cell("sets", sets_at, sets);
         let day = reps_at.and_then(|at| reading.typed(at, reading.row.text(at)));
         let reps = match (day, reps_at) {
             (Some(wrong), Some(at)) => {
@@ -379,13 +383,5 @@ impl Reading<'_, '_> {
         };
         let right = words!("format the cell as text and write it again");
         Some(Wrong::value(text, what, right))
-    }
-}
-
-/// Reps of a column: one number, or one for each set.
-fn reps(text: &str) -> Result<Vec<Reps>, Wrong> {
-    match scheme::reps(text) {
-        Some(reps) => Ok(reps),
-        None => whole(text, &(1..=50)).map(|reps| vec![Reps::just(reps)]),
     }
 }

@@ -166,24 +166,29 @@ pub(crate) fn load(text: &str, bare: Bare) -> Result<(Vec<LoadAsk>, Option<u8>),
     part.load_alone(&plain, bare)
 }
 
-/// Reads the text of a column of reps: "5", "3-5", "5+", "AMRAP", "5/3/1+".
-pub(crate) fn reps(text: &str) -> Option<Vec<Reps>> {
+/// Reads the text of a column of reps: "5", "3-5", "5+", "AMRAP", "5/3/1+". Nothing where it is
+/// none of these.
+pub(crate) fn reps(text: &str) -> Result<Option<Vec<Reps>>, Wrong> {
     let plain = lex::plain(text);
     let tokens = lex::tokens(&plain);
-    let (dim, used) = factor::dim(&plain, &tokens).ok()??;
+    let Some((dim, used)) = factor::dim(&plain, &tokens)? else {
+        return Ok(None);
+    };
     let word = |token: &Token| match &token.is {
         Is::Word(word) => part::is_reps_word(word),
         Is::Number(_) | Is::Sign(_) => false,
     };
     if !tokens[used..].iter().all(word) {
-        return None;
+        return Ok(None);
     }
-    match dim {
-        dims::Dim::Number(number) => Some(vec![Reps::just(dims::count(&number, dims::REPS_MAX)?)]),
+    Ok(match dim {
+        dims::Dim::Number(number) => {
+            dims::count(&number, dims::REPS_MAX).map(|reps| vec![Reps::just(reps)])
+        }
         dims::Dim::Reps(reps) => Some(vec![reps]),
         dims::Dim::List(list) => Some(list),
         dims::Dim::Load(_) => None,
-    }
+    })
 }
 
 /// Reads the text of a column of RPE, or of reps in reserve.

@@ -38,6 +38,8 @@ pub(crate) struct Table {
     pub(crate) header: usize,
     /// What stands between the cells of a text.
     pub(crate) separator: Option<char>,
+    /// Whether a header could not be read, so that what is missing proves nothing.
+    pub(crate) failed: bool,
     /// Columns that a row without was told for, once.
     pub(crate) told: BTreeSet<&'static str>,
     /// What stood last in the columns that people write once for several rows.
@@ -248,6 +250,7 @@ impl Table {
                 }
                 Ok(None) => reaching = Facts::default(),
                 Err(wrong) => {
+                    self.failed = true;
                     self.columns[at].ignored = true;
                     faults.wrong(row.number, Some((at, "")), wrong);
                 }
@@ -328,6 +331,9 @@ impl Table {
 
     /// Tells the columns that every row needs and that stand nowhere.
     pub(crate) fn tell_missing(&mut self, beside: &Facts, faults: &mut PlanFaults<'_>) {
+        if self.failed {
+            return;
+        }
         let across = |kinds: fn(&Facts) -> bool| self.groups.iter().any(|(facts, _)| kinds(facts));
         for column in COLUMNS.iter().filter(|c| c.field.need == Need::Always) {
             let key = column.field.key;

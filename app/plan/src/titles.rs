@@ -4,6 +4,7 @@
 use crate::against::Against;
 use crate::cells::SheetRow;
 use crate::facts::{self, Facts};
+use crate::plan_faults::PlanFaults;
 use crate::table;
 
 /// Most rows that a header may have.
@@ -98,4 +99,17 @@ pub(crate) fn speaks(row: &SheetRow<'_>, against: &Against<'_>) -> bool {
         let text = row.text(at);
         table::is_scheme(text) || against.lift_in_front(text).is_some()
     })
+}
+
+/// Tells a first Monday in a title that is none.
+pub(crate) fn bad_start(row: &SheetRow<'_>, against: &Against<'_>, faults: &mut PlanFaults<'_>) {
+    for at in 0..row.cells.len() {
+        let label = row.text(at).trim_end_matches(':');
+        let both = format!("{label} {}", row.text(at + 1));
+        if facts::says_start(&both)
+            && let Err(wrong) = facts::read(both.trim(), against)
+        {
+            faults.wrong(row.number, Some((at, "")), wrong);
+        }
+    }
 }

@@ -64,15 +64,12 @@ pub(super) fn stick(
 fn told(stick: &Stick, owner: &Owner) -> String {
     let mut text = String::new();
     for plan in &stick.plans {
-        match plan.faults.as_slice() {
-            [] => text.push_str(&format!(
-                "{}: {} rows, no fault\n",
-                plan.name,
-                plan.rows.len()
-            )),
-            faults => faults
-                .iter()
-                .for_each(|fault| text.push_str(&format!("{fault}\n"))),
+        if !plan.faults.iter().any(plan::Fault::stops) {
+            let rows = plan.rows.len();
+            text.push_str(&format!("{}: {rows} rows, no fault\n", plan.name));
+        }
+        for fault in &plan.faults {
+            text.push_str(&format!("{fault}\n"));
         }
     }
     for passed in &stick.passed {

@@ -35,7 +35,8 @@ pub(super) fn take(
         name: &name,
         text: &text,
     };
-    let rows = plan::coach_plan_since(source, &in_force.gym, monday).map_err(KioskError::Faults)?;
+    let read = plan::coach_plan_since(source, &in_force.gym, monday);
+    let (rows, odd) = read.map_err(KioskError::Faults)?;
     let lifters: BTreeSet<&str> = rows.iter().map(|row| row.lifter.as_str()).collect();
     let days: BTreeSet<_> = rows.iter().map(|row| row.date).collect();
     let said = format!(
@@ -54,5 +55,9 @@ pub(super) fn take(
         clock.now(),
     )?;
     say(out, &said);
+    // What was left out of it is told, so that nobody waits for it.
+    for fault in &odd {
+        say(out, &format!("{fault}\n"));
+    }
     Ok(true)
 }

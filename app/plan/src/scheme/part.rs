@@ -5,7 +5,7 @@ use super::dims::{Dim, REPS_MAX, SETS_MAX, count};
 use super::factor::dim;
 use super::lex::{Is, Token};
 use super::load::{self, word_at};
-use super::{Bare, bare_load, time::time};
+use super::{Bare, time::time};
 use crate::fault::{Wrong, quote};
 use crate::quantity::rest_s;
 use crate::set_group::{LoadAsk, Reps, Role, ShareOf};
@@ -111,33 +111,6 @@ impl Part {
         self.role = self.role.or(more.role);
         Ok(())
     }
-
-    /// What a column of loads may hold: loads, and an effort.
-    pub(super) fn load_alone(
-        self,
-        text: &str,
-        bare: Bare,
-    ) -> Result<(Vec<LoadAsk>, Option<u8>), Wrong> {
-        if self.has_sets() || !self.notes.is_empty() || self.rest_s.is_some() {
-            let right =
-                words!("write the load alone, as \"140 kg\", \"80 %\", \"+2.5 kg\" or \"RPE 8\"");
-            return Err(Wrong::value(text, words!("more than a load"), right));
-        }
-        let mut loads = Vec::new();
-        for asked in self.loads {
-            loads.push(match asked {
-                Asked::Load(load) => load,
-                Asked::Share(share) => LoadAsk::Share(share, ShareOf::Best),
-                Asked::Less(less) => {
-                    LoadAsk::Share(10_000_u32.saturating_sub(less), ShareOf::TopSet)
-                }
-            });
-        }
-        for number in &self.bare {
-            loads.push(bare_load(text, number, bare)?);
-        }
-        Ok((loads, self.effort))
-    }
 }
 
 /// Reads a part.
@@ -195,6 +168,18 @@ impl Reader<'_> {
             Is::Sign('@') => self.at(tokens)?,
             Is::Sign('+') => self.step_from_last(tokens)?,
             Is::Sign('-') => self.less(tokens)?,
+            Is::Sign('.')
+                if matches!(
+                    tokens.get(1),
+                    Some(Token {
+                        is: Is::Number(_),
+                        spaced: false,
+                        ..
+                    })
+                ) =>
+            {
+                0
+            }
             Is::Sign('~' | ':' | '.' | '=' | '\u{2022}') => 1,
             Is::Sign(_) => 0,
             Is::Number(_) => self.number(tokens)?,

@@ -128,7 +128,7 @@ pub(crate) fn spread(
     let uneven = || {
         let sets = sets.map_or_else(|| "?".to_owned(), |sets| sets.to_string());
         let what = words!(
-            "{0} sets, {1} numbers of reps and {2} loads",
+            "sets: {0}, reps for {1}, loads for {2}",
             sets,
             many_reps,
             many_loads
@@ -165,4 +165,33 @@ pub(crate) fn spread(
         ) => vec![(sets - 1, Reps::just(reps.least), load), (1, reps, load)],
         _ => vec![(sets, reps, load)],
     })
+}
+
+impl Part {
+    /// What a column of loads may hold: loads, and an effort.
+    pub(super) fn load_alone(
+        self,
+        text: &str,
+        bare: Bare,
+    ) -> Result<(Vec<LoadAsk>, Option<u8>), Wrong> {
+        if self.has_sets() || !self.notes.is_empty() || self.rest_s.is_some() {
+            let right =
+                words!("write the load alone, as \"140 kg\", \"80 %\", \"+2.5 kg\" or \"RPE 8\"");
+            return Err(Wrong::value(text, words!("more than a load"), right));
+        }
+        let mut loads = Vec::new();
+        for asked in self.loads {
+            loads.push(match asked {
+                Asked::Load(load) => load,
+                Asked::Share(share) => LoadAsk::Share(share, ShareOf::Best),
+                Asked::Less(less) => {
+                    LoadAsk::Share(10_000_u32.saturating_sub(less), ShareOf::TopSet)
+                }
+            });
+        }
+        for number in &self.bare {
+            loads.push(bare_load(text, number, bare)?);
+        }
+        Ok((loads, self.effort))
+    }
 }

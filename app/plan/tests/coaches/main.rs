@@ -101,7 +101,7 @@ fn nothing_is_half_taken() {
             let source = Source { name, text: &bytes };
             let understood = plan::understand(source, Some(&grid::gym()), book.monday);
             match plan::coach_plan_since(source, &grid::gym(), book.monday) {
-                Ok(rows) => assert_eq!(rows.len(), understood.rows.len(), "{}", book.title),
+                Ok((rows, _)) => assert_eq!(rows.len(), understood.rows.len(), "{}", book.title),
                 Err(faults) => {
                     assert!(
                         faults

@@ -79,7 +79,9 @@ super::rows! {
     "a load without sets and reps" => "eine Last ohne Sätze und Wiederholungen";
     "more numbers than sets, reps and a load ({0})" => "mehr Zahlen als Sätze, Wiederholungen und eine Last ({0})";
     "write it as \"5x3 @ 140 kg\", and remarks in brackets or into the note" => "schreib es wie \"5x3 @ 140 kg\", und Bemerkungen in Klammern oder in die Notiz";
-    "{0} sets, {1} numbers of reps and {2} loads" => "{0} Sätze, {1} Zahlen von Wiederholungen und {2} Lasten";
+    "sets: {0}, reps for {1}, loads for {2}" => "Sätze: {0}, Wiederholungen für {1}, Lasten für {2}";
+    "write the sets alone here, and the reps under \"reps\"" => "schreib hier nur die Sätze, und die Wiederholungen unter \"Wdh\"";
+    "sets and reps in one cell" => "Sätze und Wiederholungen in einer Zelle";
     "write as many of each as there are sets, or one for all" => "schreib von jedem so viele wie Sätze, oder eins für alle";
     "write {0} where a share is meant" => "schreib {0}, wenn ein Anteil gemeint ist";
     "an effort or a load below 1" => "eine Anstrengung oder eine Last unter 1";

@@ -1,0 +1,137 @@
+//! `pinladder plan read`: what was understood, as JSON and as words, and nothing taken.
+use kiosk::cli::{Streams, main};
+use serde_json::{Value, json};
+use std::ffi::OsString;
+use std::fs;
+use std::path::Path;
+
+/// Runs one command line: whether it went well, and what it said.
+fn pinladder(words: &[&str]) -> (bool, String) {
+    let (mut out, mut err) = (Vec::new(), Vec::new());
+    let args = std::iter::once("pinladder").chain(words.iter().copied());
+    let args: Vec<OsString> = args.map(OsString::from).collect();
+    let mut streams = Streams {
+        input: &mut &b""[..],
+        out: &mut out,
+        err: &mut err,
+    };
+    let code = main(args, &mut streams);
+    let well = format!("{code:?}") == format!("{:?}", std::process::ExitCode::SUCCESS);
+    let text = String::from_utf8([out, err].concat()).expect("words are UTF-8");
+    (well, text)
+}
+
+fn read(folder: &Path, name: &str, text: &str, more: &[&str]) -> (bool, String) {
+    let path = folder.join(name);
+    fs::write(&path, text).expect("a plan");
+    let path = path.display().to_string();
+    let words = [&["plan", "read", path.as_str()], more].concat();
+    pinladder(&words)
+}
+
+/// The contract's own example and each form of a load, as programs read them.
+#[test]
+fn what_was_understood_as_json() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let text = "day;lifter;lift;scheme;rest;note\n\
+                Monday;Hamza;rack pull (heavy);1x5 @ 200 kg RPE 8, 3x3-5 @ 90 % of top set;\
+                4 min;bar close\n\
+                Tuesday;Hamza;deadlift;3 x 5+ @ 80 %;;\n\
+                Wednesday;Tevita;deadlift;AMRAP @ 80 % TM;;\n\
+                Thursday;Tevita;rack pull;1x5 +5;;\n\
+                Friday;Hamza;rack pull;1x5 due;;\n\
+                Saturday;Hamza;rack pull;3x5 @8;;\n";
+    let (well, said) = read(
+        folder.path(),
+        "week.csv",
+        text,
+        &["--json", "--monday", "2026-12-07"],
+    );
+    assert!(well, "{said}");
+    let read: Value = serde_json::from_str(&said).expect("JSON");
+    assert_eq!(read["odd"], json!([]));
+    assert_eq!(read["faults"], json!([]));
+    assert_eq!(
+        read["rows"][0],
+        json!({
+            "date": "2026-12-07", "lifter": "Hamza", "lift": "rack pull", "track": "heavy",
+            "groups": [
+                {"sets": 1, "reps": [5, 5], "load": {"mass": "200 kg"}, "effort": "8", "rest_s": 240, "role": "top"},
+                {"sets": 3, "reps": [3, 5], "load": {"share": "90 %", "of": "top set"}, "rest_s": 240, "role": "back-off"},
+            ],
+            "note": "bar close", "from": "week!D2",
+        })
+    );
+    let groups = |row: usize| read["rows"][row]["groups"].clone();
+    assert_eq!(
+        groups(1),
+        json!([
+            {"sets": 2, "reps": [5, 5], "load": {"share": "80 %", "of": "best"}, "role": "work"},
+            {"sets": 1, "reps": [5, null], "load": {"share": "80 %", "of": "best"}, "role": "work"},
+        ])
+    );
+    assert_eq!(
+        groups(2),
+        json!([{"sets": 1, "reps": [1, null], "load": {"share": "80 %", "of": "training max"}, "role": "work"}])
+    );
+    assert_eq!(
+        groups(3),
+        json!([{"sets": 1, "reps": [5, 5], "load": {"more": "5 lb"}, "role": "work"}])
+    );
+    assert_eq!(
+        groups(4),
+        json!([{"sets": 1, "reps": [5, 5], "load": {"due": true}, "role": "work"}])
+    );
+    assert_eq!(
+        groups(5),
+        json!([{"sets": 3, "reps": [5, 5], "effort": "8", "role": "work"}])
+    );
+}
+
+/// Without a first Monday it is asked for; a day that is none is refused before anything is read.
+#[test]
+fn a_first_monday_is_asked_for() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let text = "day,lifter,lift,scheme\nMonday,Hamza,rack pull,5x3 @ 140\n";
+    let (well, said) = read(folder.path(), "week.csv", text, &["--json"]);
+    assert!(!well, "{said}");
+    let told: Value = serde_json::from_str(&said).expect("JSON");
+    assert_eq!(told["rows"], json!([]));
+    assert_eq!(told["faults"][0]["from"], json!("week!A2"));
+    let asked = told["faults"][0]["text"].as_str().expect("a text");
+    assert!(asked.contains("--monday 2026-12-07"), "{asked}");
+    let (well, said) = read(folder.path(), "week.csv", text, &["--monday", "2026-12-08"]);
+    assert!(!well && said.contains("2026-12-08 is no Monday"), "{said}");
+}
+
+/// For people: a line a row, and that nothing was taken. What the rack cannot show yet is
+/// understood here, and told by `take`, which changes nothing.
+#[test]
+fn what_was_understood_in_words_and_not_taken() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let data = folder.path().join("data");
+    let text = "date,lifter,lift,scheme\n2026-12-07,Hamza,rack pull,\"1x5 @ RPE 8, 3x5 @ 90 % of top set\"\n";
+    let (well, said) = read(folder.path(), "week.csv", text, &[]);
+    assert!(well, "{said}");
+    assert_eq!(
+        said,
+        "2026-12-07  Hamza, rack pull: 1 x 5 RPE 8 (top), 3 x 5 @ 90 % of top set (back-off)  \
+         [week!D2]\n1 rows understood, 0 odd, 0 faults; nothing was taken\n"
+    );
+    assert!(!data.exists());
+    let (plan, data) = (
+        folder.path().join("week.csv").display().to_string(),
+        data.display().to_string(),
+    );
+    let (well, said) = pinladder(&["--data", &data, "take", &plan]);
+    assert!(!well, "{said}");
+    assert!(
+        said.contains("week.csv, row 2, column D: read several set groups (1 x 5 RPE 8 (top), 3 x 5 @ 90 % of top set (back-off)); read, but the rack cannot show it yet"),
+        "{said}"
+    );
+    let simple = "day,lifter,lift,scheme\nMonday,Hamza,rack pull,5x3 @ 140\n";
+    fs::write(&plan, simple).expect("a plan");
+    let (well, said) = pinladder(&["--data", &data, "take", &plan, "--monday", "2026-12-07"]);
+    assert!(well, "{said}");
+    assert!(said.contains("1 rows, 1 lifters, 1 days"), "{said}");
+}

@@ -1,0 +1,28 @@
+//! Columns of sets and of reps. Refuses: both in one cell.
+use crate::fault::Wrong;
+use crate::quantity::whole;
+use crate::scheme;
+use crate::set_group::Reps;
+use crate::table::is_scheme;
+use crate::words::words;
+
+/// Reps of a column: one number, or one for each set.
+pub(crate) fn reps(text: &str) -> Result<Vec<Reps>, Wrong> {
+    match scheme::reps(text)? {
+        Some(reps) => Ok(reps),
+        None => whole(text, &(1..=50)).map(|reps| vec![Reps::just(reps)]),
+    }
+}
+
+/// Sets of a column; "3x5" belongs into two.
+pub(crate) fn sets(text: &str) -> Result<u8, Wrong> {
+    if is_scheme(text) {
+        let right = words!("write the sets alone here, and the reps under \"reps\"");
+        return Err(Wrong::value(
+            text,
+            words!("sets and reps in one cell"),
+            right,
+        ));
+    }
+    whole(text, &(1..=20))
+}
