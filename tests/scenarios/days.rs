@@ -1,6 +1,7 @@
 //! Midnight, clocks that are set, plugs that are pulled, lifts that are left open: the evening goes
 //! on, the rests are as long as they are, and the next day begins clean.
 use crate::bench::{Bench, evening};
+use crate::desk::{enter, rows, tap_like, title};
 use crate::ladder::{lifters, main_label};
 use chrono::{Days, NaiveDate, NaiveDateTime, TimeDelta};
 use kiosk::clock::{BenchClock, Clock as _};
@@ -294,4 +295,36 @@ fn two_kiosks_whose_clocks_are_apart_show_no_endless_rest() {
             "{ahead}: the rest came to its end"
         );
     }
+}
+
+/// The coach opens yesterday's lift again at the desk, and it goes on today, on its own date.
+#[test]
+fn the_coach_opens_again_what_was_left_open() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let clock = evening();
+    let bench = Bench::start(folder.path(), &clock);
+    let name = begun(&bench);
+    one_set(&bench);
+    drop(bench);
+    clock.reboot_after_ms(17 * 3_600_000);
+    let bench = Bench::start(folder.path(), &clock);
+    assert_eq!(bench.screen(), "choose");
+    enter(&bench, "4711");
+    tap_like(&bench, "left open, ", "");
+    let (lift, date, done) = rows(&bench).remove(0);
+    assert!(lift.starts_with(&name), "{lift}");
+    assert!(
+        date.contains("2 December") && done.starts_with("1 of "),
+        "{date}, {done}"
+    );
+    bench.tap(&format!("{lift}, {date}"));
+    assert_eq!(title(&bench), "left open");
+    assert_eq!(rows(&bench).remove(0).0, "nothing was left open");
+    bench.tap("all lifters");
+    bench.tap(&name);
+    one_set(&bench);
+    assert_eq!(bench.lift_dates(&name), [wednesday()]);
+    drop(bench);
+    let bench = Bench::start(folder.path(), &clock);
+    assert_eq!(bench.frame().lifter, name, "and is open after a restart");
 }

@@ -1,6 +1,6 @@
 //! What the hands have to do at a bar before a turn: the difference between what it is believed
 //! to hold and what the turn needs, each sleeve for itself.
-use crate::believed::{Belief, Disc, Stacks};
+use crate::believed::{Belief, DOUBT_AFTER_MS, Disc, Stacks};
 use crate::equipment::{PlateFace, PlateSet};
 use crate::gym::Gym;
 use crate::mass::Mass;
@@ -84,7 +84,7 @@ pub fn order_for(
     now: Moment,
 ) -> Order {
     let sheet = &run.sheet;
-    let belief = state.belief(&sheet.bar.name, sheet.date, now);
+    let belief = state.belief(&sheet.bar.name, run.day, now);
     let to = wanted(gym, state, run, stack, &belief.holds);
     Order::between(belief, to)
 }
@@ -99,7 +99,7 @@ fn wanted(gym: &Gym, state: &State, run: &LiftRun, stack: &[PlateFace], on: &Sta
         return Stacks::alike(stack);
     };
     let kept = kept(stack, on);
-    let elsewhere = state.marks_elsewhere(&sheet.bar.name, sheet.date);
+    let elsewhere = state.marks_elsewhere(&sheet.bar.name, run.day);
     let bar = sheet.bar.mass + sheet.bar.collars;
     let chooser = Chooser {
         set,
@@ -275,8 +275,13 @@ impl State {
     /// What is known of `bar` on `date` at `now`.
     #[must_use]
     pub fn belief(&self, bar: &str, date: NaiveDate, now: Moment) -> Belief {
-        let known = self.bars.get(bar);
-        known.map_or_else(Belief::default_doubt, |known| known.belief(date, now))
+        let Some(known) = self.bars.get(bar) else {
+            return Belief::default_doubt();
+        };
+        let mut belief = known.belief(date, now);
+        // The machine was off since, perhaps over night: somebody may have stripped the bar.
+        belief.in_doubt |= self.times.may_be_long_ago(known.at, now, DOUBT_AFTER_MS);
+        belief
     }
 
     /// Marks of plates that are believed to be on other bars on `date`.

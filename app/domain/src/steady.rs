@@ -142,6 +142,14 @@ impl Times {
         now.since(at).saturating_abs().saturating_add(off)
     }
 
+    /// Whether `at` may be longer ago than `most_ms`: it is, or the machine was off since for nobody
+    /// knows how long.
+    #[must_use]
+    pub fn may_be_long_ago(&self, at: Moment, now: Moment, most_ms: i64) -> bool {
+        let before_boot = self.boot_began.is_some_and(|began| at < began);
+        (before_boot && self.off_unknown) || self.ago_ms(at, now) > most_ms
+    }
+
     /// The moment of the last event.
     #[must_use]
     pub const fn last(&self) -> Option<Moment> {

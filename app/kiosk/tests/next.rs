@@ -2,7 +2,7 @@
 mod command_line;
 
 use command_line::pinladder;
-use domain::{Command, Hold};
+use domain::{Command, DayCommand, Hold};
 use journal::Journal;
 use kiosk::clock::{BenchClock, Clock as _, SystemClock};
 use kiosk::owner::Owner;
@@ -158,4 +158,38 @@ fn wrong_usage_says_what_to_do() {
     assert!(told(&[&of[..], &["rack pull", "--load", "480 lb"]].concat()).contains("--note"));
     let empty = told(&[&of[..], &["rack pull", "--load", "480 lb", "--note", " "]].concat());
     assert!(empty.contains("the note is missing"), "{empty}");
+}
+
+/// What was left open is listed, and one of it opened again, once.
+#[test]
+fn what_was_left_open_is_listed_and_opened_again() {
+    let data = lifted();
+    let (well, text, err) = pinladder(data.path(), &["reopen"]);
+    assert!(well, "{err}");
+    assert_eq!(text, "nothing was left open\n");
+    let folder = Folder::open(Some(data.path())).expect("opens");
+    let mut owner = Owner::open(Journal::open(&folder.journal()).expect("opens")).expect("reads");
+    let no = *owner.state().lifts.keys().next_back().expect("a lift");
+    for command in [
+        Command::Undo(no),
+        Command::Day(DayCommand::CloseLeftOpen(no)),
+    ] {
+        let now = SystemClock.look().wall;
+        owner.command(&command, now).expect("done");
+    }
+    drop(owner);
+    let (_, text, _) = pinladder(data.path(), &["reopen"]);
+    assert!(text.contains("Tevita, rack pull, "), "{text}");
+    assert!(text.trim_end().ends_with("left open"), "{text}");
+    let number = no.0.to_string();
+    let (well, text, err) = pinladder(data.path(), &["reopen", &number]);
+    assert!(
+        well && text.starts_with("Tevita: the rack pull of "),
+        "{text}{err}"
+    );
+    let (well, _, err) = pinladder(data.path(), &["reopen", &number]);
+    assert!(!well, "only once");
+    assert!(err.contains("that lift was not left open"), "{err}");
+    let (well, _, err) = pinladder(data.path(), &["reopen", "9999"]);
+    assert!(!well && err.contains("no such lift"), "{err}");
 }

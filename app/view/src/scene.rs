@@ -99,7 +99,7 @@ impl<'a> Scene<'a> {
     #[must_use]
     pub fn others_here(&self, run: &LiftRun) -> bool {
         let station = station_of(run);
-        open_at(self.state, &station, run.sheet.date).any(|other| other.no != run.no)
+        open_at(self.state, &station, run.day).any(|other| other.no != run.no)
     }
 
     /// The bar whose last word undo takes back before any entry of `run`.
@@ -116,7 +116,7 @@ impl<'a> Scene<'a> {
             Said::Loaded(no) | Said::Set(no) => no == run.no,
             Said::Stated => true,
         };
-        let today = known.date == run.sheet.date;
+        let today = known.date == run.day;
         (own && today && known.at >= last && !run.is_over()).then(|| name.clone())
     }
 

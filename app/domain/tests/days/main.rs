@@ -145,6 +145,24 @@ fn off_over_night_the_lift_is_closed_once_the_time_is_known() {
     }
 }
 
+/// What a bar holds is in doubt as soon as nobody can say how long the power was off.
+#[test]
+fn a_bar_is_looked_at_when_the_power_was_off_for_nobody_knows_how_long() {
+    for (off, battery, in_doubt) in [
+        (20_000, true, false),
+        (20_000, false, true),
+        (3 * HOUR, true, true),
+    ] {
+        let mut evening = Evening::at_eighteen();
+        evening.begin("Ines").expect("begins");
+        evening.set("Ines").expect("a set");
+        let belief = |evening: &Evening| evening.state.belief("old bar", day(), evening.now());
+        assert!(!belief(&evening).in_doubt, "the set said what was on");
+        evening.power_cut(off, battery);
+        assert_eq!(belief(&evening).in_doubt, in_doubt, "{off} {battery}");
+    }
+}
+
 /// A blink of the power in the evening, on a machine that begins in 1970: everybody goes on.
 #[test]
 fn a_blink_without_a_battery_ends_no_lift() {

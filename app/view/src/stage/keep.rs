@@ -114,7 +114,7 @@ pub(crate) fn shown_order(scene: &Scene<'_>, run: &LiftRun, rung: usize) -> Show
     ShownOrder {
         rack: run.sheet.rack.clone(),
         bar: run.sheet.bar.name.clone(),
-        date: run.sheet.date,
+        date: run.day,
         to: scene.order(run, rung).to,
     }
 }
