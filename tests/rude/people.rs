@@ -32,9 +32,9 @@ impl Evening {
         let lifters = (0..count).map(|at| PEOPLE[(from + at) % PEOPLE.len()].to_owned());
         let face = rehearsal.face();
         Self {
+            bars: Bars::of(rehearsal.kiosk().gym()),
             rehearsal,
             dice,
-            bars: Bars::default(),
             empty: BTreeMap::new(),
             lifters: lifters.collect(),
             face,
@@ -142,6 +142,12 @@ impl Evening {
     /// The bar is loaded as shown, lifted, and entered by so many taps.
     fn set(&mut self, times: u32, gap_ms: u64) {
         let face = self.face.clone();
+        if lacks(&face) {
+            // The plate hangs on another bar: they wait, or somebody strips that one.
+            self.note("lacks", format!("{:?}", face.warnings));
+            self.someone_else();
+            return;
+        }
         let who = face.lifter.clone().unwrap_or_default();
         let said = format!("{who} lifts {:?} by {:?}", face.load, face.believed);
         self.note("set", said);
@@ -272,7 +278,7 @@ impl Evening {
     /// Says "loaded" after loading, or what the bar holds.
     fn say_bar(&mut self) {
         let face = self.face.clone();
-        if face.button(Deed::Loaded).is_some() && face.left.is_some() {
+        if face.button(Deed::Loaded).is_some() && face.left.is_some() && !lacks(&face) {
             self.note("loaded", "loads and says so".into());
             if let Err(fault) = self.bars.obey(&face) {
                 self.fault(format!("{fault}; {face:?}"));
@@ -385,7 +391,7 @@ impl Evening {
     /// Other reps, with the bar loaded as shown.
     fn other_reps(&mut self) {
         let face = self.face.clone();
-        if face.button(Deed::Done).is_none() || !self.press(Deed::Reps) {
+        if face.button(Deed::Done).is_none() || lacks(&face) || !self.press(Deed::Reps) {
             return;
         }
         self.note("reps", "one rep less".into());
@@ -399,4 +405,11 @@ impl Evening {
             self.fault(format!("{reps} reps were not logged once: {:?}", self.face));
         }
     }
+}
+
+/// Whether the face says that a plate hangs on another bar.
+fn lacks(face: &Answer) -> bool {
+    face.warnings
+        .iter()
+        .any(|told| told.contains("take it from there"))
 }

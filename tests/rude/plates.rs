@@ -13,11 +13,27 @@ pub(crate) struct Sleeves {
 #[derive(Debug, Clone, Default)]
 pub(crate) struct Bars {
     bars: BTreeMap<String, Sleeves>,
+    /// How many plates of each kind there are.
+    there: BTreeMap<String, usize>,
     /// What somebody had begun to build on a bar, and what was on it before.
     begun: BTreeMap<String, (Sleeves, Sleeves)>,
 }
 
 impl Bars {
+    /// The bars of a gym, all stripped.
+    pub(crate) fn of(gym: &domain::Gym) -> Self {
+        let kinds = gym.plate_sets.iter().flat_map(|set| &set.plates);
+        let there = kinds.map(|kind| {
+            let face = &kind.face;
+            let name = format!("{} {}", face.label(), face.unit.word());
+            (name, 2 * usize::from(kind.pairs))
+        });
+        Self {
+            there: there.collect(),
+            ..Self::default()
+        }
+    }
+
     pub(crate) fn at(&mut self, bar: &str) -> &mut Sleeves {
         self.bars.entry(bar.to_owned()).or_default()
     }
@@ -88,6 +104,19 @@ impl Bars {
             .flat_map(|s| s.left.iter().chain(&s.right));
         let mut marked: Vec<&String> = all.filter(|p| p.split(' ').count() > 2).collect();
         marked.sort();
+        for (kind, there) in &self.there {
+            let sides = self
+                .bars
+                .values()
+                .flat_map(|s| s.left.iter().chain(&s.right));
+            let of = |plate: &&String| plate.split(' ').take(2).eq(kind.split(' '));
+            let used = sides.filter(of).count();
+            if used > *there {
+                return Err(format!(
+                    "{used} plates of {kind} are wanted, {there} are there"
+                ));
+            }
+        }
         let twice = marked.windows(2).find(|pair| pair[0] == pair[1]);
         twice.map_or(Ok(()), |pair| {
             Err(format!(

@@ -215,6 +215,8 @@ fn a_machine_that_begins_in_1970_puts_its_day_right_once() {
     clock.reboot_after_ms(24 * 3_600_000);
     clock.set_wall(NaiveDateTime::default());
     let bench = Bench::start(folder.path(), &clock);
+    assert_eq!(bench.screen(), "end", "the same face as before");
+    bench.tap("all lifters");
     assert!(
         date_shown(&bench).contains("2 December"),
         "the last day that is known"

@@ -42,7 +42,7 @@ fn the_day_is_called_back_and_moved_along() {
     assert_eq!(begun.main_detail, "1 of 14");
     assert!(begun.calls.iter().all(|call| call.due), "{begun:?}");
     let first = begun.calls[0].clone();
-    assert_eq!(first.plates, "empty bar");
+    assert_eq!(first.plates, "each side 5");
     bench.tap(&label(&first));
     let taken = page(&bench);
     assert!(!taken.calls.contains(&first), "it is done: {taken:?}");

@@ -4,6 +4,9 @@ use crate::moment::Moment;
 
 /// The longest that somebody may ask for at once, seconds.
 pub const LONGER_MOST_S: u16 = 600;
+/// Whoever was called has so long to come, seconds, before somebody who is ready goes first: enough
+/// to load, to move the pins and to lift. Common practice, no source.
+pub const CALLED_FOR_S: u32 = 240;
 /// How often in a row somebody is passed over before they count as away.
 pub const PASSES_MOST: u8 = 2;
 
@@ -14,7 +17,10 @@ pub struct Attendance {
     pub away: bool,
     /// Whether the turn was put off until somebody else has lifted.
     pub deferred: bool,
-    /// How often in a row they were called and did not come.
+    /// Whoever was called has so long to come, seconds, before somebody who is ready goes first: enough
+/// to load, to move the pins and to lift. Common practice, no source.
+pub const CALLED_FOR_S: u32 = 240;
+/// How often in a row they were called and did not come.
     pub passes: u8,
     /// When they were passed over last.
     pub passed_at: Option<Moment>,

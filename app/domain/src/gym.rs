@@ -1,6 +1,7 @@
 //! The whole gym: racks, bars, plates, lifters, lifts, warm-up patterns.
 //!
 //! Refuses: files; `plan` reads those.
+use crate::attendance::CALLED_FOR_S;
 use crate::equipment::{Bar, PlateSet, Rack};
 use crate::lift::Lift;
 use crate::lifter::Lifter;
@@ -30,6 +31,8 @@ pub struct Gym {
     pub coaching: Coaching,
     /// For how long a lift keeps its day after its last entry, seconds, where the file says.
     pub day_ends_after_s: Option<u32>,
+    /// How long somebody who was called may take to come, seconds, where the file says.
+    pub called_for_s: Option<u32>,
 }
 
 impl Gym {
@@ -37,6 +40,12 @@ impl Gym {
     #[must_use]
     pub fn day_ends_after_s(&self) -> u32 {
         self.day_ends_after_s.unwrap_or(DAY_ENDS_AFTER_S)
+    }
+
+    /// How long somebody who was called may take to come, seconds.
+    #[must_use]
+    pub fn called_for_s(&self) -> u32 {
+        self.called_for_s.unwrap_or(CALLED_FOR_S)
     }
 
     /// The bars that serve `rack`: those that stand by it first, then those of no rack, each in

@@ -23,6 +23,8 @@ pub struct Order {
     pub take_off: Stacks,
     /// What goes on, innermost first.
     pub put_on: Stacks,
+    /// A kind of plate of which too few hang free, and the bar that is believed to have it.
+    pub lacks: Option<(PlateFace, String)>,
 }
 
 impl Order {
@@ -42,6 +44,7 @@ impl Order {
                 left: left_on,
                 right: right_on,
             },
+            lacks: None,
         }
     }
 
@@ -86,7 +89,46 @@ pub fn order_for(
     let sheet = &run.sheet;
     let belief = state.belief(&sheet.bar.name, run.day, now);
     let to = wanted(gym, state, run, stack, &belief.holds);
-    Order::between(belief, to)
+    let order = Order::between(belief, to);
+    let lacks = lacks(gym, state, run, &order);
+    Order { lacks, ..order }
+}
+
+/// The first kind of plate that has to go on and of which too few hang free, with the bar that has
+/// it.
+fn lacks(gym: &Gym, state: &State, run: &LiftRun, order: &Order) -> Option<(PlateFace, String)> {
+    let sheet = &run.sheet;
+    let set = plates_at(gym, &sheet.rack)?;
+    let others = elsewhere(gym, state, &sheet.rack, &sheet.bar.name, sheet.date);
+    order.put_on.discs().find_map(|wanted| {
+        let kind = set.plates.iter().find(|kind| kind.face == wanted.face)?;
+        let of = |discs: &mut dyn Iterator<Item = &Disc>| {
+            discs.filter(|disc| disc.face == wanted.face).count()
+        };
+        let on_others: usize = others.iter().map(|(_, holds)| of(&mut holds.discs())).sum();
+        let needed = of(&mut order.to.discs());
+        if needed + on_others <= 2 * usize::from(kind.pairs) {
+            return None;
+        }
+        let has = others.iter().find(|(_, holds)| of(&mut holds.discs()) > 0);
+        has.map(|(bar, _)| (wanted.face, (*bar).clone()))
+    })
+}
+
+/// What is believed to be on other bars that take their plates from the same set, on `date`.
+pub(crate) fn elsewhere<'s>(
+    gym: &Gym,
+    state: &'s State,
+    rack: &str,
+    bar: &str,
+    date: NaiveDate,
+) -> Vec<(&'s String, &'s Stacks)> {
+    let set = plates_at(gym, rack).map(|set| &set.name);
+    let others = state.bars.iter().filter(|(name, known)| {
+        let shares = plates_at(gym, &known.rack).map(|set| &set.name) == set;
+        *name != bar && known.date == date && shares
+    });
+    others.map(|(name, known)| (name, &known.holds)).collect()
 }
 
 /// Which plates make `stack` on both sides: those that are on already stay where they are, and of

@@ -2,12 +2,13 @@
 //!
 //! A station is one bar at one rack: lifters who use it take turns. Refuses: guessing plates that
 //! the gym does not have; such a station keeps the ladders' own stacks.
-use crate::equipment::{PlateFace, PlateSet};
+use crate::equipment::{Plate, PlateFace, PlateSet};
 use crate::event::LiftNo;
 use crate::gym::Gym;
 use crate::length::Length;
 use crate::mass::Mass;
 use crate::moment::Moment;
+use crate::order::elsewhere;
 use crate::solve::rotation::{Lifter, Loaders, Plan, Problem, Standing, Turn};
 use crate::solve::{Equipment, PairKind};
 use crate::state::{LiftRun, State};
@@ -136,7 +137,7 @@ pub fn ask(
             bar_and_collars: sheet.bar.mass + sheet.bar.collars,
             sleeve: Some(sheet.bar.sleeve),
             big_inside: plates.big_inside,
-            plates: plates.plates.iter().map(kind).collect(),
+            plates: free_kinds(gym, state, station, (date, &on_bar), plates),
         },
         loaders: if runs.len() > 1 {
             Loaders::Two
@@ -180,7 +181,7 @@ impl Asked {
     }
 }
 
-fn kind(plate: &crate::equipment::Plate) -> PairKind {
+fn kind(plate: &Plate) -> PairKind {
     PairKind {
         mass: plate.face.mass,
         pairs: plate.pairs,
@@ -194,6 +195,30 @@ fn kind(plate: &crate::equipment::Plate) -> PairKind {
 pub(crate) fn places(plates: &PlateSet, stack: &[PlateFace]) -> Option<Vec<usize>> {
     let place = |face: &PlateFace| plates.plates.iter().position(|p| p.face == *face);
     stack.iter().map(place).collect()
+}
+
+/// Kinds of plates, without the pairs that hang on other bars: those cannot go on this one. What is
+/// on this bar already counts in any case.
+fn free_kinds(
+    gym: &Gym,
+    state: &State,
+    station: &Station,
+    (date, on_bar): (NaiveDate, &[PlateFace]),
+    plates: &PlateSet,
+) -> Vec<PairKind> {
+    let others = elsewhere(gym, state, &station.rack, &station.bar, date);
+    let free = |plate: &Plate| {
+        let is = |face: &PlateFace| *face == plate.face;
+        let discs = others.iter().flat_map(|(_, holds)| holds.discs());
+        let away = discs.filter(|disc| is(&disc.face)).count().div_ceil(2);
+        let here = on_bar.iter().filter(|face| is(face)).count();
+        let left = usize::from(plate.pairs).saturating_sub(away).max(here);
+        PairKind {
+            pairs: u16::try_from(left).unwrap_or(plate.pairs),
+            ..kind(plate)
+        }
+    };
+    plates.plates.iter().map(free).collect()
 }
 
 /// The rungs that are left of a lift. Loads are settled already: the planner only chooses stacks,

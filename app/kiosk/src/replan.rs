@@ -5,6 +5,7 @@
 //! ladders' own order.
 use crate::clock::stopwatch;
 use chrono::NaiveDate;
+use domain::order::order;
 use domain::rotation::{CalledTurn, Station, ask, open_at};
 use domain::solve::rotation::{Effort, plan};
 use domain::state::LiftRun;
@@ -43,7 +44,10 @@ pub fn replan(
     let lifters = open_at(state, station, date).count();
     let called = state.rotation(station);
     let never = patience == Patience::Never;
-    if never || lifters == 0 || (lifters == 1 && !called.is_empty()) {
+    if never
+        || lifters == 0
+        || (lifters == 1 && !called.is_empty() && !lacks(gym, state, station, now))
+    {
         return None;
     }
     let Some(asked) = ask(gym, state, station, date, now, first) else {
@@ -63,6 +67,16 @@ pub fn replan(
             Some(by_rest(state, station, date)).filter(|turns| turns != called)
         }
     }
+}
+
+/// Whether the turn that was called wants a plate that hangs on another bar.
+fn lacks(gym: &Gym, state: &State, station: &Station, now: Moment) -> bool {
+    let first = state.rotation(station).first();
+    let run = first.and_then(|turn| Some((turn, state.lifts.get(&turn.no)?)));
+    run.is_some_and(|(turn, run)| {
+        let order = order(gym, state, run, usize::from(turn.rung), now);
+        order.lacks.is_some()
+    })
 }
 
 /// Where nothing can be planned: whoever is rested first comes first, on the ladders' own stacks, so

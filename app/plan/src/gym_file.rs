@@ -74,6 +74,7 @@ pub(crate) fn gym_alone(source: Source<'_>) -> (Gym, Names, Vec<Fault>) {
         lifters: Vec::new(),
         coaching: Coaching::default(),
         day_ends_after_s: top.text(&mut doc, "day_ends_after", quantity::day_ends_after_s),
+        called_for_s: top.text(&mut doc, "called_for", quantity::called_for_s),
     };
     for key in ["rack", "bar", "plate_set"] {
         if top.is_empty_list(key) {

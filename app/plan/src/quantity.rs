@@ -225,6 +225,11 @@ pub(crate) fn day_ends_after_s(text: &str) -> Result<u32, Wrong> {
     time_ms(text, &(1_800_000..=43_200_000)).map(|ms| ms.div_ceil(1_000))
 }
 
+/// How long somebody who was called may take to come, one minute to thirty, in seconds.
+pub(crate) fn called_for_s(text: &str) -> Result<u32, Wrong> {
+    time_ms(text, &(60_000..=1_800_000)).map(|ms| ms.div_ceil(1_000))
+}
+
 /// Reads "80 %" in hundredths of a percent.
 pub(crate) fn percent(text: &str, range: &RangeInclusive<u32>) -> Result<u32, Wrong> {
     let not = |what: Words| Wrong::value(text, what, words!("write a percentage such as \"80 %\""));

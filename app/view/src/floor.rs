@@ -221,7 +221,7 @@ fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> Fl
         } else {
             stack_words(say, &order, sheet.unit)
         },
-        order: is_up.then(|| ordered(&order)),
+        order: is_up.then(|| ordered(say, &order)),
     }
 }
 

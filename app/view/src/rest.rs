@@ -87,7 +87,7 @@ pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Re
         rung: say.rung(sheet, at),
         bar,
         change,
-        order: is_turn.then(|| ordered(&order)),
+        order: is_turn.then(|| ordered(say, &order)),
         spot: spot(say, sheet, rung, &order.to),
         loaded: if is_turn {
             loaded(say, &order)

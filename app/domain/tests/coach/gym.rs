@@ -96,6 +96,7 @@ pub(crate) fn gym(rack: Rack, lifter: Lifter) -> Gym {
         lifts: lifts(),
         coaching: Coaching::default(),
         day_ends_after_s: None,
+        called_for_s: None,
         patterns: vec![Pattern {
             name: "5-3-2-1".into(),
             steps: steps

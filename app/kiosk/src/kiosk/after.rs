@@ -9,10 +9,6 @@ use domain::rotation::{Station, open_at, station_of, stations};
 use domain::state::LiftRun;
 use domain::{Command, DayCommand, LiftNo};
 
-/// Whoever was called has so long to come, milliseconds: four minutes, enough to load, to move the
-/// pins and to lift. Common practice, no source.
-const PASS_AFTER_MS: i64 = 240_000;
-
 impl Kiosk {
     /// After an entry: the station's order anew, and whoever is up is shown.
     pub(super) fn follow(&mut self, command: &Command) {
@@ -145,12 +141,13 @@ impl Kiosk {
         } else {
             called
         };
+        let pass_after_ms = i64::from(self.gym.gym.called_for_s()) * 1_000;
         let ready = |other: &LiftRun| {
             let rested = other.rested_at().is_none_or(|at| at <= now);
             other.no != run.no && rested && !other.awaits_decision()
         };
         let waits = open_at(state, station, date).any(ready);
-        (waits && now.0.saturating_sub(since.0) > PASS_AFTER_MS).then_some(run.no)
+        (waits && now.0.saturating_sub(since.0) > pass_after_ms).then_some(run.no)
     }
 
     /// Records what the rules give after each lift that is over; also one that a power cut kept from

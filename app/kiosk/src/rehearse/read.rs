@@ -126,6 +126,7 @@ fn spot(answer: &mut Answer, spot: &Spot) {
 
 /// What must be on the bar, what is on it as far as anybody said, and what the hands have to do.
 fn order(answer: &mut Answer, ordered: &Ordered) {
+    answer.warnings.extend(ordered.lacks.clone());
     let both = |side: &SideLists| BothSides {
         left: side.left.clone(),
         right: side.right.clone(),

@@ -38,6 +38,13 @@ pub const GYM: Table = Table {
             "for how long somebody under way keeps the day after the last entry, whatever the clock \
              says, 30 min to 720 min; what is left open is closed on the next day",
         ),
+        may(
+            "called_for",
+            "4 min",
+            "\"3 min\"",
+            "how long somebody who was called may take to come before somebody who is ready goes \
+             first, 1 min to 30 min; passed over twice they count as away until they are back",
+        ),
     ],
 };
 
