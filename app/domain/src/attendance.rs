@@ -17,10 +17,7 @@ pub struct Attendance {
     pub away: bool,
     /// Whether the turn was put off until somebody else has lifted.
     pub deferred: bool,
-    /// Whoever was called has so long to come, seconds, before somebody who is ready goes first: enough
-/// to load, to move the pins and to lift. Common practice, no source.
-pub const CALLED_FOR_S: u32 = 240;
-/// How often in a row they were called and did not come.
+    /// How often in a row they were called and did not come.
     pub passes: u8,
     /// When they were passed over last.
     pub passed_at: Option<Moment>,

@@ -53,6 +53,8 @@ pub struct Asked {
     /// The lift of each lifter of the problem, with its rung of now.
     pub lifts: Vec<(LiftNo, usize)>,
     faces: Vec<PlateFace>,
+    /// All plates of the rack, those on other bars too.
+    all: Vec<PairKind>,
 }
 
 /// The stations at which somebody is under way on `date`, by rack and bar.
@@ -164,10 +166,19 @@ pub fn ask(
         problem,
         lifts,
         faces: plates.plates.iter().map(|p| p.face).collect(),
+        all: plates.plates.iter().map(kind).collect(),
     })
 }
 
 impl Asked {
+    /// The same with the plates of other bars too, for where too few hang free: those bars will be
+    /// stripped in their turn.
+    #[must_use]
+    pub fn with_all_plates(mut self) -> Self {
+        self.problem.equipment.plates.clone_from(&self.all);
+        self
+    }
+
     /// A plan in the gym's words.
     #[must_use]
     pub fn turns(&self, plan: &Plan) -> Vec<CalledTurn> {

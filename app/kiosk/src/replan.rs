@@ -55,18 +55,24 @@ pub fn replan(
     };
     let mut clock = stopwatch();
     let timed = patience == Patience::AtTheRack;
-    let mut go_on = || !timed || clock() < WITHIN_NS;
-    let effort = Effort {
-        states: if timed { STATES_MAX } else { STATES_UNTIMED },
-        go_on: &mut go_on,
+    let mut attempt = |problem| {
+        let mut go_on = || !timed || clock() < WITHIN_NS;
+        let effort = Effort {
+            states: if timed { STATES_MAX } else { STATES_UNTIMED },
+            go_on: &mut go_on,
+        };
+        plan(problem, effort)
     };
-    match plan(&asked.problem, effort) {
-        Ok(plan) => Some(asked.turns(&plan)).filter(|turns| turns != called),
-        Err(refusal) => {
-            tracing::warn!(%refusal, ?station, "the order of turns cannot be planned");
-            Some(by_rest(state, station, date)).filter(|turns| turns != called)
-        }
-    }
+    let planned = attempt(&asked.problem).map(|plan| asked.turns(&plan));
+    let turns = planned.or_else(|_| {
+        let asked = asked.with_all_plates();
+        attempt(&asked.problem).map(|plan| asked.turns(&plan))
+    });
+    let turns = turns.unwrap_or_else(|refusal| {
+        tracing::warn!(%refusal, ?station, "the order of turns cannot be planned");
+        by_rest(state, station, date)
+    });
+    Some(turns).filter(|turns| turns != called)
 }
 
 /// Whether the turn that was called wants a plate that hangs on another bar.
