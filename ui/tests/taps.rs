@@ -48,7 +48,7 @@ fn expected() -> Vec<(&'static str, &'static str, Tap)> {
         ("bar", "2 done, back kept", Tap::Main),
         ("bar", "other reps", Tap::OtherReps),
         ("bar", "back moved", Tap::BackMoved),
-        ("bar", "set-up", Tap::SetUp),
+        ("turn", "set-up", Tap::SetUp),
         ("bar", "undo", Tap::Undo),
         ("bar", "switch to Priya", lifter("Priya")),
         ("entry-reps", "0", Tap::Number(0)),
@@ -230,7 +230,7 @@ fn an_assistive_tool_can_tap_and_is_held_to_the_same_wait() {
 #[test]
 fn the_end_is_held_not_tapped() {
     let (face, taps) = open();
-    show(&face, &scene("entry-reps"));
+    show(&face, &scene("turn"));
     press(&face, "end the lift");
     wait_ms(1_000);
     assert_eq!(taps.take(), [], "a tap is not enough");

@@ -7,7 +7,7 @@ use crate::clock::stopwatch;
 use chrono::NaiveDate;
 use domain::order::order;
 use domain::rotation::{CalledTurn, Station, ask, open_at};
-use domain::solve::rotation::{Effort, plan};
+use domain::solve::rotation::{Effort, Problem, plan};
 use domain::state::LiftRun;
 use domain::{Gym, LiftNo, Moment, State};
 
@@ -55,7 +55,7 @@ pub fn replan(
     };
     let mut clock = stopwatch();
     let timed = patience == Patience::AtTheRack;
-    let mut attempt = |problem| {
+    let mut attempt = |problem: &Problem| {
         let mut go_on = || !timed || clock() < WITHIN_NS;
         let effort = Effort {
             states: if timed { STATES_MAX } else { STATES_UNTIMED },
@@ -63,11 +63,11 @@ pub fn replan(
         };
         plan(problem, effort)
     };
-    let planned = attempt(&asked.problem).map(|plan| asked.turns(&plan));
-    let turns = planned.or_else(|_| {
-        let asked = asked.with_all_plates();
-        attempt(&asked.problem).map(|plan| asked.turns(&plan))
-    });
+    let mut turns = attempt(&asked.problem).map(|plan| asked.turns(&plan));
+    if turns.is_err() {
+        let all = asked.with_all_plates();
+        turns = attempt(&all.problem).map(|plan| all.turns(&plan));
+    }
     let turns = turns.unwrap_or_else(|refusal| {
         tracing::warn!(%refusal, ?station, "the order of turns cannot be planned");
         by_rest(state, station, date)

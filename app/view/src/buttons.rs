@@ -267,7 +267,6 @@ impl Row {
             Screen::Bar(bar) => {
                 self.add(bar.settle.clone(), Deed::Other);
                 self.add(bar.turn.clone(), Deed::Other);
-                self.own(p::SET_UP, Deed::Other);
                 self.add(bar.loaded.clone(), Deed::Loaded);
                 self.add(bar.holds.clone(), Deed::Holds);
                 self.own(p::OTHER_REPS, Deed::Reps);
@@ -297,6 +296,7 @@ impl Row {
                 for answer in &pad.answers {
                     self.add(answer.word.clone(), deed_of(&answer.tap));
                 }
+                self.own(p::SET_UP, Deed::Other);
                 self.add(pad.stop.clone(), Deed::End);
             }
             Screen::Holds(holds) => {

@@ -126,7 +126,9 @@ impl Stage {
             }
             Tap::Choose(n) => self.choose(scene, &due, *n),
             Tap::SetUp => {
-                self.setup_again = matches!(due, Due::Bar(..) | Due::Rest(..));
+                let from_turn = matches!(due, Due::Pad(_, Some(_), PadOpen::Turn));
+                self.setup_again = from_turn || matches!(due, Due::Bar(..) | Due::Rest(..));
+                self.pad = None;
                 None
             }
         }
