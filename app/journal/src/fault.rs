@@ -215,6 +215,35 @@ pub enum JournalError {
     },
 }
 
+impl JournalError {
+    /// Whether it may pass by itself, as a full disk does, and the journal is sound all the same.
+    #[must_use]
+    pub fn is_for_now(&self) -> bool {
+        match self {
+            Self::ReadOnly { .. } | Self::Full { .. } | Self::NoFolder { .. } => true,
+            Self::Sqlite { source, .. } => {
+                source.sqlite_error_code() == Some(ErrorCode::SystemIoFailure)
+            }
+            Self::Missing { .. }
+            | Self::Busy { .. }
+            | Self::NotADatabase { .. }
+            | Self::NotOurs { .. }
+            | Self::Empty { .. }
+            | Self::Newer { .. }
+            | Self::NotDurable { .. }
+            | Self::Gone { .. }
+            | Self::Broken { .. }
+            | Self::Short { .. }
+            | Self::Lost { .. }
+            | Self::Foreign { .. }
+            | Self::Log { .. }
+            | Self::Mark { .. }
+            | Self::Unguarded { .. }
+            | Self::Damaged { .. } => false,
+        }
+    }
+}
+
 /// What is wrong with one row.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum RowFault {

@@ -33,7 +33,7 @@ pub use rebuild::{FileOutcome, Rebuilt, rebuild};
 pub use record::{
     Followed, LifterSum, PlannedRow, Record, RecordError, RecordReader, SetRow, WeekRow,
 };
-pub use verify::{Report, verify, verify_with};
+pub use verify::{Report, read_aside, verify, verify_with};
 
 /// The journal's name in the data folder.
 pub const JOURNAL_FILE: &str = "journal.sqlite";

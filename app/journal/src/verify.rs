@@ -4,10 +4,11 @@
 use crate::chain::BEFORE_FIRST;
 use crate::fault::{JournalError, told};
 use crate::rows::{tail_of, walk};
-use crate::{open, witness};
+use crate::{ahead, open, witness};
 use domain::{Event, Moment};
 use rusqlite::Connection;
 use std::collections::{BTreeMap, BTreeSet};
+use std::fs;
 use std::path::Path;
 
 /// What a sound journal holds.
@@ -66,6 +67,37 @@ pub fn verify_with(
     check_pages(&file, path)?;
     report.seal = last.iter().map(|byte| format!("{byte:02x}")).collect();
     Ok(report)
+}
+
+/// Hands on every event of a journal that cannot be opened where it lies, on a disk that is full or
+/// takes nothing: from an image in memory, or where the system keeps passing files.
+///
+/// # Errors
+/// As [`verify`](crate::verify()), but that nothing is said of pages that hold no event.
+pub fn read_aside(path: &Path, mut visit: impl FnMut(u64, &Event)) -> Result<(), JournalError> {
+    let claims = witness::of(path, None);
+    if !witness::look(path, &claims)? {
+        return Err(JournalError::Missing {
+            path: path.to_owned(),
+        });
+    }
+    let unreadable = |_| JournalError::NoFolder {
+        path: path.to_owned(),
+    };
+    let room = tempfile::tempdir_in("/dev/shm").or_else(|_| tempfile::tempdir());
+    let room = room.map_err(unreadable)?;
+    let image = room.path().join("image");
+    fs::copy(path, &image).map_err(unreadable)?;
+    if ahead::place(path).exists() {
+        fs::copy(ahead::place(path), ahead::place(&image)).map_err(unreadable)?;
+    }
+    let file = open::open_to_read(&image)?;
+    walk(&file, path, (0, BEFORE_FIRST), |row, event| {
+        visit(row.seq, &event);
+        Ok::<_, JournalError>(())
+    })?;
+    tail_of(&file).map_err(|fault| fault.within(path))?;
+    witness::compare(&file, path, &claims)
 }
 
 /// Whether the file still refuses changes by hand.

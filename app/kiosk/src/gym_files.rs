@@ -20,6 +20,33 @@ pub struct GymInForce {
     pub faults: Vec<Fault>,
 }
 
+/// Begins a folder that has no gym, and takes its files if they changed. Where the disk takes
+/// nothing for now, the gym is the journal's.
+///
+/// # Errors
+/// As [`begin`] and [`take`].
+pub fn in_step(
+    folder: &Folder,
+    owner: &mut Owner,
+    clock: &Steady,
+) -> Result<GymInForce, KioskError> {
+    let as_kept = |owner: &Owner| {
+        let faults = Vec::new();
+        in_force(owner).map(|gym| GymInForce { gym, faults })
+    };
+    if owner.closed().is_some() {
+        return as_kept(owner);
+    }
+    let taken = begin(folder, owner, clock).and_then(|()| take(folder, owner, clock));
+    match taken {
+        Err(KioskError::Journal(error)) if error.is_for_now() => {
+            tracing::warn!(%error, "the gym's files are taken when the disk takes them");
+            as_kept(owner)
+        }
+        other => other,
+    }
+}
+
 /// Takes the folder's files if they changed and are without fault.
 ///
 /// # Errors

@@ -74,12 +74,14 @@ impl Kiosk {
     /// # Errors
     /// [`KioskError`] when folder or journal cannot be used.
     pub fn open(folder: &Folder, clock: Box<dyn Clock>) -> Result<Self, KioskError> {
-        let mut owner = Owner::open(folder.open_journal()?)?;
+        let mut owner = Owner::of(folder)?;
         let clock = Steady::alone(clock);
-        gym_files::begin(folder, &mut owner, &clock)?;
-        // After what a first start lays, so that a first start that was cut short is known as one.
+        if owner.closed().is_none() {
+            gym_files::begin(folder, &mut owner, &clock)?;
+        }
+        // After what a first start lays, so that one that was cut short is known as one.
         clock.anchor(&mut owner);
-        let gym = gym_files::take(folder, &mut owner, &clock)?;
+        let gym = gym_files::in_step(folder, &mut owner, &clock)?;
         let record = match Record::open(&folder.record()) {
             Ok(record) => Some(record),
             Err(error) => {
@@ -88,7 +90,9 @@ impl Kiosk {
             }
         };
         let mut door = Door::of(folder)?;
-        door.take_over(&mut owner, clock.now())?;
+        if owner.closed().is_none() {
+            door.take_over(&mut owner, clock.now())?;
+        }
         let kiosk = Self::with(owner, gym, record, clock);
         Ok(Self {
             folder: Some(folder.clone()),
@@ -249,7 +253,9 @@ impl Kiosk {
             Ok(false) => {}
             Err(error) => self.notice = desk::words(self.say(), &error),
         }
+        let closed = self.owner.closed().is_some();
         self.owner.rest_when_idle();
+        self.tell_closed(closed);
         // What a power cut kept from being recorded.
         if self.keep_days() | self.decide_next() {
             self.after_change();

@@ -2,6 +2,7 @@
 //!
 //! Refuses: showing what is not yet safe on disk.
 use crate::error::KioskError;
+use crate::folder::Folder;
 use domain::{Command, Event, Moment, State, decide};
 use journal::{AppendError, Journal};
 use plan::words;
@@ -20,6 +21,8 @@ fn busy() -> KioskError {
 #[derive(Debug)]
 enum Store {
     Journal(Box<Journal>),
+    /// It can be read and not written for now, and why; it is opened when that is over.
+    Closed(Folder, Box<KioskError>),
     /// For pictures: nothing is kept.
     Memory,
 }
@@ -43,6 +46,57 @@ impl Owner {
     /// [`KioskError::Journal`] when it cannot be read.
     pub fn open(journal: Journal) -> Result<Self, KioskError> {
         Self::resume(journal, State::default(), 0)
+    }
+
+    /// As [`Owner::open`], for the journal of `folder`. Where the disk is full or cannot be written,
+    /// what stands is read all the same: entries are refused until it can.
+    ///
+    /// # Errors
+    /// [`KioskError::Journal`] when it cannot be read, or is not all that it had been.
+    pub fn of(folder: &Folder) -> Result<Self, KioskError> {
+        let why = match folder.open_journal() {
+            Ok(journal) => return Self::open(journal),
+            Err(KioskError::Journal(error)) if error.is_for_now() => error,
+            Err(other) => return Err(other),
+        };
+        tracing::warn!(%why, "the journal is read, and cannot be written for now");
+        let (mut state, mut seq) = (State::default(), 0);
+        let read = journal::read_aside(&folder.journal(), |at, event| {
+            state.apply(event);
+            seq = at;
+        });
+        match read {
+            Ok(()) => Ok(Self {
+                store: Store::Closed(folder.clone(), Box::new(why.into())),
+                seq,
+                ..Self::in_memory(state)
+            }),
+            Err(_) => Err(why.into()),
+        }
+    }
+
+    /// Why nothing can be entered for now; `None` when it can.
+    #[must_use]
+    pub fn closed(&self) -> Option<&KioskError> {
+        match &self.store {
+            Store::Closed(_, why) => Some(why),
+            Store::Journal(_) | Store::Memory => None,
+        }
+    }
+
+    /// Tries whether a journal that could not be written can be now, and reads what is new.
+    fn open_again(&mut self) -> Result<(), KioskError> {
+        let Store::Closed(folder, _) = &self.store else {
+            return Ok(());
+        };
+        let journal = folder.open_journal()?;
+        let news = journal.events_after(self.seq)?;
+        self.store = Store::Journal(Box::new(journal));
+        for (seq, event) in &news {
+            self.state.apply(event);
+            self.seq = *seq;
+        }
+        Ok(())
     }
 
     /// As [`Owner::open`], where `state` is known to be what the first `seq` events make.
@@ -97,6 +151,7 @@ impl Owner {
     /// [`KioskError`] when the core refuses or the journal cannot keep it.
     pub fn command(&mut self, command: &Command, now: Moment) -> Result<(), KioskError> {
         self.idle = 0;
+        self.open_again()?;
         for _ in 0..TRIES_MAX {
             let now = self.no_sooner_than_last(now);
             let events = decide(&self.state, command.clone(), now).map_err(KioskError::Refused)?;
@@ -124,6 +179,7 @@ impl Owner {
     /// # Errors
     /// [`KioskError`] when the core refuses or the journal cannot keep it.
     pub fn together(&mut self, commands: &[Command], now: Moment) -> Result<(), KioskError> {
+        self.open_again()?;
         let mut state = self.state.clone();
         let mut all = Vec::new();
         for command in commands {
@@ -149,6 +205,10 @@ impl Owner {
     /// home, and its mark synced. What the disk does not take now it takes at a later tick.
     pub fn rest_when_idle(&mut self) {
         self.idle = self.idle.saturating_add(1);
+        if self.closed().is_some() && self.idle.is_multiple_of(IDLE_TICKS) {
+            // It stays closed, and the next tries follow.
+            drop(self.open_again());
+        }
         let Store::Journal(journal) = &mut self.store else {
             return;
         };

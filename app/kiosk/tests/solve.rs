@@ -8,9 +8,10 @@ fn solve(problem: &str, input: &str) -> Answer {
         problem,
         input,
         times: None,
-        within_ns: 0,
+        within_ns: 1,
     };
-    run(request, &mut || unreachable!("untimed"))
+    // Time stands still: what is answered is proven.
+    run(request, &mut || 0)
 }
 
 /// Problem, input and answer, spread out for reading.

@@ -192,7 +192,7 @@ impl World {
             let way = random.below(4);
             let first = random.below(file.pending.len() as u64 + 1);
             for (number, change) in (0_u64..).zip(&file.pending) {
-                let mut comes = |random: &mut Random| match way {
+                let comes = |random: &mut Random| match way {
                     0 => true,
                     1 => false,
                     2 => number < first,

@@ -5,6 +5,7 @@
 use super::Kiosk;
 use crate::error::KioskError;
 use crate::folder::Folder;
+use crate::gym_files;
 use crate::owner::Owner;
 use domain::Command;
 use journal::Record;
@@ -101,6 +102,20 @@ impl Kiosk {
         let time = self.time_of_day();
         self.stage = Stage::resume(&self.scene(&time));
         Ok(restored?.report.events)
+    }
+
+    /// Says that nothing can be entered for now; once that is over, what had to wait is made up for.
+    pub(super) fn tell_closed(&mut self, was: bool) {
+        if let Some(why) = self.owner.closed() {
+            self.notice = crate::desk::words(self.say(), why);
+        } else if was && let Some(folder) = self.folder.clone() {
+            match gym_files::in_step(&folder, &mut self.owner, &self.clock) {
+                Ok(gym) => self.gym = gym,
+                Err(error) => tracing::warn!(%error, "the gym's files were not taken"),
+            }
+            self.notice = self.notice_of_files();
+            self.follow_anew(&folder);
+        }
     }
 
     /// The record was made again from the journal that was put back: it is followed from now on.
