@@ -9,6 +9,8 @@ use chrono::NaiveDate;
 /// What a kiosk's screen showed.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Shown {
+    /// On which training day; on another one everybody begins anew.
+    pub date: NaiveDate,
     /// Which screen.
     pub screen: ShownScreen,
     /// The rung that was begun before its rest was over.

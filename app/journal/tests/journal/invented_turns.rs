@@ -34,6 +34,7 @@ fn word(said: Said) -> Fact {
 fn shown(screen: ShownScreen) -> Fact {
     let sheet = from_pins();
     Fact::ScreenShown(Box::new(Shown {
+        date: sheet.date,
         screen,
         early: Some((LiftNo(1), 1)),
         entered: None,

@@ -297,8 +297,9 @@ fn shown() -> impl Strategy<Value = Shown> {
         option::of((lift(), any::<bool>())),
         option::of(lift()),
     );
-    (screen, eye, vec(order, 0..3)).prop_map(
-        |(screen, (early, entered, settle, seen_end), orders)| Shown {
+    (date(), screen, eye, vec(order, 0..3)).prop_map(
+        |(date, screen, (early, entered, settle, seen_end), orders)| Shown {
+            date,
             screen,
             early,
             entered,

@@ -11,7 +11,11 @@ impl Stage {
     #[must_use]
     pub fn resume(scene: &Scene<'_>) -> Self {
         if let Some(shown) = &scene.state.shown {
-            return Self::of(shown);
+            if shown.date == scene.date {
+                return Self::of(shown);
+            }
+            // Another day: everybody begins anew.
+            return Self::default();
         }
         let last = scene.runs().max_by_key(|run| last_touched(run));
         let open = last.filter(|run| !run.is_over());
@@ -68,6 +72,7 @@ impl Stage {
             }
         }
         Shown {
+            date: scene.date,
             screen,
             early: self
                 .early

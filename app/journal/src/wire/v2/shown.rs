@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct ScreenShownV2 {
+    date: String,
     screen: ScreenV2,
     #[serde(deserialize_with = "present")]
     early: Option<(u32, u16)>,
@@ -62,6 +63,7 @@ impl ScreenShownV2 {
             to: StacksV2::of(&order.to),
         };
         Self {
+            date: write_date(shown.date),
             screen: match &shown.screen {
                 ShownScreen::All => ScreenV2::All,
                 ShownScreen::Floor => ScreenV2::Floor,
@@ -114,6 +116,7 @@ impl TryFrom<ScreenShownV2> for Fact {
         };
         let orders = body.orders.into_iter().map(order);
         Ok(Self::ScreenShown(Box::new(Shown {
+            date: read_date(&body.date)?,
             screen: match body.screen {
                 ScreenV2::All => ShownScreen::All,
                 ScreenV2::Floor => ShownScreen::Floor,
