@@ -8,6 +8,9 @@
 #[path = "../tests/journal/invented.rs"]
 mod invented;
 #[allow(dead_code, reason = "one of many")]
+#[path = "../tests/journal/invented_days.rs"]
+mod invented_days;
+#[allow(dead_code, reason = "one of many")]
 #[path = "../tests/journal/invented_next.rs"]
 mod invented_next;
 

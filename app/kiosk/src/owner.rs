@@ -259,7 +259,7 @@ impl Owner {
     fn no_sooner_than_last(&self, now: Moment) -> Moment {
         match (&self.store, self.state.times.last()) {
             (Store::Journal(_), Some(last)) => now.max(last),
-            (Store::Journal(_), None) | (Store::Memory, _) => now,
+            (Store::Journal(_), None) | (Store::Memory | Store::Closed(..), _) => now,
         }
     }
 
