@@ -136,9 +136,10 @@ impl Decision {
     /// The load that is due; `None` for somebody hurt, and where a lift begins anew with the coach.
     #[must_use]
     pub const fn due(&self) -> Option<Mass> {
-        match self.why {
-            Why::Anew | Why::Hurt => None,
-            _ => Some(self.load),
+        if matches!(self.why, Why::Anew | Why::Hurt) {
+            None
+        } else {
+            Some(self.load)
         }
     }
 }

@@ -35,7 +35,12 @@ pub fn supports(state: &State, lifter: &Lifter, lift: &str, reps: u8) -> Option<
             reps: done @ 1..,
             hold: Hold::Kept,
         } => Some(by_reps(rung.load, done, reps)),
-        _ => None,
+        Entered::Set { .. }
+        | Entered::Skipped
+        | Entered::Stopped
+        | Entered::WentOn
+        | Entered::Settled
+        | Entered::LeftOpen => None,
     });
     of_set.chain(written.map(|(_, best)| *best)).max()
 }

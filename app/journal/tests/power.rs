@@ -78,7 +78,7 @@ fn run(folder: &Path, random: &mut Random) -> Run {
         }
         run.marks.extend(fs::read(folder.join(MARK_FILE)));
         if random.below(9) == 0 {
-            open = None;
+            drop(open.take());
             open = Journal::open(&path).ok();
         }
     }

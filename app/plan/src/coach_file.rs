@@ -248,6 +248,10 @@ impl Plan<'_> {
         (next, to)
     }
 
+    #[allow(
+        clippy::too_many_lines,
+        reason = "one case a line, read from top to bottom"
+    )]
     fn sheet(&mut self, number: usize, sheet: &Sheet<'_>) {
         let rows = self.shown(sheet);
         let stem = self.stem.clone();

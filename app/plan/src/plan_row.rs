@@ -189,7 +189,7 @@ impl Reading<'_, '_> {
             "date" => facts.date = Some(date(text)?),
             "week" => match facts::read(text, against)? {
                 Some(read) if read.week.is_some() || read.starts.is_some() => {
-                    *facts = read.or(facts)
+                    *facts = read.or(facts);
                 }
                 Some(_) | None => facts.week = Some(whole(text, &(1..=104))?),
             },
@@ -202,11 +202,11 @@ impl Reading<'_, '_> {
             }
             "lifter" => own.lifters = lifters(text, against)?,
             "lift" if against.lifts.lookup(text).is_some() => {
-                facts.lift = against.lifts.lookup(text)
+                facts.lift = against.lifts.lookup(text);
             }
             "lift" => match facts::read(text, against) {
                 Ok(Some(read)) if read.lift.is_some() && read.kinds() & !0b11_0000 == 0 => {
-                    *facts = read.or(facts)
+                    *facts = read.or(facts);
                 }
                 _ => match tracked(text, against) {
                     Some((lift, track)) => {
@@ -263,7 +263,7 @@ impl Reading<'_, '_> {
                 let empty = own.empty.iter().find(|(key, _)| *key == "date").copied();
                 match (missing, empty) {
                     (Missing::Day | Missing::Weekday | Missing::Monday, Some((key, at))) => {
-                        self.tell_empty(key, at)
+                        self.tell_empty(key, at);
                     }
                     (Missing::Day, None) if self.table.told.contains("date") => {}
                     _ => {

@@ -247,7 +247,20 @@ fn page(frame: &Frame) -> Page {
         Screen::List(list) => &list.title,
         Screen::Page(page) => &page.title,
         Screen::Typing(typing) => &typing.title,
-        _ => &frame.lift,
+        Screen::Choose(_)
+        | Screen::SetUp(_)
+        | Screen::Bar(_)
+        | Screen::Entry(_)
+        | Screen::Turn(_)
+        | Screen::Holds(_)
+        | Screen::Rest(_)
+        | Screen::Stop(_)
+        | Screen::Settle(_)
+        | Screen::End(_)
+        | Screen::Floor(_)
+        | Screen::History(_)
+        | Screen::Why(_)
+        | Screen::Meet(_) => &frame.lift,
     };
     let which = discriminant(&frame.screen);
     (which, frame.asleep, frame.lifter.clone(), title.clone())

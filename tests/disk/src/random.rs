@@ -12,7 +12,7 @@ impl Random {
     }
 
     /// The next number.
-    pub fn next(&mut self) -> u64 {
+    pub fn draw(&mut self) -> u64 {
         self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
         let mut z = self.0;
         z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
@@ -22,6 +22,6 @@ impl Random {
 
     /// One of so many, from 0.
     pub fn below(&mut self, many: u64) -> u64 {
-        self.next() % many.max(1)
+        self.draw() % many.max(1)
     }
 }

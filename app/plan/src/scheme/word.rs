@@ -13,6 +13,10 @@ use crate::set_group::{LoadAsk, Reps, Role};
 
 impl Reader<'_> {
     /// Reads a word at the front of tokens; how many it took, 0 when it is none of ours.
+    #[allow(
+        clippy::too_many_lines,
+        reason = "one case a line, read from top to bottom"
+    )]
     pub(super) fn word(&mut self, word: &str, tokens: &[Token]) -> Result<usize, Wrong> {
         let behind = &tokens[1..];
         let colon = usize::from(matches!(
