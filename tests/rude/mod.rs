@@ -93,3 +93,10 @@ fn same_face(before: &Answer, after: &Answer) -> Result<(), String> {
 fn say(rehearsal: &mut Rehearsal, line: &Line) -> Answer {
     rehearsal.line(line).expect("it goes on")
 }
+
+/// Whether the face says that a plate hangs on another bar.
+fn lacks(face: &Answer) -> bool {
+    face.warnings
+        .iter()
+        .any(|told| told.contains("take it from there"))
+}

@@ -1,7 +1,7 @@
 //! The people of one evening, as they come: each step somebody does something, often not what the
 //! screen would have next.
 use super::plates::thousandths;
-use super::{Bars, Dice, Outcome, same_face, say};
+use super::{Bars, Dice, Outcome, lacks, same_face, say};
 use kiosk::rehearse::{Answer, Line, Rehearsal};
 use std::collections::BTreeMap;
 use view::Deed;
@@ -405,11 +405,4 @@ impl Evening {
             self.fault(format!("{reps} reps were not logged once: {:?}", self.face));
         }
     }
-}
-
-/// Whether the face says that a plate hangs on another bar.
-fn lacks(face: &Answer) -> bool {
-    face.warnings
-        .iter()
-        .any(|told| told.contains("take it from there"))
 }

@@ -207,7 +207,9 @@ fn any_command() -> impl Strategy<Value = Command> {
     prop_oneof![
         2 => prop_oneof![Just("Ines"), Just("Tomasz"), Just("Wen")].prop_map(begin),
         6 => (no.clone(), 0_usize..4, 0_u8..55, hold)
-            .prop_map(|(no, rung, reps, hold)| Command::EnterSet { no, rung, reps, hold, holds: None }),
+            .prop_map(|(no, rung, reps, hold)| {
+                Command::EnterSet { no, rung, reps, hold, holds: None }
+            }),
         1 => (no.clone(), 0_usize..4).prop_map(|(no, rung)| Command::SkipRung { no, rung }),
         1 => no.clone().prop_map(Command::StopLift),
         1 => no.clone().prop_map(Command::GoOn),

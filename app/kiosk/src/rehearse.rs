@@ -323,6 +323,10 @@ fn face_of(kiosk: &mut Kiosk) -> Result<(Headless, Frame), KioskError> {
 }
 
 /// The button of this label, or else the only one whose label begins so.
+#[allow(
+    clippy::needless_pass_by_value,
+    reason = "a list made for this look alone"
+)]
 fn find(all: Vec<Pressable>, label: &str) -> Result<Pressable, String> {
     if let Some(found) = all.iter().find(|one| one.label == label) {
         return Ok(found.clone());

@@ -22,6 +22,7 @@ fn groups(text: &str) -> String {
 }
 
 #[test]
+#[allow(clippy::too_many_lines, reason = "a table")]
 fn cells_that_mean_one_thing() {
     for (text, meant) in [
         ("5x3 @ 140", "5 x 3 @ 140 kg"),

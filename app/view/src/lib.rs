@@ -9,6 +9,7 @@ pub mod bar;
 pub mod beside;
 pub mod buttons;
 pub mod choose;
+mod deed;
 pub mod desk;
 pub mod draw;
 pub mod drawings;

@@ -159,7 +159,10 @@ proptest! {
     #[test]
     fn every_rung_stands_as_high_as_its_load_can(
         mut plates in any_set(),
-        diameters in prop::collection::vec(prop::sample::select(vec![160_i64, 230, 325, 445, 450, 500]), 8),
+        diameters in prop::collection::vec(
+            prop::sample::select(vec![160_i64, 230, 325, 445, 450, 500]),
+            8,
+        ),
         pattern in any_pattern(),
         grams in 0..250_000_i64,
     ) {

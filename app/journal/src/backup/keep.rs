@@ -59,6 +59,10 @@ fn holds(path: &Path, old: &Path) -> Result<bool, BackupError> {
 
 /// `path`, or the same name with the first number that is free, where a copy stands that the one
 /// just made does not hold.
+#[allow(
+    clippy::needless_pass_by_value,
+    reason = "a path made for this name alone"
+)]
 pub(super) fn free(path: PathBuf, made: &Path) -> PathBuf {
     let mut free = path.clone();
     let mut number = 1;

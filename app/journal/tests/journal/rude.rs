@@ -307,7 +307,7 @@ fn no_copy_that_knows_more_is_rotated_out() {
     for night in 2..6 {
         let stamp = format!("2026-12-0{night}");
         let made = backup(older.path(), path, &stamp, 1).expect("copies");
-        assert_eq!(made.beyond, [newest.path.clone()]);
+        assert_eq!(made.beyond, std::slice::from_ref(&newest.path));
         assert_eq!(made.removed.len(), usize::from(night > 2));
     }
     // Nor is it written over by a copy of the same night.

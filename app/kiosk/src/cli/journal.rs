@@ -157,6 +157,7 @@ fn stamp() -> String {
 }
 
 /// Whoever puts something in the journal's place has the folder alone.
+#[allow(clippy::wildcard_enum_match_arm, reason = "all others are told alike")]
 fn alone(folder: &Folder) -> Result<Alone, KioskError> {
     folder.alone().map_err(|error| match error {
         KioskError::Told(_) => BackupError::InUse {

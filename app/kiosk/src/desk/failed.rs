@@ -156,6 +156,7 @@ fn damaged(error: &JournalError) -> Words {
 }
 
 /// A journal that is not what mark, record or log know of it.
+#[allow(clippy::wildcard_enum_match_arm, reason = "all others are told alike")]
 fn known_better(error: &JournalError) -> Words {
     match error {
         JournalError::Lost {

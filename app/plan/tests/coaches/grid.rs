@@ -231,7 +231,7 @@ impl Book {
                             out.write_number_with_format(row, column, *number, &share)
                         }
                         Cell::Day(date) => {
-                            out.write_date_with_format(row, column, &xlsx_day(*date), &day)
+                            out.write_date_with_format(row, column, xlsx_day(*date), &day)
                         }
                         Cell::Time(minutes) => out.write_number_with_format(
                             row,

@@ -1,4 +1,8 @@
 //! Workbooks as rude coaches write them, each written as XLSX, ODS and CSV, and what is understood.
+#![allow(
+    clippy::wildcard_enum_match_arm,
+    reason = "a test looks at what it is about"
+)]
 mod grid;
 mod specimens;
 
