@@ -1,5 +1,4 @@
-//! The people of one evening, as they come: each step somebody does something, often not what the
-//! screen would have next.
+//! The people of one evening: each step somebody does something, often not what is shown next.
 use super::plates::thousandths;
 use super::{Bars, Dice, Outcome, lacks, same_face, say};
 use kiosk::rehearse::{Answer, Line, Rehearsal};
@@ -8,7 +7,6 @@ use view::Deed;
 
 /// Steps of an evening at most.
 const STEPS: usize = 90;
-
 /// One evening under way.
 #[derive(Debug)]
 pub(crate) struct Evening {
@@ -112,7 +110,7 @@ impl Evening {
             80..=82 => self.clock(),
             83..=88 => self.twice(),
             89..=92 => self.floor(),
-            93..=95 => self.late(),
+            93..=95 => self.someone_else(),
             _ => self.other_reps(),
         }
     }
@@ -242,7 +240,7 @@ impl Evening {
     }
 
     fn undo(&mut self) {
-        self.note("undo", "undo".into());
+        self.note("undo", String::new());
         self.press(Deed::Undo);
     }
 
@@ -380,12 +378,6 @@ impl Evening {
                 "floor {floor:?} and own screen {own:?} are at odds"
             ));
         }
-    }
-
-    fn late(&mut self) {
-        let at = usize::try_from(self.dice.roll(self.lifters.len() as u64)).unwrap_or(0);
-        let who = self.lifters[at].clone();
-        self.begin(&who);
     }
 
     /// Other reps, with the bar loaded as shown.

@@ -1,6 +1,4 @@
 //! A coach's plan: file to sheets to rows to prescriptions, or every fault of it.
-//!
-//! Refuses: a plan with any fault, a plan without rows, the same lift of a lifter twice a day.
 use crate::Source;
 use crate::against::Against;
 use crate::carry;
@@ -388,9 +386,8 @@ impl Plan<'_> {
             if let Err(wrong) = follow(&text.join(", "), &mut row.groups) {
                 let sheet = Some(row.from.sheet.as_str()).filter(|_| !row.from.is_text);
                 self.faults.turn_to(0, sheet);
-                let at = row.from.column.unwrap_or(0);
-                self.faults
-                    .wrong(row.from.row, Some((at, &letters(at))), wrong);
+                let (at, line) = (row.from.column.unwrap_or(0), row.from.row);
+                self.faults.wrong(line, Some((at, &letters(at))), wrong);
             }
         }
         if !self.faults.stops() {
