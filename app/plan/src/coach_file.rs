@@ -17,7 +17,6 @@ use crate::words::words;
 use chrono::NaiveDate;
 use domain::{Gym, Prescription};
 use std::collections::BTreeMap;
-
 /// Most rows of a plan, the headers apart.
 pub(crate) const ROWS_MAX: usize = 20_000;
 
