@@ -86,15 +86,17 @@ fn all_by(onward: Key, name: &str, count: usize) -> Vec<Tap> {
 fn tab_and_arrows_reach_every_button() {
     // Each on a thread, and so on a window, of its own.
     let all_by = |onward| {
-        let run = std::thread::spawn(move || all_by(onward, "bar", 8));
+        let run = std::thread::spawn(move || all_by(onward, "bar", 10));
         run.join().expect("the keys are heard")
     };
     let by_tab = all_by(Key::Tab);
-    assert_eq!(by_tab.len(), 8, "{by_tab:?}");
+    assert_eq!(by_tab.len(), 10, "{by_tab:?}");
     for tap in [
         Tap::All,
         Tap::Undo,
-        Tap::SetUp,
+        Tap::TurnPad,
+        Tap::Loaded,
+        Tap::Holds,
         Tap::OtherReps,
         Tap::BackMoved,
         Tap::Main,
@@ -190,7 +192,7 @@ fn what_is_held_by_a_finger_is_held_by_a_key() {
     for pressed in [SharedString::from(Key::Return), " ".into()] {
         let run = std::thread::spawn(move || {
             let (face, taps) = open();
-            show(&face, &scene("entry-reps"));
+            show(&face, &scene("turn"));
             keys_to(&face, "end the lift");
             let window = face.window();
             let down = || WindowEvent::KeyPressed {
@@ -224,7 +226,7 @@ fn what_is_held_by_a_finger_is_held_by_a_key() {
 #[test]
 fn an_assistive_tool_asks_twice_for_what_is_held() {
     let (face, taps) = open();
-    show(&face, &scene("entry-reps"));
+    show(&face, &scene("turn"));
     let stop = || {
         i_slint_backend_testing::ElementHandle::find_by_accessible_label(
             face.component(),

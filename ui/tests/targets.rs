@@ -69,13 +69,17 @@ fn the_main_answer_is_40_mm_wide_at_the_bottom_right_and_undo_at_the_bottom_left
             "end the lift",
             "next lifter",
             "keep 180 kg",
+            "my turn now",
+            "it holds that",
             "keep 1002.5 lb",
             "attempt over, 14 of 24",
             "attempt over, 114 of 124",
         ];
         let all = buttons(face);
         let main = all.iter().find(|(label, _)| {
-            mains.contains(&label.as_str()) && !name.starts_with("entry")
+            mains.contains(&label.as_str())
+                && !name.starts_with("entry")
+                && !name.starts_with("turn")
                 || label.ends_with("done, back kept")
         });
         if let Some((label, (left, _, right, bottom))) = main {
@@ -90,6 +94,7 @@ fn the_main_answer_is_40_mm_wide_at_the_bottom_right_and_undo_at_the_bottom_left
                 "list",
                 "meet-over",
                 "page",
+                "turn",
                 "typing",
                 "why",
             ];

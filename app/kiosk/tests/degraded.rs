@@ -19,7 +19,7 @@ const TAPS_MAX: usize = 20;
 
 /// Chooses the first lifter of the day and sets up, until the lift is begun or something is told.
 fn begin(kiosk: &mut Kiosk) -> String {
-    let seq = kiosk.seq();
+    let lifts = kiosk.state().lifts.len();
     for _ in 0..TAPS_MAX {
         let frame = kiosk.frame();
         let tap = match &frame.screen {
@@ -31,7 +31,7 @@ fn begin(kiosk: &mut Kiosk) -> String {
             _ => Tap::Main,
         };
         let notice = kiosk.tap(&tap).notice;
-        if kiosk.seq() > seq || !notice.is_empty() {
+        if kiosk.state().lifts.len() > lifts || !notice.is_empty() {
             return notice;
         }
     }

@@ -212,7 +212,7 @@ fn a_stick_is_seen_taken_and_written_to_and_a_copy_put_back() {
     // A fault: nothing can be taken. Pulled: nothing is there.
     std::fs::write(
         stick.path().join("march.csv"),
-        format!("{header}{}", row.replace(" kg", "")),
+        format!("{header}{}", row.replace(" kg", " stone")),
     )
     .expect("writes");
     let page = kiosk.desk_with("row 2, column load");

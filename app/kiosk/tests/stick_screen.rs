@@ -115,7 +115,7 @@ fn a_stick_is_shown_refused_whole_and_taken() {
     gym.row("stick");
     let march = gym.stick().join("march.csv");
     let april = gym.stick().join("april.csv");
-    std::fs::write(&march, plan("180")).expect("written");
+    std::fs::write(&march, plan("180 stone")).expect("written");
     std::fs::write(&april, plan("175 kg").replace("-03-", "-04-")).expect("written");
     gym.until("faults: 1");
     let rows = gym.rows();

@@ -49,8 +49,7 @@ pub(crate) fn spot(say: Language, sheet: &LiftSheet, rung: &Rung, to: &Stacks) -
 /// Thickness of each mat that is stood on: "20 mm".
 pub(crate) fn mat_list(sheet: &LiftSheet) -> Vec<String> {
     let mats = sheet.pins.iter().flat_map(|pins| &pins.mats);
-    mats.map(|mat| format!("{} mm", mat.number(domain::LengthUnit::Mm)))
-        .collect()
+    mats.map(|mat| mat.words(domain::LengthUnit::Mm)).collect()
 }
 
 /// By how much the bar has to be raised with these plates, where it starts on the floor.
