@@ -38,9 +38,14 @@
 //!   none), `least_diameter` (optional, as for a ladder), `hole` (optional or null: the turn does not use the pins), `lasts_s`, `rest_s` (least
 //!   time from the end of that lifter's previous turn; optional, 0)
 //!
-//! Out: `ends_s`, `handling_s` (all time spent on plates, hole changes apart), `pair_moves`,
-//! `proven` (`ends_s` cannot be beaten), `at_least_s`, and `turns` in the order in which they are
-//! done: `lifter`, `turn` (from 1), `starts_s`, `ends_s`, `hole`, `load`, `per_side`, `take_off`,
+//! Several bars: `stations`, 1 to 4, in place of the fields of the one bar: a list of `name` and
+//! those fields. A lifter may name a `station`, else is put to one for the whole lift.
+//!
+//! Out: `ends_s` (of several bars, the latest), `handling_s` (all time spent on plates, hole changes
+//! apart), `pair_moves`, `longest_wait_s` (the longest that one lifter waits for a set, beyond the
+//! rest due; a first turn is waited for from the start), `proven` (`ends_s` cannot be beaten),
+//! `at_least_s`, and `turns` in the order in which they are
+//! done: `station` (where there are several), `lifter`, `turn` (from 1), `starts_s`, `ends_s`, `hole`, `load`, `per_side`, `take_off`,
 //! `put_on`. With `--within SECONDS` it looks for at most so long, 2 by default. Rules and ties
 //! are told in [`domain::solve::rotation`].
 //!
@@ -111,6 +116,7 @@ mod next_rule;
 mod next_words;
 mod read;
 mod rotation;
+mod stations;
 mod watch;
 
 /// The problems that can be solved.

@@ -97,3 +97,67 @@ fn without_time_it_still_answers_and_never_claims_too_much() {
     assert!(number(&hasty, "ends_s") >= number(&whole, "ends_s"));
     assert!(hasty["proven"] == false || hasty["ends_s"] == whole["ends_s"]);
 }
+
+/// The kit at two stations, and who goes where.
+fn stations(lifters: &str) -> String {
+    format!(
+        r#"{{"stations": [{{"name": "yard rack", {KIT}}}, {{"name": "hall rack", {KIT}}}],
+            "lifters": [{lifters}]}}"#
+    )
+}
+
+fn twice(name: &str, more: &str) -> String {
+    format!(
+        r#"{{"name": "{name}"{more}, "turns": [
+            {{"target": "70 kg", "lasts_s": 40}},
+            {{"target": "70 kg", "lasts_s": 40, "rest_s": 120}}]}}"#
+    )
+}
+
+#[test]
+fn two_bars_are_shared_out() {
+    let lifters = [twice("Oona", ""), twice("Pell", "")].join(", ");
+    let told: Value = serde_json::from_str(&solve(&stations(&lifters), u64::MAX)).unwrap();
+    // By hand: each at a bar of their own loads a 25 in 8 s, lifts to 48, rests to 168, lifts to
+    // 208. At one bar the second would lift from 208 to 248.
+    assert_eq!(told["proven"], true, "{told}");
+    assert_eq!(
+        (&told["ends_s"], &told["at_least_s"]),
+        (&208.into(), &208.into())
+    );
+    assert_eq!(
+        (&told["handling_s"], &told["pair_moves"]),
+        (&16.into(), &2.into())
+    );
+    assert_eq!(told["longest_wait_s"], 8);
+    let turns = told["turns"].as_array().unwrap();
+    for name in ["Oona", "Pell"] {
+        let own = turns.iter().filter(|turn| turn["lifter"] == name);
+        let at: Vec<&Value> = own.map(|turn| &turn["station"]).collect();
+        assert!(
+            at.len() == 2 && at[0] == at[1],
+            "nobody changes bars: {told}"
+        );
+    }
+    assert_ne!(turns[0]["station"], turns[1]["station"]);
+}
+
+#[test]
+fn whoever_names_a_station_lifts_there() {
+    let here = r#", "station": "hall rack""#;
+    let lifters = [twice("Oona", here), twice("Pell", here)].join(", ");
+    let told: Value = serde_json::from_str(&solve(&stations(&lifters), u64::MAX)).unwrap();
+    let turns = told["turns"].as_array().unwrap();
+    assert!(turns.iter().all(|turn| turn["station"] == "hall rack"));
+    // By hand: Oona 8 to 48, Pell 48 to 88, Oona rested at 168 to 208, Pell to 248.
+    assert_eq!(
+        (&told["proven"], &told["ends_s"]),
+        (&true.into(), &248.into())
+    );
+    let nowhere = twice("Oona", r#", "station": "loft""#);
+    let told: Value = serde_json::from_str(&solve(&stations(&nowhere), u64::MAX)).unwrap();
+    assert_eq!(told["field"], "lifters[0].station", "{told}");
+    let heavy = twice("Oona", "").replace("70 kg", "71 kg");
+    let told: Value = serde_json::from_str(&solve(&stations(&heavy), u64::MAX)).unwrap();
+    assert_eq!(told["field"], "lifters[0].turns[0].target", "{told}");
+}

@@ -23,8 +23,15 @@
 //! plan first; a pass in which nothing had to be dropped for want of room proves it. See `search`
 //! and `passes`.
 //!
+//! Five lifters and more are a `crowd`: a good order is found by small changes, then all orders
+//! near it are searched in the same way, again and again. What that plan cannot rule out by simple
+//! bounds is then looked at whole, if it is little enough.
+//!
+//! Several bars are planned by [`share`].
+//!
 //! # Ties
-//! The same problem gets the same plan every time, as long as the planner may go on until it
+//! Of plans of a crowd that end alike with as little handling, one that suffers less when a set
+//! takes half as long again is taken, where it is found. The same problem gets the same plan every time, as long as the planner may go on until it
 //! ends by itself, or is limited by [`Effort::states`] alone.
 use super::{Change, Equipment, Refusal};
 use crate::length::Length;
@@ -38,27 +45,40 @@ mod barren;
 mod bars;
 mod best;
 mod bounds;
+mod bundles;
 mod check;
 mod clocks;
 mod course;
+mod cover;
+mod crowd;
 mod free;
+mod gaps;
+mod improve;
 mod layer;
 mod model;
 mod needless;
 mod numbers;
 mod passes;
+mod pauses;
 mod plates;
 mod run;
 mod search;
 mod shapes;
+mod sharing;
 mod sieve;
 mod sorted;
 mod spread;
 mod stacks;
+mod stations;
+mod steady;
 mod steps;
 mod strip;
+mod thin;
 mod thumb;
+mod trail;
 mod ways;
+
+pub use stations::{Group, GroupPlan, Station, share};
 
 /// A rotation to plan, from the bar as it stands.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -151,6 +171,9 @@ pub struct Plan {
     pub handling_ns: u64,
     /// How many times a pair is put on or taken off.
     pub pair_moves: u32,
+    /// The longest that one lifter waits for a set beyond the rest due, from the end of that rest
+    /// (for a first turn from [`Standing::now_ns`]) to the start of the set.
+    pub longest_wait_ns: u64,
     /// `ends_ns` cannot be beaten.
     pub proven: bool,
     /// With that end, `handling_ns` cannot be beaten either. Never without `proven`.
@@ -190,7 +213,7 @@ pub struct PlannedTurn {
 
 impl Problem {
     /// The most lifters that are planned with.
-    pub const LIFTERS_LIMIT: usize = 8;
+    pub const LIFTERS_LIMIT: usize = 10;
     /// The most turns that are planned with, all lifters together.
     pub const TURNS_LIMIT: usize = 128;
     /// The longest single time that is planned with, nanoseconds: a million seconds.
@@ -204,7 +227,7 @@ impl Problem {
 /// cannot be loaded, or when a hole cannot be set because the bar alone is too heavy for it.
 pub fn plan(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refusal> {
     check::check(problem)?;
-    run::run(problem, effort, &passes::USUAL)
+    run::run(problem, 0, effort, &passes::USUAL)
 }
 
 /// As [`plan`], in passes so narrow that small problems need all of them, for tests.
@@ -214,5 +237,20 @@ pub fn plan(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refusal> {
 #[doc(hidden)]
 pub fn plan_narrowly(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refusal> {
     check::check(problem)?;
-    run::run(problem, effort, &passes::NARROW)
+    run::run(problem, 0, effort, &passes::NARROW)
+}
+
+/// As [`plan`], as if the problem were too large to look at whole, with so many stacks a turn told
+/// apart in the bounds, for tests.
+///
+/// # Errors
+/// As [`plan`].
+#[doc(hidden)]
+pub fn plan_as_a_crowd(
+    problem: &Problem,
+    bundles: usize,
+    effort: Effort<'_>,
+) -> Result<Plan, Refusal> {
+    check::check(problem)?;
+    run::run_as_a_crowd(problem, bundles, effort)
 }

@@ -8,6 +8,11 @@ use std::collections::BTreeMap;
 /// Earliest end of the last turn and, with that, the least handling, in nanoseconds; `None` when
 /// a turn cannot be done.
 pub(crate) fn best(problem: &Problem) -> Option<(u64, u64)> {
+    best_by(problem, 0)
+}
+
+/// As [`best`], where an end before `soon_enough` is worth no more than that one.
+pub(crate) fn best_by(problem: &Problem, soon_enough: u64) -> Option<(u64, u64)> {
     let stacks = all_stacks(&problem.equipment);
     let bar = problem.equipment.bar_and_collars;
     let mut able = Vec::new();
@@ -31,6 +36,7 @@ pub(crate) fn best(problem: &Problem) -> Option<(u64, u64)> {
     let mut tries = Tries {
         problem,
         able,
+        soon_enough,
         best: None,
         seen: BTreeMap::new(),
     };
@@ -79,18 +85,20 @@ type Key = (Vec<usize>, Vec<usize>, Option<u16>);
 struct Tries<'a> {
     problem: &'a Problem,
     able: Vec<Vec<Vec<Vec<usize>>>>,
+    soon_enough: u64,
     best: Option<(u64, u64)>,
     seen: BTreeMap<Key, Vec<Stand>>,
 }
 
 impl Tries<'_> {
     fn go_on(&mut self, stand: &Stand) {
-        let so_far = (stand.clock, stand.handling);
+        let so_far = (stand.clock.max(self.soon_enough), stand.handling);
         let lasting = self.problem.lifters.iter().zip(&stand.done);
         let lasting = lasting
             .flat_map(|(l, &done)| &l.turns[done..])
             .map(|t| t.lasts_ns);
-        let hopeful = (stand.clock + lasting.sum::<u64>(), stand.handling);
+        let clock = stand.clock + lasting.sum::<u64>();
+        let hopeful = (clock.max(self.soon_enough), stand.handling);
         if self.best.is_some_and(|best| hopeful >= best) || self.seen_before(stand) {
             return;
         }
@@ -116,10 +124,14 @@ impl Tries<'_> {
     fn seen_before(&mut self, stand: &Stand) -> bool {
         let key = (stand.done.clone(), stand.stack.clone(), stand.hole);
         let seen = self.seen.entry(key).or_default();
+        // Whoever is through does not matter any more.
+        let lifters = &self.problem.lifters;
+        let goes_on = |lifter: usize| stand.done[lifter] < lifters[lifter].turns.len();
         let no_later = |s: &Stand| {
+            let mut going = (0..lifters.len()).filter(|&lifter| goes_on(lifter));
             s.clock <= stand.clock
                 && s.handling <= stand.handling
-                && s.ended.iter().zip(&stand.ended).all(|(a, b)| a <= b)
+                && going.all(|lifter| s.ended[lifter] <= stand.ended[lifter])
         };
         if seen.iter().any(no_later) {
             return true;

@@ -170,7 +170,7 @@ fn what_bites_is_told() {
     refuse(&|p| p.lifters.clear());
     refuse(&|p| p.lifters.iter_mut().for_each(|l| l.turns.clear()));
     refuse(&|p| p.lifters[0].turns = vec![turn(60); 200]);
-    refuse(&|p| p.lifters = vec![p.lifters[0].clone(); 9]);
+    refuse(&|p| p.lifters = vec![p.lifters[0].clone(); 11]);
     refuse(&|p| p.lifters[0].turns[0].lasts_ns = u64::MAX);
     refuse(&|p| p.lifters[0].turns[0].rest_ns = Problem::TIME_LIMIT_NS + 1);
     refuse(&|p| p.hole_change_ns = u64::MAX);

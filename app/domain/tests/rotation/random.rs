@@ -182,6 +182,32 @@ pub(crate) fn crowd(seed: u64) -> Problem {
     problem
 }
 
+/// So many lifters of two turns each, or of one where they are more than six, with one kind of plate
+/// or two, none of them under way.
+pub(crate) fn many(seed: u64, lifters: usize) -> Problem {
+    let mut problem = crowd(seed);
+    let dice = &mut Dice::new(seed ^ 0x3A27);
+    let kinds = if lifters > 6 { 1 } else { 2 };
+    problem.equipment.plates.truncate(kinds);
+    problem.standing = Standing::default();
+    let rest = dice.pick(&[20_000, 60_000, 120_000]);
+    let turns = if lifters > 6 { 1 } else { 2 };
+    let row = |lifter: usize, dice: &mut Dice| {
+        // Two of many go twice, so that someone has to rest.
+        let turns = if lifter < 2 { 2 } else { turns };
+        let turns = (0..turns).map(|_| Turn {
+            rest_ns: ms(rest + dice.between(0, 40) * 1_000),
+            ..small_turn(dice, &problem.equipment, MassUnit::Kg, (2, false))
+        });
+        Lifter {
+            turns: turns.collect(),
+            ended_ns: None,
+        }
+    };
+    problem.lifters = (0..lifters).map(|lifter| row(lifter, dice)).collect();
+    problem
+}
+
 /// A small rotation that is already under way.
 pub(crate) fn under_way(seed: u64) -> Problem {
     let mut problem = small(seed);

@@ -10,6 +10,7 @@ struct Rack<'a> {
     hole: Option<u16>,
     clock: u64,
     handling: u64,
+    longest_wait: u64,
     ended: Vec<Option<u64>>,
     done: Vec<usize>,
 }
@@ -22,6 +23,7 @@ pub(crate) fn check(problem: &Problem, plan: &Plan) {
         hole: problem.standing.hole,
         clock: problem.standing.now_ns,
         handling: 0,
+        longest_wait: 0,
         ended: problem.lifters.iter().map(|l| l.ended_ns).collect(),
         done: vec![0; problem.lifters.len()],
     };
@@ -41,6 +43,7 @@ pub(crate) fn check(problem: &Problem, plan: &Plan) {
     assert_eq!(rack.done, counts, "everyone does all turns");
     assert_eq!(plan.ends_ns, rack.clock, "the end");
     assert_eq!(plan.handling_ns, rack.handling, "the handling");
+    assert_eq!(plan.longest_wait_ns, rack.longest_wait, "the longest wait");
     let changes = plan.turns.iter().map(|t| &t.change);
     let moves: usize = changes.map(|c| c.take_off.len() + c.put_on.len()).sum();
     assert_eq!(plan.pair_moves as usize, moves, "the moves");
@@ -110,9 +113,11 @@ impl Rack<'_> {
         let across = self.bar.iter().map(|&k| equipment.plates[k].diameter);
         let largest = across.max().unwrap_or_default();
         assert!(turn.least_diameter <= largest, "turn {at} lies too low");
-        if let Some(ended) = self.ended[step.lifter] {
-            self.clock = self.clock.max(ended + turn.rest_ns);
-        }
+        let now = self.problem.standing.now_ns;
+        let ended = self.ended[step.lifter];
+        let rested = ended.map_or(now, |ended| now.max(ended + turn.rest_ns));
+        self.clock = self.clock.max(rested);
+        self.longest_wait = self.longest_wait.max(self.clock - rested);
         assert_eq!(
             step.starts_ns, self.clock,
             "turn {at} starts as soon as it can"

@@ -2,7 +2,9 @@
 use super::exact;
 use super::ladder::{equipment, length};
 use super::read::{Fault, Object, Value};
+use super::stations;
 use super::watch::Watch;
+use domain::solve::Equipment;
 use domain::solve::rotation::{
     Effort, Lifter, Loaders, Plan, PlannedTurn, Problem, Standing, Turn, plan,
 };
@@ -11,7 +13,19 @@ use serde::Serialize;
 use serde_json::value::RawValue;
 
 /// States that may be looked at whatever the time: bounds the memory.
-const STATES_MAX: u64 = 40_000_000;
+pub(super) const STATES_MAX: u64 = 40_000_000;
+
+/// The fields of a rack.
+pub(super) const RACK: [&str; 8] = [
+    "bar",
+    "collars",
+    "sleeve",
+    "plates",
+    "big_inside",
+    "loaders",
+    "hole_change_s",
+    "hole_change_at_most",
+];
 
 /// Quantities of the input, each with its unit.
 #[derive(Debug)]
@@ -27,6 +41,7 @@ struct Solved {
     ends_s: Box<RawValue>,
     handling_s: Box<RawValue>,
     pair_moves: u32,
+    longest_wait_s: Box<RawValue>,
     proven: bool,
     at_least_s: Box<RawValue>,
     turns: Vec<SolvedTurn>,
@@ -48,6 +63,9 @@ struct SolvedTurn {
 }
 
 pub(super) fn solve(input: &Object<'_>, watch: &mut Watch<'_>) -> Result<String, Fault> {
+    if input.get("stations").is_some() {
+        return stations::solve(input, watch);
+    }
     let asked = read(input)?;
     let (plan, median_us) = watch.run_within(|go_on| {
         plan(
@@ -62,38 +80,52 @@ pub(super) fn solve(input: &Object<'_>, watch: &mut Watch<'_>) -> Result<String,
 }
 
 fn read(input: &Object<'_>) -> Result<Asked, Fault> {
-    input.only(&[
-        "bar",
-        "collars",
-        "sleeve",
-        "plates",
-        "big_inside",
-        "loaders",
-        "hole_change_s",
-        "hole_change_at_most",
-        "lifters",
-    ])?;
-    let (equipment, plate_units) = equipment(input)?;
-    let seconds = |value: Value<'_>| value.seconds(Problem::TIME_LIMIT_NS);
-    let mass = |value: Value<'_>| value.mass().map(|(mass, _)| mass);
+    let mut fields = Vec::from(RACK);
+    fields.extend(["lifters", "stations"]);
+    input.only(&fields)?;
+    let rack = rack(input)?;
     let mut lifters = Vec::new();
     let mut names = Vec::new();
     let mut turn_units = Vec::new();
     for value in input.need("lifters")?.list()? {
         let lifter = value.object()?;
         lifter.only(&["name", "turns"])?;
-        names.push(lifter.need("name")?.text("a lifter's name")?);
-        let read = lifter.need("turns")?.list()?;
-        let read: Vec<(Turn, MassUnit)> = read.iter().map(turn).collect::<Result<_, Fault>>()?;
-        let (turns, units) = read.into_iter().unzip();
-        lifters.push(Lifter {
-            turns,
-            ended_ns: None,
-        });
-        turn_units.push(units);
+        let read = self::lifter(&lifter)?;
+        names.push(read.name);
+        lifters.push(read.lifter);
+        turn_units.push(read.units);
     }
-    let problem = Problem {
+    Ok(Asked {
+        problem: Problem {
+            equipment: rack.equipment,
+            loaders: rack.loaders,
+            hole_change_ns: rack.hole_change_ns,
+            hole_change_at_most: rack.hole_change_at_most,
+            lifters,
+            standing: Standing::default(),
+        },
+        names,
+        plate_units: rack.plate_units,
+        turn_units,
+    })
+}
+
+/// A bar at a rack, as it is written at the top of a problem or for each station.
+pub(super) struct Rack {
+    pub equipment: Equipment,
+    pub plate_units: Vec<MassUnit>,
+    pub loaders: Loaders,
+    pub hole_change_ns: u64,
+    pub hole_change_at_most: Mass,
+}
+
+pub(super) fn rack(input: &Object<'_>) -> Result<Rack, Fault> {
+    let (equipment, plate_units) = equipment(input)?;
+    let seconds = |value: Value<'_>| value.seconds(Problem::TIME_LIMIT_NS);
+    let mass = |value: Value<'_>| value.mass().map(|(mass, _)| mass);
+    Ok(Rack {
         equipment,
+        plate_units,
         loaders: input
             .get("loaders")
             .map_or(Ok(Loaders::One), |value| loaders(&value))?,
@@ -101,14 +133,28 @@ fn read(input: &Object<'_>) -> Result<Asked, Fault> {
         hole_change_at_most: input
             .get("hole_change_at_most")
             .map_or(Ok(Mass::LIMIT), mass)?,
-        lifters,
-        standing: Standing::default(),
-    };
-    Ok(Asked {
-        problem,
-        names,
-        plate_units,
-        turn_units,
+    })
+}
+
+/// A lifter, with the units that the turns' targets were written in.
+pub(super) struct Read {
+    pub name: String,
+    pub lifter: Lifter,
+    pub units: Vec<MassUnit>,
+}
+
+pub(super) fn lifter(object: &Object<'_>) -> Result<Read, Fault> {
+    let name = object.need("name")?.text("a lifter's name")?;
+    let read = object.need("turns")?.list()?;
+    let read: Vec<(Turn, MassUnit)> = read.iter().map(turn).collect::<Result<_, Fault>>()?;
+    let (turns, units) = read.into_iter().unzip();
+    Ok(Read {
+        name,
+        lifter: Lifter {
+            turns,
+            ended_ns: None,
+        },
+        units,
     })
 }
 
@@ -174,6 +220,7 @@ fn write(asked: &Asked, plan: &Plan, median_us: Option<Box<RawValue>>) -> Solved
         ends_s: time(plan.ends_ns),
         handling_s: time(plan.handling_ns),
         pair_moves: plan.pair_moves,
+        longest_wait_s: time(plan.longest_wait_ns),
         proven: plan.proven,
         at_least_s: time(plan.at_least_ns),
         turns: plan.turns.iter().map(turn).collect(),

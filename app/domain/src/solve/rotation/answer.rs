@@ -24,6 +24,7 @@ pub(super) struct Found {
 struct Scribe<'a> {
     problem: &'a Problem,
     model: &'a Model,
+    longest_wait: i64,
     done: Vec<usize>,
     ready: Vec<i64>,
     clock: i64,
@@ -36,6 +37,7 @@ pub(super) fn spell_out(problem: &Problem, model: &Model, found: &Found, states:
     let mut scribe = Scribe {
         problem,
         model,
+        longest_wait: 0,
         done: vec![0; model.lifters()],
         ready: model.ready.clone(),
         clock: model.now,
@@ -55,6 +57,7 @@ pub(super) fn spell_out(problem: &Problem, model: &Model, found: &Found, states:
             .map(|(_, handling)| handling.unsigned_abs())
             .sum(),
         pair_moves: u32::try_from(pair_moves).expect("a sleeve holds few plates"),
+        longest_wait_ns: scribe.longest_wait.unsigned_abs(),
         proven: found.proven,
         least_handling: found.proven && found.least_handling,
         at_least_ns: if found.proven {
@@ -84,7 +87,9 @@ impl Scribe<'_> {
         }
         let handling = model.handling(&self.stack[kept..]) + model.handling(&stack[kept..]);
         let loaded = self.clock + handling + if hole_change { model.hole_change } else { 0 };
-        let starts = loaded.max(self.ready[lifter]);
+        let rested = self.ready[lifter].max(model.now);
+        let starts = loaded.max(rested);
+        self.longest_wait = self.longest_wait.max(starts - rested);
         let place = |kind: &u8| model.kinds[usize::from(*kind)].place;
         let change = Change {
             take_off: self.stack[kept..].iter().rev().map(place).collect(),

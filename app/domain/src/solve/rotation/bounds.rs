@@ -12,7 +12,6 @@
 use super::course::Course;
 use super::model::Model;
 use super::spread::{Cost, LANES, Lanes, Spread};
-use super::stacks::Stacks;
 use super::steps::{Step, rows_of, turn_before};
 use alloc::vec;
 use alloc::vec::Vec;
@@ -21,6 +20,9 @@ use alloc::vec::Vec;
 const ENDS: usize = 0;
 /// Lane of the least handling.
 const HANDLING: usize = 1;
+
+/// A place is about as much work as so many states.
+const PLACE: usize = 50;
 
 /// The table.
 #[derive(Debug)]
@@ -32,6 +34,8 @@ pub(super) struct Bounds<C> {
     /// By place and hole: for each lifter, from the start of the lifter's next turn to the end of
     /// all, by how many turns come before.
     waits: Vec<Vec<(u8, Vec<Waits<C>>)>>,
+    /// By turn, the start last, and stack: the number of its bundle.
+    bundles: Vec<Vec<u16>>,
     classes: usize,
     unit: i64,
 }
@@ -43,13 +47,16 @@ struct Row {
     lifter: usize,
     hole: u8,
     from: usize,
+    /// Stacks or bundles of them.
     stacks: usize,
+    turn: usize,
 }
 
 /// What can follow a turn, ready to be asked stack by stack.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct After<'a, C> {
     lanes: &'a [Lanes<C>],
+    bundles: &'a [u16],
     row: Row,
     waits: &'a [Waits<C>],
     classes: usize,
@@ -59,18 +66,19 @@ pub(super) struct After<'a, C> {
 impl<C: Cost> After<'_, C> {
     /// Least time from now to the end of the last turn.
     pub(super) fn ends(&self, stack: usize) -> i64 {
-        self.lanes[stack][ENDS].units() * self.unit
+        self.lanes[self.bundle(stack)][ENDS].units() * self.unit
     }
 
     /// Least handling still to come.
     pub(super) fn handling(&self, stack: usize) -> i64 {
-        self.lanes[stack][HANDLING].units() * self.unit
+        self.lanes[self.bundle(stack)][HANDLING].units() * self.unit
     }
 
     /// Least time from now to the end of the last turn if `lifter`, who has a turn to come and
     /// has not just finished one, must wait for `wait` more.
     pub(super) fn ends_with(&self, stack: usize, lifter: usize, wait: i64) -> i64 {
         let first = lane_of(lifter, self.row.lifter, self.classes);
+        let stack = self.bundle(stack);
         let option = |class: usize| {
             let lane = first + class;
             let lanes = &self.lanes[lane / LANES * self.row.stacks + stack];
@@ -78,6 +86,10 @@ impl<C: Cost> After<'_, C> {
             rested.max(wait.saturating_add(self.ns(self.waits[lifter][class])))
         };
         (0..self.classes).map(option).min().unwrap_or(0)
+    }
+
+    fn bundle(&self, stack: usize) -> usize {
+        usize::from(self.bundles[stack])
     }
 
     /// Out of reach stays so.
@@ -97,9 +109,14 @@ fn lane_of(lifter: usize, last: usize, classes: usize) -> usize {
     2 + classes * (lifter - usize::from(lifter > last))
 }
 
-/// How many classes there is room for: one or two groups of lanes must do.
+/// How many classes there is room for: one to three groups of lanes must do. There are two at
+/// least, since "next" and "later" must be told apart.
 fn classes(model: &Model) -> usize {
-    let groups = if model.lifters() > 3 { 2 } else { 1 };
+    let groups = match model.lifters() {
+        0..=3 => 1,
+        4..=8 => 2,
+        _ => 3,
+    };
     let others = model.lifters().saturating_sub(1).max(1);
     ((groups * LANES - 2) / others).min(CLASSES)
 }
@@ -112,20 +129,18 @@ fn groups(model: &Model) -> usize {
 
 impl<C: Cost> Bounds<C> {
     /// How many groups of lanes a table has.
-    pub(super) fn size(model: &Model, stacks: &Stacks, course: &Course) -> usize {
+    pub(super) fn size(model: &Model, spread: &Spread<'_, C>, course: &Course) -> usize {
         let sizes = course.places.iter().flat_map(|place| {
             let rows = rows_of(model, place);
-            rows.into_iter().map(|(lifter, _)| {
-                let turn = turn_before(model, place, lifter);
-                stacks.serving.get(turn).map_or(1, Vec::len)
-            })
+            rows.into_iter()
+                .map(|(lifter, _)| spread.count(turn_before(model, place, lifter)))
         });
         sizes.sum::<usize>() * groups(model)
     }
 
     /// How many groups of lanes are compared to work it out.
-    pub(super) fn work(model: &Model, stacks: &Stacks, course: &Course) -> usize {
-        let count = |turn: usize| stacks.serving.get(turn).map_or(1, Vec::len);
+    pub(super) fn work(model: &Model, spread: &Spread<'_, C>, course: &Course) -> usize {
+        let count = |turn: usize| spread.count(turn);
         let steps = course.places.iter().flat_map(|place| {
             let rows = rows_of(model, place).into_iter();
             rows.flat_map(move |(last, _)| {
@@ -145,22 +160,30 @@ impl<C: Cost> Bounds<C> {
         steps.map(work).sum::<usize>() * groups(model)
     }
 
-    /// Works out the table.
+    /// Works out the table, of `size` groups of lanes; `None` when `ponder` says to stop, as it does
+    /// in [`super::allowance`].
     pub(super) fn new(
         model: &Model,
         spread: &mut Spread<'_, C>,
-        stacks: &Stacks,
         course: &Course,
-    ) -> Self {
+        size: usize,
+        ponder: &mut dyn FnMut(usize) -> bool,
+    ) -> Option<Self> {
         let count = course.places.len();
         let mut bounds = Self {
             rows: vec![Vec::new(); count],
-            lanes: Vec::with_capacity(Self::size(model, stacks, course)),
+            lanes: Vec::with_capacity(size),
             waits: vec![Vec::new(); count],
+            bundles: (0..=model.turns.len())
+                .map(|t| spread.bundle_of(t))
+                .collect(),
             classes: classes(model),
             unit: model.unit,
         };
         for at in (0..count).rev() {
+            if !ponder(PLACE) {
+                return None;
+            }
             bounds.open(model, spread, course, at);
             for hole in course.places[at].holes.clone() {
                 for next in 0..model.lifters() {
@@ -171,7 +194,7 @@ impl<C: Cost> Bounds<C> {
                 }
             }
         }
-        bounds
+        Some(bounds)
     }
 
     /// What can follow `lifter`'s turn that led to `place` and left `hole` set.
@@ -180,6 +203,7 @@ impl<C: Cost> Bounds<C> {
         let row = self.row(place, lifter, hole);
         After {
             lanes: &self.lanes[row.from..],
+            bundles: &self.bundles[row.turn],
             row,
             waits: self.waits(place, hole),
             classes: self.classes,
@@ -196,13 +220,15 @@ impl<C: Cost> Bounds<C> {
             self.waits[at].push((hole, waits));
         }
         for (lifter, hole) in rows_of(model, place) {
-            let stacks = spread.before(turn_before(model, place, lifter)).len();
+            let turn = turn_before(model, place, lifter);
+            let stacks = spread.count(turn);
             let from = self.lanes.len();
             self.rows[at].push(Row {
                 lifter,
                 hole,
                 from,
                 stacks,
+                turn,
             });
             self.lanes
                 .resize(from + stacks * groups(model), [C::FAR; LANES]);

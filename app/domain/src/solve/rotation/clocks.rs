@@ -18,13 +18,18 @@ pub(super) struct Clock {
     pub done: i64,
 }
 
-/// By place: the turns that lead there.
+/// Places that are as much work as one state.
+pub(super) const PLACES: usize = 4;
+
+/// By place: the turns that lead there; `None` when `ponder` says to stop, as it does in
+/// [`super::allowance`].
 pub(super) fn clocks<C: Cost>(
     model: &Model,
     spread: &mut Spread<'_, C>,
     course: &Course,
     times: &Times,
-) -> Vec<Vec<Clock>> {
+    ponder: &mut dyn FnMut(usize) -> bool,
+) -> Option<Vec<Vec<Clock>>> {
     let never = |(lifter, hole)| Clock {
         lifter,
         hole,
@@ -36,6 +41,9 @@ pub(super) fn clocks<C: Cost>(
     clocks[0][0].done = model.now;
     let mut nearest = vec![None; 2 * (model.turns.len() + 1) * model.turns.len()];
     for (at, place) in course.places.iter().enumerate() {
+        if at % PLACES == 0 && !ponder(1) {
+            return None;
+        }
         for from in clocks[at].clone() {
             let last = turn_before(model, place, from.lifter);
             for (next, to) in place.next.iter().enumerate() {
@@ -56,11 +64,15 @@ pub(super) fn clocks<C: Cost>(
             }
         }
     }
-    clocks
+    Some(clocks)
 }
 
 /// The least handling from any stack of turn `last` to any of the step's turn, in units.
-fn least_between<C: Cost>(spread: &mut Spread<'_, C>, last: usize, step: &Step<C>) -> i64 {
+pub(super) fn least_between<C: Cost>(
+    spread: &mut Spread<'_, C>,
+    last: usize,
+    step: &Step<C>,
+) -> i64 {
     let zero = vec![[C::of(0); LANES]; spread.before(step.turn).len()];
     let mut least = Vec::new();
     spread.least((last, step.turn), step.change, &zero, &mut least);

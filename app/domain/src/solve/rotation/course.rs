@@ -1,6 +1,7 @@
 //! How far each lifter may be at any time: the places that a good plan can pass through.
 //!
 //! Refuses: places that no plan as good as the best one known can reach and leave in time.
+use super::clocks::PLACES;
 use super::model::Model;
 use alloc::collections::BTreeMap;
 use alloc::vec;
@@ -44,24 +45,31 @@ pub(super) struct Course {
     pub tail: Vec<i64>,
     /// No plan ends before, whichever places it passes through.
     pub least: i64,
-    /// All places are there through which a plan can pass that ends no later than `ends`.
-    pub whole: bool,
 }
 
 impl Course {
-    /// The most places that are planned with.
-    const PLACES_LIMIT: usize = 20_000;
+    /// Hardly ever fewer than one in so many places can be reached in time.
+    const REACHED: usize = 3;
 
-    /// The places from which `ends` can still be reached, and no lifter leads another one that
-    /// is not through by more than `lead` turns. `None` when these are too many.
-    pub(super) fn new(model: &Model, ends: i64, lead: u8) -> Option<Self> {
+    /// The places from which `ends` can still be reached, within `reach`. `None` when these are
+    /// more than `limit`, or when `ponder` says to stop, as it does in [`super::allowance`].
+    pub(super) fn new(
+        model: &Model,
+        ends: i64,
+        (reach, limit): (&Reach, usize),
+        ponder: &mut dyn FnMut(usize) -> bool,
+    ) -> Option<Self> {
+        let all = (0..model.lifters()).map(|lifter| model.count(lifter) + 1);
+        let all = all.fold(1, usize::saturating_mul);
+        if matches!(reach, Reach::Whole) && all / Self::REACHED > limit {
+            return None;
+        }
         let times = Times::new(model);
         let mut course = Self {
             places: Vec::from([Place::new(vec![0; model.lifters()])]),
             layers: Vec::new(),
             tail: times.after_rest.clone(),
             least: times.least(model, &vec![0; model.lifters()]),
-            whole: true,
         };
         course.places[0].holes.push(model.hole);
         let mut layer = 0..1;
@@ -85,8 +93,7 @@ impl Course {
                     if times.least(model, &then) > ends {
                         continue;
                     }
-                    if step >= model.called.len() && strays(model, &then, lead) {
-                        course.whole = false;
+                    if step >= model.called.len() && reach.strays(&then, step + 1) {
                         continue;
                     }
                     let next = *known.entry(then).or_insert_with_key(|then| {
@@ -96,7 +103,7 @@ impl Course {
                     course.link(model, at, lifter, next);
                 }
             }
-            if course.places.len() > Self::PLACES_LIMIT {
+            if course.places.len() > limit || !ponder(layer.len() / PLACES) {
                 return None;
             }
             course.layers.push(layer.clone());
@@ -104,6 +111,42 @@ impl Course {
         }
         course.layers.push(layer);
         Some(course)
+    }
+
+    /// Leaves out the places that nothing leads to, or leads on from.
+    pub(super) fn without_strays(&mut self) {
+        let last = self.places.len() - 1;
+        let mut kept = vec![true; self.places.len()];
+        let gone = |links: &[Option<u32>], kept: &[bool]| {
+            links.iter().flatten().all(|&link| !kept[link as usize])
+        };
+        for at in 1..self.places.len() {
+            kept[at] = !gone(&self.places[at].before, &kept);
+        }
+        for at in (0..last).rev() {
+            kept[at] &= !gone(&self.places[at].next, &kept);
+        }
+        (kept[0], kept[last]) = (true, true);
+        let mut number = vec![None; kept.len()];
+        let mut count = 0;
+        for (number, _) in number.iter_mut().zip(&kept).filter(|(_, kept)| **kept) {
+            *number = Some(count);
+            count += 1;
+        }
+        let renumber = |link: &mut Option<u32>| *link = link.and_then(|at| number[at as usize]);
+        for place in &mut self.places {
+            place.next.iter_mut().for_each(renumber);
+            place.before.iter_mut().for_each(renumber);
+        }
+        let before = |at: usize| kept[..at].iter().filter(|kept| **kept).count();
+        for layer in &mut self.layers {
+            *layer = before(layer.start)..before(layer.end);
+        }
+        let mut at = 0;
+        self.places.retain(|_| {
+            at += 1;
+            kept[at - 1]
+        });
     }
 
     fn link(&mut self, model: &Model, from: usize, lifter: usize, to: usize) {
@@ -127,11 +170,43 @@ impl Course {
     }
 }
 
-/// Whether one lifter is further ahead of another than `lead` turns.
-fn strays(model: &Model, done: &[u8], lead: u8) -> bool {
-    let unfinished = (0..done.len()).filter(|&l| usize::from(done[l]) < model.count(l));
-    let least = unfinished.map(|l| done[l]).min().unwrap_or(u8::MAX);
-    done.iter().any(|&d| d > least.saturating_add(lead))
+/// Which places are looked at.
+#[derive(Debug)]
+pub(super) enum Reach {
+    /// All.
+    Whole,
+    /// Those that differ from a known order by few turns.
+    Near {
+        /// By number of turns done, how many each lifter has done in that order.
+        order: Vec<Vec<u8>>,
+        /// So many turns apart, all lifters together; a turn done too soon counts as well as the
+        /// one that it takes the place of.
+        apart: u32,
+    },
+}
+
+impl Reach {
+    /// The places near `order`.
+    pub(super) fn near(lifters: usize, order: &[u8], apart: u32) -> Self {
+        let mut done = vec![0_u8; lifters];
+        let mut all = vec![done.clone()];
+        for &lifter in order {
+            done[usize::from(lifter)] += 1;
+            all.push(done.clone());
+        }
+        Self::Near { order: all, apart }
+    }
+
+    fn strays(&self, done: &[u8], turns: usize) -> bool {
+        match self {
+            Self::Whole => false,
+            Self::Near { order, apart } => {
+                let there = order[turns].iter().zip(done);
+                let differ: u32 = there.map(|(a, b)| u32::from(a.abs_diff(*b))).sum();
+                differ > *apart
+            }
+        }
+    }
 }
 
 /// Times that need neither plates nor order.
@@ -189,6 +264,21 @@ impl Times {
         } else {
             self.ends[turn - 1] + model.turns[turn].rest
         }
+    }
+
+    /// From the end of a turn of `lifter` that led to a place: no lifter is through before.
+    pub(super) fn chain(&self, model: &Model, done: &[u8], lifter: usize) -> i64 {
+        let left = (0..done.len()).filter(|&l| usize::from(done[l]) < model.count(l));
+        let chain = |l: usize| {
+            let turn = model.first[l] + usize::from(done[l]);
+            let own = l == lifter;
+            if own {
+                self.from_rest[turn]
+            } else {
+                self.after_rest[turn]
+            }
+        };
+        left.map(chain).max().unwrap_or(0)
     }
 
     /// No plan through this place ends before.

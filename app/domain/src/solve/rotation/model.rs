@@ -76,6 +76,8 @@ pub(super) struct Model {
     pub ready: Vec<i64>,
     /// Nanoseconds.
     pub now: i64,
+    /// An end before this is worth no more than this one.
+    pub soon_enough: i64,
     /// On the bar, as places in `kinds`, inside to outside.
     pub on_bar: Vec<u8>,
     /// Number of the hole last set.
@@ -89,7 +91,7 @@ pub(super) struct Model {
 }
 
 impl Model {
-    pub(super) fn new(problem: &Problem) -> Self {
+    pub(super) fn new(problem: &Problem, soon_enough: u64) -> Self {
         let kinds = kinds(problem);
         let holes = holes(problem);
         let number = |hole: Option<u16>| {
@@ -134,6 +136,7 @@ impl Model {
             turns,
             first,
             now,
+            soon_enough: signed(soon_enough),
             unit: 1,
             horizon: 0,
         };
@@ -162,6 +165,11 @@ impl Model {
         let light = (most - self.bar).max(0) / (2 * kind.mass);
         let on_bar = self.on_bar.len();
         i64::from(kind.pairs).min(light.max(i64::try_from(on_bar).expect("a short list")))
+    }
+
+    /// What a plan that ends at `clock` is taken to end at.
+    pub(super) fn counted(&self, clock: i64) -> i64 {
+        clock.max(self.soon_enough)
     }
 
     pub(super) fn lifters(&self) -> usize {

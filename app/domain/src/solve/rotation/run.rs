@@ -5,8 +5,10 @@
 use super::allowance::Allowance;
 use super::answer::{Found, spell_out};
 use super::bars::Bars;
+use super::best::Best;
 use super::bounds::Bounds;
-use super::course::{Course, Times};
+use super::course::{Course, Reach, Times};
+use super::crowd::{BUNDLES, Crowd};
 use super::free::Free;
 use super::model::Model;
 use super::passes::{TABLES, Verdict, Widths, passes};
@@ -20,27 +22,26 @@ use alloc::vec;
 use alloc::vec::Vec;
 use core::cell::OnceCell;
 
-/// How large a problem is looked at: stacks in the tree, and how far lifters may be ahead of each
-/// other. What comes later leaves more out, for problems whose bounds take too long otherwise.
-const SCOPES: [(usize, u8); 9] = [
-    (8_000, u8::MAX),
-    (3_000, u8::MAX),
-    (1_000, u8::MAX),
-    (3_000, 3),
-    (3_000, 2),
-    (1_000, 2),
-    (1_000, 1),
-    (300, 1),
-    (100, 1),
-];
+/// How many stacks the tree may have when a problem is looked at whole. Fewer leave more out, for
+/// problems whose bounds take too long otherwise.
+const TREES: [usize; 3] = [8_000, 3_000, 1_000];
+/// And when it is not: every stack is looked at again and again.
+const CROWD_TREE: usize = 1_000;
+/// Places that a course may have to be looked at whole at once.
+const PLACES_LIMIT: usize = 20_000;
 /// Groups of lanes in the table of bounds: 32 or 64 bytes each.
-const TABLE_LIMIT: usize = 2_000_000;
+pub(super) const TABLE_LIMIT: usize = 2_000_000;
 /// Work for the table of bounds, in groups of lanes compared: some tenths of a second.
-const WORK_LIMIT: usize = 150_000_000;
+pub(super) const WORK_LIMIT: usize = 150_000_000;
 
-/// Plans a checked problem.
-pub(super) fn run(problem: &Problem, effort: Effort<'_>, widths: &Widths) -> Result<Plan, Refusal> {
-    let model = Model::new(problem);
+/// Plans a checked problem. An end before `soon_enough` is worth no more than that one.
+pub(super) fn run(
+    problem: &Problem,
+    soon_enough: u64,
+    effort: Effort<'_>,
+    widths: &Widths,
+) -> Result<Plan, Refusal> {
+    let model = Model::new(problem, soon_enough);
     let mut allowance = Allowance::new(effort);
     // Small numbers are quicker; sums in the table stay below four times the horizon.
     let small = model.horizon / model.unit < i64::from(i32::MAX / 16);
@@ -53,84 +54,137 @@ pub(super) fn run(problem: &Problem, effort: Effort<'_>, widths: &Widths) -> Res
     Ok(spell_out(problem, &model, &found, allowance.used))
 }
 
-/// Plans within the largest scope that can be handled; `None` when some turn has no stack.
+/// A good order by small changes alone, for a problem that is one of many.
+pub(super) fn sketch(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refusal> {
+    let model = &Model::new(problem, 0);
+    let mut allowance = Allowance::new(effort);
+    let stacks = Stacks::new(model, CROWD_TREE).ok_or_else(|| check::unloadable(problem))?;
+    let (stacks, allowance) = (&stacks, &mut allowance);
+    let found = if model.big_inside {
+        Crowd {
+            model,
+            stacks,
+            bars: Sorted { model, stacks },
+            allowance,
+            bundles: BUNDLES,
+        }
+        .sketch()
+    } else {
+        Crowd {
+            model,
+            stacks,
+            bars: Free::new(model, stacks),
+            allowance,
+            bundles: BUNDLES,
+        }
+        .sketch()
+    };
+    Ok(spell_out(problem, model, &found, allowance.used))
+}
+
+/// Plans whole what can be looked at whole, and other problems as a crowd; `None` when some turn
+/// has no stack.
 fn within_scope<C: Cost>(
     model: &Model,
     allowance: &mut Allowance<'_>,
     widths: &Widths,
 ) -> Option<Found> {
-    let mut tree: Option<(usize, Stacks)> = None;
-    for (nodes, lead) in SCOPES {
-        let same = tree.take().filter(|(limit, _)| *limit == nodes);
-        let (_, stacks) = tree.insert(match same {
-            Some(same) => same,
-            None => (nodes, Stacks::new(model, nodes)?),
-        });
+    for nodes in TREES {
+        let stacks = &Stacks::new(model, nodes)?;
         let found = if model.big_inside {
-            go::<_, C>(
-                model,
-                stacks,
-                Sorted { model, stacks },
-                (lead, widths),
-                allowance,
-            )
+            go::<_, C>(model, stacks, Sorted { model, stacks }, widths, allowance)
         } else {
-            go::<_, C>(
-                model,
-                stacks,
-                Free::new(model, stacks),
-                (lead, widths),
-                allowance,
-            )
+            go::<_, C>(model, stacks, Free::new(model, stacks), widths, allowance)
         };
         if found.is_some() {
             return found;
         }
     }
-    let (_, stacks) = tree?;
+    as_a_crowd::<C>(model, BUNDLES, allowance)
+}
+
+/// Plans a problem as one that is too large to look at whole; `None` when some turn has no stack.
+fn as_a_crowd<C: Cost>(
+    model: &Model,
+    bundles: usize,
+    allowance: &mut Allowance<'_>,
+) -> Option<Found> {
+    let stacks = &Stacks::new(model, CROWD_TREE)?;
     Some(if model.big_inside {
-        by_thumb(
-            model,
-            Sorted {
-                model,
-                stacks: &stacks,
-            },
-        )
+        let bars = Sorted { model, stacks };
+        in_a_crowd::<_, C>(model, stacks, bars, bundles, allowance)
     } else {
-        by_thumb(model, Free::new(model, &stacks))
+        let bars = Free::new(model, stacks);
+        in_a_crowd::<_, C>(model, stacks, bars, bundles, allowance)
     })
 }
 
-/// The first plan, for problems that are too large to look for a better one.
-fn by_thumb<B: Bars>(model: &Model, mut bars: B) -> Found {
-    let best = thumb::plan(model, &mut bars);
-    let verdict = Verdict {
-        proven: false,
-        least_handling: false,
-        at_least: Times::new(model)
-            .least(model, &vec![0; model.lifters()])
-            .min(best.ends),
-    };
-    found(&best.steps, &bars, &verdict)
+/// As [`run`], for a problem of any size as if it were too large to look at whole.
+pub(super) fn run_as_a_crowd(
+    problem: &Problem,
+    bundles: usize,
+    effort: Effort<'_>,
+) -> Result<Plan, Refusal> {
+    let model = Model::new(problem, 0);
+    let mut allowance = Allowance::new(effort);
+    let found = as_a_crowd::<i64>(&model, bundles, &mut allowance);
+    let found = found.ok_or_else(|| check::unloadable(problem))?;
+    Ok(spell_out(problem, &model, &found, allowance.used))
 }
 
-/// Plans with these bars and this lead, unless that is too much.
+/// A plan for a problem that is too large to look at whole.
+fn in_a_crowd<B: Bars, C: Cost>(
+    model: &Model,
+    stacks: &Stacks,
+    bars: B,
+    bundles: usize,
+    allowance: &mut Allowance<'_>,
+) -> Found {
+    let mut crowd = Crowd {
+        model,
+        stacks,
+        bars,
+        allowance,
+        bundles,
+    };
+    let (best, verdict) = crowd.plan::<C>();
+    found(&best.steps, &crowd.bars, &verdict)
+}
+
+/// The first plan, where there is no time to look for a better one.
+pub(super) fn by_thumb<B: Bars>(model: &Model, best: &Best, bars: &B) -> Found {
+    let least = Times::new(model).least(model, &vec![0; model.lifters()]);
+    let verdict = Verdict {
+        proven: least >= best.ends,
+        least_handling: false,
+        at_least: least.min(best.ends),
+    };
+    found(&best.steps, bars, &verdict)
+}
+
+/// Plans with these bars, unless that is too much.
 fn go<B: Bars, C: Cost>(
     model: &Model,
     stacks: &Stacks,
     mut bars: B,
-    (lead, widths): (u8, &Widths),
+    widths: &Widths,
     allowance: &mut Allowance<'_>,
 ) -> Option<Found> {
     let mut best = thumb::plan(model, &mut bars);
-    let course = Course::new(model, best.ends, lead)?;
-    let size = Bounds::<C>::size(model, stacks, &course);
-    let work = Bounds::<C>::work(model, stacks, &course);
+    let within = (&Reach::Whole, PLACES_LIMIT);
+    let course = Course::new(model, best.ends, within, &mut |_| true)?;
+    let mut spread = Spread::new(model, stacks);
+    let size = Bounds::<C>::size(model, &spread, &course);
+    let work = Bounds::<C>::work(model, &spread, &course);
     if size > TABLE_LIMIT || work > WORK_LIMIT {
         return None;
     }
-    let mut spread = Spread::new(model, stacks);
-    let bounds = Bounds::<C>::new(model, &mut spread, stacks, &course);
+    let bounds = Bounds::<C>::new(model, &mut spread, &course, size, &mut |work| {
+        allowance.ponder(work)
+    });
+    let Some(bounds) = bounds else {
+        return Some(by_thumb(model, &best, &bars));
+    };
     let tables = [const { OnceCell::new() }; TABLES];
     let mut search = Search {
         model,
@@ -143,15 +197,7 @@ fn go<B: Bars, C: Cost>(
         nearest: vec![None; 2 * (model.turns.len() + 1) * model.turns.len()],
         shapes: None,
     };
-    let mut verdict = passes(&mut search, &tables, widths);
-    if !course.whole {
-        // What was proven holds only as long as nobody leads by more.
-        verdict = Verdict {
-            proven: course.least >= best.ends,
-            least_handling: false,
-            at_least: course.least,
-        };
-    }
+    let verdict = passes(&mut search, &tables, widths);
     Some(found(&best.steps, &bars, &verdict))
 }
 

@@ -133,7 +133,8 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
     /// No plan ends before, by the bounds alone.
     pub(super) fn at_least(&self) -> i64 {
         let start = self.bounds.after(0, self.model.lifters(), self.model.hole);
-        self.course.least.max(self.model.now + start.ends(0))
+        let least = self.course.least.max(self.model.now + start.ends(0));
+        self.model.counted(least)
     }
 
     fn start(&self) -> State {
@@ -142,7 +143,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
         State {
             clock: self.model.now,
             handling: 0,
-            ends: self.model.now,
+            ends: self.model.counted(self.model.now),
             least_handling: 0,
             ready,
             parent: 0,
@@ -330,10 +331,11 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
     /// Takes the best of the last layer.
     fn finish(&mut self, aim: Aim, layer: &Layer, trail: &[Vec<Mark>]) {
         let through = layer.states.iter().enumerate();
-        let useful = through.filter(|(_, s)| !self.best.beats(aim, s.clock, s.handling));
+        let counted = |s: &State| self.model.counted(s.clock);
+        let useful = through.filter(|(_, s)| !self.best.beats(aim, counted(s), s.handling));
         let key = |s: &State| match aim {
-            Aim::Handling => (s.handling, s.clock),
-            Aim::Both | Aim::Ends => (s.clock, s.handling),
+            Aim::Handling => (s.handling, counted(s)),
+            Aim::Both | Aim::Ends => (counted(s), s.handling),
         };
         let Some((at, state)) = useful.min_by_key(|(at, s)| (key(s), *at)) else {
             return;
@@ -345,7 +347,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
             at = marks[at].parent as usize;
         }
         steps.reverse();
-        let (ends, handling) = (state.clock, state.handling);
+        let (ends, handling) = (counted(state), state.handling);
         *self.best = Best {
             ends,
             handling,
@@ -368,7 +370,7 @@ fn worth<'a, C: Cost>(
     let lasts = model.turns[step.turn].lasts;
     move |stack, more| {
         let starts = (clock + more + step.hole_change).max(rested);
-        let ends = starts + lasts + step.after.ends(stack);
+        let ends = model.counted(starts + lasts + step.after.ends(stack));
         !best.beats(step.aim, ends, handling + more + step.after.handling(stack))
     }
 }

@@ -93,7 +93,7 @@ impl<C: Cost> Shapes<C> {
         mut ponder: impl FnMut(usize) -> bool,
     ) -> Option<Self> {
         let times = Times::new(model);
-        let clocks = clocks(model, spread, course, &times);
+        let clocks = clocks(model, spread, course, &times, &mut ponder)?;
         let mut bytes = 0;
         let mut shapes = Self { rows: Vec::new() };
         shapes.rows.resize_with(course.places.len(), Vec::new);

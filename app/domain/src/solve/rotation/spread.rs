@@ -6,9 +6,10 @@
 //! is at least what they differ by; all pairs are looked at.
 //!
 //! Refuses: nothing.
+use super::bundles::Bundles;
+use super::gaps::{counts_of, differ};
 use super::model::Model;
 use super::stacks::{Stacks, at};
-use super::strip::{Shared, stripped};
 use alloc::vec;
 use alloc::vec::Vec;
 use core::fmt;
@@ -27,6 +28,20 @@ pub(super) trait Cost:
     /// The sum of two, neither beyond [`Cost::FAR`] by more than as much again. Without a check,
     /// which would keep the compiler from adding lanes side by side.
     fn plus(self, other: Self) -> Self;
+}
+
+impl Cost for i16 {
+    const FAR: Self = Self::MAX / 2;
+    fn of(units: i64) -> Self {
+        // What is farther than that is out of reach.
+        Self::try_from(units).map_or(Self::FAR, |units| units.min(Self::FAR))
+    }
+    fn units(self) -> i64 {
+        i64::from(self)
+    }
+    fn plus(self, other: Self) -> Self {
+        self.wrapping_add(other)
+    }
 }
 
 impl Cost for i32 {
@@ -67,6 +82,8 @@ pub(super) struct Spread<'a, C> {
     stacks: &'a Stacks,
     /// By turn before (the start comes last) and next turn.
     ways: Vec<Option<Ways<C>>>,
+    /// Where stacks that are alike are not told apart.
+    bundles: Option<Bundles<'a, C>>,
     scratch: Vec<Lanes<C>>,
 }
 
@@ -105,8 +122,33 @@ impl<'a, C: Cost> Spread<'a, C> {
             model,
             stacks,
             ways,
+            bundles: None,
             scratch: Vec::new(),
         }
+    }
+
+    /// As [`Spread::new`], but at most `most` stacks a turn are told apart: those that differ least
+    /// are bundled, and from bundle to bundle the way is the least between any two of their stacks.
+    pub(super) fn bundled(model: &'a Model, stacks: &'a Stacks, most: usize) -> Self {
+        let mut spread = Self::new(model, stacks);
+        spread.bundles = Some(Bundles::new(model, stacks, most));
+        spread
+    }
+
+    /// By stack of turn `before`, the number of its bundle; a stack each where none are bundled.
+    pub(super) fn bundle_of(&self, before: usize) -> Vec<u16> {
+        let alone = || (0..).take(self.before(before).len()).collect();
+        self.bundles
+            .as_ref()
+            .map_or_else(alone, |all| all.of(before))
+    }
+
+    /// How many stacks or bundles of turn `before` are told apart.
+    pub(super) fn count(&self, before: usize) -> usize {
+        let alone = || self.before(before).len();
+        self.bundles
+            .as_ref()
+            .map_or_else(alone, |all| all.count(before))
     }
 
     /// The stacks that a bar may have carried after turn `before`; the start's is the one past
@@ -125,6 +167,9 @@ impl<'a, C: Cost> Spread<'a, C> {
         next: &[Lanes<C>],
         least: &mut Vec<Lanes<C>>,
     ) {
+        if let Some(bundles) = &mut self.bundles {
+            return bundles.least((before, turn), change, next, least);
+        }
         let slot = before * self.model.turns.len() + turn;
         if self.ways[slot].is_none() {
             self.ways[slot] = Some(self.ways(before, turn));
@@ -226,7 +271,7 @@ impl<C: Cost> Tree<C> {
 }
 
 /// Lowers `lanes` to `other` and `way`, where that is less.
-fn lower<C: Cost>(lanes: &mut Lanes<C>, other: &Lanes<C>, way: C) {
+pub(super) fn lower<C: Cost>(lanes: &mut Lanes<C>, other: &Lanes<C>, way: C) {
     for (lane, other) in lanes.iter_mut().zip(other) {
         *lane = (*lane).min(other.plus(way));
     }
@@ -235,7 +280,7 @@ fn lower<C: Cost>(lanes: &mut Lanes<C>, other: &Lanes<C>, way: C) {
 impl<C: Cost> Table<C> {
     fn new(model: &Model, stacks: &Stacks, before: &[u32], next: &[u32]) -> Self {
         let ranges = |nodes: &[u32]| -> Vec<Vec<(u8, u8)>> {
-            nodes.iter().map(|&n| counts(model, stacks, n)).collect()
+            nodes.iter().map(|&n| counts_of(model, stacks, n)).collect()
         };
         let (a, b) = (ranges(before), ranges(next));
         let mut table = Self {
@@ -263,47 +308,6 @@ impl<C: Cost> Table<C> {
             least.push(lanes);
         }
     }
-}
-
-/// How many of each kind a set has, or may have if it is a stub.
-fn counts(model: &Model, stacks: &Stacks, node: u32) -> Vec<(u8, u8)> {
-    let mut counts = vec![(0, 0); model.kinds.len()];
-    let plates = stacks.plates(node);
-    for &kind in &plates {
-        let count = &mut counts[usize::from(kind)];
-        *count = (count.0 + 1, count.1 + 1);
-    }
-    if stacks.stub[at(node)] {
-        let open = plates.last().map_or(0, |&kind| usize::from(kind));
-        for count in &mut counts[open..] {
-            count.1 = u8::MAX;
-        }
-    }
-    counts
-}
-
-/// At least what it takes to get from one set to the other, without and with a hole change.
-fn differ(model: &Model, from: &[(u8, u8)], to: &[(u8, u8)]) -> (i64, i64) {
-    let pairs = from.iter().zip(to).zip(&model.kinds);
-    let mut plain = 0;
-    let mut shared: Vec<Shared> = Vec::new();
-    for ((a, b), kind) in pairs {
-        let apart = a.0.saturating_sub(b.1).max(b.0.saturating_sub(a.1));
-        plain += i64::from(apart) * kind.handling;
-        let (least, most) = (a.0.min(b.0), a.0.max(b.0).min(a.1).min(b.1));
-        if most > 0 {
-            shared.push(Shared {
-                mass: 2 * kind.mass,
-                handling: kind.handling,
-                both: i64::from(least),
-                one: i64::from(most - least),
-            });
-        }
-    }
-    (
-        plain,
-        plain + stripped(&shared, model.hole_change_at_most - model.bar),
-    )
 }
 
 fn narrow(place: usize) -> u32 {

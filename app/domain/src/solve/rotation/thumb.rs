@@ -31,20 +31,13 @@ struct Thumb<'a> {
 
 /// Plans by rule of thumb.
 pub(super) fn plan<B: Bars>(model: &Model, bars: &mut B) -> Best {
-    let mut thumb = Thumb {
-        model,
-        done: vec![0; model.lifters()],
-        ready: model.ready.clone(),
-        clock: model.now,
-        hole: model.hole,
-        bar: bars.start(),
-    };
+    let mut thumb = Thumb::new(model, bars.start());
     let mut steps = Vec::new();
     let mut handling = 0;
     for step in 0..model.turns.len() {
         let called = model.called.get(step).copied();
         let lifters = (0..model.lifters()).filter(|&l| called.is_none_or(|called| called == l));
-        let offers = lifters.filter_map(|lifter| thumb.offer(bars, lifter));
+        let offers = lifters.filter_map(|lifter| thumb.offer(bars, lifter, None));
         let next = offers.min_by_key(|offer| offer.rank);
         let next = next.expect("someone has a turn left, each turn has a stack");
         thumb.take(&next);
@@ -52,14 +45,50 @@ pub(super) fn plan<B: Bars>(model: &Model, bars: &mut B) -> Best {
         steps.push((u8::try_from(next.lifter).expect("few lifters"), next.bar));
     }
     Best {
-        ends: thumb.clock,
+        ends: model.counted(thumb.clock),
         handling,
         steps,
     }
 }
 
+/// Carries an order out with given stacks, as places among those that serve each turn; `None`
+/// where one cannot be had.
+pub(super) fn follow<B: Bars>(
+    model: &Model,
+    bars: &mut B,
+    order: &[u8],
+    stacks: &[u32],
+) -> Option<Best> {
+    let mut thumb = Thumb::new(model, bars.start());
+    let mut best = Best {
+        ends: model.now,
+        handling: 0,
+        steps: Vec::new(),
+    };
+    for (&lifter, &stack) in order.iter().zip(stacks) {
+        let next = thumb.offer(bars, usize::from(lifter), Some(stack))?;
+        thumb.take(&next);
+        best.handling += next.handling;
+        best.steps.push((lifter, next.bar));
+    }
+    best.ends = model.counted(thumb.clock);
+    Some(best)
+}
+
 impl Thumb<'_> {
-    fn offer<B: Bars>(&self, bars: &mut B, lifter: usize) -> Option<Offer> {
+    fn new(model: &Model, bar: u32) -> Thumb<'_> {
+        Thumb {
+            model,
+            done: vec![0; model.lifters()],
+            ready: model.ready.clone(),
+            clock: model.now,
+            hole: model.hole,
+            bar,
+        }
+    }
+
+    /// The lifter's turn with a given stack, or any.
+    fn offer<B: Bars>(&self, bars: &mut B, lifter: usize, stack: Option<u32>) -> Option<Offer> {
         let model = self.model;
         if self.done[lifter] == model.count(lifter) {
             return None;
@@ -67,7 +96,9 @@ impl Thumb<'_> {
         let turn = model.first[lifter] + self.done[lifter];
         let change = hole_after(model.turns[turn].hole, self.hole) != self.hole;
         let mut moves = Vec::new();
-        bars.moves(self.bar, turn, change, |_, _| true, &mut moves);
+        let wanted = |place: u32| stack.is_none_or(|stack| stack == place);
+        let worth = |place: usize, _| u32::try_from(place).is_ok_and(wanted);
+        bars.moves(self.bar, turn, change, worth, &mut moves);
         let real = moves.into_iter().filter(|way| !way.stub);
         let way = real.min_by_key(|way| (way.handling, way.stack))?;
         let loaded = self.clock + way.handling + if change { model.hole_change } else { 0 };
