@@ -10,7 +10,6 @@ use super::bundles::Bundles;
 use super::gaps::{counts_of, differ};
 use super::model::Model;
 use super::stacks::{Stacks, at};
-use alloc::vec;
 use alloc::vec::Vec;
 use core::fmt;
 use core::ops::{Add, Sub};
