@@ -6,6 +6,9 @@ use domain::solve::rotation::{Effort, Plan, Problem, plan, plan_as_a_crowd};
 /// Stacks a turn that are told apart: so few that bundles matter.
 const BUNDLES: usize = 2;
 
+/// Makes a problem of a seed.
+type Make = fn(u64) -> Problem;
+
 fn in_states(problem: &Problem, states: u64) -> Result<Plan, Refusal> {
     let effort = Effort {
         states,
@@ -38,7 +41,7 @@ fn agrees_as_a_crowd(seed: u64, problem: &Problem) -> bool {
 
 #[test]
 fn small_problems_planned_as_a_crowd_equal_exhaustive_search() {
-    let kinds: [(u64, fn(u64) -> Problem); 3] = [
+    let kinds: [(u64, Make); 3] = [
         (120, random::small),
         (80, random::under_way),
         (60, random::crowd),

@@ -128,10 +128,9 @@ impl Course {
         }
         (kept[0], kept[last]) = (true, true);
         let mut number = vec![None; kept.len()];
-        let mut count = 0;
-        for (number, _) in number.iter_mut().zip(&kept).filter(|(_, kept)| **kept) {
-            *number = Some(count);
-            count += 1;
+        let left = number.iter_mut().zip(&kept).filter(|(_, kept)| **kept);
+        for (place, (number, _)) in (0_u32..).zip(left) {
+            *number = Some(place);
         }
         let renumber = |link: &mut Option<u32>| *link = link.and_then(|at| number[at as usize]);
         for place in &mut self.places {
