@@ -1,15 +1,17 @@
 //! The bench: a kiosk on a data folder, a window without a display, a finger.
 //!
 //! Refuses: private doors; taps go through the widgets, the state is read off the screen.
+mod rude;
+
 use chrono::NaiveDate;
 use i_slint_backend_testing::{
     AccessibleRole, ElementHandle, ElementQuery, TestingBackend, TestingBackendOptions,
 };
 use kiosk::clock::BenchClock;
-use kiosk::{Folder, Kiosk};
+use kiosk::{Folder, Kiosk, Pressed};
 use slint::LogicalPosition;
 use slint::platform::WindowEvent;
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::path::Path;
 use std::rc::Rc;
 use view::{Frame, Meant, Screen};
@@ -31,6 +33,8 @@ pub(crate) struct Bench {
     taps: Rc<RefCell<Vec<Meant>>>,
     clock: BenchClock,
     beside: RefCell<Option<hardware::Panel>>,
+    /// Whether the owner of state is held up by a slow disk.
+    slow: Cell<bool>,
 }
 
 impl Bench {
@@ -53,6 +57,7 @@ impl Bench {
             taps,
             clock: clock.clone(),
             beside: RefCell::default(),
+            slow: Cell::new(false),
         }
     }
 
@@ -113,6 +118,9 @@ impl Bench {
     }
 
     fn take_taps(&self) {
+        if self.slow.get() {
+            return;
+        }
         for tap in self.taps.take() {
             let frame = self.kiosk.borrow_mut().take(&tap);
             self.show(frame);
@@ -136,7 +144,13 @@ impl Bench {
 
     /// A button or foot switch.
     pub(crate) fn press(&self, press: hardware::Press) {
-        let frame = self.kiosk.borrow_mut().press(press);
+        self.press_on(press, self.frame().number);
+    }
+
+    /// The same, meant for the face of that number.
+    pub(crate) fn press_on(&self, press: hardware::Press, number: u64) {
+        let pressed = Pressed { press, number };
+        let frame = self.kiosk.borrow_mut().press(pressed);
         self.show(frame);
     }
 
@@ -165,8 +179,17 @@ impl Bench {
         self.clock
             .advance_ms(i64::try_from(ms).expect("a short wait"));
         i_slint_backend_testing::mock_elapsed_time(std::time::Duration::from_millis(ms));
+        if self.slow.get() {
+            return;
+        }
         let frame = self.kiosk.borrow_mut().tick();
         self.show(frame);
+    }
+
+    /// The kiosk's clock goes on, and nobody looks.
+    pub(crate) fn pass_ms(&self, ms: u64) {
+        self.clock
+            .advance_ms(i64::try_from(ms).expect("a short wait"));
     }
 
     /// What is on the screen.

@@ -58,6 +58,7 @@ impl<'a> Feet<'a> {
     fn wait(&mut self, ms: u64) {
         for _ in 0..ms / POLL_MS {
             self.now_ms += POLL_MS;
+            self.bench.pass_ms(POLL_MS);
             for press in self.switches.step(self.now_ms) {
                 self.entered += 1;
                 self.bench.press(press);
@@ -65,8 +66,9 @@ impl<'a> Feet<'a> {
         }
     }
 
-    /// Down for a fifth of a second, then up until another press counts.
+    /// Once the main button is full: down for a fifth of a second, then up until another counts.
     fn press(&mut self, name: &str) {
+        self.wait(1_500);
         assert!(self.panel.push(name, true), "there is a {name}");
         self.wait(200);
         self.panel.push(name, false);
@@ -80,6 +82,8 @@ fn at_the_bar(folder: &std::path::Path) -> Bench {
     bench.tap(&name);
     bench.tap("start");
     assert_eq!(bench.screen(), "bar");
+    // The main button is full.
+    bench.wait_ms(2_000);
     bench
 }
 

@@ -11,8 +11,12 @@ mod coaching;
 mod days;
 #[path = "../scenarios/desk.rs"]
 mod desk;
+#[path = "../scenarios/guarded.rs"]
+mod guarded;
 #[path = "../scenarios/hardware.rs"]
 mod hardware;
+#[path = "../scenarios/idle.rs"]
+mod idle;
 #[path = "../scenarios/ladder.rs"]
 mod ladder;
 #[path = "../scenarios/meet.rs"]

@@ -79,6 +79,11 @@ fn keeps_seven_to_one(theme: &Theme<'_>) {
         ("moved on raised", theme.get_moved(), raised),
         ("ink on what is lit", theme.get_ink(), theme.get_lit()),
         (
+            "ink on a main that fills",
+            theme.get_ink(),
+            theme.get_lit_filling(),
+        ),
+        (
             "ink on a pressed main",
             theme.get_ink(),
             theme.get_lit_pressed(),

@@ -5,6 +5,7 @@
 //! devices the kiosk goes on without them.
 use crate::clock::stopwatch;
 use crate::folder::Folder;
+use crate::kiosk::Pressed;
 use crate::run::Input;
 use crate::watch::spawn_again;
 use domain::Moment;
@@ -12,7 +13,7 @@ use hardware::{
     Config, DeviceFault, Faults, Opened, Orders, Outputs, Panel, Switches, Trouble, Tune, Wanted,
 };
 use std::sync::Arc;
-use std::sync::atomic::{AtomicUsize, Ordering};
+use std::sync::atomic::{AtomicU64, AtomicUsize, Ordering};
 use std::sync::mpsc::Sender;
 use std::time::Duration;
 use view::Signs;
@@ -39,6 +40,7 @@ pub struct Devices {
     touched: Option<Moment>,
     shown: Signs,
     waiting: Arc<AtomicUsize>,
+    seen: Arc<AtomicU64>,
 }
 
 impl Devices {
@@ -73,7 +75,8 @@ impl Devices {
         self.drawn = config.panel;
         if !switches.is_empty() {
             let waiting = Arc::clone(&self.waiting);
-            self.thread("switches", || listen(switches, inputs, waiting));
+            let seen = self.seen();
+            self.thread("switches", || listen(switches, inputs, waiting, seen));
         }
         if !outputs.is_empty() {
             let orders = self.orders.clone();
@@ -108,6 +111,12 @@ impl Devices {
         Some(beside(panel))
     }
 
+    /// Where the number of the face that is drawn is left, for presses to carry.
+    #[must_use]
+    pub fn seen(&self) -> Arc<AtomicU64> {
+        Arc::clone(&self.seen)
+    }
+
     /// The owner has taken a press.
     pub fn taken(&self) {
         self.waiting.fetch_sub(1, Ordering::SeqCst);
@@ -119,15 +128,15 @@ impl Devices {
     }
 
     /// Shows the signs of now; `by_hand` when a touch or press made them, since nobody needs to
-    /// be called for what they did themselves.
-    pub fn follow(&mut self, signs: &Signs, now: Moment, by_hand: bool) {
+    /// be called for what they did themselves; dimmed too while the screen is `asleep`.
+    pub fn follow(&mut self, signs: &Signs, now: Moment, (by_hand, asleep): (bool, bool)) {
         if let Some(tune) = tune(&self.shown, signs, by_hand) {
             self.orders.play(tune);
         }
         self.shown.clone_from(signs);
         let touched = *self.touched.get_or_insert(now);
         let idle = |after: i64| now.0 - touched.0 >= after;
-        let dim = self.dim_after_ms.is_some_and(idle);
+        let dim = asleep || self.dim_after_ms.is_some_and(idle);
         self.orders.show(wanted(signs, dim));
     }
 }
@@ -175,6 +184,7 @@ fn listen(
     mut switches: Switches,
     inputs: Sender<Input>,
     waiting: Arc<AtomicUsize>,
+    seen: Arc<AtomicU64>,
 ) -> impl FnMut() + Send {
     let mut clock = stopwatch();
     move || {
@@ -188,7 +198,11 @@ fn listen(
                     continue;
                 }
                 waiting.fetch_add(1, Ordering::SeqCst);
-                if inputs.send(Input::Pressed(press)).is_err() {
+                let number = seen.load(Ordering::SeqCst);
+                if inputs
+                    .send(Input::Pressed(Pressed { press, number }))
+                    .is_err()
+                {
                     return;
                 }
             }

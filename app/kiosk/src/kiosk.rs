@@ -7,6 +7,8 @@ mod days;
 mod guarded;
 mod handed;
 
+pub use guarded::Pressed;
+use guarded::Seen;
 pub use handed::{Proven, make_record};
 
 use crate::clock::Clock;
@@ -27,7 +29,7 @@ use journal::Record;
 use std::net::SocketAddr;
 use view::aside::Aside;
 use view::desk::{DeskNews, Errand, LanCard, Wish};
-use view::{Frame, Numbering, Scene, Stage, Tap};
+use view::{Frame, Scene, Stage, Tap};
 
 /// The kiosk.
 #[derive(Debug)]
@@ -56,9 +58,7 @@ pub struct Kiosk {
     news: DeskNews,
     /// What was ordered of whoever keeps sticks and copies.
     errand: Option<Errand>,
-    numbering: Numbering,
-    /// The last tap of the window that was answered.
-    answered: u64,
+    seen: Seen,
 }
 
 /// The day's sheets, and what they were made from.
@@ -135,9 +135,9 @@ impl Kiosk {
             decided_for: None,
             news: DeskNews::default(),
             errand: None,
-            numbering: Numbering::default(),
-            answered: 0,
+            seen: Seen::default(),
         };
+        kiosk.seen.touch(kiosk.steady_ms());
         kiosk.after_change();
         if kiosk.keep_days() {
             kiosk.after_change();
@@ -152,6 +152,7 @@ impl Kiosk {
 
     /// Does what a tap on the face of now asks, and gives the face that follows.
     pub fn tap(&mut self, tap: &Tap) -> Frame {
+        self.seen.touch(self.steady_ms());
         self.notice = self.notice_of_files();
         self.tapped_at = self.clock.now();
         self.news.door = self.door.news();
@@ -193,6 +194,7 @@ impl Kiosk {
         }
         self.keep_days();
         self.after_change();
+        self.know_who_is_up();
         if matches!(self.stage.aside, Some(Aside::Desk(_))) {
             self.look_at_desk();
         }
@@ -262,6 +264,7 @@ impl Kiosk {
         }
         self.tell_clock();
         self.pass_over();
+        self.be_idle();
         self.renew_day();
         self.keep_shown();
         self.gather();

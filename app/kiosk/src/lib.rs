@@ -32,4 +32,4 @@ pub use clock::{Clock, SystemClock};
 pub use devices::Devices;
 pub use error::KioskError;
 pub use folder::Folder;
-pub use kiosk::Kiosk;
+pub use kiosk::{Kiosk, Pressed};

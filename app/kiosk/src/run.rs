@@ -9,14 +9,14 @@ use crate::desk::device_words;
 use crate::devices::Devices;
 use crate::error::KioskError;
 use crate::folder::Folder;
-use crate::kiosk::Kiosk;
+use crate::kiosk::{Kiosk, Pressed};
 use crate::lan::{self, Lan};
 use crate::nightly::{self, Nightly};
 use crate::shared;
 use crate::watch::spawn_once;
-use hardware::Press;
 use share::{Desk, Order};
 use std::io::Write;
+use std::sync::atomic::Ordering;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
 use std::time::Duration;
 use view::{Frame, Meant};
@@ -39,7 +39,7 @@ pub enum Input {
     /// The record was made again after a copy was put back.
     RecordMade,
     /// A button or foot switch.
-    Pressed(Press),
+    Pressed(Pressed),
     /// The window was closed, or the system asks us to end.
     Quit,
 }
@@ -130,7 +130,7 @@ pub fn answer(
     let mut frame = None;
     match input {
         Ok(Input::Tap(meant)) => frame = Some(kiosk.take(&meant)),
-        Ok(Input::Pressed(press)) => frame = Some(kiosk.press(press)),
+        Ok(Input::Pressed(pressed)) => frame = Some(kiosk.press(pressed)),
         Ok(Input::Order(order)) => desk.obey(kiosk, order),
         Ok(Input::StickChanged(id)) => desk.look(kiosk, id),
         Ok(Input::Stick(seen)) => desk.lay_out(kiosk, seen),
@@ -152,9 +152,11 @@ fn windowed(
 ) -> Result<(), KioskError> {
     let failed = |error: ui::slint::PlatformError| KioskError::Picture(error.to_string());
     let face = ui::Face::new().map_err(failed)?;
+    let first = kiosk.frame();
+    devices.seen().store(first.number, Ordering::SeqCst);
     face.show_frame(&Frame {
         beside: devices.beside(),
-        ..kiosk.frame()
+        ..first
     });
     if let Some(panel) = devices.panel().cloned() {
         face.on_push(move |name, down| {
@@ -209,16 +211,20 @@ fn own(
             return;
         };
         frame.beside = devices.beside();
+        let asleep = frame.asleep;
         if shown.as_ref() != Some(&frame) {
-            let next = frame.clone();
+            let (next, seen) = (frame.clone(), devices.seen());
             // It fails only when the event loop has ended, and then the window is gone too.
-            drop(face.post(move |face| face.show_frame(&next)));
+            drop(face.post(move |face| {
+                face.show_frame(&next);
+                seen.store(next.number, Ordering::SeqCst);
+            }));
             shown = Some(frame);
         }
         // The screen first, then what stands beside it.
         if by_hand {
             devices.touched(kiosk.now());
         }
-        devices.follow(&kiosk.signs(), kiosk.now(), by_hand);
+        devices.follow(&kiosk.signs(), kiosk.now(), (by_hand, asleep));
     }
 }

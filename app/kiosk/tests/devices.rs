@@ -60,7 +60,10 @@ fn a_press_comes_in_as_an_input() {
     std::thread::sleep(Duration::from_millis(100));
     devices.panel().unwrap().push("foot switch", true);
     let input = inbox.recv_timeout(PATIENCE).unwrap();
-    assert!(matches!(input, Input::Pressed(Press::Done)), "{input:?}");
+    assert!(
+        matches!(input, Input::Pressed(pressed) if pressed.press == Press::Done),
+        "{input:?}"
+    );
     devices.taken();
     assert!(devices.faults().is_empty());
 }
@@ -69,19 +72,19 @@ fn a_press_comes_in_as_an_input() {
 fn signs_are_shown_and_a_rest_that_is_over_sounds() {
     let (_folder, mut devices, _inbox) = started(FILE);
     devices.touched(Moment(0));
-    devices.follow(&signs(Standing::Resting), Moment(0), true);
+    devices.follow(&signs(Standing::Resting), Moment(0), (true, false));
     until(&devices, |state| {
         state.lights[6] != [0; 3] && state.lamp == Some(false)
     });
-    devices.follow(&signs(Standing::Up), Moment(1_000), false);
+    devices.follow(&signs(Standing::Up), Moment(1_000), (false, false));
     until(&devices, |state| {
         state.lamp == Some(true) && state.sounded == 2
     });
     assert_eq!(devices.panel().unwrap().state().backlight, Some(100));
-    devices.follow(&signs(Standing::Up), Moment(60_000), false);
+    devices.follow(&signs(Standing::Up), Moment(60_000), (false, false));
     until(&devices, |state| state.backlight == Some(15));
     devices.touched(Moment(61_000));
-    devices.follow(&signs(Standing::Up), Moment(61_000), true);
+    devices.follow(&signs(Standing::Up), Moment(61_000), (true, false));
     until(&devices, |state| state.backlight == Some(100));
 }
 
@@ -98,5 +101,5 @@ fn without_a_file_or_with_a_faulty_one_there_are_none() {
         faults[0].to_string().contains("hardware.toml: line 2"),
         "{faults:?}"
     );
-    devices.follow(&signs(Standing::Up), Moment(0), false);
+    devices.follow(&signs(Standing::Up), Moment(0), (false, false));
 }

@@ -7,11 +7,13 @@ use crate::Source;
 use crate::fault::{Fault, Wrong};
 use crate::fields;
 use crate::known::Known;
+use crate::quantity::time_ms;
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::words::{term, words};
 use domain::Gym;
 use std::net::{IpAddr, Ipv4Addr};
+use std::ops::RangeInclusive;
 
 /// What one kiosk is set to.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -36,6 +38,11 @@ pub struct Kiosk {
     pub backups: u16,
     /// Where sticks appear, an absolute path; `None` for nowhere.
     pub stick: Option<String>,
+    /// How long a screen stays that nobody touches, milliseconds, before the floor or all lifters
+    /// are shown; `None` for ever.
+    pub floor_after_ms: Option<u32>,
+    /// How long nobody touches the screen before it is dark, milliseconds; `None` for ever.
+    pub sleep_after_ms: Option<u32>,
 }
 
 impl Default for Kiosk {
@@ -51,6 +58,8 @@ impl Default for Kiosk {
             backup: None,
             backups: 14,
             stick: None,
+            floor_after_ms: Some(300_000),
+            sleep_after_ms: Some(900_000),
         }
     }
 }
@@ -112,6 +121,8 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
     let backup = top.text(&mut doc, "backup", place);
     let backups = top.whole(&mut doc, "backups", &(1..=400));
     let stick = top.text(&mut doc, "stick", place);
+    let floor_after = top.text(&mut doc, "floor_after", idle);
+    let sleep_after = top.text(&mut doc, "sleep_after", idle);
     let racks = top.texts(&mut doc, "racks", RACKS_MAX, |text| known.find(text));
     let given = top.has("racks");
     if top.is_empty_list("racks") {
@@ -131,12 +142,25 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
         backup,
         backups: backups.unwrap_or(default.backups),
         stick,
+        floor_after_ms: floor_after.unwrap_or(default.floor_after_ms),
+        sleep_after_ms: sleep_after.unwrap_or(default.sleep_after_ms),
         racks: given.then_some(racks),
     };
     let faults = doc.close();
     let wrong = faults.iter().any(Fault::stops);
     ((!wrong).then_some(kiosk), faults)
 }
+
+/// Reads how long is waited for a touch, milliseconds; `None` for ever.
+fn idle(text: &str) -> Result<Option<u32>, Wrong> {
+    if text.trim() == "never" {
+        return Ok(None);
+    }
+    time_ms(text, &IDLE_MS).map(Some)
+}
+
+/// What is shorter takes the screen away from whoever reads it.
+const IDLE_MS: RangeInclusive<u32> = 30_000..=43_200_000;
 
 /// Reads an absolute path.
 fn place(text: &str) -> Result<String, Wrong> {

@@ -198,5 +198,17 @@ pub const KIOSK: Table = Table {
             "\"/media/pinladder\"",
             "the folder where sticks appear, a whole path",
         ),
+        may(
+            "floor_after",
+            "5 min",
+            "\"3 min\"",
+            "how long a screen stays that nobody touches, 30 s to 720 min, or \"never\"; then the floor, or all lifters, is shown",
+        ),
+        may(
+            "sleep_after",
+            "15 min",
+            "\"30 min\"",
+            "how long nobody touches the screen before it is dark, 30 s to 720 min, or \"never\"; the first touch only wakes it",
+        ),
     ],
 };
