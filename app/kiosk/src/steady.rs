@@ -68,6 +68,12 @@ impl Steady {
         self.anchor.get().moment_at(self.clock.look().up_ms)
     }
 
+    /// Milliseconds of the machine's own clock, which does not jump when the time is put right.
+    #[must_use]
+    pub fn up_ms(&self) -> u64 {
+        u64::try_from(self.clock.look().up_ms).unwrap_or(0)
+    }
+
     /// Now on the gym's wall clock.
     #[must_use]
     pub fn local(&self) -> NaiveDateTime {

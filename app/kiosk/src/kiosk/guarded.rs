@@ -140,9 +140,9 @@ impl Kiosk {
         }
     }
 
-    /// Milliseconds of the kiosk's own clock.
+    /// Milliseconds of the machine's own clock.
     pub(super) fn steady_ms(&self) -> u64 {
-        u64::try_from(self.now().0).unwrap_or(0)
+        self.clock.up_ms()
     }
 }
 
