@@ -39,7 +39,7 @@ fn at_every_place_where_they_matter() {
             }
         } else if let Screen::Settle(settle) = &frame.screen {
             settled = true;
-            assert!(settle.caution.contains("back kept"), "{:?}", settle.caution);
+            assert!(settle.caution.contains("back held"), "{:?}", settle.caution);
             assert!(settle.caution.contains("coach"), "{:?}", settle.caution);
         }
         bench.tap(&main_label(&frame));

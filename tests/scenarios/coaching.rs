@@ -60,7 +60,7 @@ fn the_figures_of_next_time_are_typed_for_one_lifter() {
     bench.tap("tries of a load, 2");
     type_in(&bench, "3");
     bench.tap("keep");
-    bench.tap("after all reps, back kept: up by, 2.5 %");
+    bench.tap("after all reps, back held: up by, 2.5 %");
     type_in(&bench, "5");
     bench.tap("keep");
     let rule = bench.gym().coaching.rule("Tevita", "rack pull");

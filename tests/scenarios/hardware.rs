@@ -97,7 +97,7 @@ fn a_set_is_entered_by_foot_and_taken_back_by_hand() {
     let Screen::Rest(rest) = bench.frame().screen else {
         panic!("resting")
     };
-    assert!(rest.last.ends_with("back kept"), "{}", rest.last);
+    assert!(rest.last.ends_with("back held"), "{}", rest.last);
     feet.press("foot switch");
     assert_eq!(bench.screen(), "rest", "a foot in the rest starts nothing");
     feet.press("left button");

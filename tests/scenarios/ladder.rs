@@ -99,7 +99,7 @@ fn one_lifter_through_a_full_ladder() {
     };
     assert!(!end.short);
     assert!(
-        end.rows.iter().all(|row| row.hold == "back kept"),
+        end.rows.iter().all(|row| row.hold == "back held"),
         "{:?}",
         end.rows
     );
@@ -135,7 +135,7 @@ fn other_reps_take_two_taps_and_a_moved_back_too() {
         .take(3)
         .map(|r| (r.reps.as_str(), r.hold.as_str()))
         .collect();
-    assert_eq!(said[0].1, "back kept");
+    assert_eq!(said[0].1, "back held");
     assert!(said[0].0.starts_with("3 of "), "{said:?}");
     assert_eq!(said[1].1, "back moved at 2");
     assert_eq!(said[2].0, "not done");

@@ -71,7 +71,7 @@ fn after_a_power_cut_the_same_session_goes_on_to_its_end() {
     let Screen::End(end) = bench.frame().screen else {
         panic!("the lift came to its end")
     };
-    assert!(end.rows.iter().all(|row| row.hold == "back kept"));
+    assert!(end.rows.iter().all(|row| row.hold == "back held"));
 }
 
 fn seconds(left: &str) -> u32 {

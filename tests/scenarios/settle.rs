@@ -78,7 +78,7 @@ fn the_end_says_what_is_due_next_and_why() {
     };
     let next = end.next.expect("something is due");
     assert!(
-        next.reason.starts_with("up ") && next.reason.ends_with("all reps with the back kept"),
+        next.reason.starts_with("up ") && next.reason.ends_with("all reps with the back held"),
         "{next:?}"
     );
     assert_eq!(next.verdict, "raise");

@@ -13,7 +13,7 @@
 //! | `switch to NAME` (shows the name and a word) | chip in the header | `Lifter(name)` |
 //! | `all lifters` | header; the floor | `All` |
 //! | the frame's `undo`: `undo`, `back` | bottom left | `Undo` |
-//! | the screen's `main`, then `, ` and `main_detail` if there is one: `2 done, back kept` | bottom right | `Main` |
+//! | the screen's `main`, then `, ` and `main_detail` if there is one: `2 done, back held` | bottom right | `Main` |
 //! | `other reps` | at the bar | `OtherReps` |
 //! | `back moved` | at the bar | `BackMoved` |
 //! | `set-up` | at the bar, rest | `SetUp` |

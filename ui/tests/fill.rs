@@ -11,7 +11,7 @@ fn shot(face: &ui::Face) -> SharedPixelBuffer<slint::Rgba8Pixel> {
 }
 
 /// The main button of the scene "bar", and its middle.
-const DONE: &str = "2 done, back kept";
+const DONE: &str = "2 done, back held";
 const MIDDLE: (f32, f32) = (1_000.0, 720.0);
 
 /// Columns of the row 20 pixels under the top of the main button that are lit in full.

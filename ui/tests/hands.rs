@@ -34,7 +34,7 @@ fn middle(face: &ui::Face, label: &str) -> (f32, f32) {
 fn one_finger_of_a_touchscreen_is_a_tap() {
     let (face, taps) = open();
     show(&face, &scene("bar"));
-    let at = middle(&face, "2 done, back kept");
+    let at = middle(&face, "2 done, back held");
     touch(&face, 4, at, TouchPhase::Started);
     touch(&face, 4, at, TouchPhase::Ended);
     assert_eq!(taps.take(), [Tap::Main]);
@@ -44,7 +44,7 @@ fn one_finger_of_a_touchscreen_is_a_tap() {
 fn a_palm_says_nothing() {
     let (face, taps) = open();
     show(&face, &scene("bar"));
-    let at = middle(&face, "2 done, back kept");
+    let at = middle(&face, "2 done, back held");
     let beside = (at.0 - 60.0, at.1 + 20.0);
     touch(&face, 4, at, TouchPhase::Started);
     touch(&face, 5, beside, TouchPhase::Started);

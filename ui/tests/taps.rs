@@ -45,7 +45,7 @@ fn expected() -> Vec<(&'static str, &'static str, Tap)> {
         ("setup", "switch to Tomasz", lifter("Tomasz")),
         ("setup", "undo", Tap::Undo),
         ("setup-floor", "back to the bar", Tap::Main),
-        ("bar", "2 done, back kept", Tap::Main),
+        ("bar", "2 done, back held", Tap::Main),
         ("bar", "other reps", Tap::OtherReps),
         ("bar", "back moved", Tap::BackMoved),
         ("turn", "set-up", Tap::SetUp),
@@ -152,7 +152,7 @@ fn a_bounce_that_is_held_is_swallowed_too() {
 fn a_bounce_does_not_reach_the_next_screen() {
     let (face, taps) = open();
     show(&face, &scene("bar"));
-    press(&face, "2 done, back kept");
+    press(&face, "2 done, back held");
     show(&face, &scene("rest"));
     wait_ms(90);
     press(&face, "go now");
@@ -166,7 +166,7 @@ fn a_finger_that_slides_off_says_nothing_and_costs_no_wait() {
     down(&face, 1000.0, 720.0);
     up(&face, 640.0, 300.0);
     assert_eq!(taps.take(), []);
-    press(&face, "2 done, back kept");
+    press(&face, "2 done, back held");
     assert_eq!(taps.take(), [Tap::Main]);
 }
 
@@ -185,7 +185,7 @@ fn the_listener_may_show_the_next_frame() {
     show(&face, &scene("bar"));
     let shown = face.clone();
     face.on_tap(move |_| shown.show_frame(&scene("rest")));
-    press(&face, "2 done, back kept");
+    press(&face, "2 done, back held");
     wait_ms(300);
     let labels: Vec<String> = bench::buttons(&face).into_iter().map(|b| b.0).collect();
     assert!(labels.contains(&"go now".to_owned()), "{labels:?}");

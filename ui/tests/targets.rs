@@ -80,7 +80,7 @@ fn the_main_answer_is_40_mm_wide_at_the_bottom_right_and_undo_at_the_bottom_left
             mains.contains(&label.as_str())
                 && !name.starts_with("entry")
                 && !name.starts_with("turn")
-                || label.ends_with("done, back kept")
+                || label.ends_with("done, back held")
         });
         if let Some((label, (left, _, right, bottom))) = main {
             assert!(right - left >= 40.0 * MM, "{name}: {label:?} is too narrow");

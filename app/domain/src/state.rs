@@ -154,7 +154,7 @@ impl State {
             .filter(move |run| run.is_of(lifter, date))
     }
 
-    /// The heaviest load of `lift` that `lifter` did for at least one rep with the back kept.
+    /// The heaviest load of `lift` that `lifter` did for at least one rep with the back held.
     #[must_use]
     pub fn best(&self, lifter: &str, lift: &str) -> Option<Mass> {
         let of = |run: &&LiftRun| run.sheet.lifter == lifter && run.sheet.lift == lift;

@@ -28,7 +28,7 @@ pub const APART_MS: u64 = 20;
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Press {
-    /// The set of now was done as planned with the back kept; at the bar only.
+    /// The set of now was done as planned with the back held; at the bar only.
     Done,
     /// The main button of the screen, but for ending a lift early.
     Main,

@@ -183,7 +183,7 @@ pub struct SplitArgs {
 pub struct SingleArgs {
     /// The set's load, as in "180 kg".
     load: String,
-    /// Its reps, with the back kept.
+    /// Its reps, with the back held.
     reps: u8,
     /// Of which lift.
     #[arg(long, value_name = "LIFT")]

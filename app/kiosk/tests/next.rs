@@ -39,9 +39,9 @@ fn what_is_due_is_said_with_its_reason_and_the_coach_can_rule_otherwise() {
     assert!(well, "{err}");
     for part in [
         "rack pull, 5 reps",
-        "due     510 lb, up 10 lb: all reps with the back kept",
+        "due     510 lb, up 10 lb: all reps with the back held",
         "add 2.5 %; 2 tries",
-        "500 lb  all reps, back kept",
+        "500 lb  all reps, back held",
     ] {
         assert!(text.contains(part), "{part} is not in:\n{text}");
     }

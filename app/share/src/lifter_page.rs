@@ -217,7 +217,7 @@ fn done(say: Language, row: &PlannedRow) -> String {
         parts.push(say.mass(load, unit));
     }
     parts.push(match row.moved {
-        0 => say.say(w::BACK_KEPT),
+        0 => say.say(w::BACK_HELD),
         n => say.fill(w::BACK_MOVED_IN, &[&n.to_string()]),
     });
     parts.join(match say {

@@ -68,7 +68,7 @@ view::phrases! {
     PROGRAMME: "by the programme", "aus dem Programm";
     PROGRAMME_OF: "by the programme: {0}", "aus dem Programm: {0}";
     DONE_SETS: "{0} of {1} sets, {2} of {3} reps", "{0} von {1} Sätzen, {2} von {3} Wdh.";
-    BACK_KEPT: "back kept", "Rücken hielt";
+    BACK_HELD: "back held", "Rücken hielt";
     BACK_MOVED_IN: "back moved in {0}", "Rücken gab in {0} nach";
     // The coach's desk.
     STICK: "Stick", "Stick";

@@ -43,7 +43,7 @@ pub struct AtTheBar {
     pub settle: String,
     /// The main button: "2 done".
     pub main: String,
-    /// Under it: "back kept".
+    /// Under it: "back held".
     pub main_detail: String,
 }
 
@@ -74,7 +74,7 @@ pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBa
         caution: caution(say, sheet, at),
         settle: offered(say, scene.choices(run).as_ref()),
         main: say.fill(p::REPS_DONE, &[&rung.reps.to_string()]),
-        main_detail: say.say(p::BACK_KEPT),
+        main_detail: say.say(p::BACK_HELD),
     }
 }
 

@@ -14,7 +14,7 @@ use domain::training_day::DAY_ENDS_AFTER_S;
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
 pub struct End {
-    /// "180 kg × 5, back kept".
+    /// "180 kg × 5, back held".
     pub headline: String,
     /// Whether the headline is a moved back or a short set.
     pub short: bool,
@@ -52,7 +52,7 @@ pub struct DoneRow {
     pub load: String,
     /// "2 reps", "4 of 5", "skipped".
     pub reps: String,
-    /// "back kept", "back moved at 3", or empty.
+    /// "back held", "back moved at 3", or empty.
     pub hold: String,
     /// For the look.
     pub state: RowState,
@@ -167,7 +167,7 @@ fn seconds_at_it(run: &LiftRun) -> u32 {
     gaps.filter(|gap| *gap < DAY_ENDS_AFTER_S).sum()
 }
 
-/// "back kept", "back moved at 3": short, for a row.
+/// "back held", "back moved at 3": short, for a row.
 fn hold_words(say: Language, hold: Hold) -> String {
     match hold {
         Hold::Kept => say.hold(hold),

@@ -23,7 +23,7 @@ pub struct Entry {
 /// Which pad.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Pad {
-    /// Reps done, back kept.
+    /// Reps done, back held.
     Reps,
     /// Rep at which the back moved.
     Moved,

@@ -1,4 +1,4 @@
-//! A lifter's history of one lift: the work load of each session, reps made, back kept or moved.
+//! A lifter's history of one lift: the work load of each session, reps made, back held or moved.
 //!
 //! Refuses: judging; the next load is reckoned elsewhere and only told here.
 use crate::draw::RowState;

@@ -16,7 +16,7 @@ pub struct Next {
     pub work: String,
     /// "raise", "repeat", "drop", "reset", "ease": which way, for the look and in words.
     pub verdict: String,
-    /// Why, in one sentence beside the load: "up 2.5 kg: all reps with the back kept".
+    /// Why, in one sentence beside the load: "up 2.5 kg: all reps with the back held".
     pub reason: String,
     /// Whether the coach ruled it.
     pub by_coach: bool,

@@ -83,7 +83,7 @@ pub struct OutingDoc {
     pub sets: u8,
     /// Reps asked.
     pub reps: u8,
-    /// How it went: "all reps, back kept", "4 of 5 reps", "back moved at rep 3".
+    /// How it went: "all reps, back held", "4 of 5 reps", "back moved at rep 3".
     pub went: String,
 }
 

@@ -24,7 +24,7 @@ pub struct Rest {
     pub share: f32,
     /// "rest", "after Hamza".
     pub word: String,
-    /// What was just done: "130 kg × 2, back kept".
+    /// What was just done: "130 kg × 2, back held".
     pub last: String,
     /// "165".
     pub load: String,
@@ -153,7 +153,7 @@ fn waiting(scene: &Scene<'_>, run: &LiftRun, left: u32) -> (String, String) {
     (say.place(place + 1), say.fill(p::AFTER, &[before]))
 }
 
-/// "130 kg × 2, back kept": the last set that stands.
+/// "130 kg × 2, back held": the last set that stands.
 pub(crate) fn last_words(say: Language, run: &LiftRun) -> String {
     let sets = run.passed().zip(&run.sheet.rungs);
     let last = sets.filter_map(|(entry, rung)| match entry.what {

@@ -18,9 +18,9 @@ use domain::state::LiftRun;
 pub struct Settle {
     /// "work set, 5 reps", "3 work sets of 5 reps".
     pub work: String,
-    /// "last time 177.5 kg × 5, all reps with the back kept, on 18 November"; "the first time".
+    /// "last time 177.5 kg × 5, all reps with the back held, on 18 November"; "the first time".
     pub last: String,
-    /// The last warm-up: "165 kg × 1, back kept".
+    /// The last warm-up: "165 kg × 1, back held".
     pub done: String,
     /// Rest left: "2:10"; empty when it is over.
     pub left: String,
@@ -98,7 +98,7 @@ pub(crate) fn settle(scene: &Scene<'_>, run: &LiftRun, choices: &Choices) -> Set
     }
 }
 
-/// "last time 177.5 kg × 5, all reps with the back kept, on 18 November".
+/// "last time 177.5 kg × 5, all reps with the back held, on 18 November".
 fn last_time(say: Language, last: Option<&Outing>, unit: MassUnit) -> String {
     let Some(last) = last else {
         return say.say(p::FIRST_TIME);

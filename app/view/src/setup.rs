@@ -28,7 +28,7 @@ pub struct SetUp {
     pub overlap: String,
     /// Whether the overlap is under the coach's least.
     pub overlap_small: bool,
-    /// What the rules of next time give for it: "505 lb, up 10 lb: all reps with the back kept; last
+    /// What the rules of next time give for it: "505 lb, up 10 lb: all reps with the back held; last
     /// on 18 Nov"; empty the first time and in mid-lift.
     pub due: String,
     /// "retired bar, 20 kg, collars 5 kg".

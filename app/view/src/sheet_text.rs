@@ -52,7 +52,7 @@ pub fn sheet_text(
     text
 }
 
-/// "rack pull, 5 reps: 510 lb, up 10 lb: all reps with the back kept; last on 18 Nov".
+/// "rack pull, 5 reps: 510 lb, up 10 lb: all reps with the back held; last on 18 Nov".
 fn other_due(one: &LiftDue, unit: MassUnit) -> String {
     let say = Language::English;
     let decision = &one.due.decision;

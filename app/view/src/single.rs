@@ -47,7 +47,7 @@ pub(crate) fn caution(say: Language, lift: Option<&Lift>) -> String {
     partial.map(|_| say.say(c::PARTIAL)).unwrap_or_default()
 }
 
-/// From the heaviest set of a lift with the back kept; `None` where the equations mean nothing.
+/// From the heaviest set of a lift with the back held; `None` where the equations mean nothing.
 #[must_use]
 pub fn single_face(say: Language, lift: Option<&Lift>, run: &LiftRun) -> Option<SingleFace> {
     if !fits(lift) {

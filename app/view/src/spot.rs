@@ -1,8 +1,7 @@
 //! Where the lifter stands and what they wear, shown wherever a load is shown: hole, mats, how much
 //! higher the bar, gear, grip.
-use crate::language::{Language, p};
+use crate::language::{Language, p, whole_mm};
 use domain::believed::Stacks;
-use domain::disc_height::raise;
 use domain::sheet::{LiftSheet, Rung};
 
 /// What it shows.
@@ -12,6 +11,8 @@ pub struct Spot {
     pub hole: String,
     /// "1 mat, 20 mm", or empty.
     pub mats: String,
+    /// "1 mat", "2 mats", or empty: where there is no room for how thick.
+    pub mats_short: String,
     /// Thickness of each mat: "20 mm".
     pub mat_list: Vec<String>,
     /// "raise the bar 110 mm", or empty.
@@ -36,8 +37,13 @@ pub(crate) fn spot(say: Language, sheet: &LiftSheet, rung: &Rung, to: &Stacks) -
         } else {
             say.mats(mats)
         },
+        mats_short: match mats.len() {
+            0 => String::new(),
+            1 => say.say(p::ONE_MAT_SHORT),
+            more => say.fill(p::MATS_SHORT, &[&more.to_string()]),
+        },
         mat_list: mat_list(sheet),
-        raise: raise_words(say, sheet, rung, to),
+        raise: raise_words(say, sheet, to),
         gear: say.worn(rung),
         grip: match sheet.hooks {
             Some(_) => String::new(),
@@ -53,19 +59,10 @@ pub(crate) fn mat_list(sheet: &LiftSheet) -> Vec<String> {
 }
 
 /// By how much the bar has to be raised with these plates, where it starts on the floor.
-fn raise_words(say: Language, sheet: &LiftSheet, rung: &Rung, to: &Stacks) -> String {
-    if sheet.is_from_pins() || sheet.hooks.is_some() {
-        return String::new();
-    }
-    let raise = raise(&Rung {
-        per_side: to.faces(),
-        ..rung.clone()
-    });
+fn raise_words(say: Language, sheet: &LiftSheet, to: &Stacks) -> String {
+    let raise = sheet.raise(&to.faces());
     if raise == domain::Length::ZERO {
         return String::new();
     }
-    say.fill(
-        p::RAISE,
-        &[&say.number(&raise.number(domain::LengthUnit::Mm))],
-    )
+    say.fill(p::RAISE, &[&whole_mm(raise)])
 }

@@ -46,7 +46,7 @@ pub struct Stage {
 /// A pad.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum PadOpen {
-    /// Reps done, back kept.
+    /// Reps done, back held.
     Reps,
     /// Rep at which the back moved.
     Moved {

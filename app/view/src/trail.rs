@@ -28,7 +28,7 @@ pub struct Point {
     pub load: String,
     /// Where it stands, 0 to 1.
     pub height: f32,
-    /// "3 of 5 reps", "back moved at rep 4", "all reps, back kept"; empty for what is due.
+    /// "3 of 5 reps", "back moved at rep 4", "all reps, back held"; empty for what is due.
     pub word: String,
     /// For the look: done, other, moved, or ahead for what is due.
     pub state: RowState,

@@ -45,7 +45,7 @@ pub fn plates(list: &[PlateFace], unit: MassUnit) -> String {
     ENGLISH.plates(list, unit)
 }
 
-/// "back kept", "back moved at rep 3".
+/// "back held", "back moved at rep 3".
 #[must_use]
 pub fn hold(hold: Hold) -> String {
     ENGLISH.hold(hold)
@@ -63,7 +63,7 @@ pub fn verdict(verdict: Verdict) -> &'static str {
     }
 }
 
-/// "all reps, back kept", "4 of 5 reps", "4 of 5 reps in set 2", "back moved at rep 3".
+/// "all reps, back held", "4 of 5 reps", "4 of 5 reps in set 2", "back moved at rep 3".
 #[must_use]
 pub fn went(outing: &Outing) -> String {
     ENGLISH.outing(outing)

@@ -26,7 +26,7 @@ pub(crate) fn at_the_bar() -> AtTheBar {
         caution: String::new(),
         settle: String::new(),
         main: "2 done".into(),
-        main_detail: "back kept".into(),
+        main_detail: "back held".into(),
     }
 }
 
@@ -122,7 +122,7 @@ pub(crate) fn rest() -> Rest {
         left: "2:10".into(),
         share: 0.7,
         word: "rest".into(),
-        last: "130 kg × 2, back kept".into(),
+        last: "130 kg × 2, back held".into(),
         load: "165".into(),
         unit: "kg".into(),
         reps: "1 rep".into(),
@@ -168,7 +168,7 @@ pub(crate) fn rest_over() -> Rest {
         ladder: eight_rungs(),
         spot: spot("9", "", &[]),
         loaded: String::new(),
-        last: "317.5 kg × 12, back kept".into(),
+        last: "317.5 kg × 12, back held".into(),
         ..rest()
     }
 }

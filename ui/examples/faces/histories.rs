@@ -29,7 +29,7 @@ pub(crate) fn history() -> History {
         .into_iter()
         .map(session)
         .collect(),
-        next: "next: 187.5 kg, up 2.5 kg: all reps with the back kept".into(),
+        next: "next: 187.5 kg, up 2.5 kg: all reps with the back held".into(),
         empty: String::new(),
         main: "deadlift".into(),
     }

@@ -19,8 +19,8 @@ pub(crate) fn settle() -> Settle {
     };
     Settle {
         work: "work set, 5 reps".into(),
-        last: "last time 177.5 kg × 5, all reps, back kept, on 18 November".into(),
-        done: "165 kg × 1, back kept".into(),
+        last: "last time 177.5 kg × 5, all reps, back held, on 18 November".into(),
+        done: "165 kg × 1, back held".into(),
         left: "2:10".into(),
         share: 0.7,
         loads: vec![
@@ -66,7 +66,7 @@ pub(crate) fn settle() -> Settle {
             ),
         ],
         ladder: five_rungs([Done, Done, Done, Done, Now]),
-        caution: "more only if the back kept its place in every warm-up; the coach decides".into(),
+        caution: "more only if the back held in every warm-up; the coach decides".into(),
         main: "keep 180 kg".into(),
     }
 }
@@ -92,7 +92,7 @@ pub(crate) fn next() -> Next {
     Next {
         work: "182.5 kg × 5".into(),
         verdict: "raise".into(),
-        reason: "up 2.5 kg: all reps with the back kept".into(),
+        reason: "up 2.5 kg: all reps with the back held".into(),
         by_coach: false,
     }
 }

@@ -27,7 +27,7 @@ pub(crate) fn next() -> Why {
     Why {
         title: "next time".into(),
         headline: "182.5 kg × 5".into(),
-        sentence: "up 2.5 kg: all reps with the back kept".into(),
+        sentence: "up 2.5 kg: all reps with the back held".into(),
         trail: Trail {
             points: points.map(point).into(),
             ..Trail::default()

@@ -49,9 +49,9 @@ pub struct Kept {
 /// How an outing went.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Went {
-    /// All work sets, all reps, the back kept.
+    /// All work sets, all reps, the back held.
     Well,
-    /// A work set fell short with the back kept.
+    /// A work set fell short with the back held.
     Short {
         /// The worst one, from 1.
         set: u8,

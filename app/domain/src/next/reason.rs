@@ -6,7 +6,7 @@ use alloc::format;
 use alloc::string::String;
 
 impl Decision {
-    /// "182.5 kg, up 2.5 kg: all reps with the back kept", in the lifter's unit.
+    /// "182.5 kg, up 2.5 kg: all reps with the back held", in the lifter's unit.
     #[must_use]
     pub fn sentence(&self, unit: MassUnit) -> String {
         if self.due().is_none() {
@@ -66,7 +66,7 @@ impl Decision {
             }
         };
         match self.went {
-            Went::Well => String::from("all reps with the back kept"),
+            Went::Well => String::from("all reps with the back held"),
             Went::Short { set, reps } => format!("{reps} of {} reps{}", self.reps, of_sets(set)),
             Went::Moved { set, rep } => format!("the back moved at rep {rep}{}", of_sets(set)),
             Went::MovedWarm => String::from("the back moved in a warm-up"),

@@ -39,7 +39,7 @@ fn it_is_an_event_with_its_inputs_and_its_reason() {
         panic!("{last:?}")
     };
     assert_eq!(*no, NO);
-    let told = "152.5 kg, up 2.5 kg: all reps with the back kept";
+    let told = "152.5 kg, up 2.5 kg: all reps with the back held";
     assert_eq!(decided.reason, told);
     assert_eq!(decided.rule, life.gym.coaching.rule("Ines", "rack pull"));
     assert_eq!(decided.decision.from, kg(150));
@@ -195,7 +195,7 @@ fn all_that_is_due_stands_in_one_list() {
         told,
         [
             "rack pull: 155 kg, the coach ruled: fast off the pins",
-            "barbell shrug: 170 kg, up 5 kg: all reps with the back kept",
+            "barbell shrug: 170 kg, up 5 kg: all reps with the back held",
             "deadlift: 140 kg again: 4 of 5 reps, try 1 of 2",
         ]
     );

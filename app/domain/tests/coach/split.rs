@@ -123,7 +123,7 @@ fn on_the_partials_it_is_stay_and_back_before_the_test() {
     }];
     let before = told(&life, 78);
     assert_eq!(before.advice, Advice::Stay);
-    // Best so far: 195 kg, at least for a rep with the back kept.
+    // Best so far: 195 kg, at least for a rep with the back held.
     let way: Vec<_> = before
         .back
         .iter()

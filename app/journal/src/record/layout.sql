@@ -88,7 +88,7 @@ CREATE TABLE sets (
     unit          TEXT    NOT NULL,    -- the lifter's: kg or lb
     planned_reps  INTEGER NOT NULL,
     reps          INTEGER NOT NULL,    -- done, 0 for a miss
-    back_moved_at INTEGER,             -- the rep, from 1; NULL when the back was kept
+    back_moved_at INTEGER,             -- the rep, from 1; NULL when the back held
     at_ms         INTEGER NOT NULL     -- by the wall clock
 ) STRICT;
 CREATE INDEX sets_by_session ON sets (date DESC, lifter, lift_no, seq);

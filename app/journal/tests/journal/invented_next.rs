@@ -48,7 +48,7 @@ fn decided(no: LiftNo, verdict: Verdict, why: Why, went: Went, step: Step) -> Fa
                 load: kg(77_500),
                 away_days: 0,
             },
-            reason: "77.5 kg, up 2.5 kg: all reps with the back kept".to_owned(),
+            reason: "77.5 kg, up 2.5 kg: all reps with the back held".to_owned(),
         }),
     }
 }

@@ -171,7 +171,7 @@ pub const RULE: Table = Table {
             "step",
             "2.5 %",
             "\"2.5 kg\"",
-            "what all reps with the back kept add: a mass up to 20 kg, or 0.1 to 10 %; never more than 10 % is added",
+            "what all reps with the back held add: a mass up to 20 kg, or 0.1 to 10 %; never more than 10 % is added",
         ),
         may(
             "tries",

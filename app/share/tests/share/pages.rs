@@ -46,7 +46,7 @@ async fn a_lifter_has_charts_of_each_lift() {
     assert_eq!(
         page.matches("<circle").count(),
         11,
-        "a mark a week with the back kept"
+        "a mark a week with the back held"
     );
     // Inline style would break the policy, and the charts need none.
     assert!(!page.contains("style=") && !page.contains("<script"));
@@ -85,7 +85,7 @@ async fn the_plan_stands_against_what_was_done() {
     let page = gym.text("/coach/plan").await;
     assert!(page.contains("<h1>Plan and done</h1>"));
     assert!(
-        page.contains("1 of 1 sets, 5 of 5 reps, 127.5 kg, back kept"),
+        page.contains("1 of 1 sets, 5 of 5 reps, 127.5 kg, back held"),
         "{page}"
     );
     assert!(!page.contains("82.5 %"), "four weeks a page");

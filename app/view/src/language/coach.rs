@@ -39,7 +39,7 @@ crate::phrases! {
     S_BACK_DAY: "{0}: {1} {2}", "{0}: {1} {2}";
     S_BACK_SHARE: "{0}: {1} {2} % of the best × {3}", "{0}: {1} {2} % der Bestleistung × {3}";
     S_BACK_ROW: "back", "zurück";
-    KEY: "filled: all reps, back kept; ring: reps missed; cross: back moved; line: least squares", "voll: alle Wdh., Rücken hielt; Ring: Wdh. fehlen; Kreuz: Rücken gab nach; Linie: kleinste Quadrate";
+    KEY: "filled: all reps, back held; ring: reps missed; cross: back moved; line: least squares", "voll: alle Wdh., Rücken hielt; Ring: Wdh. fehlen; Kreuz: Rücken gab nach; Linie: kleinste Quadrate";
     HEAVY_FROM: "heavy from {0}", "schwer ab {0}";
     // Estimates of the single.
     FROM_TO: "{0} to {1}", "{0} bis {1}";

@@ -6,7 +6,7 @@ use domain::next::outing::{Outing, Went};
 use domain::next::{Decision, Due, Verdict, Why};
 
 impl Language {
-    /// "182.5 kg, up 2.5 kg: all reps with the back kept", in the lifter's unit.
+    /// "182.5 kg, up 2.5 kg: all reps with the back held", in the lifter's unit.
     #[must_use]
     pub fn decision(self, next: &Decision, unit: MassUnit) -> String {
         if next.due().is_none() {
@@ -87,7 +87,7 @@ impl Language {
         })
     }
 
-    /// "all reps, back kept", "4 of 5 reps in set 2", "back moved at rep 3".
+    /// "all reps, back held", "4 of 5 reps in set 2", "back moved at rep 3".
     #[must_use]
     pub fn outing(self, outing: &Outing) -> String {
         let in_set = |set: u8| match outing.sets {

@@ -43,8 +43,10 @@ crate::phrases! {
     SETS_OF: "{0} sets of {1}", "{0} Sätze {1}";
     NO_MAT: "no mat", "keine Matte";
     ONE_MAT: "1 mat, {0} mm", "1 Matte, {0} mm";
+    ONE_MAT_SHORT: "1 mat", "1 Matte";
+    MATS_SHORT: "{0} mats", "{0} Matten";
     MATS: "{0} mats, {1} mm", "{0} Matten, {1} mm";
-    BACK_KEPT: "back kept", "Rücken hielt";
+    BACK_HELD: "back held", "Rücken hielt";
     BACK_MOVED: "back moved", "Rücken gab nach";
     BACK_MOVED_AT_REP: "back moved at rep {0}", "Rücken gab bei Wdh. {0} nach";
     // Large, in lines that read well.
@@ -182,10 +184,10 @@ crate::phrases! {
     V_DROP: "drop", "etwas weniger";
     V_RESET: "reset", "deutlich weniger";
     V_EASE: "ease", "sachte";
-    O_WELL: "all reps, back kept", "alle Wdh., Rücken hielt";
+    O_WELL: "all reps, back held", "alle Wdh., Rücken hielt";
     O_MOVED: "back moved at rep {0}{1}", "Rücken gab bei Wdh. {0}{1} nach";
     O_MOVED_WARM: "back moved in a warm-up", "Rücken gab beim Aufwärmen nach";
-    O_CUT: "{0} of {1} sets, back kept", "{0} von {1} Sätzen, Rücken hielt";
+    O_CUT: "{0} of {1} sets, back held", "{0} von {1} Sätzen, Rücken hielt";
     NEXT_SESSION: "next", "dann";
     // Choosing the load on the day. The caution: common practice, no source.
     OTHER_LOAD: "other load", "andere Last";
@@ -193,14 +195,14 @@ crate::phrases! {
     THE_PLAN: "the plan", "der Plan";
     WORK_SET_REPS: "work set, {0}", "Arbeitssatz, {0}";
     WORK_SETS_OF: "{0} work sets of {1}", "{0} Arbeitssätze zu {1}";
-    SETTLE_CAUTION: "more only if the back kept its place in every warm-up; the coach decides", "mehr nur, wenn der Rücken bei jedem Aufwärmsatz hielt; der Coach entscheidet";
+    SETTLE_CAUTION: "more only if the back held in every warm-up; the coach decides", "mehr nur, wenn der Rücken bei jedem Aufwärmsatz hielt; der Coach entscheidet";
     KEEP_LOAD: "keep {0}", "bei {0} bleiben";
     FIRST_TIME: "the first time", "das erste Mal";
     LAST_TIME: "last time {0}, {1}, on {2}", "zuletzt {0}, {1}, am {2}";
     AS_LAST_TIME: "as last time", "wie zuletzt";
     MORE_THAN_LAST: "{0} more than last time", "{0} mehr als zuletzt";
     LESS_THAN_LAST: "{0} less than last time", "{0} weniger als zuletzt";
-    N_WELL: "all reps with the back kept", "alle Wdh., der Rücken hielt";
+    N_WELL: "all reps with the back held", "alle Wdh., der Rücken hielt";
     N_SHORT: "{0} of {1} reps{2}", "{0} von {1} Wdh.{2}";
     N_MOVED: "the back moved at rep {0}{1}", "der Rücken gab bei Wdh. {0} nach{1}";
     N_MOVED_WARM: "the back moved in a warm-up", "der Rücken gab beim Aufwärmen nach";

@@ -116,11 +116,11 @@ impl Language {
             .join(self.between())
     }
 
-    /// "back kept", "back moved at rep 3".
+    /// "back held", "back moved at rep 3".
     #[must_use]
     pub fn hold(self, hold: Hold) -> String {
         match hold {
-            Hold::Kept => self.say(p::BACK_KEPT),
+            Hold::Kept => self.say(p::BACK_HELD),
             Hold::MovedAt(rep) => self.fill(p::BACK_MOVED_AT_REP, &[&rep.to_string()]),
         }
     }

@@ -159,7 +159,7 @@ crate::phrases! {
     RULE: "rule", "Regel";
     RULE_WHAT: "up, again, down", "mehr, gleich, weniger";
     RULE_HINT: "for all lifts; common practice, no source, until the coach writes another figure", "für alle Übungen; übliche Praxis ohne Quelle, bis der Coach es ändert";
-    R_STEP: "after all reps, back kept: up by", "alle Wdh., Rücken hielt: mehr um";
+    R_STEP: "after all reps, back held: up by", "alle Wdh., Rücken hielt: mehr um";
     R_TRIES: "tries of a load", "Versuche mit einer Last";
     R_MOVED_TRIES: "tries once the back moved", "Versuche, wenn der Rücken nachgab";
     R_DROP: "then down by", "dann weniger um";
