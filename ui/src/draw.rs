@@ -166,7 +166,6 @@ pub(crate) fn spot(spot: &view::spot::Spot) -> Spot {
     Spot {
         hole: spot.hole.as_str().into(),
         mats: spot.mats.as_str().into(),
-        mats_short: spot.mats_short.as_str().into(),
         raise: spot.raise.as_str().into(),
         gear: spot.gear.join(", ").into(),
         grip: spot.grip.as_str().into(),

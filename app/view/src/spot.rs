@@ -11,8 +11,6 @@ pub struct Spot {
     pub hole: String,
     /// "1 mat, 20 mm", or empty.
     pub mats: String,
-    /// "1 mat", "2 mats", or empty: where there is no room for how thick.
-    pub mats_short: String,
     /// Thickness of each mat: "20 mm".
     pub mat_list: Vec<String>,
     /// "raise the bar 110 mm", or empty.
@@ -36,11 +34,6 @@ pub(crate) fn spot(say: Language, sheet: &LiftSheet, rung: &Rung, to: &Stacks) -
             String::new()
         } else {
             say.mats(mats)
-        },
-        mats_short: match mats.len() {
-            0 => String::new(),
-            1 => say.say(p::ONE_MAT_SHORT),
-            more => say.fill(p::MATS_SHORT, &[&more.to_string()]),
         },
         mat_list: mat_list(sheet),
         raise: raise_words(say, sheet, to),

@@ -43,8 +43,6 @@ crate::phrases! {
     SETS_OF: "{0} sets of {1}", "{0} Sätze {1}";
     NO_MAT: "no mat", "keine Matte";
     ONE_MAT: "1 mat, {0} mm", "1 Matte, {0} mm";
-    ONE_MAT_SHORT: "1 mat", "1 Matte";
-    MATS_SHORT: "{0} mats", "{0} Matten";
     MATS: "{0} mats, {1} mm", "{0} Matten, {1} mm";
     BACK_HELD: "back held", "Rücken hielt";
     BACK_MOVED: "back moved", "Rücken gab nach";
