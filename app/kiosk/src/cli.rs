@@ -1,6 +1,7 @@
 //! The command line. Refuses: doing the work; each command has a file of its own.
 mod check;
 mod coach;
+mod coach_word;
 mod code;
 mod heard;
 mod journal;
@@ -137,11 +138,11 @@ pub struct SheetArgs {
 /// Options of `next`.
 #[derive(Debug, Args)]
 pub struct NextArgs {
-    /// Whose.
+    /// Whose; everybody's on one list without it.
     #[arg(long, value_name = "NAME")]
-    lifter: String,
+    lifter: Option<String>,
     /// One lift alone.
-    #[arg(long, value_name = "LIFT")]
+    #[arg(long, value_name = "LIFT", requires = "lifter")]
     lift: Option<String>,
     /// The day that is asked about, as in 2026-12-01; tomorrow by default.
     #[arg(long, value_name = "D", conflicts_with = "load")]
@@ -153,10 +154,30 @@ pub struct NextArgs {
     #[arg(long, value_name = "LOAD", requires = "note", requires = "lift")]
     load: Option<String>,
     /// Why, in the coach's words.
-    #[arg(long, value_name = "WORDS", requires = "load")]
+    #[arg(long, value_name = "WORDS", requires = "lifter")]
     note: Option<String>,
     #[command(flatten)]
+    word: WordArgs,
+    #[command(flatten)]
     said: Said,
+}
+
+/// What a coach says of a lifter beside loads: one of them, with a note.
+#[derive(Debug, Args)]
+#[group(multiple = false)]
+pub struct WordArgs {
+    /// Hurt since that day: nothing is due until `--fit`.
+    #[arg(long, value_name = "D", requires = "note", conflicts_with = "load")]
+    hurt: Option<NaiveDate>,
+    /// Fit again.
+    #[arg(long, requires = "note", conflicts_with = "load")]
+    fit: bool,
+    /// Ill from a day to a day, as in 2026-12-01..2026-12-06.
+    #[arg(long, value_name = "D..D", requires = "note", conflicts_with = "load")]
+    ill: Option<String>,
+    /// The plan's load of `--lift` on `--date` looks wrong and is meant.
+    #[arg(long, requires = "note", requires = "lift", conflicts_with = "load")]
+    meant: bool,
 }
 
 /// Options of `split`.

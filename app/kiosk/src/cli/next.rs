@@ -1,6 +1,7 @@
 //! `pinladder next`: what is due, and the coach's ruling. Refuses: a ruling without a note, or
 //! where nothing was decided.
 use super::coach::{lifter, load as load_of};
+use super::coach_word::word;
 use super::{NextArgs, say};
 use crate::clock::SystemClock;
 use crate::error::KioskError;
@@ -19,9 +20,30 @@ pub(super) fn next(
 ) -> Result<bool, KioskError> {
     let kiosk = Kiosk::open(folder, Box::new(SystemClock))?;
     let gym = kiosk.gym().clone();
-    let lifter = lifter(&gym, &args.lifter)?;
     let tomorrow = kiosk.date().succ_opt().unwrap_or_else(|| kiosk.date());
     let date = args.date.unwrap_or(tomorrow);
+    let Some(name) = &args.lifter else {
+        let doc = view::all_due_doc(args.said.language, &gym, kiosk.state(), date);
+        let text = if args.json {
+            view::all_due_json(&doc)
+        } else {
+            view::all_due_text(args.said.language, &doc)
+        };
+        say(out, &text);
+        return Ok(true);
+    };
+    let lifter = lifter(&gym, name)?;
+    let kiosk = match word(args, &kiosk, lifter)? {
+        None => kiosk,
+        Some(word) => {
+            drop(kiosk);
+            let mut owner = Owner::open(folder.open_journal()?)?;
+            let clock = Steady::start(Box::new(SystemClock), &mut owner);
+            owner.command(&Command::SayCoach(Box::new(word)), clock.now())?;
+            drop(owner);
+            Kiosk::open(folder, Box::new(SystemClock))?
+        }
+    };
     let find = |state: &State| -> Result<Vec<LiftDue>, KioskError> {
         wanted(
             all_due(&gym, state, lifter, date),
