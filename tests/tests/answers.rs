@@ -23,6 +23,11 @@ fn answers() -> Vec<(&'static str, String, Vec<&'static str>)> {
     vec![
         ("next", view::schema_of::<view::next_doc::NextDoc>(), next),
         (
+            "next-all",
+            view::schema_of::<view::AllDueDoc>(),
+            vec!["next", "--json"],
+        ),
+        (
             "split",
             view::schema_of::<view::split_doc::SplitDoc>(),
             split,

@@ -11,6 +11,8 @@ mod coaching;
 mod days;
 #[path = "../scenarios/desk.rs"]
 mod desk;
+#[path = "../scenarios/due.rs"]
+mod due;
 #[path = "../scenarios/guarded.rs"]
 mod guarded;
 #[path = "../scenarios/hardware.rs"]

@@ -94,6 +94,12 @@ impl CoachWord {
 }
 
 impl Health {
+    /// Whether somebody is hurt.
+    #[must_use]
+    pub const fn is_hurt(&self) -> bool {
+        self.hurt.is_some()
+    }
+
     /// Takes a word in.
     pub(crate) fn hear(&mut self, word: &CoachWord) {
         match &word.what {

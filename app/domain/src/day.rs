@@ -62,7 +62,8 @@ pub fn day(gym: &Gym, state: &State, date: NaiveDate) -> Vec<DayEntry> {
     gym.lifters.iter().flat_map(of).collect()
 }
 
-fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<DayEntry> {
+/// One lifter's entries of a day.
+pub(crate) fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<DayEntry> {
     let none = |why| {
         Vec::from([DayEntry {
             lifter: lifter.name.clone(),

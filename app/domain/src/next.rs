@@ -12,6 +12,7 @@ use crate::mass::Mass;
 use chrono::NaiveDate;
 
 pub mod away;
+pub mod coach_list;
 pub mod here;
 pub mod outing;
 mod reason;

@@ -1,9 +1,10 @@
 //! What the kiosk gives to its page: its language, the floor for the boards, the days that
-//! programmes fill, and at the end of a lift the link to the lifter's own record.
+//! programmes fill, the coach's list, and at the end of a lift the link to the lifter's own record.
 //!
 //! Refuses: names beyond those on the floor, a link that nobody else can reach (on loopback), and
 //! any wait.
 use chrono::{Days, NaiveDate};
+use domain::next::coach_list::{CoachLine, lines_of, put_in_order};
 use domain::prescription::LoadWish;
 use domain::programme::fill::filled;
 use domain::{Gym, Lifter, Prescription, State};
@@ -25,7 +26,7 @@ pub struct Shared {
     filling: Filling,
 }
 
-/// Days that programmes fill, as far as they are gathered: a lifter a tick, so that no tap waits.
+/// Days that programmes fill and the coach's list, as far as they are gathered: a lifter a tick, so that no tap waits.
 #[derive(Debug, Default)]
 struct Filling {
     /// The day, and the event, that they are gathered for.
@@ -33,6 +34,8 @@ struct Filling {
     /// Lifters gathered.
     lifters: usize,
     rows: Vec<Filled>,
+    /// The coach's list.
+    due: Vec<CoachLine>,
 }
 
 /// Days that are looked back on, and ahead.
@@ -74,8 +77,14 @@ impl Shared {
             row: planned_row(lifter, row),
         };
         filling.rows.extend(rows.into_iter().map(row));
+        let tomorrow = today.succ_opt().unwrap_or(today);
+        let lines = lines_of(gym, state, lifter, (today, tomorrow));
+        filling.due.extend(lines);
         if filling.lifters == gym.lifters.len() {
             self.desk.fill_days(std::mem::take(&mut filling.rows));
+            let mut due = std::mem::take(&mut filling.due);
+            put_in_order(&mut due);
+            self.desk.lay_out(|counter| counter.due = due);
         }
     }
 

@@ -10,6 +10,8 @@ use tokio::sync::oneshot;
 use view::Language;
 use view::desk::{Errand, StickChange, StickIn};
 use view::language::Said;
+use view::next_all;
+use view::next_all::CoachLine;
 
 /// What the desk shows.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -24,6 +26,8 @@ pub struct Counter {
     pub copies_count: usize,
     /// How the last nightly copy went; `None` before the first.
     pub night: Option<Night>,
+    /// What is due for everybody, and who waits for the coach.
+    pub due: Vec<CoachLine>,
     /// SHA-256 of the page's certificate; empty without TLS.
     pub fingerprint: String,
 }
@@ -125,6 +129,7 @@ pub(crate) fn page(say: Language, counter: &Counter, told: Option<&str>) -> Mark
     html! {
         (head(say, say.pick(w::DESK), Nav::Coach))
         @if let Some(words) = told { p class="notice" role="status" { (words) } }
+        (due_part(say, &counter.due))
         h2 { (say.pick(w::STICK)) }
         @match &counter.stick {
             None => p { (say.pick(w::NO_STICK)) },
@@ -139,6 +144,26 @@ pub(crate) fn page(say: Language, counter: &Counter, told: Option<&str>) -> Mark
             p { "SHA-256 " span class="print" { (counter.fingerprint) } }
         }
         (foot(say))
+    }
+}
+
+/// What is due for everybody, as the coach's list has it everywhere.
+fn due_part(say: Language, lines: &[CoachLine]) -> Markup {
+    html! {
+        h2 { (say.pick(w::DUE_AND_WAITS)) }
+        @if lines.is_empty() { p { (say.pick(w::NOTHING_DUE)) } }
+        @else { table class="due" {
+            thead { tr {
+                th scope="col" { (say.pick(w::STATE)) }
+                th scope="col" { (say.pick(w::LIFTER)) }
+                th scope="col" { (say.pick(w::WHY)) }
+            } }
+            tbody { @for line in lines { tr {
+                th scope="row" { (say.say(next_all::state_of(&line.concern))) }
+                td { (next_all::whose(say, line)) }
+                td { (next_all::because(say, line)) }
+            } } }
+        } }
     }
 }
 

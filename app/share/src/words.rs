@@ -23,6 +23,11 @@ view::phrases! {
     YOUR_RECORD: "Your record", "Deine Daten";
     ONCE: "This page opens once and closes ten minutes after the lift.", "Diese Seite öffnet einmal und schließt zehn Minuten nach der Übung.";
     GONE: "This link was opened already, or its ten minutes are over. The kiosk shows another at the end of your next lift.", "Dieser Link wurde schon geöffnet, oder seine zehn Minuten sind um. Der Kiosk zeigt am Ende deiner nächsten Übung einen neuen.";
+    // The coach's list.
+    DUE_AND_WAITS: "Due, and who waits for the coach", "Fällig, und wer auf den Coach wartet";
+    NOTHING_DUE: "Nothing done yet that something follows from.", "Noch nichts gemacht, woraus etwas folgt.";
+    STATE: "State", "Stand";
+    WHY: "Why", "Warum";
     // The board.
     NO_SCRIPT: "The board needs its script.", "Die Übersicht braucht ihr Skript.";
     WAITING: "waiting for the kiosk", "warte auf den Kiosk";

@@ -34,6 +34,11 @@ pub enum Aside {
 }
 
 impl Aside {
+    /// The door of the coach's desk.
+    pub(crate) fn door() -> Self {
+        Self::Desk(Place::Door(String::new(), false))
+    }
+
     /// The screen, and the words under the lifter's name.
     pub(crate) fn screen(&self, scene: &Scene<'_>, lifter: &str) -> Screen {
         match self {
@@ -121,7 +126,7 @@ impl Stage {
             PanelRow::Lan if scene.news.lan.is_told() => self.aside = Some(Aside::Lan),
             PanelRow::Lan => {}
             PanelRow::Desk => {
-                self.aside = Some(Aside::Desk(Place::Door(String::new(), false)));
+                self.aside = Some(Aside::door());
             }
             PanelRow::Speak(_) | PanelRow::Shine(_) => {}
         }

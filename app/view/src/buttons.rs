@@ -247,7 +247,12 @@ impl Row {
             Screen::SetUp(setup) => {
                 let begins = setup.main == self.say.say(p::START);
                 self.own(p::HISTORY, Deed::Other);
-                let main = if begins { Deed::Start } else { Deed::Go };
+                let asks = setup.main == self.say.say(p::list::COACH_CODE);
+                let main = match (begins, asks) {
+                    (true, _) => Deed::Start,
+                    (false, true) => Deed::Other,
+                    (false, false) => Deed::Go,
+                };
                 self.add(setup.main.clone(), main);
             }
             Screen::Bar(_)

@@ -4,13 +4,16 @@
 //! A row is made together with what a tap on it does, so that the two never part. Refuses: files
 //! and their form; a [`Wish`] says what somebody wants, and whoever keeps the files checks it.
 mod cards;
+mod coach_list;
 mod coaching;
 mod days;
 mod form;
 mod gym;
+mod health;
 mod left_open;
 mod news;
 mod people;
+mod rows;
 mod ruling;
 mod sharing;
 mod stick;
@@ -21,18 +24,18 @@ mod wish;
 
 use crate::aside::Aside;
 use crate::frame::Screen;
-use crate::language::{Language, Phrase, p};
-use crate::list::{List, ListRow, ListState};
+use crate::language::{Language, p};
+use crate::list::{List, ListRow};
 use crate::scene::Scene;
 use crate::stage::Stage;
 use crate::tap::Tap;
 use chrono::NaiveDate;
 use domain::Command;
-use domain::needs::{Thing, need};
 
 pub use cards::LanCard;
 pub use form::Form;
 pub use news::{DeskNews, DoorNews, LanNews, PlanNews, StickChange, StickIn, StickNews};
+use rows::{chosen, held, held_named, removing, told};
 use typing::Typed;
 pub use typing::Typing;
 use what::What;
@@ -66,12 +69,16 @@ pub enum Place {
     Days(String),
     /// One of them.
     Day(String, NaiveDate),
+    /// What is due for everybody.
+    CoachList,
     /// Lifters.
     Lifters,
     /// One of them.
     Lifter(String),
     /// What is due for one of them.
     NextTimes(String),
+    /// Hurt and illness of one of them.
+    Health(String),
     /// The programme that one of them follows.
     Follows(String),
     /// The rule of next time for one of them.
@@ -138,13 +145,14 @@ impl Place {
             | Self::Copies
             | Self::LeftOpen
             | Self::Checks
+            | Self::CoachList
             | Self::Hardware => Self::Home,
             Self::Writers | Self::Stick => Self::Plans,
             Self::StickPlan(_) => Self::Stick,
             Self::Days(_) => Self::Writers,
             Self::Day(lifter, _) => Self::Days(lifter.clone()),
             Self::Lifter(_) => Self::Lifters,
-            Self::NextTimes(name) | Self::Follows(name) | Self::Rule(name) => {
+            Self::NextTimes(name) | Self::Health(name) | Self::Follows(name) | Self::Rule(name) => {
                 Self::Lifter(name.clone())
             }
             Self::Rack(_) => Self::Racks,
@@ -216,6 +224,10 @@ impl Place {
             }),
             Self::Plate(set, _) => (set.clone(), say.say(p::MEASURE_HINT)),
             Self::Programme(name) => (name.clone(), say.say(p::PROGRAMME_HINT)),
+            Self::CoachList => (say.say(p::list::TITLE), say.say(p::list::HINT)),
+            Self::Health(name) => (format!("{name}, {}", say.say(p::list::HEALTH)), {
+                say.say(p::list::HEALTH_HINT)
+            }),
             Self::Lifters => plain(p::LIFTERS),
             Self::Lifter(name) => (name.clone(), say.say(p::LANDMARKS_HINT)),
             Self::Racks => plain(p::RACKS),
@@ -243,6 +255,8 @@ impl Place {
             Self::Writers => days::writers(scene),
             Self::Days(lifter) => days::days(scene, lifter),
             Self::Day(lifter, date) => days::day(scene, lifter, *date),
+            Self::CoachList => coach_list::rows(scene),
+            Self::Health(name) => health::rows(scene, name),
             Self::NextTimes(name) => ruling::next_times(scene, name),
             Self::Follows(name) => coaching::follows(scene, name),
             Self::Rule(name) => coaching::rule(scene, name),
@@ -265,61 +279,6 @@ impl Place {
             Self::Set(name) => things::set(scene, name),
         }
     }
-}
-
-/// A row is the one chosen, or not.
-fn chosen(is: bool) -> ListState {
-    if is {
-        ListState::Chosen
-    } else {
-        ListState::Plain
-    }
-}
-
-/// A row that takes something away: held, not tapped.
-fn held(say: Language, title: Phrase) -> ListRow {
-    held_named(say, p::TAKE_AWAY, say.say(title))
-}
-
-/// The same with another title, for something that has a name.
-fn held_named(say: Language, title: Phrase, name: String) -> ListRow {
-    let row = ListRow::new(say.say(title), name);
-    row.detail(say.say(p::HOLD_IT)).state(ListState::Held)
-}
-
-/// The row that takes a thing out of the gym, or says what still needs it.
-fn removing(scene: &Scene<'_>, thing: Thing) -> (ListRow, Act) {
-    let say = scene.language();
-    let title = match &thing {
-        Thing::Lifter(name) | Thing::Rack(name) | Thing::Bar(name) => name.clone(),
-        Thing::Plate { .. } => say.say(p::THIS_KIND),
-    };
-    let row = ListRow::new(say.say(p::TAKE_AWAY), title);
-    match need(scene.gym, scene.state, scene.date, &thing) {
-        Some(need) => {
-            let row = row.detail(say.need(&need)).state(ListState::Told);
-            (row, Act::Nothing)
-        }
-        None => {
-            let row = row.detail(say.say(p::HOLD_IT)).state(ListState::Held);
-            (row, Act::Want(Wish::Remove(thing)))
-        }
-    }
-}
-
-/// Faults, one a row, or that there are none.
-fn told(scene: &Scene<'_>, faults: &[String]) -> Rows {
-    let say = scene.language();
-    if faults.is_empty() {
-        let row = ListRow::new(say.say(p::ALL_WELL), String::new()).state(ListState::Told);
-        return vec![(row, Act::Nothing)];
-    }
-    let row = |fault: &String| {
-        let (place, words) = fault.split_once(": ").unwrap_or(("", fault));
-        let row = ListRow::new(place.to_owned(), String::new()).detail(words);
-        (row.state(ListState::Told), Act::Nothing)
-    };
-    faults.iter().map(row).collect()
 }
 
 impl Stage {

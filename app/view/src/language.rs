@@ -61,6 +61,7 @@ pub fn every_phrase() -> Vec<(&'static str, Phrase)> {
         phrases::days::ALL,
         phrases::desk::ALL,
         phrases::turn::ALL,
+        phrases::list::ALL,
         phrases::loads::ALL,
         coach::ALL,
     ]

@@ -35,7 +35,7 @@ mod meet_due;
 pub mod meet_log;
 pub mod next;
 pub mod next_all;
-mod next_doc;
+pub mod next_doc;
 mod panel;
 pub mod rest;
 pub mod scene;

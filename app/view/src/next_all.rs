@@ -1,13 +1,14 @@
-//! What is due for everybody on one list: who waits for the coach first, then who is hurt or away,
-//! then all others.
-use crate::language::{Language, p};
+//! The coach's list as words and as a document: what is due for everybody, who waits for the coach
+//! first.
+use crate::language::{Language, Phrase, p};
 use crate::sheet::{DueDoc, due_doc};
 use chrono::NaiveDate;
-use domain::next::Why;
-use domain::next::here::{LiftDue, all_due};
+use domain::next::coach_list::{Concern, coach_list};
 use domain::{Gym, State};
 use schemars::JsonSchema;
 use serde::Serialize;
+
+pub use domain::next::coach_list::CoachLine;
 
 /// All that is due for all.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
@@ -15,7 +16,7 @@ use serde::Serialize;
 pub struct AllDueDoc {
     /// The day that it is for, ISO 8601.
     pub date: String,
-    /// One a lifter, lift and number of reps, by how much the coach should look at it.
+    /// One a lifter, lift and number of reps, the most urgent first.
     pub due: Vec<OneDueDoc>,
 }
 
@@ -25,76 +26,128 @@ pub struct AllDueDoc {
 pub struct OneDueDoc {
     /// Who.
     pub lifter: String,
-    /// The lift; absent for somebody hurt of whom nothing is recorded.
+    /// The lift; absent for somebody hurt.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub lift: Option<String>,
     /// Reps of a work set.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub reps: Option<u8>,
-    /// "hurt", "stuck", "over-reaching", "begin anew", "waits", "away" or "due".
+    /// "hurt", "looks wrong", "over-reaching", "stuck", "begin anew", "waits for you", "plan and
+    /// due differ", "away" or "due".
     pub state: &'static str,
     /// Whether it waits for the coach's ruling.
     pub ask_coach: bool,
-    /// What is due, and why.
+    /// Why, in one sentence.
+    pub why: String,
+    /// What is due by the rules or the coach.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub due: Option<DueDoc>,
-    /// The coach's words of a hurt.
+    /// The plan's load that looks wrong or differs, exact, with unit.
     #[serde(skip_serializing_if = "Option::is_none")]
-    pub hurt: Option<String>,
+    pub planned: Option<String>,
+    /// The day of that load, ISO 8601.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub planned_on: Option<String>,
 }
 
-/// The document.
+/// How many lines wait for the coach.
 #[must_use]
-pub fn all_due_doc(say: Language, gym: &Gym, state: &State, date: NaiveDate) -> AllDueDoc {
-    let mut due = Vec::new();
-    for lifter in &gym.lifters {
-        let health = state.health.get(&lifter.name);
-        let hurt = health.and_then(|health| health.hurt.as_ref());
-        let hurt = hurt
-            .filter(|hurt| hurt.since <= date)
-            .map(|h| h.note.clone());
-        let all = all_due(gym, state, lifter, date);
-        if all.is_empty() && hurt.is_some() {
-            due.push(OneDueDoc {
-                lifter: lifter.name.clone(),
-                lift: None,
-                reps: None,
-                state: "hurt",
-                ask_coach: true,
-                due: None,
-                hurt: hurt.clone(),
-            });
-        }
-        due.extend(all.iter().map(|one| OneDueDoc {
-            lifter: lifter.name.clone(),
-            lift: Some(one.lift.clone()),
-            reps: Some(one.due.decision.reps),
-            state: state_of(one),
-            ask_coach: one.due.asks,
-            due: Some(due_doc(say, &one.due, lifter.unit)),
-            hurt: hurt.clone(),
-        }));
-    }
-    due.sort_by_key(|one| (!one.ask_coach, one.state == "due"));
-    AllDueDoc {
-        date: date.format("%Y-%m-%d").to_string(),
-        due,
+pub fn waiting(gym: &Gym, state: &State, today: NaiveDate) -> usize {
+    let tomorrow = today.succ_opt().unwrap_or(today);
+    let lines = coach_list(gym, state, today, tomorrow);
+    lines.iter().filter(|line| line.concern.waits()).count()
+}
+
+/// The word for why a line stands there.
+#[must_use]
+pub fn state_of(concern: &Concern) -> Phrase {
+    match concern {
+        Concern::Hurt { .. } => p::list::HURT,
+        Concern::LooksWrong { .. } => p::list::WRONG,
+        Concern::OverReaching => p::list::OVER,
+        Concern::Stuck => p::list::STUCK,
+        Concern::Anew => p::list::ANEW,
+        Concern::Waits => p::list::WAITS,
+        Concern::Differs { .. } => p::list::DIFFERS,
+        Concern::Away => p::list::AWAY,
+        Concern::Due => p::list::DUE,
     }
 }
 
-fn state_of(one: &LiftDue) -> &'static str {
-    let why = one.due.decision.why;
-    let told = [
-        (Why::Hurt, "hurt"),
-        (Why::Stuck, "stuck"),
-        (Why::OverReaching, "over-reaching"),
-        (Why::Anew, "begin anew"),
-    ];
-    match told.iter().find(|(of, _)| *of == why) {
-        Some((_, word)) => word,
-        None if one.due.asks => "waits",
-        None if matches!(why, Why::Away | Why::Ill) => "away",
-        None => "due",
+/// "Tevita, rack pull, 5 reps".
+#[must_use]
+pub fn whose(say: Language, line: &CoachLine) -> String {
+    match &line.of {
+        Some((lift, reps)) => {
+            let (lift, reps) = (say.shipped(lift), say.reps(*reps));
+            format!("{}, {lift}, {reps}", line.lifter)
+        }
+        None => line.lifter.clone(),
+    }
+}
+
+/// The sentence of a line.
+#[must_use]
+pub fn because(say: Language, line: &CoachLine) -> String {
+    let mass = |mass| say.mass(mass, line.unit);
+    let due = line.due.as_ref();
+    match &line.concern {
+        Concern::Hurt { since, note } => {
+            say.fill(p::list::HURT_SINCE, &[&say.date(*since), &say.note(note)])
+        }
+        Concern::LooksWrong {
+            date,
+            load,
+            supports,
+        } => {
+            let words = [say.date(*date), mass(*load), mass(*supports)];
+            say.fill(p::list::WRONG_ON, &[&words[0], &words[1], &words[2]])
+        }
+        Concern::Differs { date, planned } => {
+            let due = due.map(|due| say.due(due, line.unit)).unwrap_or_default();
+            let words = [say.date(*date), mass(*planned)];
+            say.fill(p::list::DIFFERS_ON, &[&words[0], &words[1], &due])
+        }
+        Concern::OverReaching
+        | Concern::Stuck
+        | Concern::Anew
+        | Concern::Waits
+        | Concern::Away
+        | Concern::Due => due.map(|due| say.due(due, line.unit)).unwrap_or_default(),
+    }
+}
+
+/// The document for `date`, with the plan from `today` on.
+#[must_use]
+pub fn all_due_doc(
+    say: Language,
+    gym: &Gym,
+    state: &State,
+    (today, date): (NaiveDate, NaiveDate),
+) -> AllDueDoc {
+    let iso = |date: &NaiveDate| date.format("%Y-%m-%d").to_string();
+    let one = |line: &CoachLine| {
+        let planned = match &line.concern {
+            Concern::LooksWrong { date, load, .. } => Some((date, load)),
+            Concern::Differs { date, planned } => Some((date, planned)),
+            _ => None,
+        };
+        OneDueDoc {
+            lifter: line.lifter.clone(),
+            lift: line.of.as_ref().map(|(lift, _)| lift.clone()),
+            reps: line.of.as_ref().map(|(_, reps)| *reps),
+            state: state_of(&line.concern).english,
+            ask_coach: line.concern.waits(),
+            why: because(say, line),
+            due: line.due.as_ref().map(|due| due_doc(say, due, line.unit)),
+            planned: planned.map(|(_, load)| load.exact(line.unit)),
+            planned_on: planned.map(|(day, _)| iso(day)),
+        }
+    };
+    let lines = coach_list(gym, state, today, date);
+    AllDueDoc {
+        date: iso(&date),
+        due: lines.iter().map(one).collect(),
     }
 }
 
@@ -106,28 +159,23 @@ pub fn all_due_json(doc: &AllDueDoc) -> String {
     text
 }
 
-/// The same in plain text, a line each.
+/// The same list in plain text, a line each.
 #[must_use]
-pub fn all_due_text(say: Language, doc: &AllDueDoc) -> String {
-    let mut text = say.fill(p::L_ALL, &[&doc.date]) + "\n";
-    for one in &doc.due {
-        let state = say.say(match one.state {
-            "hurt" => p::L_HURT,
-            "stuck" => p::L_STUCK,
-            "over-reaching" => p::L_OVER,
-            "begin anew" => p::L_ANEW,
-            "waits" => p::L_WAITS,
-            "away" => p::L_AWAY,
-            _ => p::L_DUE,
-        });
-        let what = match (&one.lift, one.reps) {
-            (Some(lift), Some(reps)) => format!(", {}, {}", say.shipped(lift), say.reps(reps)),
-            _ => String::new(),
-        };
-        let note = one.hurt.iter().map(|note| format!(" ({note})"));
-        let why = one.due.iter().map(|due| format!(": {}", due.reason));
-        let rest: String = why.chain(note).collect();
-        text.push_str(&format!("  {state:<15}{}{what}{rest}\n", one.lifter));
+pub fn all_due_text(
+    say: Language,
+    gym: &Gym,
+    state: &State,
+    (today, date): (NaiveDate, NaiveDate),
+) -> String {
+    let mut text = say.fill(p::list::FOR_ALL, &[&date.to_string()]) + "\n";
+    let lines = coach_list(gym, state, today, date);
+    if lines.is_empty() {
+        text.push_str(&format!("  {}\n", say.say(p::list::NOBODY)));
+    }
+    for line in &lines {
+        let state = say.say(state_of(&line.concern));
+        let (whose, why) = (whose(say, line), because(say, line));
+        text.push_str(&format!("  {state:<20}{whose}: {why}\n"));
     }
     text
 }

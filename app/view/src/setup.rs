@@ -4,7 +4,7 @@ use crate::drawings;
 use crate::language::{Language, c, p};
 use crate::scene::Scene;
 use crate::words;
-use domain::day::DayEntry;
+use domain::day::{DayEntry, NoSheet};
 use domain::lift::Grip;
 use domain::sheet::LiftSheet;
 use domain::state::LiftRun;
@@ -43,7 +43,8 @@ pub struct SetUp {
     pub ladder: Vec<LadderRow>,
     /// The coach's words.
     pub note: String,
-    /// The main button: "start" or "back to the bar"; empty when the lift cannot begin.
+    /// The main button: "start" or "back to the bar", or the way to the coach's desk; empty when the
+    /// lift cannot begin.
     pub main: String,
 }
 
@@ -55,12 +56,26 @@ pub(crate) fn fresh(scene: &Scene<'_>, entry: Option<&DayEntry>, lifter: &str) -
             main: say.say(p::START),
             ..set_up(say, sheet, None)
         },
-        Some(Err(why)) => nothing(say.no_sheet(why)),
+        Some(Err(why)) => SetUp {
+            main: match asks_coach(why) {
+                true => say.say(p::list::COACH_CODE),
+                false => String::new(),
+            },
+            ..nothing(say.no_sheet(why))
+        },
         None if scene.gym.lifters.iter().any(|l| l.name == lifter) => {
             nothing(say.say(p::NOT_PLANNED))
         }
         None => nothing(say.fill(p::NOT_A_LIFTER, &[lifter])),
     }
+}
+
+/// Whether the coach's word at the desk makes a sheet of it: the main button leads to its door.
+pub(crate) const fn asks_coach(why: &NoSheet) -> bool {
+    matches!(
+        why,
+        NoSheet::LooksWrong { .. } | NoSheet::Hurt | NoSheet::Anew { .. }
+    )
 }
 
 /// What is due and since when.

@@ -5,6 +5,7 @@
 use crate::aside::Aside;
 use crate::desk::Wish;
 use crate::scene::Scene;
+use crate::setup::asks_coach;
 use crate::tap::{HoldsTap, Tap};
 use domain::Command;
 use domain::event::{Hold, LiftNo};
@@ -237,8 +238,14 @@ impl Stage {
             Due::Pad(_, _, PadOpen::Holds(_)) => self.hold(scene, due, HoldsTap::Save),
             Due::All | Due::Floor | Due::Aside | Due::Pad(..) => None,
             Due::Fresh(entry) => {
-                let sheet = entry?.outcome.as_ref().ok()?;
-                Some(Command::BeginLift(Box::new(sheet.clone())))
+                let sheet = match &entry?.outcome {
+                    Ok(sheet) => sheet.clone(),
+                    Err(why) => {
+                        self.aside = asks_coach(why).then(Aside::door);
+                        return None;
+                    }
+                };
+                Some(Command::BeginLift(Box::new(sheet)))
             }
             Due::SetUp(_) => {
                 self.setup_again = false;

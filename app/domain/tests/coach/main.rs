@@ -4,6 +4,7 @@
     reason = "a test looks at what it is about"
 )]
 mod body;
+mod coach_list;
 #[path = "../dice/mod.rs"]
 #[allow(dead_code, reason = "each test uses a part of the dice")]
 mod dice;

@@ -23,11 +23,12 @@ pub(super) fn next(
     let tomorrow = kiosk.date().succ_opt().unwrap_or_else(|| kiosk.date());
     let date = args.date.unwrap_or(tomorrow);
     let Some(name) = &args.lifter else {
-        let doc = view::all_due_doc(args.said.language, &gym, kiosk.state(), date);
+        let (language, days) = (args.said.language, (kiosk.date(), date));
         let text = if args.json {
+            let doc = view::all_due_doc(language, &gym, kiosk.state(), days);
             view::all_due_json(&doc)
         } else {
-            view::all_due_text(args.said.language, &doc)
+            view::all_due_text(language, &gym, kiosk.state(), days)
         };
         say(out, &text);
         return Ok(true);
@@ -44,12 +45,11 @@ pub(super) fn next(
             Kiosk::open(folder, Box::new(SystemClock))?
         }
     };
+    // A load that is meant may be of a lift of which nothing was done so far.
+    let lift = args.lift.as_deref().filter(|_| !args.word.meant);
     let find = |state: &State| -> Result<Vec<LiftDue>, KioskError> {
-        wanted(
-            all_due(&gym, state, lifter, date),
-            args.lift.as_deref(),
-            &lifter.name,
-        )
+        let all = all_due(&gym, state, lifter, date);
+        wanted(all, lift, &lifter.name)
     };
     let mut due = find(kiosk.state())?;
     if let (Some(load), Some(note)) = (&args.load, &args.note) {

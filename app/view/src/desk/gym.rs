@@ -3,7 +3,8 @@
 //! Refuses: taking a plan with a fault; it is shown with the first of them.
 use super::what::{New, What};
 use super::wish::Change;
-use super::{Act, DESK_FILE, PLAIN_ONCE, Place, PlanNews, Rows, Wish, left_open, people, stick};
+use super::{Act, DESK_FILE, PLAIN_ONCE, Place, PlanNews, Rows, Wish};
+use super::{coach_list, left_open, people, stick};
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
@@ -30,6 +31,7 @@ pub(crate) fn home(scene: &Scene<'_>) -> Rows {
     };
     let begin = ListRow::new(say.say(p::BEGIN), say.say(p::NEW_GYM)).detail(say.say(p::BEGIN_HINT));
     let mut rows = vec![
+        coach_list::way(scene),
         go(p::PLANS, scene.news.plans.len(), Place::Plans),
         go(p::LIFTERS, gym.lifters.len(), Place::Lifters),
         go(p::RACKS, gym.racks.len(), Place::Racks),

@@ -3,7 +3,7 @@
 //! Refuses: guessing a height; what nobody measured is said to be missing.
 use super::what::{Kind, New, What, value};
 use super::wish::{Change, Edit, Key, quoted};
-use super::{Act, Place, Rows, Wish, removing};
+use super::{Act, Place, Rows, Wish, health, removing};
 use crate::draw::HeightMark;
 use crate::drawings::mm;
 use crate::language::{Language, p};
@@ -84,6 +84,11 @@ pub(crate) fn lifter(scene: &Scene<'_>, name: &str) -> Rows {
             p::NEXT_TIMES,
             say.say(p::NEXT_TIMES_WHAT),
             Place::NextTimes(who()),
+        ),
+        go(
+            p::list::HEALTH,
+            health::word(scene, name),
+            Place::Health(who()),
         ),
         go(p::PROGRAMME, programme, Place::Follows(who())),
         go(p::RULE, say.say(p::RULE_WHAT), Place::Rule(who())),
