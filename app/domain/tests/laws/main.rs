@@ -43,7 +43,6 @@ fn a_hundred_thousand_seasons_keep_every_law() {
         .ok()
         .and_then(|text| text.parse().ok())
         .unwrap_or(100_000);
-    let began = std::time::Instant::now();
     let mut seen = Seen::default();
     // By portions, so that whoever waits sees how far it is, and a broken law is told at once.
     for from in (0..count).step_by(1_000) {
@@ -51,7 +50,7 @@ fn a_hundred_thousand_seasons_keep_every_law() {
         for (case, times) in all(from..to).0 {
             *seen.0.entry(case).or_default() += times;
         }
-        println!("{to} seasons in {} s", began.elapsed().as_secs());
+        println!("{to} seasons");
     }
     let never: Vec<&str> = judge::CASES
         .into_iter()
