@@ -130,7 +130,13 @@ pub fn all_due_doc(
         let planned = match &line.concern {
             Concern::LooksWrong { date, load, .. } => Some((date, load)),
             Concern::Differs { date, planned } => Some((date, planned)),
-            _ => None,
+            Concern::Hurt { .. }
+            | Concern::OverReaching
+            | Concern::Stuck
+            | Concern::Anew
+            | Concern::Waits
+            | Concern::Away
+            | Concern::Due => None,
         };
         OneDueDoc {
             lifter: line.lifter.clone(),

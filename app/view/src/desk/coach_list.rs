@@ -49,7 +49,13 @@ pub(crate) fn rows(scene: &Scene<'_>) -> Rows {
                 let why = format!("{why}; {}", say.say(p::list::WRONG_TAP));
                 (row.detail(why).state(state), meant(&line))
             }
-            _ => {
+            Concern::OverReaching
+            | Concern::Stuck
+            | Concern::Anew
+            | Concern::Waits
+            | Concern::Differs { .. }
+            | Concern::Away
+            | Concern::Due => {
                 let row = row.detail(why);
                 let Some(no) = line.after else {
                     return (row.state(ListState::Told), Act::Nothing);
