@@ -56,11 +56,11 @@ fn meant(args: &NextArgs, kiosk: &Kiosk, lifter: &Lifter) -> Result<CoachSays, K
     let own = entries
         .into_iter()
         .filter(|entry| entry.lifter == lifter.name && entry.lift == lift.name);
-    let odd = own.filter_map(|entry| match entry.outcome {
+    let mut odd = own.filter_map(|entry| match entry.outcome {
         Err(NoSheet::LooksWrong { load, .. }) => Some(load),
         Ok(_) | Err(_) => None,
     });
-    let load = odd.last().ok_or_else(|| {
+    let load = odd.next_back().ok_or_else(|| {
         let (name, lift) = (&lifter.name, &lift.name);
         KioskError::Usage(format!("no load of {name}'s {lift} looks wrong on {date}"))
     })?;
