@@ -103,7 +103,7 @@ pub struct BelievedBar {
     /// Whether something happened since that leaves it open what is on.
     pub doubted: bool,
     /// What was believed before the last word, for taking that word back.
-    before: Option<Stacks>,
+    pub before: Option<Stacks>,
 }
 
 /// A word about a bar, as it was recorded.

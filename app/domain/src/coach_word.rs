@@ -101,7 +101,7 @@ impl Health {
     }
 
     /// Takes a word in.
-    pub(crate) fn hear(&mut self, word: &CoachWord) {
+    pub fn hear(&mut self, word: &CoachWord) {
         match &word.what {
             CoachSays::Hurt { since } => {
                 self.hurt = Some(Hurt {

@@ -31,6 +31,7 @@ pub mod moment;
 pub mod needs;
 pub mod next;
 pub mod order;
+pub mod past;
 pub mod place;
 pub mod plausible;
 pub mod prescription;

@@ -1,10 +1,10 @@
 //! Loads that look wrong beside the record: a slip of the pen, the other unit, another lifter's.
 //!
 //! Decides nothing: the coach says whether such a load is meant.
-use crate::event::Hold;
 use crate::lifter::Lifter;
 use crate::mass::Mass;
-use crate::state::{Entered, State};
+use crate::past::kept_sets;
+use crate::state::State;
 
 /// Over so much of what the record supports a load looks wrong, in percent. Common practice, no
 /// source.
@@ -25,24 +25,16 @@ pub fn odd(state: &State, lifter: &Lifter, lift: &str, reps: u8, load: Mass) -> 
 #[must_use]
 pub fn supports(state: &State, lifter: &Lifter, lift: &str, reps: u8) -> Option<Mass> {
     let written = lifter.bests.iter().find(|(name, _)| name == lift);
-    let runs = state
-        .lifts
-        .values()
-        .filter(|run| run.sheet.lifter == lifter.name && run.sheet.lift == lift);
-    let sets = runs.flat_map(|run| run.passed().zip(&run.sheet.rungs));
-    let of_set = sets.filter_map(|(entry, rung)| match entry.what {
-        Entered::Set {
-            reps: done @ 1..,
-            hold: Hold::Kept,
-        } => Some(by_reps(rung.load, done, reps)),
-        Entered::Set { .. }
-        | Entered::Skipped
-        | Entered::Stopped
-        | Entered::WentOn
-        | Entered::Settled
-        | Entered::LeftOpen => None,
-    });
-    of_set.chain(written.map(|(_, best)| *best)).max()
+    let past = state.past.lifters.get(&lifter.name);
+    let top = past.and_then(|past| past.tops.get(lift));
+    let runs = state.runs_of(&lifter.name);
+    let sets = runs
+        .filter(|run| run.sheet.lift == lift)
+        .flat_map(kept_sets);
+    let late = sets.map(|(load, done)| by_reps(load, done, reps));
+    let earlier = top.and_then(|top| top.supports(reps));
+    let written = written.map(|(_, best)| *best);
+    late.chain(earlier).chain(written).max()
 }
 
 fn by_reps(load: Mass, done: u8, asked: u8) -> Mass {

@@ -60,10 +60,7 @@ pub struct Asked {
 /// The stations at which somebody is under way on `date`, by rack and bar.
 #[must_use]
 pub fn stations(state: &State, date: NaiveDate) -> BTreeSet<Station> {
-    let open = state
-        .lifts
-        .values()
-        .filter(|run| run.day == date && !run.is_over());
+    let open = state.open().filter(|run| run.day == date);
     open.map(station_of).collect()
 }
 
@@ -82,12 +79,11 @@ pub fn open_at<'a>(
     station: &'a Station,
     date: NaiveDate,
 ) -> impl Iterator<Item = &'a LiftRun> {
-    let here = move |run: &&LiftRun| station_of(run) == *station && run.day == date;
-    state
-        .lifts
-        .values()
-        .filter(here)
-        .filter(|run| !run.is_over() && !run.attendance.away)
+    let here = move |run: &&LiftRun| {
+        let (rack, bar) = (&run.sheet.rack, &run.sheet.bar.name);
+        run.day == date && *rack == station.rack && *bar == station.bar
+    };
+    state.open().filter(here).filter(|run| !run.attendance.away)
 }
 
 /// What is left at `station`, to be planned from the bar as it stands at `now`; `None` when

@@ -5,23 +5,26 @@ use crate::attendance::Attendance;
 use crate::believed::BelievedBar;
 use crate::coach_word::Health;
 use crate::equipment::PlateFace;
-use crate::event::{Event, Fact, Hold, LiftNo};
+use crate::event::{Event, Fact, LiftNo};
 use crate::mass::Mass;
 use crate::moment::Moment;
+use crate::past::{Past, kept_sets};
 use crate::prescription::Prescription;
 use crate::rotation::{CalledTurn, Station, station_of};
 use crate::settle::Settled;
 use crate::shown::Shown;
 use crate::steady::Times;
 use crate::training_day::{KEEPS_NO_DAY_MS, touches};
-use alloc::collections::BTreeMap;
+use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
 
 mod heard;
+mod retire;
 mod run;
 
+pub use retire::{LEFT_OPEN, WHOLE};
 pub use run::{Entered, Entry, LiftRun};
 
 /// What stands.
@@ -31,8 +34,12 @@ pub struct State {
     pub files: BTreeMap<String, String>,
     /// The coach's plan by day and lifter, in the order of the file.
     pub plan: BTreeMap<(NaiveDate, String), Vec<Prescription>>,
-    /// Lifts by number.
+    /// Lifts that stand whole, by number: those of late, and the last of each track.
     pub lifts: BTreeMap<LiftNo, LiftRun>,
+    /// Lifts under way, by number.
+    pub open: BTreeSet<LiftNo>,
+    /// What is kept of all others.
+    pub past: Past,
     /// What each bar is believed to hold, by its name.
     pub bars: BTreeMap<String, BelievedBar>,
     /// Turns to come at each station, in the order called.
@@ -68,10 +75,12 @@ impl State {
                 self.plan.remove(&(*date, lifter.clone()));
             }
             Fact::LiftBegun { no, sheet } => {
-                self.last_no = self.last_no.max(no.0);
+                if no.0 > self.last_no {
+                    self.last_no = no.0;
+                    self.retire();
+                }
                 let guessed = self.times.unknown_since.is_some();
-                self.lifts
-                    .insert(*no, LiftRun::begin(*no, (**sheet).clone(), at, guessed));
+                self.stand(LiftRun::begin(*no, (**sheet).clone(), at, guessed));
             }
             Fact::SetDone {
                 no,
@@ -122,6 +131,7 @@ impl State {
         }
         self.pass(event);
         self.note_unshown(&event.fact);
+        self.note_open(&event.fact);
         self.drop_turns_done();
     }
 
@@ -137,10 +147,10 @@ impl State {
     /// The lift of `lifter` on `date` that is not over, or else the last one of that day.
     #[must_use]
     pub fn lift_of(&self, lifter: &str, date: NaiveDate) -> Option<&LiftRun> {
-        let of_day = || self.lifts.values().filter(|run| run.is_of(lifter, date));
-        of_day()
-            .find(|run| !run.is_over())
-            .or_else(|| of_day().next_back())
+        let own = self.runs_of(lifter);
+        let of_day: Vec<&LiftRun> = own.filter(|run| run.is_of(lifter, date)).collect();
+        let open = of_day.iter().find(|run| !run.is_over());
+        open.or(of_day.last()).copied()
     }
 
     /// All lifts of `lifter` on the training day `date`, oldest first.
@@ -149,28 +159,18 @@ impl State {
         lifter: &'a str,
         date: NaiveDate,
     ) -> impl DoubleEndedIterator<Item = &'a LiftRun> {
-        self.lifts
-            .values()
+        self.runs_of(lifter)
             .filter(move |run| run.is_of(lifter, date))
     }
 
     /// The heaviest load of `lift` that `lifter` did for at least one rep with the back held.
     #[must_use]
     pub fn best(&self, lifter: &str, lift: &str) -> Option<Mass> {
-        let of = |run: &&LiftRun| run.sheet.lifter == lifter && run.sheet.lift == lift;
-        let runs = self.lifts.values().filter(of);
-        runs.flat_map(|run| run.passed().zip(&run.sheet.rungs))
-            .filter(|(entry, _)| {
-                matches!(
-                    entry.what,
-                    Entered::Set {
-                        reps: 1..,
-                        hold: Hold::Kept
-                    }
-                )
-            })
-            .map(|(_, rung)| rung.load)
-            .max()
+        let past = self.past.lifters.get(lifter);
+        let top = past.and_then(|past| past.tops.get(lift));
+        let runs = self.runs_of(lifter).filter(|run| run.sheet.lift == lift);
+        let loads = runs.flat_map(kept_sets).map(|(load, _)| load);
+        loads.chain(top.and_then(|top| top.best)).max()
     }
 
     /// The turns to come at a station, in the order called.
@@ -270,7 +270,7 @@ impl State {
         match self.lifts.get_mut(&no).map(LiftRun::undo) {
             Some(Some(Entered::Settled)) => self.restack(no),
             // None was left: the beginning itself.
-            Some(None) => drop(self.lifts.remove(&no)),
+            Some(None) => self.fall(no),
             Some(Some(_)) | None => {}
         }
     }

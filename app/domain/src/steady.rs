@@ -71,13 +71,15 @@ pub struct Times {
     /// Since when the time of day is a guess: the boot began with a wall clock that was never set.
     pub unknown_since: Option<Moment>,
     /// The latest boots' anchors, oldest first.
-    anchors: Vec<Anchor>,
-    last: Option<Moment>,
-    boot_began: Option<Moment>,
+    pub anchors: Vec<Anchor>,
+    /// When the last event was.
+    pub last: Option<Moment>,
+    /// When the boot that wrote last began.
+    pub boot_began: Option<Moment>,
     /// Whether nothing says how long the machine was off before this boot.
-    off_unknown: bool,
+    pub off_unknown: bool,
     /// How long it was off beyond what the steady clock counted, as the wall clock told later.
-    off_ms: i64,
+    pub off_ms: i64,
 }
 
 impl Times {

@@ -35,8 +35,7 @@ pub fn training_day(state: &State, ends_after_s: u32, local: NaiveDate, now: Mom
 /// Lifts that were left open on a day before `today`, by number.
 #[must_use]
 pub fn left_open(state: &State, ends_after_s: u32, today: NaiveDate, now: Moment) -> Vec<LiftNo> {
-    let open = state.lifts.values().filter(|run| !run.is_over());
-    let earlier = open.filter(|run| run.day < today);
+    let earlier = state.open().filter(|run| run.day < today);
     earlier
         .filter(|run| !keeps_its_day(state, ends_after_s, run, now))
         .map(|run| run.no)

@@ -5,8 +5,9 @@ use crate::draw::RowState;
 use crate::drawings::share;
 use crate::language::{Language, p};
 use crate::scene::Scene;
+use chrono::NaiveDate;
 use domain::MassUnit;
-use domain::next::outing::{Outing, Went};
+use domain::next::outing::{Outing, Went, outings};
 use domain::state::LiftRun;
 
 /// What it shows.
@@ -48,14 +49,7 @@ const SESSIONS_MAX: usize = 10;
 
 /// The lifts of which a lifter has sessions, in the order of the first one.
 pub(crate) fn lifts_of(scene: &Scene<'_>, lifter: &str) -> Vec<String> {
-    let mut lifts: Vec<String> = Vec::new();
-    let of = scene.state.lifts.values();
-    for run in of.filter(|run| run.sheet.lifter == lifter) {
-        if Outing::of(run).is_some() && !lifts.contains(&run.sheet.lift) {
-            lifts.push(run.sheet.lift.clone());
-        }
-    }
-    lifts
+    scene.state.lifts_with_outings(lifter)
 }
 
 /// The lift after `lift`, round and round; `None` when there is no other.
@@ -68,21 +62,20 @@ pub(crate) fn lift_after(scene: &Scene<'_>, lifter: &str, lift: &str) -> Option<
 
 pub(crate) fn history(scene: &Scene<'_>, lifter: &str, lift: &str) -> History {
     let say = scene.language();
-    let own = |run: &&LiftRun| run.sheet.lifter == lifter && run.sheet.lift == lift;
-    let mut runs: Vec<&LiftRun> = scene.state.lifts.values().filter(own).collect();
+    let own = scene.state.runs_of(lifter);
+    let mut runs: Vec<&LiftRun> = own.filter(|run| run.sheet.lift == lift).collect();
     runs.sort_by_key(|run| (run.sheet.date, run.no));
     let unit = runs.last().map_or(MassUnit::Kg, |run| run.sheet.unit);
     let due = runs.iter().rev().find_map(|run| run.next.as_ref());
     let next = due
         .map(|next| say.fill(p::NEXT_TIME, &[&say.due(&next.due(), unit)]))
         .unwrap_or_default();
-    let outings: Vec<Outing> = runs.into_iter().filter_map(Outing::of).collect();
+    let outings = outings(scene.state, lifter, lift, NaiveDate::MAX);
     let shown = &outings[outings.len().saturating_sub(SESSIONS_MAX)..];
     let heaviest = shown.iter().map(|o| o.load.ng()).max().unwrap_or(1);
     let session = |outing: &Outing| {
         let (state, reps, mut word) = went(say, outing);
-        let run = scene.state.lifts.get(&outing.no);
-        if word.is_empty() && run.is_some_and(LiftRun::is_left_open) {
+        if word.is_empty() && scene.state.was_left_open(lifter, outing.no) {
             word = say.say(p::days::LEFT_OPEN);
         }
         Session {

@@ -1,10 +1,10 @@
 //! Lifts that were left open and closed on a later day: what the coach sees of them.
 use crate::language::{Language, p};
-use domain::state::{LiftRun, State};
+use domain::state::{LEFT_OPEN, LiftRun, State};
 use domain::{LiftNo, Moment};
 
 /// The most lifts that are listed: nobody opens one of months ago again.
-const LISTED_MAX: usize = 40;
+const LISTED_MAX: usize = LEFT_OPEN;
 
 /// One of them.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -121,28 +121,30 @@ impl Around {
 fn family(gym: &Gym, state: &State, lifter: &str, lift: &str, date: NaiveDate) -> Vec<FamilyTime> {
     let family_of = |name: &str| gym.lifts.iter().find(|l| l.name == name).map(|l| &l.family);
     let own = family_of(lift);
-    let runs = state
-        .lifts
-        .values()
-        .filter(|run| run.sheet.lifter == lifter && run.sheet.date < date);
-    let of_it = runs.filter(|run| {
-        let name = run.sheet.lift.as_str();
-        name == lift || (own.is_some() && family_of(name) == own)
+    let of_it = |name: &str| name == lift || (own.is_some() && family_of(name) == own);
+    let runs = state.runs_of(lifter).filter(|run| run.sheet.date < date);
+    let late = runs.filter(|run| of_it(&run.sheet.lift)).filter_map(|run| {
+        let outing = Outing::of(run)?;
+        Some((run.sheet.lift.as_str(), outing, run.last_entry_at()))
     });
+    let past = state.past.lifters.get(lifter);
+    let past = past.into_iter().flat_map(|past| &past.outings);
+    let past = past.filter(|past| past.outing.date < date && of_it(&past.lift));
+    let past = past.map(|past| (past.lift.as_str(), past.outing, past.at));
     let mut tracks: BTreeMap<(&str, u8), u16> = BTreeMap::new();
-    let mut times: Vec<FamilyTime> = of_it
-        .filter_map(|run| {
-            let outing = Outing::of(run)?;
+    let mut times: Vec<FamilyTime> = past
+        .chain(late)
+        .map(|(lift, outing, at)| {
             let next = u16::try_from(tracks.len()).unwrap_or(u16::MAX);
-            let of = *tracks.entry((&run.sheet.lift, outing.reps)).or_insert(next);
-            Some(FamilyTime {
+            let of = *tracks.entry((lift, outing.reps)).or_insert(next);
+            FamilyTime {
                 date: outing.date,
                 no: outing.no,
                 of,
                 moved: outing.went.moved(),
                 wrong: outing.went.wrong(),
-                at: run.entries.last().map_or(run.begun_at, |entry| entry.at),
-            })
+                at,
+            }
         })
         .collect();
     times.sort_by_key(|time| (time.date, time.no));

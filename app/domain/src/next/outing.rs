@@ -162,13 +162,17 @@ fn keep_least(kept: &mut Option<(u8, u8)>, set: u8, reps: u8) {
     }
 }
 
-/// The outings of a lifter's lift before `date`, oldest first, with all reps.
+/// The outings of a lifter's lift before `date`, oldest first, with all reps: as many as
+/// [`crate::past`] keeps.
 #[must_use]
 pub fn outings(state: &State, lifter: &str, lift: &str, before: NaiveDate) -> Vec<Outing> {
-    let of = |run: &&LiftRun| run.sheet.lifter == lifter && run.sheet.lift == lift;
-    let runs = state.lifts.values().filter(of);
-    let earlier = runs.filter(|run| run.sheet.date < before);
-    let mut found: Vec<Outing> = earlier.filter_map(Outing::of).collect();
+    let past = state.past.lifters.get(lifter);
+    let past = past.into_iter().flat_map(|past| &past.outings);
+    let past = past.filter(|past| past.lift == lift && past.outing.date < before);
+    let runs = state.runs_of(lifter).filter(|run| run.sheet.lift == lift);
+    let late = runs.filter(|run| run.sheet.date < before);
+    let past = past.map(|past| past.outing);
+    let mut found: Vec<Outing> = past.chain(late.filter_map(Outing::of)).collect();
     found.sort_by_key(|outing| (outing.date, outing.no));
     found
 }

@@ -3,6 +3,7 @@
 //! Refuses: to stand beside a plan. Where the plan has a pulling day near by, the programme is
 //! silent too.
 use super::{Done, Due, Pace, Programme, Standing};
+use crate::event::LiftNo;
 use crate::gym::Gym;
 use crate::lifter::Lifter;
 use crate::next::Due as NextDue;
@@ -128,19 +129,20 @@ pub fn standing(programme: &Programme, state: &State, lifter: &str, date: NaiveD
 
 /// What a lifter did before `date`, a day at a time.
 fn done<'s>(state: &'s State, lifter: &str, date: NaiveDate) -> Vec<Done<'s>> {
-    let of = |run: &&crate::LiftRun| run.sheet.lifter == lifter && run.sheet.date < date;
-    let runs = state.lifts.values().filter(of);
-    let mut lifts: Vec<(NaiveDate, &str)> = runs
+    let past = state.past.lifters.get(lifter);
+    let past = past.into_iter().flat_map(|past| past.done());
+    let runs = state.runs_of(lifter);
+    let late = runs
         .filter(|run| Outing::of(run).is_some())
-        .map(|run| (run.sheet.date, run.sheet.lift.as_str()))
-        .collect();
-    lifts.sort_by_key(|(date, _)| *date);
-    let same = |a: &(NaiveDate, &str), b: &(NaiveDate, &str)| a.0 == b.0;
+        .map(|run| (run.sheet.date, run.no, run.sheet.lift.as_str()));
+    let mut lifts: Vec<_> = past.chain(late).filter(|(day, ..)| *day < date).collect();
+    lifts.sort_by_key(|(day, no, _)| (*day, *no));
+    let same = |a: &(NaiveDate, LiftNo, &str), b: &(NaiveDate, LiftNo, &str)| a.0 == b.0;
     lifts
         .chunk_by(same)
         .map(|day| Done {
             date: day[0].0,
-            lifts: day.iter().map(|(_, lift)| *lift).collect(),
+            lifts: day.iter().map(|(_, _, lift)| *lift).collect(),
         })
         .collect()
 }

@@ -1,5 +1,5 @@
 //! What was said and seen besides entries: words about a bar, who is there, what was shown.
-use super::{LiftRun, State};
+use super::State;
 use crate::attendance::Attendance;
 use crate::believed::{BarWord, BelievedBar, Said, Stacks};
 use crate::event::{Fact, LiftNo};
@@ -101,9 +101,14 @@ impl State {
         if let Some(word) = word {
             self.hear(&word, at);
         }
-        let here = |run: &&mut LiftRun| run.no != no && station_of(run) == station;
-        for run in self.lifts.values_mut().filter(here) {
-            run.attendance.deferred = false;
+        let (rack, bar) = (&station.rack, &station.bar);
+        for other in self.open.iter().filter(|other| **other != no) {
+            if let Some(run) = self.lifts.get_mut(other)
+                && run.sheet.rack == *rack
+                && run.sheet.bar.name == *bar
+            {
+                run.attendance.deferred = false;
+            }
         }
     }
 }

@@ -31,9 +31,11 @@ pub struct LiftRun {
     /// Whether its lifter is there for the next turn.
     pub attendance: Attendance,
     /// The rungs as they were before each settling that stands.
-    before: Vec<Vec<Rung>>,
+    pub before: Vec<Vec<Rung>>,
     /// How it stood with the lifter's turn before each entry.
-    attended: Vec<Attendance>,
+    pub attended: Vec<Attendance>,
+    /// Whether it is long over, and its sheet has no more than what the next time follows from.
+    pub is_lean: bool,
 }
 
 /// One entry.
@@ -89,6 +91,33 @@ impl LiftRun {
             },
             before: Vec::new(),
             attended: Vec::new(),
+            is_lean: false,
+        }
+    }
+
+    /// When its last entry was made, or it was begun.
+    #[must_use]
+    pub fn last_entry_at(&self) -> Moment {
+        self.entries.last().map_or(self.begun_at, |entry| entry.at)
+    }
+
+    /// Sets that stand, warm-ups too.
+    #[must_use]
+    pub fn sets(&self) -> u64 {
+        let sets = self.entries.iter();
+        let sets = sets.filter(|entry| matches!(entry.what, Entered::Set { .. }));
+        u64::try_from(sets.count()).unwrap_or(u64::MAX)
+    }
+
+    /// Lets go of what only the hands at the rack needed.
+    pub(super) fn make_lean(&mut self) {
+        self.is_lean = true;
+        (self.before, self.attended) = (Vec::new(), Vec::new());
+        let sheet = &mut self.sheet;
+        (sheet.cues, sheet.cautions, sheet.warnings) = (Vec::new(), Vec::new(), Vec::new());
+        (sheet.pins, sheet.hooks, sheet.overlap) = (None, None, None);
+        for rung in &mut sheet.rungs {
+            (rung.per_side, rung.take_off, rung.put_on) = (Vec::new(), Vec::new(), Vec::new());
         }
     }
 

@@ -3,7 +3,6 @@
 //! Refuses: what the screen does not show.
 use super::answer::{Answer, Believed, BothSides};
 use crate::kiosk::Kiosk;
-use domain::state::{Entered, LiftRun};
 use view::loading::{Ordered, SideLists};
 use view::spot::Spot;
 use view::{Frame, Screen};
@@ -16,7 +15,7 @@ pub(super) fn read(kiosk: &Kiosk, frame: &Frame) -> Answer {
         lifter: filled(&frame.lifter),
         lift: filled(&frame.lift),
         warnings: filled(&frame.notice).into_iter().collect(),
-        sets_logged: sets_logged(kiosk),
+        sets_logged: usize::try_from(kiosk.state().sets()).unwrap_or(usize::MAX),
         ..Answer::default()
     };
     match &frame.screen {
@@ -97,13 +96,6 @@ fn name(screen: &Screen) -> &'static str {
         Screen::Page(_) => "page",
         Screen::Typing(_) => "typing",
     }
-}
-
-/// Sets that stand, of all lifts.
-fn sets_logged(kiosk: &Kiosk) -> usize {
-    let is_set = |what: &Entered| matches!(what, Entered::Set { .. });
-    let sets = |run: &LiftRun| run.passed().filter(|entry| is_set(&entry.what)).count();
-    kiosk.state().lifts.values().map(sets).sum()
 }
 
 /// Rack and bar of the lift that is shown.
