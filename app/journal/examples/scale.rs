@@ -18,13 +18,15 @@ mod invented_next;
 #[path = "../tests/journal/invented_turns.rs"]
 mod invented_turns;
 
-use domain::{Event, Fact, Hold, LiftNo, Moment, State};
+use domain::prescription::LoadWish;
+use domain::{Event, Fact, Hold, LiftNo, Moment, Prescription, Rung, State};
 use journal::{Journal, Record};
 use rusqlite::{Connection, OpenFlags, params};
 use std::fmt::Display;
 use std::fs;
 use std::io::Write as _;
 use std::path::Path;
+use std::process::Command;
 
 /// Sets of a lift.
 const SETS: u64 = 5;
@@ -35,6 +37,10 @@ const TIMED: u64 = 200;
 fn main() {
     let mut args = std::env::args().skip(1);
     let dir = args.next().expect("give a folder");
+    if dir == "start" {
+        let path = args.next().expect("a journal");
+        return started(Path::new(&path));
+    }
     for sets in args {
         let sets: u64 = sets.parse().expect("a number of sets");
         let folder = Path::new(&dir).join(format!("scale-{sets}"));
@@ -57,7 +63,27 @@ fn timed<T>(work: impl FnOnce() -> T) -> (T, u128) {
     (done, start.elapsed().as_micros())
 }
 
-/// The events of one lift: begun, and its sets.
+/// Microseconds that the processor spends on `work`, whatever else the machine does (proc(5)).
+fn worked<T>(work: impl FnOnce() -> T) -> (T, u128) {
+    let spent = || {
+        let text = fs::read_to_string("/proc/thread-self/schedstat").unwrap_or_default();
+        let ns = text.split_whitespace().next();
+        ns.and_then(|text| text.parse::<u128>().ok()).unwrap_or(0)
+    };
+    let before = spent();
+    let done = work();
+    (done, (spent() - before) / 1_000)
+}
+
+/// The lifts that a lifter does in turn, with the reps of each.
+const LIFTS: [(&str, u8); 4] = [
+    ("rack pull", 5),
+    ("halting deadlift", 5),
+    ("barbell shrug", 5),
+    ("power clean", 3),
+];
+
+/// The events of one lift: planned, begun, its sets, what is due after it.
 fn lift(no: u64) -> Vec<Event> {
     let begun = invented::facts()
         .into_iter()
@@ -66,18 +92,45 @@ fn lift(no: u64) -> Vec<Event> {
         panic!("a lift is among the facts");
     };
     let own = LiftNo(u32::try_from(no).expect("few"));
+    let time = no / LIFTERS;
+    let (name, reps) = LIFTS[usize::try_from(time).expect("few") % LIFTS.len()];
     sheet.lifter = format!("lifter {}", no % LIFTERS);
-    sheet.date = sheet.date + chrono::Days::new(no / LIFTERS);
-    let rungs = u64::try_from(sheet.rungs.len()).expect("few");
+    sheet.lift = name.to_owned();
+    // Twice a week two lifts each, so that a thousand times are ten years.
+    sheet.date = sheet.date + chrono::Days::new(time / 2 * 7 / 2);
+    let work = sheet.rungs.pop().expect("a work set");
+    while u64::try_from(sheet.rungs.len()).expect("few") < SETS {
+        sheet.rungs.push(Rung {
+            reps,
+            ..work.clone()
+        });
+    }
+    let row = Prescription {
+        date: sheet.date,
+        lifter: sheet.lifter.clone(),
+        lift: sheet.lift.clone(),
+        sets: 4,
+        reps,
+        load: LoadWish::Mass(work.load),
+        ladder: None,
+        rest_s: None,
+        note: String::new(),
+    };
+    let name = "plan.csv".to_owned();
+    let planned = Fact::PlanTaken {
+        name,
+        rows: vec![row],
+    };
     let set = |rung: u64| Fact::SetDone {
         no: own,
         rung: u16::try_from(rung).expect("few"),
         reps: 5,
         hold: Hold::Kept,
     };
-    let mut facts = vec![Fact::LiftBegun { no: own, sheet }];
-    facts.extend((0..SETS.min(rungs)).map(set));
-    let at = Moment(i64::try_from(no * 600_000).expect("an hour"));
+    let mut facts = vec![planned, Fact::LiftBegun { no: own, sheet }];
+    facts.extend((0..SETS).map(set));
+    facts.push(invented_next::raised(own));
+    let at = Moment(1_772_442_000_000 + i64::try_from(no * 1_500_000).expect("an hour"));
     facts.into_iter().map(|fact| Event { at, fact }).collect()
 }
 
@@ -98,7 +151,7 @@ fn measure(folder: &Path, sets: u64) {
         for _ in 0..200 {
             no += 1;
             let events = lift(no);
-            done += events.len() as u64 - 1;
+            done += SETS;
             portion.extend(events);
             if done >= sets {
                 break;
@@ -109,7 +162,7 @@ fn measure(folder: &Path, sets: u64) {
     journal.rest().expect("rests");
     tell("sets", done);
     tell("events", last);
-    let entry = lift(no + 1).swap_remove(1);
+    let entry = lift(no).swap_remove(2);
     let ours = median((0..TIMED).map(|_| {
         let (now, took) = timed(|| journal.append(last, std::slice::from_ref(&entry)));
         last = now.expect("appends");
@@ -117,29 +170,69 @@ fn measure(folder: &Path, sets: u64) {
     }));
     tell("an append, us", ours);
     tell("a bare insert, us", bare(folder, &entry));
+    let size = fs::metadata(&path).expect("a file").len();
+    tell("the journal, MB", size / 1_000_000);
     drop(journal);
-    let before = resident();
-    let ((opened, state), took) = timed(|| {
-        let journal = Journal::open(&path).expect("opens");
-        let mut state = State::default();
-        let each = journal.each_after(0, |_, event| {
-            state.apply(&event);
-            Ok::<_, journal::JournalError>(())
-        });
-        each.expect("reads");
-        (journal, state)
-    });
-    tell("start by replay, ms", took / 1_000);
-    tell("of which memory, kB", resident().saturating_sub(before));
-    tell("lifts that stand", state.lifts.len());
-    drop(state);
-    let (_, took) = timed(|| drop(Journal::open(&path).expect("opens")));
-    tell("opening alone, us", took);
+    // Two starts, each in a process of its own, so that memory is theirs alone.
+    start(&path, "start by replay");
+    start(&path, "start from the checkpoint");
+    let opened = Journal::open(&path).expect("opens");
+    let checkpoint = folder.join(journal::CHECKPOINT_FILE);
+    let size = fs::metadata(checkpoint).expect("a file").len();
+    tell("the checkpoint, kB", size / 1_000);
     let mut record = Record::open(&folder.join(journal::RECORD_FILE)).expect("opens");
-    let (_, took) = timed(|| record.rebuild(&opened).expect("rebuilds"));
-    tell("the record made, ms", took / 1_000);
-    let (_, took) = timed(|| record.rebuild(&opened).expect("rebuilds"));
-    tell("the record made again, ms", took / 1_000);
+    for what in ["the record made", "the record made again"] {
+        let make = || worked(|| record.rebuild(&opened).expect("rebuilds"));
+        let ((_, work), took) = timed(make);
+        tell(&format!("{what}, ms"), took / 1_000);
+        tell("of which work, ms", work / 1_000);
+    }
+}
+
+/// Has a process of its own start, and keep the state.
+fn start(path: &Path, what: &str) {
+    let own = std::env::current_exe().expect("a program");
+    let mut child = Command::new(own);
+    let told = child.arg("start").arg(path).output().expect("starts");
+    let told = String::from_utf8(told.stdout).expect("text");
+    for line in told.lines() {
+        let (what_else, figure) = line.trim().rsplit_once(' ').expect("a figure");
+        tell(&format!("{what}, {what_else}"), figure);
+    }
+}
+
+/// What that process does.
+fn started(path: &Path) {
+    let before = resident();
+    let (opened, took) = timed(|| Journal::open(path).expect("opens"));
+    tell("opening alone, us", took);
+    let ((reached, work), took) = timed(|| worked(|| opened.reached().expect("reads")));
+    tell("the state, us", took);
+    tell("of which work, us", work);
+    tell("memory, kB", resident().saturating_sub(before));
+    tell("lifts that stand whole", reached.state.lifts.len());
+    let (last, state) = (reached.last, reached.state);
+    let date = state.plan.keys().next_back().expect("a day").0;
+    let (_, took) = worked(|| today(&state, date));
+    tell("what is due for all, us", took);
+    let (kept, took) = timed(|| opened.keep_state(&state, last));
+    kept.expect("keeps");
+    tell("keeping it, us", took);
+}
+
+/// What a day asks of the past, for all lifters.
+fn today(state: &State, date: chrono::NaiveDate) -> usize {
+    let of = |at: u64| {
+        let name = format!("lifter {at}");
+        let lifts = LIFTS.iter();
+        lifts
+            .map(|(lift, _)| {
+                let past = domain::next::outing::outings(state, &name, lift, date);
+                past.len() + usize::from(state.best(&name, lift).is_some())
+            })
+            .sum::<usize>()
+    };
+    (0..LIFTERS).map(of).sum()
 }
 
 /// An insert of the same bytes with the same settings and nothing else.

@@ -7,6 +7,7 @@
 mod ahead;
 mod backup;
 mod chain;
+mod checkpoint;
 mod fault;
 #[cfg(test)]
 mod faults_tests;
@@ -25,6 +26,7 @@ pub use backup::{
     BackupError, Copied, Prepared, Restored, backup, clear_halves, copies, copy, copy_to_read,
     prepare, restore,
 };
+pub use checkpoint::{CHECKPOINT_FILE, Reached};
 pub use fault::{AppendError, JournalError, RowFault};
 pub use log::Journal;
 pub use mark::MARK_FILE;

@@ -25,7 +25,9 @@ use thiserror::Error;
 /// "PinR": marks the file as a record of this program.
 const APPLICATION: i64 = 0x5069_6e52;
 /// The layout of `record/layout.sql`. A record of any other is made again.
-const LAYOUT: i64 = 5;
+const LAYOUT: i64 = 6;
+/// Statements kept ready: more than an event of any kind needs.
+const STATEMENTS: usize = 64;
 
 /// Why the record cannot be used. The journal is not touched by any of it.
 #[derive(Debug, Error)]
@@ -193,7 +195,9 @@ impl Record {
             rebuilt: anew,
         };
         if anew {
-            project::clear(&tables).map_err(failed)?;
+            project::clear(&tables)
+                .and_then(|()| project::begin_filling(&tables))
+                .map_err(failed)?;
         }
         journal.each_after(followed.upto, |seq, event| {
             project::apply(&tables, seq, &event).map_err(failed)?;
@@ -201,6 +205,9 @@ impl Record {
             followed.applied += 1;
             Ok::<_, RecordError>(())
         })?;
+        if anew {
+            project::end_filling(&tables).map_err(failed)?;
+        }
         let hash = journal.hash_at(followed.upto)?.unwrap_or(BEFORE_FIRST);
         let now = Claim {
             upto: followed.upto,
@@ -248,6 +255,7 @@ fn open(path: &Path) -> Result<Option<Connection>, RecordError> {
         | OpenFlags::SQLITE_OPEN_NO_MUTEX;
     let mut file = Connection::open_with_flags(path, flags).map_err(failed)?;
     file.set_transaction_behavior(TransactionBehavior::Immediate);
+    file.set_prepared_statement_cache_capacity(STATEMENTS);
     file.busy_timeout(Duration::from_millis(u64::from(BUSY_MS)))
         .map_err(failed)?;
     let number = |file: &Connection, pragma| -> rusqlite::Result<i64> {

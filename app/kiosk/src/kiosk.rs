@@ -6,6 +6,7 @@ mod beside;
 mod days;
 mod guarded;
 mod handed;
+mod proof;
 
 pub use guarded::Pressed;
 use guarded::Seen;
@@ -59,6 +60,8 @@ pub struct Kiosk {
     /// What was ordered of whoever keeps sticks and copies.
     errand: Option<Errand>,
     seen: Seen,
+    /// What a look at the whole journal found, after a start that believed its checkpoint.
+    unsound: Option<KioskError>,
 }
 
 /// The day's sheets, and what they were made from.
@@ -136,6 +139,7 @@ impl Kiosk {
             news: DeskNews::default(),
             errand: None,
             seen: Seen::default(),
+            unsound: None,
         };
         kiosk.seen.touch(kiosk.steady_ms());
         kiosk.after_change();
@@ -369,11 +373,6 @@ impl Kiosk {
         news.lan = desk::lan_news(folder, &self.config, card);
         news.door = self.door.news();
         self.news = desk::news(folder, &self.gym, self.say(), news);
-    }
-
-    /// The first fault of the folder's files, so that somebody mends it; all are in `check`.
-    fn notice_of_files(&self) -> String {
-        desk::faults_words(self.say(), &self.gym.faults)
     }
 
     /// The language of the screen.

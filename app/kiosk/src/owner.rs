@@ -4,11 +4,14 @@
 use crate::error::KioskError;
 use crate::folder::Folder;
 use domain::{Command, Event, Moment, State, decide};
-use journal::{AppendError, Journal};
+use journal::{AppendError, Journal, Reached};
 use plan::words;
 
 /// How often a command is decided anew because another process wrote first.
 const TRIES_MAX: usize = 8;
+
+/// So many events after the last one the state is kept anew, when nobody waits.
+const KEEP_AFTER: u64 = 256;
 
 /// Ticks without an entry after which the journal rests: ten seconds of the kiosk's.
 const IDLE_TICKS: u32 = 20;
@@ -35,17 +38,21 @@ pub struct Owner {
     seq: u64,
     /// Ticks since the last entry.
     idle: u32,
+    /// The event up to which the state is kept for the next start.
+    kept: u64,
     /// Whether it was told already that the disk does not take what belongs there.
     restless: bool,
 }
 
 impl Owner {
-    /// All that the journal holds, replayed.
+    /// All that the journal holds: from its checkpoint, or replayed.
     ///
     /// # Errors
     /// [`KioskError::Journal`] when it cannot be read.
     pub fn open(journal: Journal) -> Result<Self, KioskError> {
-        Self::resume(journal, State::default(), 0)
+        let Reached { state, last, kept } = journal.reached()?;
+        let owner = Self::resume(journal, state, last)?;
+        Ok(Self { kept, ..owner })
     }
 
     /// As [`Owner::open`], for the journal of `folder`. Where the disk is full or cannot be written,
@@ -109,6 +116,7 @@ impl Owner {
             state,
             seq,
             idle: 0,
+            kept: 0,
             restless: false,
         };
         owner.catch_up()?;
@@ -129,6 +137,7 @@ impl Owner {
             state,
             seq: 0,
             idle: 0,
+            kept: 0,
             restless: false,
         }
     }
@@ -143,6 +152,12 @@ impl Owner {
     #[must_use]
     pub fn seq(&self) -> u64 {
         self.seq
+    }
+
+    /// The event up to which a checkpoint stands for what was not read; 0 when all was.
+    #[must_use]
+    pub fn kept(&self) -> u64 {
+        self.kept
     }
 
     /// Does what `command` asks, durably, or nothing at all.
@@ -216,12 +231,30 @@ impl Owner {
             return;
         }
         match journal.rest() {
-            Ok(_) => self.restless = false,
+            Ok(_) => {
+                self.restless = false;
+                self.keep_state();
+            }
             Err(error) if !self.restless => {
                 tracing::warn!(%error, "the journal is safe, but its log cannot be brought home");
                 self.restless = true;
             }
             Err(_) => {}
+        }
+    }
+
+    /// Keeps the state for the next start, where much has happened since. What cannot be kept now is
+    /// kept later: the next start only takes longer.
+    fn keep_state(&mut self) {
+        let Store::Journal(journal) = &self.store else {
+            return;
+        };
+        if self.seq.saturating_sub(self.kept) < KEEP_AFTER {
+            return;
+        }
+        match journal.keep_state(&self.state, self.seq) {
+            Ok(()) => self.kept = self.seq,
+            Err(error) => tracing::warn!(%error, "the state is not kept for the next start"),
         }
     }
 

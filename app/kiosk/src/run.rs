@@ -13,7 +13,7 @@ use crate::kiosk::{Kiosk, Pressed};
 use crate::lan::{self, Lan};
 use crate::nightly::{self, Nightly};
 use crate::shared;
-use crate::watch::spawn_once;
+use crate::watch::{spawn_once, stand_back};
 use share::{Desk, Order};
 use std::io::Write;
 use std::sync::atomic::Ordering;
@@ -38,6 +38,8 @@ pub enum Input {
     Proven(Box<Tried>),
     /// The record was made again after a copy was put back.
     RecordMade,
+    /// The journal is damaged in a part that the start did not read.
+    Unsound(Box<KioskError>),
     /// A button or foot switch.
     Pressed(Pressed),
     /// The window was closed, or the system asks us to end.
@@ -60,6 +62,9 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let desk = Desk::new(folder.path(), milliseconds());
     let lan = Lan::of(&kiosk, folder, desk.clone());
     lan.share(&mut kiosk);
+    if kiosk.believed() {
+        prove(folder, &inputs)?;
+    }
     let coach_desk = CoachDesk::open(&kiosk, folder, lan.desk.clone(), inputs.clone());
     lan::start(lan.clone(), inputs.clone());
     let mut desks = Desks { coach_desk, lan };
@@ -95,6 +100,21 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
             Ok(())
         }
     }
+}
+
+/// Has the whole journal looked at once while the kiosk runs: its start believed a checkpoint.
+fn prove(folder: &Folder, inputs: &Sender<Input>) -> Result<(), KioskError> {
+    let (path, inputs) = (folder.journal(), inputs.clone());
+    let look = move || {
+        stand_back();
+        if let Err(error) = journal::verify(&path) {
+            // A send fails only when the owner has ended.
+            drop(inputs.send(Input::Unsound(Box::new(error.into()))));
+        }
+    };
+    spawn_once("proof", look, |_| {})
+        .map(drop)
+        .map_err(KioskError::file("proof thread"))
 }
 
 fn without_window(kiosk: &mut Kiosk, desks: &mut Desks, inbox: &Receiver<Input>) {
@@ -137,6 +157,7 @@ pub fn answer(
         Ok(Input::Told(told)) => kiosk.tell_order(&told),
         Ok(Input::Proven(tried)) => desk.put_back(kiosk, *tried),
         Ok(Input::RecordMade) => desk.record_made(kiosk),
+        Ok(Input::Unsound(error)) => kiosk.tell_unsound(*error),
         Err(RecvTimeoutError::Timeout) => frame = Some(kiosk.tick()),
         Ok(Input::Quit) | Err(RecvTimeoutError::Disconnected) => return None,
     }

@@ -63,6 +63,8 @@ CREATE TABLE settled (
     load_ng INTEGER NOT NULL
 ) STRICT;
 
+CREATE INDEX settled_of_lift ON settled (lift_no, seq);
+
 -- What is due the next time, after lifts that are over.
 CREATE TABLE next_times (
     lift_no       INTEGER PRIMARY KEY,

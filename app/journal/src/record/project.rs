@@ -84,6 +84,28 @@ pub(super) fn clear(tables: &Connection) -> Done {
     clock::clear(tables)
 }
 
+/// Indexes that only readers need: an empty record is filled without them, and then in order.
+const FOR_READERS: [(&str, &str); 2] = [
+    ("sets_by_session", "sets (date DESC, lifter, lift_no, seq)"),
+    ("sets_by_lifter", "sets (lifter, lift, date)"),
+];
+
+/// Takes away what slows the filling of an empty record.
+pub(super) fn begin_filling(tables: &Connection) -> Done {
+    for (name, _) in FOR_READERS {
+        tables.execute(&format!("DROP INDEX IF EXISTS {name}"), [])?;
+    }
+    Ok(())
+}
+
+/// Gives readers their indexes again.
+pub(super) fn end_filling(tables: &Connection) -> Done {
+    for (name, on) in FOR_READERS {
+        tables.execute(&format!("CREATE INDEX {name} ON {on}"), [])?;
+    }
+    Ok(())
+}
+
 fn run(tables: &Connection, sql: &str, params: impl rusqlite::Params) -> rusqlite::Result<usize> {
     tables.prepare_cached(sql)?.execute(params)
 }
@@ -303,11 +325,11 @@ fn redate(tables: &Connection, no: LiftNo, date: NaiveDate) -> Done {
 fn settle(tables: &Connection, no: LiftNo) -> Done {
     run(
         tables,
-        "WITH last AS (SELECT what FROM entries WHERE lift_no = ?1 ORDER BY seq DESC LIMIT 1) \
-         UPDATE lifts SET \
-             stopped = coalesce((SELECT what IN ('stop', 'left open') FROM last), 0), \
-             left_open = coalesce((SELECT what = 'left open' FROM last), 0) \
-         WHERE no = ?1",
+        "WITH last AS (SELECT what FROM entries WHERE lift_no = ?1 ORDER BY seq DESC LIMIT 1), \
+             now AS (SELECT coalesce((SELECT what IN ('stop', 'left open') FROM last), 0) AS s, \
+                 coalesce((SELECT what = 'left open' FROM last), 0) AS l) \
+         UPDATE lifts SET (stopped, left_open) = (SELECT s, l FROM now) \
+         WHERE no = ?1 AND (stopped, left_open) IS NOT (SELECT s, l FROM now)",
         [no.0],
     )
     .map(drop)

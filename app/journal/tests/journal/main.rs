@@ -1,4 +1,5 @@
 //! Tests of the journal as its users see it.
+mod checkpoint;
 mod copies;
 mod faults;
 mod invented;
@@ -13,6 +14,7 @@ mod rebuilding;
 mod recording;
 mod released;
 mod rude;
+mod seasons;
 mod strategies;
 mod strategies_next;
 mod wire_form;

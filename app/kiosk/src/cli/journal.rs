@@ -84,7 +84,7 @@ fn proof(report: &Report, state: &State) -> String {
     }
     text.push_str(&format!(
         "they make {} lifts that stand\n",
-        state.lifts.len()
+        state.lifts_count()
     ));
     text.push_str(&format!("seal   {}\n", report.seal));
     text

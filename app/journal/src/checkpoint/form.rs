@@ -1,0 +1,230 @@
+//! What stands beside the facts in a checkpoint: moments, flags and counts.
+use domain::attendance::Attendance;
+use domain::state::{Entered, Entry, LiftRun};
+use domain::steady::{Anchor, BootId, Times};
+use domain::{Hold, Moment};
+use serde::{Deserialize, Serialize};
+
+/// What stands by itself.
+#[derive(Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Alone {
+    pub(super) last_no: u32,
+    pub(super) sets: u64,
+    pub(super) lifts: u64,
+    pub(super) touched: Vec<(u32, i64)>,
+    pub(super) unshown: Option<(u32, bool)>,
+    /// Rack, days since 1970-01-01, hole.
+    pub(super) holes: Vec<(String, i32, u16)>,
+}
+
+/// What is known of the clocks.
+#[derive(Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Clocks {
+    offset_ms: i64,
+    unknown_since: Option<i64>,
+    anchors: Vec<(String, i64, i64)>,
+    last: Option<i64>,
+    boot_began: Option<i64>,
+    off_unknown: bool,
+    off_ms: i64,
+}
+
+impl Clocks {
+    pub(super) fn of(times: &Times) -> Self {
+        let Times {
+            offset_ms,
+            unknown_since,
+            anchors,
+            last,
+            boot_began,
+            off_unknown,
+            off_ms,
+        } = times;
+        let anchor = |a: &Anchor| (format!("{:x}", a.boot.0), a.up_ms, a.moment.0);
+        Self {
+            offset_ms: *offset_ms,
+            unknown_since: unknown_since.map(|at| at.0),
+            anchors: anchors.iter().map(anchor).collect(),
+            last: last.map(|at| at.0),
+            boot_began: boot_began.map(|at| at.0),
+            off_unknown: *off_unknown,
+            off_ms: *off_ms,
+        }
+    }
+
+    pub(super) fn times(self) -> Option<Times> {
+        let anchor = |(boot, up_ms, at): (String, i64, i64)| {
+            let boot = u128::from_str_radix(&boot, 16).ok()?;
+            Some(Anchor {
+                boot: BootId(boot),
+                up_ms,
+                moment: Moment(at),
+            })
+        };
+        Some(Times {
+            offset_ms: self.offset_ms,
+            unknown_since: self.unknown_since.map(Moment),
+            anchors: self
+                .anchors
+                .into_iter()
+                .map(anchor)
+                .collect::<Option<_>>()?,
+            last: self.last.map(Moment),
+            boot_began: self.boot_began.map(Moment),
+            off_unknown: self.off_unknown,
+            off_ms: self.off_ms,
+        })
+    }
+}
+
+/// A lift; its sheet, the sheets before each settling and what is due follow it as facts.
+#[derive(Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Run {
+    pub(super) no: u32,
+    /// Days since 1970-01-01.
+    pub(super) day: i32,
+    pub(super) begun_at: i64,
+    pub(super) date_guessed: bool,
+    pub(super) lean: bool,
+    pub(super) entries: Vec<(i64, What)>,
+    pub(super) here: Here,
+    pub(super) attended: Vec<Here>,
+    pub(super) settled: usize,
+    pub(super) next: bool,
+    pub(super) ruled_at: Option<i64>,
+}
+
+/// One entry.
+#[derive(Debug, Clone, Copy, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub(super) enum What {
+    Set(u8, Option<u8>),
+    Skipped,
+    Stopped,
+    WentOn,
+    Settled,
+    LeftOpen,
+}
+
+/// How it stands with a turn.
+#[derive(Debug, Clone, Copy, Serialize, Deserialize)]
+pub(super) struct Here(bool, bool, u8, Option<i64>, Option<i64>, Option<i64>);
+
+impl Here {
+    const fn of(here: &Attendance) -> Self {
+        const fn ms(at: Option<Moment>) -> Option<i64> {
+            match at {
+                Some(at) => Some(at.0),
+                None => None,
+            }
+        }
+        let Attendance {
+            away,
+            deferred,
+            passes,
+            passed_at,
+            not_before,
+            here_since,
+        } = here;
+        Self(
+            *away,
+            *deferred,
+            *passes,
+            ms(*passed_at),
+            ms(*not_before),
+            ms(*here_since),
+        )
+    }
+
+    pub(super) fn attendance(self) -> Attendance {
+        Attendance {
+            away: self.0,
+            deferred: self.1,
+            passes: self.2,
+            passed_at: self.3.map(Moment),
+            not_before: self.4.map(Moment),
+            here_since: self.5.map(Moment),
+        }
+    }
+}
+
+impl Run {
+    pub(super) fn of(run: &LiftRun) -> Self {
+        let LiftRun {
+            no,
+            sheet: _,
+            day,
+            begun_at,
+            date_guessed,
+            entries,
+            next,
+            attendance,
+            before,
+            attended,
+            is_lean,
+        } = run;
+        Self {
+            no: no.0,
+            day: day.to_epoch_days(),
+            begun_at: begun_at.0,
+            date_guessed: *date_guessed,
+            lean: *is_lean,
+            entries: entries.iter().map(entered).collect(),
+            here: Here::of(attendance),
+            attended: attended.iter().map(Here::of).collect(),
+            settled: before.len(),
+            next: next.is_some(),
+            ruled_at: next.as_ref().and_then(|n| Some(n.ruled.as_ref()?.at.0)),
+        }
+    }
+}
+
+fn entered(entry: &Entry) -> (i64, What) {
+    let what = match entry.what {
+        Entered::Set { reps, hold } => What::Set(
+            reps,
+            match hold {
+                Hold::Kept => None,
+                Hold::MovedAt(rep) => Some(rep),
+            },
+        ),
+        Entered::Skipped => What::Skipped,
+        Entered::Stopped => What::Stopped,
+        Entered::WentOn => What::WentOn,
+        Entered::Settled => What::Settled,
+        Entered::LeftOpen => What::LeftOpen,
+    };
+    (entry.at.0, what)
+}
+
+pub(super) fn entry((at, what): (i64, What)) -> Entry {
+    let what = match what {
+        What::Set(reps, moved) => Entered::Set {
+            reps,
+            hold: moved.map_or(Hold::Kept, Hold::MovedAt),
+        },
+        What::Skipped => Entered::Skipped,
+        What::Stopped => Entered::Stopped,
+        What::WentOn => Entered::WentOn,
+        What::Settled => Entered::Settled,
+        What::LeftOpen => Entered::LeftOpen,
+    };
+    Entry {
+        at: Moment(at),
+        what,
+    }
+}
+
+/// What is believed of a bar beside the word that said so; two more words may follow, of what was
+/// ordered and of what was believed before.
+#[derive(Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Bar {
+    pub(super) at: i64,
+    pub(super) doubted: bool,
+    pub(super) ordered: bool,
+    pub(super) before: bool,
+}
