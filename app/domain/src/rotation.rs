@@ -17,6 +17,10 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
 
+mod ahead;
+
+pub use ahead::Ahead;
+
 /// How long a set lasts: getting set, milliseconds. Common practice, no source.
 pub const GET_SET_MS: u64 = 20_000;
 /// And so long for each rep, milliseconds. Common practice, no source.

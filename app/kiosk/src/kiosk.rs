@@ -6,6 +6,7 @@ mod beside;
 mod days;
 mod guarded;
 mod handed;
+mod planned_on;
 mod proof;
 
 pub use guarded::Pressed;
@@ -26,6 +27,7 @@ use chrono::NaiveDate;
 use domain::State;
 use domain::day::{DayEntry, day};
 use domain::meet_day::MeetDay;
+use domain::rotation::Ahead;
 use journal::Record;
 use std::net::SocketAddr;
 use view::aside::Aside;
@@ -56,6 +58,9 @@ pub struct Kiosk {
     meet: Option<MeetDay>,
     /// The day and the last event for which nothing was left to decide.
     decided_for: Option<(NaiveDate, u64)>,
+    /// The orders that are planned on, and the day and the last event for which these are all.
+    planned_on: Vec<Ahead>,
+    planned_on_for: Option<(NaiveDate, u64)>,
     news: DeskNews,
     /// What was ordered of whoever keeps sticks and copies.
     errand: Option<Errand>,
@@ -136,6 +141,8 @@ impl Kiosk {
             door: Door::in_memory(),
             meet: None,
             decided_for: None,
+            planned_on: Vec::new(),
+            planned_on_for: None,
             news: DeskNews::default(),
             errand: None,
             seen: Seen::default(),

@@ -3,6 +3,7 @@
 //! Refuses: rules of the trade (`domain`), words (`view`), drawing (`ui`), SQL (`journal`).
 #![forbid(unsafe_code)]
 
+pub mod ahead;
 mod bounded;
 pub mod cli;
 pub mod clock;

@@ -2,6 +2,7 @@
 //!
 //! The owner waits for one closed kind of input and hands frames to the window. Refuses: a
 //! window that waits for the disk.
+use crate::ahead::{Better, Planner};
 use crate::cli::say;
 use crate::clock::{SystemClock, milliseconds};
 use crate::coach_desk::{CoachDesk, Seen, Tried};
@@ -40,6 +41,8 @@ pub enum Input {
     RecordMade,
     /// The journal is damaged in a part that the start did not read.
     Unsound(Box<KioskError>),
+    /// A better order of turns than the one that was called.
+    Better(Box<Better>),
     /// A button or foot switch.
     Pressed(Pressed),
     /// The window was closed, or the system asks us to end.
@@ -158,6 +161,9 @@ pub fn answer(
         Ok(Input::Proven(tried)) => desk.put_back(kiosk, *tried),
         Ok(Input::RecordMade) => desk.record_made(kiosk),
         Ok(Input::Unsound(error)) => kiosk.tell_unsound(*error),
+        Ok(Input::Better(better)) => {
+            kiosk.take_better(*better);
+        }
         Err(RecvTimeoutError::Timeout) => frame = Some(kiosk.tick()),
         Ok(Input::Quit) | Err(RecvTimeoutError::Disconnected) => return None,
     }
@@ -192,9 +198,17 @@ fn windowed(
         ui::slint::CloseRequestResponse::HideWindow
     });
     let handle = face.handle();
+    let planner = Planner::start(inputs.clone());
     let owner = spawn_once(
         "owner",
-        move || own(&mut kiosk, (&mut desks, &mut devices), &inbox, &handle),
+        move || {
+            own(
+                &mut kiosk,
+                (&mut desks, &mut devices),
+                (&inbox, &planner),
+                &handle,
+            );
+        },
         |_| drop(ui::quit_event_loop()),
     );
     let owner = owner.map_err(KioskError::file("owner thread"))?;
@@ -209,7 +223,7 @@ fn windowed(
 fn own(
     kiosk: &mut Kiosk,
     (desks, devices): (&mut Desks, &mut Devices),
-    inbox: &Receiver<Input>,
+    (inbox, planner): (&Receiver<Input>, &Planner),
     face: &ui::FaceHandle,
 ) {
     let mut shown: Option<Frame> = None;
@@ -247,5 +261,6 @@ fn own(
             devices.touched(kiosk.now());
         }
         devices.follow(&kiosk.signs(), kiosk.now(), (by_hand, asleep));
+        planner.follow(kiosk);
     }
 }

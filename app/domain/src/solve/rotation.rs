@@ -46,6 +46,7 @@ mod bars;
 mod best;
 mod bounds;
 mod bundles;
+mod carry;
 mod check;
 mod clocks;
 mod course;
@@ -78,6 +79,7 @@ mod thumb;
 mod trail;
 mod ways;
 
+pub use carry::{after, carry_out};
 pub use stations::{Group, GroupPlan, Station, share};
 
 /// A rotation to plan, from the bar as it stands.
