@@ -27,7 +27,6 @@ use chrono::NaiveDate;
 use domain::State;
 use domain::day::{DayEntry, day};
 use domain::meet_day::MeetDay;
-use domain::rotation::Ahead;
 use journal::Record;
 use std::net::SocketAddr;
 use view::aside::Aside;
@@ -58,9 +57,7 @@ pub struct Kiosk {
     meet: Option<MeetDay>,
     /// The day and the last event for which nothing was left to decide.
     decided_for: Option<(NaiveDate, u64)>,
-    /// The orders that are planned on, and the day and the last event for which these are all.
-    planned_on: Vec<Ahead>,
-    planned_on_for: Option<(NaiveDate, u64)>,
+    planned_on: planned_on::PlannedOn,
     news: DeskNews,
     /// What was ordered of whoever keeps sticks and copies.
     errand: Option<Errand>,
@@ -141,8 +138,7 @@ impl Kiosk {
             door: Door::in_memory(),
             meet: None,
             decided_for: None,
-            planned_on: Vec::new(),
-            planned_on_for: None,
+            planned_on: planned_on::PlannedOn::default(),
             news: DeskNews::default(),
             errand: None,
             seen: Seen::default(),

@@ -2,26 +2,37 @@
 //! where nothing has happened since.
 use super::Kiosk;
 use crate::ahead::Better;
+use chrono::NaiveDate;
 use domain::Command;
 use domain::rotation::{Ahead, stations};
+
+/// What was handed out to be planned on.
+#[derive(Debug, Default)]
+pub(super) struct PlannedOn {
+    orders: Vec<Ahead>,
+    /// The day and the last event for which these are all.
+    all_for: Option<(NaiveDate, u64)>,
+}
 
 impl Kiosk {
     /// The orders that were called since this was last asked and can be planned on.
     pub fn to_plan_on(&mut self) -> Vec<Ahead> {
         let asked = (self.date(), self.owner.seq());
-        if self.planned_on_for == Some(asked) {
+        if self.planned_on.all_for == Some(asked) {
             return Vec::new();
         }
-        self.planned_on_for = Some(asked);
+        self.planned_on.all_for = Some(asked);
         let (gym, state, now) = (&self.gym.gym, self.owner.state(), self.clock.now());
-        self.planned_on.retain(|ahead| ahead.holds(gym, state));
-        let known = |station: &_| self.planned_on.iter().any(|a| a.station == *station);
+        self.planned_on
+            .orders
+            .retain(|ahead| ahead.holds(gym, state));
+        let known = |station: &_| self.planned_on.orders.iter().any(|a| a.station == *station);
         let open = stations(state, asked.0).into_iter();
         let new: Vec<Ahead> = open
             .filter(|station| !known(station))
             .filter_map(|station| Ahead::of(gym, state, &station, asked.0, now))
             .collect();
-        self.planned_on.extend_from_slice(&new);
+        self.planned_on.orders.extend_from_slice(&new);
         new
     }
 
