@@ -86,9 +86,14 @@ pub fn order_for(
     stack: &[PlateFace],
     now: Moment,
 ) -> Order {
-    let sheet = &run.sheet;
-    let belief = state.belief(&sheet.bar.name, run.day, now);
+    let belief = state.belief(&run.sheet.bar.name, run.day, now);
     let to = wanted(gym, state, run, stack, &belief.holds);
+    order_to(gym, state, run, belief, to)
+}
+
+/// As [`order`], from what is known to the plates that are [`wanted`].
+#[must_use]
+pub fn order_to(gym: &Gym, state: &State, run: &LiftRun, belief: Belief, to: Stacks) -> Order {
     let order = Order::between(belief, to);
     let lacks = lacks(gym, state, run, &order);
     Order { lacks, ..order }
@@ -132,8 +137,10 @@ pub(crate) fn elsewhere<'s>(
 }
 
 /// Which plates make `stack` on both sides: those that are on already stay where they are, and of
-/// weighed plates those are chosen with which the sides differ least.
-fn wanted(gym: &Gym, state: &State, run: &LiftRun, stack: &[PlateFace], on: &Stacks) -> Stacks {
+/// weighed plates those are chosen with which the sides differ least. The same until the state
+/// changes.
+#[must_use]
+pub fn wanted(gym: &Gym, state: &State, run: &LiftRun, stack: &[PlateFace], on: &Stacks) -> Stacks {
     let sheet = &run.sheet;
     let rack = gym.racks.iter().find(|rack| rack.name == sheet.rack);
     let set = rack.and_then(|rack| gym.plate_sets.iter().find(|s| s.name == rack.plates));

@@ -30,8 +30,8 @@ use domain::meet_day::MeetDay;
 use journal::Record;
 use std::net::SocketAddr;
 use view::aside::Aside;
-use view::desk::{DeskNews, Errand, LanCard, Wish};
-use view::{Frame, Scene, Stage, Tap};
+use view::desk::{DeskNews, Errand, Wish};
+use view::{Frame, Memo, Scene, Stage, Tap};
 
 /// The kiosk.
 #[derive(Debug)]
@@ -64,6 +64,7 @@ pub struct Kiosk {
     seen: Seen,
     /// What a look at the whole journal found, after a start that believed its checkpoint.
     unsound: Option<KioskError>,
+    memo: Memo,
 }
 
 /// The day's sheets, and what they were made from.
@@ -98,12 +99,16 @@ impl Kiosk {
         if owner.closed().is_none() {
             door.take_over(&mut owner, clock.now())?;
         }
-        let kiosk = Self::with(owner, gym, record, clock);
-        Ok(Self {
+        let mut kiosk = Self {
             folder: Some(folder.clone()),
             door,
-            ..kiosk
-        })
+            ..Self::with(owner, gym, record, clock)
+        };
+        if kiosk.owner.state().unshown.is_some() {
+            // What a power cut kept from being shown is shown now, and may be obeyed.
+            kiosk.keep_shown();
+        }
+        Ok(kiosk)
     }
 
     /// A kiosk that keeps nothing, for pictures.
@@ -143,6 +148,7 @@ impl Kiosk {
             errand: None,
             seen: Seen::default(),
             unsound: None,
+            memo: Memo::default(),
         };
         kiosk.seen.touch(kiosk.steady_ms());
         kiosk.after_change();
@@ -222,17 +228,6 @@ impl Kiosk {
         }
         self.shared = shared;
         self.mark(frame)
-    }
-
-    /// What is wrong with buttons, lights and the rest, for the coach's desk.
-    pub fn tell_devices(&mut self, faults: Vec<String>) {
-        self.news.hardware = faults;
-    }
-
-    /// How it stands with the page on the network, for the coach's desk.
-    pub fn tell_lan(&mut self, card: LanCard) {
-        self.news.lan.card = card;
-        self.news.lan.on = self.config.share;
     }
 
     /// The page is off: nothing is shown on it any more.
@@ -365,6 +360,7 @@ impl Kiosk {
             notice: &self.notice,
             meet: self.meet.as_ref(),
             news: &self.news,
+            memo: self.memo.of(self.owner.seq()),
         }
     }
 

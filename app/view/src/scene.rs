@@ -2,12 +2,13 @@
 use crate::desk::DeskNews;
 use crate::language::Language;
 use crate::look::{Chosen, SCREEN_FILE};
+use crate::memo::Memo;
 use crate::split::is_told;
 use chrono::NaiveDate;
 use domain::believed::Said;
 use domain::day::DayEntry;
 use domain::meet_day::MeetDay;
-use domain::order::{Order, order, order_for, plates_at, weighed_mass};
+use domain::order::{Order, order_to, plates_at, wanted, weighed_mass};
 use domain::rotation::{Station, open_at, station_of};
 use domain::settle::{Choices, choices};
 use domain::split::{Split, advice};
@@ -35,6 +36,8 @@ pub struct Scene<'a> {
     pub meet: Option<&'a MeetDay>,
     /// What is new for the coach.
     pub news: &'a DeskNews,
+    /// What was worked out for this state already.
+    pub memo: &'a Memo,
 }
 
 impl<'a> Scene<'a> {
@@ -79,13 +82,17 @@ impl<'a> Scene<'a> {
     /// What the hands have to do before a rung of `run`, from the bar as it is believed to be.
     #[must_use]
     pub fn order(&self, run: &LiftRun, rung: usize) -> Order {
-        order(self.gym, self.state, run, rung, self.now)
+        self.order_for(run, self.state.stack(run, rung))
     }
 
     /// The same for a stack of one side.
     #[must_use]
     pub fn order_for(&self, run: &LiftRun, stack: &[PlateFace]) -> Order {
-        order_for(self.gym, self.state, run, stack, self.now)
+        let belief = self.state.belief(&run.sheet.bar.name, run.day, self.now);
+        let to = self.memo.stacks(run.no, stack, || {
+            wanted(self.gym, self.state, run, stack, &belief.holds)
+        });
+        order_to(self.gym, self.state, run, belief, to)
     }
 
     /// What the plates of an order weigh with the bar, where they were weighed.
@@ -169,7 +176,10 @@ impl<'a> Scene<'a> {
     /// The work loads that may be chosen before the first work set of `run`.
     #[must_use]
     pub fn choices(&self, run: &LiftRun) -> Option<Choices> {
-        choices(self.gym, self.state, run)
+        // Before and after the moment to choose there is nothing to work out.
+        run.may_settle()?;
+        let make = || choices(self.gym, self.state, run);
+        self.memo.choices(run.no, make)
     }
 
     /// The gym's time of day at `at`, "18:42", reckoned from the clock of now.

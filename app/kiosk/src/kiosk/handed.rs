@@ -10,7 +10,7 @@ use crate::owner::Owner;
 use domain::Command;
 use journal::Record;
 use std::path::Path;
-use view::desk::{Errand, StickNews};
+use view::desk::{Errand, LanCard, StickNews};
 use view::{Language, Stage};
 
 impl Kiosk {
@@ -24,6 +24,17 @@ impl Kiosk {
             text: chosen.write(),
         };
         self.owner.command(&take, self.clock.now())
+    }
+
+    /// What is wrong with buttons, lights and the rest, for the coach's desk.
+    pub fn tell_devices(&mut self, faults: Vec<String>) {
+        self.news.hardware = faults;
+    }
+
+    /// How it stands with the page on the network, for the coach's desk.
+    pub fn tell_lan(&mut self, card: LanCard) {
+        self.news.lan.card = card;
+        self.news.lan.on = self.config.share;
     }
 
     /// What lies where sticks appear, for the desk on the screen.
