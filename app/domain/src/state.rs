@@ -24,6 +24,7 @@ mod heard;
 mod retire;
 mod run;
 
+pub use heard::Unshown;
 pub use retire::{LEFT_OPEN, WHOLE};
 pub use run::{Entered, Entry, LiftRun};
 
@@ -48,9 +49,10 @@ pub struct State {
     pub holes: BTreeMap<String, (NaiveDate, u16)>,
     /// What the screen showed last.
     pub shown: Option<Shown>,
-    /// The lift of an entry that came after the screen was shown last, and whether it was taken
-    /// back.
-    pub unshown: Option<(LiftNo, bool)>,
+    /// What came after the screen was shown last.
+    pub unshown: Option<Unshown>,
+    /// Stations whose turns were called since.
+    pub called_since: BTreeSet<Station>,
     /// What the coach entered of hurt and illness, by lifter.
     pub health: BTreeMap<String, Health>,
     /// The highest lift number given so far, so that none is given twice.
@@ -269,6 +271,7 @@ impl State {
     fn undo(&mut self, no: LiftNo) {
         match self.lifts.get_mut(&no).map(LiftRun::undo) {
             Some(Some(Entered::Settled)) => self.restack(no),
+            Some(Some(Entered::Set { .. })) => self.doubt_set(no),
             // None was left: the beginning itself.
             Some(None) => self.fall(no),
             Some(Some(_)) | None => {}

@@ -44,10 +44,8 @@ pub fn replan(
     let lifters = open_at(state, station, date).count();
     let called = state.rotation(station);
     let never = patience == Patience::Never;
-    if never
-        || lifters == 0
-        || (lifters == 1 && !called.is_empty() && !lacks(gym, state, station, now))
-    {
+    let serves = lifters == 1 && is_next(state, called) && !lacks(gym, state, station, now);
+    if never || lifters == 0 || serves {
         return None;
     }
     let Some(asked) = ask(gym, state, station, date, now, first) else {
@@ -73,6 +71,14 @@ pub fn replan(
         by_rest(state, station, date)
     });
     Some(turns).filter(|turns| turns != called)
+}
+
+/// Whether what was called begins with the rung of now: not after an undo.
+fn is_next(state: &State, called: &[CalledTurn]) -> bool {
+    called.first().is_some_and(|turn| {
+        let run = state.lifts.get(&turn.no);
+        run.and_then(LiftRun::next_rung) == Some(usize::from(turn.rung))
+    })
 }
 
 /// Whether the turn that was called wants a plate that hangs on another bar.

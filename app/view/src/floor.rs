@@ -7,7 +7,7 @@ use crate::language::p;
 use crate::loading::{Ordered, change_words, ordered, stack_words, still_bar, whole_bar};
 use crate::scene::Scene;
 use crate::spot::{Spot, spot};
-use crate::stage::shown_order;
+use crate::stage::shown_orders;
 use crate::words::minutes;
 use domain::rotation::{CalledTurn, Station, station_of, stations};
 use domain::shown::ShownOrder;
@@ -228,14 +228,13 @@ fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> Fl
 /// The orders of all turns that are up on the floor.
 pub(crate) fn up_orders(scene: &Scene<'_>) -> Vec<ShownOrder> {
     let shown = shown_stations(scene).into_iter();
-    shown
-        .filter_map(|station| {
-            let turn = scene.state.rotation(&station).first()?;
-            let run = scene.state.lifts.get(&turn.no)?;
-            let up = !run.awaits_decision();
-            up.then(|| shown_order(scene, run, usize::from(turn.rung)))
-        })
-        .collect()
+    let orders = shown.filter_map(|station| {
+        let turn = scene.state.rotation(&station).first()?;
+        let run = scene.state.lifts.get(&turn.no)?;
+        let up = !run.awaits_decision();
+        up.then(|| shown_orders(scene, run, usize::from(turn.rung)))
+    });
+    orders.flatten().collect()
 }
 
 /// How somebody who was passed over stands on the floor.

@@ -16,7 +16,7 @@ mod keep;
 mod turn;
 
 pub(crate) use due::Due;
-pub(crate) use keep::shown_order;
+pub(crate) use keep::shown_orders;
 pub(crate) use turn::stated;
 
 /// Where the eye is.
@@ -63,6 +63,15 @@ pub enum PadOpen {
 impl Stage {
     /// What a tap means: the eye moves, and at most one command follows.
     pub fn tap(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
+        let command = self.meaning(scene, tap);
+        if command.is_some() {
+            // What undo takes back from now on is this.
+            self.entered = None;
+        }
+        command
+    }
+
+    fn meaning(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
         if let Some(there) = Self::straight_to(tap) {
             *self = there;
             return None;

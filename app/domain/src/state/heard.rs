@@ -7,6 +7,31 @@ use crate::moment::Moment;
 use crate::rotation::station_of;
 use crate::shown::Shown;
 
+/// What somebody did that the screen has not answered yet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Unshown {
+    /// Something was entered for a lift: whoever is up then is shown.
+    Entry(LiftNo),
+    /// The last entry of a lift was taken back: its lifter is shown.
+    Undo(LiftNo),
+    /// A load was chosen.
+    Load(LiftNo),
+    /// A turn was put off, or a lifter left: whoever is up then is shown.
+    PutOff(LiftNo),
+    /// A turn was claimed: it is up.
+    Claim(LiftNo),
+    /// Somebody is back.
+    Return,
+    /// A lift was begun.
+    Begin,
+    /// Somebody was passed over, by nobody's tap.
+    Pass,
+    /// Something was said about a bar.
+    Word,
+    /// That was taken back.
+    WordUndone,
+}
+
 impl State {
     /// Somebody said what a bar holds.
     pub(super) fn hear(&mut self, word: &BarWord, at: Moment) {
@@ -37,39 +62,57 @@ impl State {
         self.shown = Some(shown.clone());
     }
 
-    /// Keeps in mind which entry the screen has not answered yet, so that after a power cut it
-    /// shows what it would have shown.
+    /// A set was taken back. Its plates stay on, if it was done; by a slip of the finger it was
+    /// not, and nobody knows.
+    pub(super) fn doubt_set(&mut self, no: LiftNo) {
+        let bar = self.lifts.get(&no).map(|run| &run.sheet.bar.name);
+        let known = bar.and_then(|bar| self.bars.get_mut(bar));
+        if let Some(known) = known.filter(|known| known.said == Said::Set(no)) {
+            known.doubted = true;
+        }
+    }
+
+    /// Keeps in mind what the screen has not answered yet, so that after a power cut it shows what
+    /// it would have shown.
     pub(super) fn note_unshown(&mut self, fact: &Fact) {
-        match fact {
-            Fact::LiftBegun { no, .. }
-            | Fact::SetDone { no, .. }
+        if let (Fact::RotationPlanned { station, .. }, Some(_)) = (fact, self.unshown) {
+            self.called_since.insert(station.clone());
+        }
+        self.unshown = Some(match fact {
+            Fact::SetDone { no, .. }
             | Fact::RungSkipped { no, .. }
             | Fact::LiftStopped { no }
-            | Fact::WentOn { no }
-            | Fact::LoadSettled { no, .. }
-            | Fact::TurnDeferred { no }
-            | Fact::TurnClaimed { no }
+            | Fact::WentOn { no } => Unshown::Entry(*no),
+            Fact::LiftBegun { .. } => Unshown::Begin,
+            Fact::TurnPassed { .. } => Unshown::Pass,
+            Fact::LoadSettled { no, .. } => Unshown::Load(*no),
+            Fact::TurnDeferred { no }
             | Fact::RestLengthened { no, .. }
-            | Fact::LifterLeft { no }
-            | Fact::LifterReturned { no } => self.unshown = Some((*no, false)),
-            Fact::EntryUndone { no } => self.unshown = Some((*no, true)),
-            Fact::ScreenShown(_) => self.unshown = None,
+            | Fact::LifterLeft { no } => Unshown::PutOff(*no),
+            Fact::TurnClaimed { no } => Unshown::Claim(*no),
+            Fact::LifterReturned { .. } => Unshown::Return,
+            Fact::EntryUndone { no } => Unshown::Undo(*no),
+            Fact::BarSaid(word) if matches!(word.said, Said::Set(_)) => return,
+            Fact::BarSaid(_) => Unshown::Word,
+            Fact::BarWordUndone { .. } => Unshown::WordUndone,
+            Fact::ScreenShown(_) => {
+                self.unshown = None;
+                self.called_since.clear();
+                return;
+            }
             Fact::FileTaken { .. }
             | Fact::PlanTaken { .. }
             | Fact::DayCleared { .. }
             | Fact::NextDecided { .. }
             | Fact::NextOverridden { .. }
             | Fact::RotationPlanned { .. }
-            | Fact::BarSaid(_)
-            | Fact::BarWordUndone { .. }
-            | Fact::TurnPassed { .. }
             | Fact::CoachSaid(_)
             | Fact::ClockAnchored { .. }
             | Fact::ClockSet { .. }
             | Fact::LiftLapsed { .. }
             | Fact::LiftReopened { .. }
-            | Fact::LiftRedated { .. } => {}
-        }
+            | Fact::LiftRedated { .. } => return,
+        });
     }
 
     /// Something about a lifter's being there; nothing for a lift that does not stand or is over.

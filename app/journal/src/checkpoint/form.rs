@@ -1,8 +1,8 @@
 //! What stands beside the facts in a checkpoint: moments, flags and counts.
 use domain::attendance::Attendance;
-use domain::state::{Entered, Entry, LiftRun};
+use domain::state::{Entered, Entry, LiftRun, Unshown};
 use domain::steady::{Anchor, BootId, Times};
-use domain::{Hold, Moment};
+use domain::{Hold, LiftNo, Moment};
 use serde::{Deserialize, Serialize};
 
 /// What stands by itself.
@@ -13,9 +13,47 @@ pub(super) struct Alone {
     pub(super) sets: u64,
     pub(super) lifts: u64,
     pub(super) touched: Vec<(u32, i64)>,
-    pub(super) unshown: Option<(u32, bool)>,
+    /// What it was, and the lift; 0 where it is of none.
+    pub(super) unshown: Option<(String, u32)>,
+    /// Rack and bar.
+    pub(super) called_since: Vec<(String, String)>,
     /// Rack, days since 1970-01-01, hole.
     pub(super) holes: Vec<(String, i32, u16)>,
+}
+
+/// What the screen has not answered, in a word and the number of its lift.
+pub(super) fn unshown(what: Unshown) -> (String, u32) {
+    let (word, no) = match what {
+        Unshown::Entry(no) => ("entry", no.0),
+        Unshown::Undo(no) => ("undo", no.0),
+        Unshown::Load(no) => ("load", no.0),
+        Unshown::PutOff(no) => ("put off", no.0),
+        Unshown::Claim(no) => ("claim", no.0),
+        Unshown::Return => ("return", 0),
+        Unshown::Begin => ("begin", 0),
+        Unshown::Pass => ("pass", 0),
+        Unshown::Word => ("word", 0),
+        Unshown::WordUndone => ("word undone", 0),
+    };
+    (word.into(), no)
+}
+
+/// Back from [`unshown`]; `None` for a word that it does not write.
+pub(super) fn unshown_back((word, no): &(String, u32)) -> Option<Unshown> {
+    let no = LiftNo(*no);
+    Some(match word.as_str() {
+        "entry" => Unshown::Entry(no),
+        "undo" => Unshown::Undo(no),
+        "load" => Unshown::Load(no),
+        "put off" => Unshown::PutOff(no),
+        "claim" => Unshown::Claim(no),
+        "return" => Unshown::Return,
+        "begin" => Unshown::Begin,
+        "pass" => Unshown::Pass,
+        "word" => Unshown::Word,
+        "word undone" => Unshown::WordUndone,
+        _ => return None,
+    })
 }
 
 /// What is known of the clocks.

@@ -1,12 +1,13 @@
 //! Reads the lines of a checkpoint back into the state.
 //!
 //! Refuses: any line that `write` would not have written; the checkpoint is then of no account.
-use super::form::{Alone, Bar, Clocks, Run, entry};
+use super::form::{Alone, Bar, Clocks, Run, entry, unshown_back};
 use super::past::Past;
 use crate::wire;
 use chrono::NaiveDate;
 use domain::believed::{BarWord, BelievedBar, Stacks};
 use domain::next::{NextTime, Ruled};
+use domain::rotation::Station;
 use domain::state::LiftRun;
 use domain::{Fact, LiftNo, LiftSheet, Moment, State};
 use serde::de::DeserializeOwned;
@@ -67,7 +68,11 @@ fn alone(state: &mut State, own: Alone) -> Fit<()> {
     (state.past.sets, state.past.count) = (own.sets, own.lifts);
     let touched = own.touched.into_iter();
     state.touched = touched.map(|(no, at)| (LiftNo(no), Moment(at))).collect();
-    state.unshown = own.unshown.map(|(no, back)| (LiftNo(no), back));
+    if let Some(what) = own.unshown {
+        state.unshown = Some(unshown_back(&what).ok_or(Unfit)?);
+    }
+    let called = own.called_since.into_iter();
+    state.called_since = called.map(|(rack, bar)| Station { rack, bar }).collect();
     for (rack, days, hole) in own.holes {
         state.holes.insert(rack, (day(days)?, hole));
     }

@@ -23,6 +23,7 @@ pub(super) fn lines(text: &mut String, state: &State) {
         holes,
         shown,
         unshown,
+        called_since,
         health,
         last_no,
         times,
@@ -33,7 +34,11 @@ pub(super) fn lines(text: &mut String, state: &State) {
         sets: past.sets,
         lifts: past.count,
         touched: touched.iter().map(|(no, at)| (no.0, at.0)).collect(),
-        unshown: unshown.map(|(no, back)| (no.0, back)),
+        unshown: unshown.map(super::form::unshown),
+        called_since: called_since
+            .iter()
+            .map(|at| (at.rack.clone(), at.bar.clone()))
+            .collect(),
         holes: holes
             .iter()
             .map(|(rack, (day, hole))| (rack.clone(), day.to_epoch_days(), *hole))

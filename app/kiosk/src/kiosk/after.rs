@@ -6,8 +6,9 @@ use super::Kiosk;
 use crate::replan::replan;
 use domain::next::here::{decided, undecided};
 use domain::rotation::{Station, open_at, station_of, stations};
-use domain::state::LiftRun;
+use domain::state::{LiftRun, Unshown};
 use domain::{Command, DayCommand, LiftNo};
+use std::collections::BTreeSet;
 
 impl Kiosk {
     /// After an entry: the station's order anew, and whoever is up is shown.
@@ -67,23 +68,31 @@ impl Kiosk {
         self.stage = stage;
     }
 
-    /// After a start: what the last entry would have brought up, where a power cut came before it
+    /// After a start: what the last tap would have brought up, where a power cut came before it
     /// was shown.
     pub(super) fn take_up(&mut self) {
-        let Some((no, undone)) = self.owner.state().unshown else {
+        let Some(unshown) = self.owner.state().unshown else {
             return;
         };
         self.decide_next();
-        self.replan(undone.then_some(no));
+        let first = match unshown {
+            Unshown::Undo(no) | Unshown::Claim(no) => Some(no),
+            Unshown::Entry(_)
+            | Unshown::Load(_)
+            | Unshown::PutOff(_)
+            | Unshown::Return
+            | Unshown::Begin
+            | Unshown::Pass
+            | Unshown::Word
+            | Unshown::WordUndone => None,
+        };
+        if !matches!(unshown, Unshown::Word | Unshown::WordUndone) {
+            let called = self.owner.state().called_since.clone();
+            self.replan_but(first, &called);
+        }
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
-        if undone {
-            stage.show(&self.scene(&time), no);
-        } else {
-            stage.pad = None;
-            stage.early = None;
-            stage.follow(&self.scene(&time), no, true);
-        }
+        stage.take_up(&self.scene(&time), unshown);
         self.stage = stage;
     }
 
@@ -177,8 +186,15 @@ impl Kiosk {
 
     /// Calls the turns at every station anew where they changed.
     pub(super) fn replan(&mut self, first: Option<LiftNo>) {
+        self.replan_but(first, &BTreeSet::new());
+    }
+
+    /// The same, but at stations where that is done already.
+    fn replan_but(&mut self, first: Option<LiftNo>, done: &BTreeSet<Station>) {
         let (date, now) = (self.date(), self.clock.now());
-        for station in stations(self.owner.state(), date) {
+        let mut stations = stations(self.owner.state(), date);
+        stations.retain(|station| !done.contains(station));
+        for station in stations {
             let state = self.owner.state();
             let here = |no: &LiftNo| {
                 state

@@ -2,8 +2,9 @@
 use super::{Due, PadOpen, Stage, last_touched};
 use crate::floor::up_orders;
 use crate::scene::Scene;
+use domain::believed::{Disc, Stacks};
 use domain::shown::{LifterPart, Shown, ShownOrder, ShownScreen};
-use domain::state::LiftRun;
+use domain::state::{LiftRun, Unshown};
 
 impl Stage {
     /// After a restart: what was shown last; where nothing was kept, the lifter of the last entry
@@ -84,6 +85,33 @@ impl Stage {
         }
     }
 
+    /// After a start: as the tap would have left it that the screen had not answered.
+    pub fn take_up(&mut self, scene: &Scene<'_>, unshown: Unshown) {
+        if unshown != Unshown::Pass {
+            self.entered = None;
+        }
+        match unshown {
+            Unshown::Entry(no) => {
+                (self.pad, self.early) = (None, None);
+                self.follow(scene, no, true);
+            }
+            Unshown::PutOff(no) => {
+                (self.pad, self.early) = (None, None);
+                self.follow(scene, no, false);
+            }
+            Unshown::Undo(no) => self.show(scene, no),
+            Unshown::Load(no) => self.settle = Some((no, false)),
+            Unshown::Claim(no) => {
+                let rung = scene.state.lifts.get(&no).and_then(LiftRun::next_rung);
+                (self.pad, self.early) = (None, rung.map(|rung| (no, rung)));
+            }
+            Unshown::Return => (self.pad, self.early) = (None, None),
+            Unshown::Begin | Unshown::Pass => {}
+            Unshown::Word => self.pad = None,
+            Unshown::WordUndone => self.early = None,
+        }
+    }
+
     fn part(&self) -> LifterPart {
         match &self.pad {
             _ if self.setup_again => LifterPart::SetUp,
@@ -99,8 +127,8 @@ impl Stage {
     fn orders(&self, scene: &Scene<'_>) -> Vec<ShownOrder> {
         match self.due(scene) {
             Due::Floor => up_orders(scene),
-            Due::Bar(run, rung) => vec![shown_order(scene, run, rung)],
-            Due::Rest(run, rung, _) if scene.is_turn(run) => vec![shown_order(scene, run, rung)],
+            Due::Bar(run, rung) => shown_orders(scene, run, rung),
+            Due::Rest(run, rung, _) if scene.is_turn(run) => shown_orders(scene, run, rung),
             Due::All
             | Due::Aside
             | Due::Fresh(_)
@@ -114,12 +142,31 @@ impl Stage {
     }
 }
 
-/// The order for a rung, as kept.
-pub(crate) fn shown_order(scene: &Scene<'_>, run: &LiftRun, rung: usize) -> ShownOrder {
-    ShownOrder {
+/// The order for a rung, as kept; where plates have to be fetched from another bar, what that one
+/// holds without them.
+pub(crate) fn shown_orders(scene: &Scene<'_>, run: &LiftRun, rung: usize) -> Vec<ShownOrder> {
+    let order = scene.order(run, rung);
+    let other = order.lacks.as_ref().and_then(|(face, name)| {
+        let known = scene.state.bars.get(name)?;
+        let without = |side: &[Disc]| {
+            let stays = side.iter().filter(|disc| disc.face != *face);
+            stays.cloned().collect()
+        };
+        Some(ShownOrder {
+            rack: known.rack.clone(),
+            bar: name.clone(),
+            date: known.date,
+            to: Stacks {
+                left: without(&known.holds.left),
+                right: without(&known.holds.right),
+            },
+        })
+    });
+    let own = ShownOrder {
         rack: run.sheet.rack.clone(),
         bar: run.sheet.bar.name.clone(),
         date: run.day,
-        to: scene.order(run, rung).to,
-    }
+        to: order.to,
+    };
+    [Some(own), other].into_iter().flatten().collect()
 }
