@@ -1,15 +1,24 @@
 //! A gym of people who obey every order to the letter but go out of turn, undo, tap twice, leave
-//! and come back, put their turn off, restart the kiosk and set its clock; with real plates.
+//! and come back, put their turn off, say wrong things and take them back, restart the kiosk and
+//! set its clock; with real plates.
 use kiosk::Folder;
-use kiosk::rehearse::{Answer, Line, Rehearsal, moment};
+use kiosk::rehearse::{Answer, Line, Rehearsal};
 use std::collections::BTreeMap;
 use std::path::Path;
 
+mod faces;
+mod gyms;
+mod length;
+mod machine;
 mod people;
 mod plates;
+mod rudeness;
+mod words;
 
-pub(crate) use people::Evening;
-pub(crate) use plates::Bars;
+pub(crate) use length::length_s;
+
+use gyms::Evening;
+use people::People;
 
 /// A random source of one number, so that a seed tells all of an evening (SplitMix64, public
 /// domain; constants from memory).
@@ -38,6 +47,12 @@ impl Dice {
     pub(crate) fn chance(&mut self, percent: u64) -> bool {
         self.roll(100) < percent
     }
+
+    /// One of them.
+    pub(crate) fn pick<'a, T>(&mut self, all: &'a [T]) -> Option<&'a T> {
+        let at = self.roll(all.len() as u64);
+        all.get(usize::try_from(at).unwrap_or(0))
+    }
 }
 
 /// What a seed's evening came to.
@@ -45,10 +60,14 @@ impl Dice {
 pub(crate) struct Outcome {
     /// Sets that were done.
     pub(crate) sets: usize,
-    /// Restarts.
+    /// Restarts, each held against the face before it.
     pub(crate) restarts: usize,
+    /// Power cuts between two events of one tap, each held against the face after it.
+    pub(crate) cuts: usize,
     /// Orders that were given in doubt.
     pub(crate) in_doubt: usize,
+    /// Looks at the floor, each held against every lifter's own screen.
+    pub(crate) floors: usize,
     /// What went wrong, with the line it happened at.
     pub(crate) faults: Vec<String>,
     /// What was done, for whoever looks for a fault.
@@ -59,44 +78,15 @@ pub(crate) struct Outcome {
 
 /// Runs the evening of a seed.
 pub(crate) fn evening(seed: u64, folder: &Path) -> Outcome {
+    let mut dice = Dice::new(seed);
+    let evening = Evening::lay(&mut dice, folder);
     let folder = Folder::open(Some(folder)).expect("a folder");
-    let at = moment("2026-12-02T18:00").expect("a time");
-    let mut rehearsal = Rehearsal::open(&folder, at).expect("it opens");
+    let mut rehearsal = Rehearsal::open(&folder, evening.at).expect("it opens");
     rehearsal.read_texts(false);
-    Evening::new(rehearsal, Dice::new(seed)).run()
-}
-
-/// What must look the same after a restart.
-fn same_face(before: &Answer, after: &Answer) -> Result<(), String> {
-    let key = |a: &Answer| {
-        let labels: Vec<&str> = a.buttons.iter().map(|b| b.label.as_str()).collect();
-        format!(
-            "{:?}",
-            (
-                (a.screen, &a.lifter, &a.lift, &a.load, a.reps),
-                (&a.left, &a.right, &a.take_off, &a.put_on, &a.believed),
-                (a.hole, &a.mats, a.sets_logged, labels),
-            )
-        )
-    };
-    if key(before) != key(after) {
-        return Err(format!("{} became {}", key(before), key(after)));
-    }
-    let (old, new) = (before.rest_s.unwrap_or(0), after.rest_s.unwrap_or(0));
-    if old.abs_diff(new) > 1 {
-        return Err(format!("a rest of {old} s became {new} s"));
-    }
-    Ok(())
+    People::new(rehearsal, dice, evening.lifters).run()
 }
 
 /// One line.
 fn say(rehearsal: &mut Rehearsal, line: &Line) -> Answer {
     rehearsal.line(line).expect("it goes on")
-}
-
-/// Whether the face says that a plate hangs on another bar.
-fn lacks(face: &Answer) -> bool {
-    face.warnings
-        .iter()
-        .any(|told| told.contains("take it from there"))
 }

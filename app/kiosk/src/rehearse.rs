@@ -4,8 +4,10 @@
 //! kiosk, the journal, the next frame. Refuses: threads, the network, devices, pixels; and doors
 //! of its own past the screens.
 mod answer;
+mod find;
 mod line;
 mod read;
+mod waiting;
 
 pub use answer::{Answer, Believed, BothSides, ButtonSeen};
 pub use line::{GAP_MAX_MS, Line, TIMES_MAX, WAIT_MAX_S, moment};
@@ -21,12 +23,14 @@ use crate::replan::Patience;
 use crate::run::{self, Input};
 use chrono::NaiveDateTime;
 use domain::{Gym, State};
+use find::find;
 use read::read;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
 use std::time::Duration;
 use ui::{Headless, Pressable};
 use view::{Deed, Frame, buttons};
+use waiting::Waiting;
 
 /// Between two looks at the clock, as the kiosk itself does it.
 const TICK_MS: u64 = 500;
@@ -57,6 +61,8 @@ pub struct Rehearsal {
     reads_texts: bool,
     /// Whether the frame is of this very moment.
     is_fresh: bool,
+    /// Taps that wait for whoever owns the state.
+    waiting: Waiting,
 }
 
 impl Rehearsal {
@@ -81,6 +87,7 @@ impl Rehearsal {
             to_tick_ms: TICK_MS,
             reads_texts: true,
             is_fresh: true,
+            waiting: Waiting::default(),
         };
         rehearsal.open_desk();
         Ok(rehearsal)
@@ -96,6 +103,17 @@ impl Rehearsal {
     /// Whether answers list the texts that are drawn; they do until they are told not to.
     pub fn read_texts(&mut self, reads: bool) {
         self.reads_texts = reads;
+    }
+
+    /// From now on each tap is answered so many milliseconds late, as on a slow disk; the screen
+    /// goes on meanwhile, and nothing else is looked at.
+    pub fn be_slow(&mut self, ms: u64) {
+        self.waiting.be_slow(ms);
+    }
+
+    /// Time passes, and the face stays that of the last look at the clock.
+    pub fn pass_unseen(&mut self, ms: u64) {
+        self.pass(ms);
     }
 
     /// Does what a line says, or says why not, and tells the face that follows.
@@ -125,6 +143,9 @@ impl Rehearsal {
             }
             Line::Plug(place) => self.plug(place),
         };
+        while !self.waiting.is_empty() {
+            self.pass(self.waiting.until_next());
+        }
         // The face of now, not of the last look at the clock.
         if !self.is_fresh {
             self.tick();
@@ -162,16 +183,37 @@ impl Rehearsal {
         &self.kiosk
     }
 
+    /// What is drawn, as a typed value.
+    #[must_use]
+    pub fn frame(&self) -> &Frame {
+        &self.frame
+    }
+
+    /// The data folder.
+    #[must_use]
+    pub fn folder(&self) -> &Folder {
+        &self.folder
+    }
+
+    /// The face with which a kiosk on another folder would start now.
+    ///
+    /// # Errors
+    /// [`KioskError`] when it cannot be started.
+    pub fn face_on(&self, folder: &Folder) -> Result<Frame, KioskError> {
+        Ok(start(folder, &self.clock)?.frame())
+    }
+
     /// Time passes; the kiosk looks at its clock as often as it does.
     fn pass(&mut self, ms: u64) {
         let mut left = ms;
         while left > 0 {
-            let step = left.min(self.to_tick_ms);
+            let step = left.min(self.to_tick_ms).min(self.waiting.until_next());
             self.clock.advance_ms(i64::try_from(step).unwrap_or(0));
             self.stage.advance(Duration::from_millis(step));
             self.is_fresh = false;
             self.hear();
             left -= step;
+            self.answer_waiting(step);
             self.to_tick_ms -= step;
             if self.to_tick_ms == 0 {
                 self.tick();
@@ -181,12 +223,24 @@ impl Rehearsal {
 
     fn tick(&mut self) {
         self.to_tick_ms = self.tick_ms;
-        self.take(Err(RecvTimeoutError::Timeout));
+        // Whoever owns the state writes, and looks at nothing else.
+        if self.waiting.is_empty() {
+            self.take(Err(RecvTimeoutError::Timeout));
+        }
     }
 
     /// Hands on what the finger said.
     fn hear(&mut self) {
         for tap in self.stage.taps() {
+            self.waiting.push(tap);
+        }
+        self.answer_waiting(0);
+    }
+
+    /// Taps that have waited long enough are answered, one after the other.
+    fn answer_waiting(&mut self, passed_ms: u64) {
+        self.waiting.pass(passed_ms);
+        while let Some(tap) = self.waiting.next() {
             self.take(Ok(Input::Tap(tap)));
         }
     }
@@ -263,6 +317,7 @@ impl Rehearsal {
         // The journal is closed before it is opened again, as by a process that ends.
         drop(std::mem::replace(&mut self.kiosk, nothing));
         self.desk = None;
+        self.waiting.clear();
         self.kiosk = start(&self.folder, &self.clock)?;
         (self.stage, self.frame) = face_of(&mut self.kiosk)?;
         self.is_fresh = true;
@@ -320,34 +375,4 @@ fn face_of(kiosk: &mut Kiosk) -> Result<(Headless, Frame), KioskError> {
     let frame = kiosk.frame();
     stage.face().show_frame(&frame);
     Ok((stage, frame))
-}
-
-/// The button of this label, or else the only one whose label begins so.
-#[allow(
-    clippy::needless_pass_by_value,
-    reason = "a list made for this look alone"
-)]
-fn find(all: Vec<Pressable>, label: &str) -> Result<Pressable, String> {
-    if let Some(found) = all.iter().find(|one| one.label == label) {
-        return Ok(found.clone());
-    }
-    let begin = |one: &&Pressable| !label.is_empty() && one.label.starts_with(label);
-    let found: Vec<&Pressable> = all.iter().filter(begin).collect();
-    match found[..] {
-        [one] => Ok(one.clone()),
-        [] => Err(format!(
-            "no button is called \"{label}\"; there are {}",
-            labels(&all)
-        )),
-        _ => Err(format!(
-            "several buttons begin with \"{label}\": {}",
-            labels(found)
-        )),
-    }
-}
-
-/// Labels in quotes.
-fn labels<'a>(all: impl IntoIterator<Item = &'a Pressable>) -> String {
-    let quoted = all.into_iter().map(|one| format!("\"{}\"", one.label));
-    quoted.collect::<Vec<_>>().join(", ")
 }

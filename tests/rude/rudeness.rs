@@ -1,0 +1,187 @@
+//! What people do that nobody planned: out of turn, twice, half, too late, elsewhere.
+use super::people::People;
+use super::plates::Task;
+use kiosk::rehearse::Line;
+use view::Deed;
+
+/// What somebody says about a turn.
+const OF_TURN: [Deed; 5] = [
+    Deed::Later,
+    Deed::Longer,
+    Deed::Leave,
+    Deed::Skip,
+    Deed::Mine,
+];
+
+impl People {
+    /// Later, longer, leave, skip or my turn now, or the end of the lift, from whatever is shown,
+    /// by whoever stands there.
+    pub(super) fn of_turn(&mut self) {
+        let before = self.face.clone();
+        if !self.tap("later, skip...") {
+            return;
+        }
+        if self.dice.chance(4) {
+            self.note("turn", "ends the lift");
+            self.line(&Line::Hold("end the lift".into()));
+            return;
+        }
+        let Some(deed) = self.dice.pick(&OF_TURN).copied() else {
+            return;
+        };
+        if !self.press(deed) {
+            self.tap("back");
+            return;
+        }
+        self.note("turn", deed.word());
+        let own = self.face.lifter == before.lifter;
+        let at_bar = own && self.face.screen == "bar";
+        let stays = matches!(deed, Deed::Later | Deed::Leave) && at_bar;
+        let waits = deed == Deed::Mine && !(own && matches!(self.face.screen, "bar" | "settle"));
+        let longer = deed == Deed::Longer && at_bar;
+        if stays || waits || longer {
+            let now = &self.face;
+            self.out
+                .faults
+                .push(format!("{deed:?} led from {before:?} to {now:?}"));
+        }
+    }
+
+    /// After a moved back.
+    pub(super) fn after_stop(&mut self) {
+        if self.dice.chance(50) {
+            self.press(Deed::End);
+        } else {
+            self.tap("go on");
+        }
+    }
+
+    /// Begins to obey, and is called away.
+    pub(super) fn half(&mut self) {
+        let Some(task) = Task::of(&self.face).filter(|task| task.elsewhere.is_none()) else {
+            return;
+        };
+        self.note("half", "takes plates off and goes");
+        self.bars.begin(&task);
+        self.someone_else();
+    }
+
+    /// Reads the order, to build it in a while.
+    pub(super) fn reads(&mut self) {
+        let task = Task::of(&self.face).filter(|task| task.elsewhere.is_none());
+        if let Some(task) = task {
+            self.note("read", format!("{task:?}"));
+            self.was_at = self.bars.at(&task.bar);
+            self.read = Some(task);
+        }
+    }
+
+    /// Builds what was read a while ago, whatever the screen shows by now; not where somebody has
+    /// worked at that bar meanwhile.
+    pub(super) fn builds_late(&mut self) {
+        let Some(task) = self.read.take() else { return };
+        if self.bars.at(&task.bar) == self.was_at {
+            self.note("late", format!("{task:?}"));
+            self.build(&task);
+        }
+    }
+
+    /// Two taps where one was meant, 40 to 1,200 ms apart.
+    pub(super) fn twice(&mut self) {
+        let gap = 40 + self.dice.roll(1_161);
+        let deeds = [
+            Deed::Done,
+            Deed::Go,
+            Deed::Mine,
+            Deed::Undo,
+            Deed::Start,
+            Deed::Next,
+            Deed::Lifter,
+            Deed::Loaded,
+            Deed::Choose,
+            Deed::Other,
+        ];
+        let likely = deeds.iter().copied().take(6);
+        let first = likely.clone().find(|d| self.face.button(*d).is_some());
+        let any = self.dice.pick(&deeds).copied();
+        let deed = if self.dice.chance(60) { first } else { any };
+        let Some((deed, label)) =
+            deed.and_then(|deed| Some((deed, self.face.button(deed)?.to_owned())))
+        else {
+            return;
+        };
+        self.note("twice", format!("{deed:?} in {gap} ms"));
+        if deed == Deed::Done {
+            self.set(2, gap);
+        } else if deed == Deed::Undo {
+            self.undo_by(2, gap);
+        } else if deed != Deed::Loaded {
+            self.two_taps(label, gap);
+        } else {
+            let face = self.face.clone();
+            if self.load(&face) {
+                self.two_taps(label, gap);
+                self.said(&face);
+            }
+        }
+    }
+
+    fn two_taps(&mut self, label: String, gap_ms: u64) {
+        self.line(&Line::Tap {
+            label,
+            times: 2,
+            gap_ms,
+        });
+    }
+
+    /// Looks here and there: any button that says nothing about a set or a bar.
+    pub(super) fn wander(&mut self) {
+        let harmless = [Deed::Other, Deed::Lifter, Deed::Floor, Deed::Go, Deed::Next];
+        let words = harmless.map(Deed::word);
+        for _ in 0..3 {
+            let panel = if let view::Screen::Choose(choose) = &self.rehearsal.frame().screen {
+                choose.panel.clone()
+            } else {
+                String::new()
+            };
+            let open = self.face.buttons.iter();
+            let open = open.filter(|b| b.enabled && words.contains(&b.does) && b.label != panel);
+            let open: Vec<String> = open.map(|b| b.label.clone()).collect();
+            let Some(label) = self.dice.pick(&open).cloned() else {
+                return;
+            };
+            self.note("wander", label.clone());
+            self.tap(&label);
+        }
+    }
+
+    /// Other reps, with the bar loaded as shown; the number is tapped once or twice.
+    pub(super) fn other_reps(&mut self) {
+        let face = self.face.clone();
+        if face.button(Deed::Done).is_none() || !self.load(&face) || !self.press(Deed::Reps) {
+            return;
+        }
+        self.note("reps", "one rep less");
+        let reps = face.reps.unwrap_or(1).saturating_sub(1);
+        let times = 1 + u32::from(self.dice.chance(50));
+        let gap_ms = 40 + self.dice.roll(1_161);
+        self.hear(&Line::Tap {
+            label: reps.to_string(),
+            times,
+            gap_ms,
+        });
+        self.logged_once(&face, Some(reps));
+    }
+
+    /// The back moves in the last rep, with the bar loaded as shown.
+    pub(super) fn back_moves(&mut self) {
+        let face = self.face.clone();
+        if face.button(Deed::Done).is_none() || !self.load(&face) || !self.press(Deed::Moved) {
+            return;
+        }
+        self.note("moved", "the back moved");
+        let reps = face.reps.unwrap_or(1);
+        self.hear(&Line::tap(reps.to_string()));
+        self.logged_once(&face, Some(reps));
+    }
+}
