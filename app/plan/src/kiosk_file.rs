@@ -91,18 +91,7 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
     );
     let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::KIOSK);
     let default = Kiosk::default();
-    let address = top.text(&mut doc, "address", |text| {
-        let right = words!("write numbers such as \"127.0.0.1\" or \"192.168.1.20\"");
-        let read = text.trim().parse::<IpAddr>();
-        let read =
-            read.map_err(|_| Wrong::value(text, words!("not an address in numbers"), right))?;
-        if read.is_unspecified() || read.is_multicast() {
-            let what = words!("an address of all interfaces or of none");
-            let right = words!("write the address of the one interface that may see the page");
-            return Err(Wrong::value(text, what, right));
-        }
-        Ok(read)
-    });
+    let address = top.text(&mut doc, "address", address);
     let port = top.whole(&mut doc, "port", &(1..=u16::MAX));
     let share = top.flag(&mut doc, "share", default.share);
     let tls = top.flag(&mut doc, "tls", default.tls);
@@ -149,6 +138,19 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
     let faults = doc.close();
     let wrong = faults.iter().any(Fault::stops);
     ((!wrong).then_some(kiosk), faults)
+}
+
+/// Reads the address of one interface.
+fn address(text: &str) -> Result<IpAddr, Wrong> {
+    let right = words!("write numbers such as \"127.0.0.1\" or \"192.168.1.20\"");
+    let read = text.trim().parse::<IpAddr>();
+    let read = read.map_err(|_| Wrong::value(text, words!("not an address in numbers"), right))?;
+    if read.is_unspecified() || read.is_multicast() {
+        let what = words!("an address of all interfaces or of none");
+        let right = words!("write the address of the one interface that may see the page");
+        return Err(Wrong::value(text, what, right));
+    }
+    Ok(read)
 }
 
 /// Reads how long is waited for a touch, milliseconds; `None` for ever.
