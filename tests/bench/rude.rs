@@ -104,10 +104,13 @@ impl Bench {
 
     /// What is left of the rest that is shown, seconds.
     pub(crate) fn rest_left_s(&self) -> u64 {
-        let left = match self.frame().screen {
-            Screen::Rest(rest) => rest.left,
-            Screen::Settle(settle) => settle.left,
-            _ => return 0,
+        let screen = self.frame().screen;
+        let left = if let Screen::Rest(rest) = screen {
+            rest.left
+        } else if let Screen::Settle(settle) = screen {
+            settle.left
+        } else {
+            return 0;
         };
         let time = left.split_once(':');
         let whole = |text: &str| text.parse::<u64>().ok();

@@ -1,6 +1,7 @@
 //! How quick a rehearsal is: evenings of four lifters at one bar, taps a second.
 //!
 //! `cargo run --release -p acceptance --example rehearsal -- [EVENINGS] [TICK_MS] [texts]`
+#![allow(clippy::print_stdout, reason = "this prints figures")]
 use kiosk::Folder;
 use kiosk::rehearse::{Answer, Line, Rehearsal, moment};
 use std::time::Instant;
@@ -27,7 +28,7 @@ impl Evening {
         self.say(&Line::tap(label))
     }
 
-    fn to_whoever_is_up(&mut self) -> Answer {
+    fn show_who_is_up(&mut self) -> Answer {
         self.tap("all");
         let floor = self.tap("floor");
         let up = floor.button(Deed::Lifter).unwrap_or("all").to_owned();
@@ -40,7 +41,7 @@ impl Evening {
             self.tap(name);
             self.tap("start");
         }
-        let mut face = self.to_whoever_is_up();
+        let mut face = self.show_who_is_up();
         for _ in 0..400 {
             if face.sets_logged >= 20 {
                 break;
@@ -50,7 +51,7 @@ impl Evening {
             face = match (main.map(str::to_owned), face.rest_s) {
                 (Some(label), _) => self.tap(&label),
                 (None, Some(left)) => self.say(&Line::Wait(u64::from(left.max(1)) * 1_000)),
-                (None, None) => self.to_whoever_is_up(),
+                (None, None) => self.show_who_is_up(),
             };
         }
         face.sets_logged

@@ -26,13 +26,13 @@ fn begin(kiosk: &mut Kiosk) -> String {
     let lifts = kiosk.state().lifts.len();
     for _ in 0..TAPS_MAX {
         let frame = kiosk.frame();
-        let tap = match &frame.screen {
-            Screen::Choose(choose) => {
-                let tile = choose.tiles.first().expect("somebody trains");
-                Tap::Lifter(tile.lifter.clone())
-            }
-            Screen::SetUp(set_up) if set_up.main.is_empty() => Tap::All,
-            _ => Tap::Main,
+        let tap = if let Screen::Choose(choose) = &frame.screen {
+            let tile = choose.tiles.first().expect("somebody trains");
+            Tap::Lifter(tile.lifter.clone())
+        } else if matches!(&frame.screen, Screen::SetUp(set_up) if set_up.main.is_empty()) {
+            Tap::All
+        } else {
+            Tap::Main
         };
         let notice = kiosk.tap(&tap).notice;
         if kiosk.state().lifts.len() > lifts || !notice.is_empty() {
