@@ -45,3 +45,89 @@ fn two_lifters_in_turn() {
     bench.tap(&format!("switch to {second}"));
     assert_eq!(bench.frame().lifter, second);
 }
+
+/// Two have begun; whoever is up is shown.
+fn two_begun(bench: &Bench) -> [String; 2] {
+    let mut names = lifters(bench).into_iter();
+    let two = [
+        names.next().expect("a lifter"),
+        names.next().expect("another"),
+    ];
+    for name in &two {
+        if bench.screen() != "choose" {
+            bench.tap("all lifters");
+        }
+        bench.tap(name);
+        bench.tap("start");
+    }
+    bench.to_whoever_is_up();
+    two
+}
+
+#[test]
+fn undo_is_of_the_last_set_whoever_is_shown() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    two_begun(&bench);
+    for _ in 0..4 {
+        if bench.screen() != "bar" {
+            // Rests are over, and whoever is up comes to the bar.
+            bench.wait_ms(300_000);
+            bench.to_whoever_is_up();
+        }
+        let did = bench.frame().lifter;
+        let sets = bench.sets();
+        bench.tap(&main_label(&bench.frame()));
+        assert_eq!(bench.sets(), sets + 1);
+        let frame = bench.frame();
+        let named = frame.undo_detail.split_once(": ").map(|(who, _)| who);
+        let meant = named.unwrap_or(&frame.lifter);
+        assert_eq!(meant, did, "{}", frame.undo_detail);
+    }
+}
+
+#[test]
+fn undo_after_going_early_goes_back_to_the_rest() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    let two = two_begun(&bench);
+    let did = bench.frame().lifter;
+    bench.tap(&main_label(&bench.frame()));
+    let other = two.iter().find(|name| **name != did).expect("the other");
+    if bench.frame().lifter != *other {
+        bench.tap(&format!("switch to {other}"));
+    }
+    bench.tap(&main_label(&bench.frame()));
+    let sets = bench.sets();
+    if bench.frame().lifter != *other {
+        bench.tap(&format!("switch to {other}"));
+    }
+    assert_eq!(bench.screen(), "rest");
+    bench.tap("go now");
+    assert_eq!(bench.screen(), "bar");
+    bench.tap("undo");
+    assert_eq!((bench.screen(), bench.sets()), ("rest", sets));
+}
+
+#[test]
+fn a_moved_back_leaves_the_bar_to_others_and_is_told() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    let two = two_begun(&bench);
+    let moved = bench.frame().lifter;
+    bench.tap("back moved");
+    bench.tap("1");
+    assert_eq!(bench.screen(), "stop");
+    bench.tap("all lifters");
+    bench.tap("floor");
+    let Screen::Floor(floor) = bench.frame().screen else {
+        panic!("the floor")
+    };
+    let rack = floor.racks.first().expect("a rack");
+    let other = two.iter().find(|name| **name != moved).expect("the other");
+    assert_eq!(rack.up.as_ref().map(|up| &up.lifter), Some(other));
+    let all = [&rack.up, &rack.next];
+    let mut turns = all.into_iter().flatten().chain(&rack.then);
+    assert!(turns.all(|turn| turn.lifter != moved), "no load is offered");
+    assert_eq!(rack.without_turn, [format!("{moved}: back moved")]);
+}

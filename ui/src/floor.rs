@@ -49,6 +49,9 @@ impl FloorFace {
             to.set_second_next(word(rack.next.as_ref()));
             to.set_second(self.racks[1].show(rack, then, of(1)));
         }
+        let without = floor.racks.iter().flat_map(|rack| &rack.without_turn);
+        let without: Vec<&str> = without.map(String::as_str).collect();
+        to.set_without_turn(without.join(", ").into());
         to.set_racks(match floor.racks.len() {
             0 => 0,
             1 => 1,

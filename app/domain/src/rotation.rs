@@ -77,7 +77,8 @@ pub fn station_of(run: &LiftRun) -> Station {
     }
 }
 
-/// The lifts under way at a station whose lifters are there, in the order in which they were begun.
+/// The lifts under way at a station that have turns: their lifters are there, and no decision waits
+/// since a back moved; in the order in which they were begun.
 pub fn open_at<'a>(
     state: &'a State,
     station: &'a Station,
@@ -87,7 +88,8 @@ pub fn open_at<'a>(
         let (rack, bar) = (&run.sheet.rack, &run.sheet.bar.name);
         run.day == date && *rack == station.rack && *bar == station.bar
     };
-    state.open().filter(here).filter(|run| !run.attendance.away)
+    let comes = |run: &&LiftRun| !run.attendance.away && !run.awaits_decision();
+    state.open().filter(here).filter(comes)
 }
 
 /// What is left at `station`, to be planned from the bar as it stands at `now`; `None` when

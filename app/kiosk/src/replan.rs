@@ -44,7 +44,11 @@ pub fn replan(
     let lifters = open_at(state, station, date).count();
     let called = state.rotation(station);
     let never = patience == Patience::Never;
-    let serves = lifters == 1 && is_next(state, called) && !lacks(gym, state, station, now);
+    let gone = |turn: &CalledTurn| open_at(state, station, date).all(|run| run.no != turn.no);
+    let serves = lifters == 1
+        && is_next(state, called)
+        && !called.iter().any(gone)
+        && !lacks(gym, state, station, now);
     if never || lifters == 0 || serves {
         return None;
     }

@@ -34,6 +34,8 @@ pub struct FloorRack {
     /// Who then, in order, every lifter before anybody comes again; the first four are shown,
     /// beside another rack the first.
     pub then: Vec<FloorTurn>,
+    /// Who is under way here and has no turn: "Ada: back moved", "Bo: did not come at 18:42".
+    pub without_turn: Vec<String>,
 }
 
 /// One lifter's one set in the rotation.
@@ -143,6 +145,10 @@ fn rack(scene: &Scene<'_>, station: &Station) -> FloorRack {
         .filter_map(|place| {
             let turn = order.get(place)?;
             let run = scene.state.lifts.get(&turn.no)?;
+            // The load of a next set would be an invitation.
+            if run.awaits_decision() {
+                return None;
+            }
             Some(floor_turn(scene, run, usize::from(turn.rung), place))
         })
         .collect();
@@ -152,7 +158,24 @@ fn rack(scene: &Scene<'_>, station: &Station) -> FloorRack {
         up: turns.next(),
         next: turns.next(),
         then: turns.collect(),
+        without_turn: without_turn(scene, station),
     }
+}
+
+/// Those whose turn is not called, and why: the back moved and nobody has decided yet, or they are
+/// not there.
+fn without_turn(scene: &Scene<'_>, station: &Station) -> Vec<String> {
+    let here = |run: &&LiftRun| !run.is_over() && station_of(run) == *station;
+    let runs = scene.runs().filter(here);
+    runs.filter(|run| run.awaits_decision() || run.attendance.away)
+        .map(|run| {
+            let word = match passed_word(scene, run) {
+                Some(word) if !run.awaits_decision() => word,
+                Some(_) | None => pace(scene, run).1,
+            };
+            format!("{}: {word}", run.sheet.lifter)
+        })
+        .collect()
 }
 
 /// Places of the turns that are told: the first two, then each other lifter's first, then whoever

@@ -222,6 +222,9 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
         let word = if meet { p::UNDO } else { p::BACK };
         return (say.say(word), String::new());
     }
+    if stage.is_early(scene) {
+        return (say.say(p::UNDO), say.say(p::GO_NOW));
+    }
     let Some(run) = stage.undoes(scene) else {
         return Default::default();
     };
@@ -257,8 +260,10 @@ fn chips(scene: &Scene<'_>, lifter: &str) -> Vec<Chip> {
         .iter()
         .find(|run| run.sheet.lifter == lifter)
         .map(|run| station_of(run));
-    // Those at other bars come after those who share this one.
+    // Where there is no room for all, those at other bars are left out; nobody's place changes.
     open.sort_by_key(|run| (own.is_some() && own != Some(station_of(run)), run.no));
+    open.truncate(CHIPS_MAX);
+    open.sort_by_key(|run| run.no);
     if open.len() == 1 && open[0].sheet.lifter == lifter {
         return Vec::new();
     }
@@ -271,7 +276,7 @@ fn chips(scene: &Scene<'_>, lifter: &str) -> Vec<Chip> {
             shown: run.sheet.lifter == lifter,
         }
     };
-    open.into_iter().map(chip).take(CHIPS_MAX).collect()
+    open.into_iter().map(chip).collect()
 }
 
 /// What a lifter is doing, among those who share the bar: "up", "next", "3rd", "rests 1:10".

@@ -70,6 +70,10 @@ fn plate_text(disc: &Disc) -> String {
 
 /// The whole bar of `sheet` as an order wants it, both sleeves.
 pub(crate) fn whole_bar(say: Language, sheet: &LiftSheet, order: &Order) -> BarDrawing {
+    // Where it is not known what hangs there, the whole stack is shown as it must be.
+    if order.believed.in_doubt {
+        return still_bar(say, sheet, &order.to);
+    }
     let (left_stays, right_stays) = order.stays();
     let side = |to: &[Disc], stays: usize, off: &[Disc]| {
         let on = to.iter().enumerate().map(|(at, disc)| {
@@ -199,7 +203,7 @@ fn look_first(say: Language, order: &Order, unit: MassUnit) -> Change {
     let holds = both_sides(say, &order.to, unit);
     let put_on = match (holds.as_str(), is_apart(&order.to)) {
         ("", _) => say.say(p::NO_PLATES),
-        (holds, true) => holds.to_owned(),
+        (holds, true) => say.fill(p::MUST_HOLD, &[holds]),
         (holds, false) => say.fill(p::EACH_SIDE_HOLDS, &[holds]),
     };
     Change {

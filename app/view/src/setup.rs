@@ -84,10 +84,10 @@ fn due(say: Language, entry: &DayEntry) -> String {
         return String::new();
     };
     let last = say.short_date(next.decision.date);
-    let due = say.fill(c::DUE_LAST, &[&say.due(next, entry.unit), &last]);
+    let told = |due: String| say.fill(c::DUE_LAST, &[&due, &last]);
     match say.side_by_side(entry) {
-        alike if alike.is_empty() => due,
-        both => format!("{both}; {due}"),
+        alike if alike.is_empty() => told(say.due(next, entry.unit)),
+        both => format!("{both}; {}", told(say.due_beside(next, entry.unit))),
     }
 }
 

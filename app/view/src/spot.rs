@@ -9,7 +9,7 @@ use domain::sheet::{LiftSheet, Rung};
 pub struct Spot {
     /// "9"; empty from the floor.
     pub hole: String,
-    /// "1 mat, 20 mm", or empty.
+    /// "1 mat, 20 mm", "no mat"; empty where the lift does not start on pins.
     pub mats: String,
     /// Thickness of each mat: "20 mm".
     pub mat_list: Vec<String>,
@@ -30,11 +30,8 @@ pub(crate) fn spot(say: Language, sheet: &LiftSheet, rung: &Rung, to: &Stacks) -
     };
     Spot {
         hole,
-        mats: if mats.is_empty() {
-            String::new()
-        } else {
-            say.mats(mats)
-        },
+        // Whoever lifted before at this hole may have left mats: "no mat" is said too.
+        mats: pins.map(|_| say.mats(mats)).unwrap_or_default(),
         mat_list: mat_list(sheet),
         raise: raise_words(say, sheet, to),
         gear: say.worn(rung),

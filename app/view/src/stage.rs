@@ -225,6 +225,18 @@ impl Stage {
         }
     }
 
+    /// Whether a set is shown that was begun before its rest was over: undo goes back to the rest.
+    pub(crate) fn is_early(&self, scene: &Scene<'_>) -> bool {
+        self.early.is_some()
+            && matches!(self.due(scene), Due::Bar(run, _) if scene.rest_left(run).is_some())
+    }
+
+    /// Something was said or entered on this face: what brought it up is no longer what undo takes
+    /// back.
+    pub const fn answered(&mut self) {
+        self.entered = None;
+    }
+
     fn undo(&mut self, scene: &Scene<'_>) -> Option<Command> {
         if self.pad.take().is_some() || self.setup_again {
             self.setup_again = false;
@@ -235,6 +247,10 @@ impl Stage {
             return None;
         }
         let run = self.undoes(scene)?;
+        if self.is_early(scene) {
+            self.early = None;
+            return None;
+        }
         self.early = None;
         if let Some(bar) = scene.word_to_undo(run) {
             return Some(Command::UndoBarWord(bar));
@@ -267,6 +283,7 @@ impl Stage {
             }
             Due::Rest(run, ..) if run.attendance.away => Some(Command::Return(run.no)),
             Due::Rest(run, rung, _) => {
+                self.answered();
                 self.early = Some((run.no, rung));
                 let others_first = scene.first_before(run).is_some();
                 others_first.then_some(Command::Claim(run.no))

@@ -40,6 +40,7 @@ fn turn(line: &str) -> FloorTurn {
 fn rack(name: &str, lines: &str) -> FloorRack {
     let mut turns = lines.lines().map(turn);
     FloorRack {
+        without_turn: Vec::new(),
         name: name.into(),
         up: turns.next(),
         next: turns.next(),

@@ -65,8 +65,8 @@ fn told(stick: &Stick, owner: &Owner) -> String {
     let mut text = String::new();
     for plan in &stick.plans {
         if !plan.faults.iter().any(plan::Fault::stops) {
-            let rows = plan.rows.len();
-            text.push_str(&format!("{}: {rows} rows, no fault\n", plan.name));
+            let rows = super::take::counted(plan.rows.len(), "row");
+            text.push_str(&format!("{}: {rows}, no fault\n", plan.name));
         }
         for fault in &plan.faults {
             text.push_str(&format!("{fault}\n"));

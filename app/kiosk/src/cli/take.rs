@@ -40,10 +40,10 @@ pub(super) fn take(
     let lifters: BTreeSet<&str> = rows.iter().map(|row| row.lifter.as_str()).collect();
     let days: BTreeSet<_> = rows.iter().map(|row| row.date).collect();
     let said = format!(
-        "took {name}: {} rows, {} lifters, {} days from {} to {}\n",
-        rows.len(),
-        lifters.len(),
-        days.len(),
+        "took {name}: {}, {}, {} from {} to {}\n",
+        counted(rows.len(), "row"),
+        counted(lifters.len(), "lifter"),
+        counted(days.len(), "day"),
         days.first().map(ToString::to_string).unwrap_or_default(),
         days.last().map(ToString::to_string).unwrap_or_default(),
     );
@@ -60,4 +60,9 @@ pub(super) fn take(
         say(out, &format!("{fault}\n"));
     }
     Ok(true)
+}
+
+/// "1 row", "2 rows".
+pub(super) fn counted(n: usize, what: &str) -> String {
+    format!("{n} {what}{}", if n == 1 { "" } else { "s" })
 }

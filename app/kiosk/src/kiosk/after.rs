@@ -13,6 +13,10 @@ use std::collections::BTreeSet;
 impl Kiosk {
     /// After an entry: the station's order anew, and whoever is up is shown.
     pub(super) fn follow(&mut self, command: &Command) {
+        // A clock passes over, and nobody's hand: what undo takes back stays.
+        if !matches!(command, Command::Pass(_) | Command::Show(_)) {
+            self.stage.answered();
+        }
         let no = match command {
             // A lift that is open again has turns to come.
             Command::Day(DayCommand::ReopenLift { .. }) => return self.replan(None),

@@ -5,6 +5,7 @@ use crate::scene::Scene;
 use crate::tap::{HoldsTap, Tap, TurnTap};
 use crate::turn_pad::turn_pad;
 use domain::Command;
+use domain::attendance::LONGER_MOST_S;
 use domain::believed::{Said, Stacks};
 use domain::decide::word_of;
 use domain::order::plates_at;
@@ -22,7 +23,7 @@ impl Stage {
             return self.hold(scene, due, *said);
         }
         if let Tap::Turn(said) = tap {
-            return self.turn(&due, *said);
+            return self.turn(scene, &due, *said);
         }
         if let Tap::Answer(at) = tap {
             let tap = answer_tap(scene, &due, *at)?;
@@ -120,7 +121,12 @@ impl Stage {
     }
 
     /// One of them.
-    pub(super) fn turn(&mut self, due: &Due<'_>, said: TurnTap) -> Option<Command> {
+    pub(super) fn turn(
+        &mut self,
+        scene: &Scene<'_>,
+        due: &Due<'_>,
+        said: TurnTap,
+    ) -> Option<Command> {
         let (Due::Pad(run, ..) | Due::Rest(run, ..)) = due else {
             return None;
         };
@@ -131,7 +137,7 @@ impl Stage {
             TurnTap::Later => Command::Defer(no),
             TurnTap::Longer => Command::Lengthen {
                 no,
-                seconds: LONGER_S,
+                seconds: longer(scene.rest_left(run)),
             },
             TurnTap::Leave => Command::Leave(no),
             TurnTap::Mine => {
@@ -141,6 +147,12 @@ impl Stage {
             TurnTap::Back => Command::Return(no),
         })
     }
+}
+
+/// A minute beyond the rest that is left, as far as can be asked for at once, seconds from now.
+fn longer(left: Option<u32>) -> u16 {
+    let until = left.unwrap_or(0).saturating_add(LONGER_S.into());
+    u16::try_from(until).map_or(LONGER_MOST_S, |until| until.min(LONGER_MOST_S))
 }
 
 /// What an answer of the page that is shown says.

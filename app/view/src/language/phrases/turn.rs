@@ -6,7 +6,8 @@ crate::phrases! {
     PUT_ON_LINE: "put on {0}", "{0} auflegen";
     THEN: ", then ", ", dann ";
     LOOK_FIRST: "look at the bar first", "erst auf die Stange schauen";
-    EACH_SIDE_HOLDS: "each side {0}", "je Seite {0}";
+    EACH_SIDE_HOLDS: "each side must hold {0}", "je Seite muss {0} drauf sein";
+    MUST_HOLD: "must hold {0}", "es muss {0} drauf sein";
     NO_PLATES: "no plates", "keine Scheiben";
     LEFT_RIGHT: "left {0}, right {1}", "links {0}, rechts {1}";
     WEIGHS: "{0}, weighs {1}", "{0}, wiegt {1}";
