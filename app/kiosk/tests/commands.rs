@@ -32,7 +32,7 @@ fn a_plan_is_taken_and_the_sheet_follows_it() {
     assert!(said.well, "{}", said.err);
     assert_eq!(
         said.out,
-        "took march.csv: 1 rows, 1 lifters, 1 days from 2027-03-01 to 2027-03-01\n"
+        "took march.csv: 1 row, 1 lifter, 1 day from 2027-03-01 to 2027-03-01\n"
     );
     let sheet = pinladder(
         data.path(),

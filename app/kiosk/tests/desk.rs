@@ -266,11 +266,21 @@ fn days_of_programmes_and_the_language_come_to_the_page() {
         });
         told.collect()
     };
-    assert_eq!(nice("pinladder"), ["0"]);
-    assert_eq!(nice("lan"), ["15"]);
+    // Whoever takes taps keeps what this test was started with.
+    let own = std::fs::read_to_string("/proc/self/stat").expect("a process");
+    let (_, own) = own.rsplit_once(") ").expect("its name");
+    let own: i32 = own
+        .split(' ')
+        .nth(16)
+        .expect("a field")
+        .parse()
+        .expect("a number");
+    let back = own.max(15).to_string();
+    assert_eq!(nice("pinladder"), [own.to_string()]);
+    assert_eq!(nice("lan"), [back.as_str()]);
     let readers = nice("tokio");
     assert!(
-        !readers.is_empty() && readers.iter().all(|n| n == "15"),
+        !readers.is_empty() && readers.iter().all(|n| *n == back),
         "{readers:?}"
     );
 }

@@ -133,5 +133,5 @@ fn what_was_understood_in_words_and_not_taken() {
     fs::write(&plan, simple).expect("a plan");
     let (well, said) = pinladder(&["--data", &data, "take", &plan, "--monday", "2026-12-07"]);
     assert!(well, "{said}");
-    assert!(said.contains("1 rows, 1 lifters, 1 days"), "{said}");
+    assert!(said.contains("1 row, 1 lifter, 1 day"), "{said}");
 }

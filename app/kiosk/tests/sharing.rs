@@ -90,7 +90,7 @@ fn a_stick_is_shown_and_taken_with_the_code_alone() {
     let said = pinladder(data.path(), &["stick", &place], "");
     assert_eq!(
         said.out,
-        "march.csv: 2 rows, no fault\nplans/hamza.csv: 1 rows, no fault\n\
+        "march.csv: 2 rows, no fault\nplans/hamza.csv: 1 row, no fault\n\
          Hamza: 2027-03-01, 1 new day\nTevita: 2027-03-01 to 2027-03-03, 2 new days\n"
     );
     let before = pinladder(data.path(), &["journal", "verify"], "").out;
@@ -159,7 +159,7 @@ fn a_stick_with_one_fault_is_refused_whole() {
     assert!(!said.well);
     assert_eq!(
         said.out,
-        "a.csv: 1 rows, no fault\n\
+        "a.csv: 1 row, no fault\n\
          b.csv, row 2, column load: read \"500 stone\", a mass in a unit not known here; \
          write a mass such as \"20 kg\" or \"45 lb\"\n\
          c.csv: read rack pull for Tevita on 2027-03-01, which a.csv has too; \
