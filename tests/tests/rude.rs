@@ -9,7 +9,7 @@ use std::path::Path;
 use view::Deed;
 
 /// Evenings of the sample.
-const SEEDS: u64 = 6;
+const SEEDS: u64 = 4;
 
 #[test]
 fn whoever_obeys_lifts_what_is_shown_whatever_the_others_did() {
@@ -25,10 +25,11 @@ fn whoever_obeys_lifts_what_is_shown_whatever_the_others_did() {
         );
         sets += out.sets;
     }
-    assert!(sets > 40, "only {sets} sets in {SEEDS} evenings");
+    assert!(sets > 25, "only {sets} sets in {SEEDS} evenings");
 }
 
 #[test]
+#[ignore = "takes a minute without optimisation; the example with --length tells it"]
 fn people_who_leave_and_need_longer_come_through_their_evening_both_ways() {
     for new_ways in [false, true] {
         let folder = tempfile::tempdir().expect("a folder");
