@@ -36,7 +36,8 @@ impl People {
         self.note("turn", deed.word());
         let own = self.face.lifter == before.lifter;
         let at_bar = own && self.face.screen == "bar";
-        let stays = matches!(deed, Deed::Later | Deed::Leave) && at_bar;
+        // Whoever puts the turn off stays where all others there did so too, or were passed over.
+        let stays = deed == Deed::Leave && at_bar;
         let waits = deed == Deed::Mine && !(own && matches!(self.face.screen, "bar" | "settle"));
         let longer = deed == Deed::Longer && at_bar;
         if stays || waits || longer {

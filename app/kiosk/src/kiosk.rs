@@ -80,6 +80,15 @@ impl Kiosk {
     /// # Errors
     /// [`KioskError`] when folder or journal cannot be used.
     pub fn open(folder: &Folder, clock: Box<dyn Clock>) -> Result<Self, KioskError> {
+        Self::open_patient(folder, clock, Patience::AtTheRack)
+    }
+
+    /// As [`Kiosk::open`]; plans, the first one too, may take so long.
+    pub(crate) fn open_patient(
+        folder: &Folder,
+        clock: Box<dyn Clock>,
+        patience: Patience,
+    ) -> Result<Self, KioskError> {
         let mut owner = Owner::of(folder)?;
         let clock = Steady::alone(clock);
         if owner.closed().is_none() {
@@ -102,7 +111,7 @@ impl Kiosk {
         let mut kiosk = Self {
             folder: Some(folder.clone()),
             door,
-            ..Self::with(owner, gym, record, clock)
+            ..Self::with(owner, gym, record, (clock, patience))
         };
         if kiosk.owner.state().unshown.is_some() {
             // What a power cut kept from being shown is shown now, and may be obeyed.
@@ -118,14 +127,16 @@ impl Kiosk {
             gym,
             faults: Vec::new(),
         };
-        let kiosk = Self::with(Owner::in_memory(state), gym, None, Steady::alone(clock));
-        Self {
-            patience: Patience::Untimed,
-            ..kiosk
-        }
+        let clock = (Steady::alone(clock), Patience::Untimed);
+        Self::with(Owner::in_memory(state), gym, None, clock)
     }
 
-    fn with(owner: Owner, gym: GymInForce, record: Option<Record>, clock: Steady) -> Self {
+    fn with(
+        owner: Owner,
+        gym: GymInForce,
+        record: Option<Record>,
+        (clock, patience): (Steady, Patience),
+    ) -> Self {
         let mut kiosk = Self {
             owner,
             record,
@@ -134,7 +145,7 @@ impl Kiosk {
             config: plan::Kiosk::default(),
             config_text: None,
             stage: Stage::default(),
-            patience: Patience::AtTheRack,
+            patience,
             tapped_at: domain::Moment::default(),
             clock,
             today: Today::default(),
@@ -228,17 +239,6 @@ impl Kiosk {
         }
         self.shared = shared;
         self.mark(frame)
-    }
-
-    /// The page is off: nothing is shown on it any more.
-    pub fn unshare(&mut self) {
-        self.shared = None;
-    }
-
-    /// From now on the floor is shown on the page's boards too, and the end of a lift shows the
-    /// lifter's link.
-    pub fn share(&mut self, shared: Shared) {
-        self.shared = Some(shared);
     }
 
     /// The kiosk's settings in force.

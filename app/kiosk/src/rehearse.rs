@@ -363,9 +363,7 @@ impl Rehearsal {
 
 /// The kiosk as it starts; how long its plans may take does not hang on this machine.
 fn start(folder: &Folder, clock: &BenchClock) -> Result<Kiosk, KioskError> {
-    let mut kiosk = Kiosk::open(folder, Box::new(clock.clone()))?;
-    kiosk.be_patient(Patience::Untimed);
-    Ok(kiosk)
+    Kiosk::open_patient(folder, Box::new(clock.clone()), Patience::Untimed)
 }
 
 /// A window that shows the kiosk's face.

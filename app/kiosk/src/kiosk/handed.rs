@@ -7,6 +7,7 @@ use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files;
 use crate::owner::Owner;
+use crate::shared::Shared;
 use domain::Command;
 use journal::Record;
 use std::path::Path;
@@ -35,6 +36,17 @@ impl Kiosk {
     pub fn tell_lan(&mut self, card: LanCard) {
         self.news.lan.card = card;
         self.news.lan.on = self.config.share;
+    }
+
+    /// The page is off: nothing is shown on it any more.
+    pub fn unshare(&mut self) {
+        self.shared = None;
+    }
+
+    /// From now on the floor is shown on the page's boards too, and the end of a lift shows the
+    /// lifter's link.
+    pub fn share(&mut self, shared: Shared) {
+        self.shared = Some(shared);
     }
 
     /// What lies where sticks appear, for the desk on the screen.
