@@ -111,7 +111,7 @@ fn undo_after_going_early_goes_back_to_the_rest() {
         bench.tap(&format!("switch to {other}"));
     }
     assert_eq!(bench.screen(), "rest");
-    bench.tap("go now");
+    bench.tap("my turn now");
     assert_eq!(bench.screen(), "bar");
     bench.tap("undo");
     assert_eq!((bench.screen(), bench.sets()), ("rest", sets));
