@@ -84,7 +84,7 @@
 //! - `family`: names of the lifts that load the same back
 //! - `bar`, `collars`, `sleeve`, `plates` and `big_inside` as for a ladder; `handling_s` may be left
 //!   out
-//! - `rule`: keys of a rule in programme.toml ([`next_rule`]); optional, as shipped
+//! - `rule`: keys of a rule in programme.toml (`solve/next_rule.rs`); optional, as shipped
 //! - `history`: oldest first, a list of `date`, `lift`, `track`, `sets`, `reps` (`[least, most]`, a
 //!   most of null for as many as go), `load`, `done` (reps of each set; one with none at all counts
 //!   for nothing) and `moved_at` (optional: the rep at which the back moved, in the last set done, or
