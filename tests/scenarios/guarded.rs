@@ -14,7 +14,7 @@ fn gaps() -> impl Iterator<Item = u64> {
 }
 
 /// The first lifter at the bar, the main button full.
-fn at_the_bar(folder: &Path) -> Bench {
+pub(crate) fn at_the_bar(folder: &Path) -> Bench {
     let bench = Bench::start(folder, &evening());
     let name = lifters(&bench).remove(0);
     bench.tap(&name);

@@ -1,6 +1,7 @@
 //! Buttons and a foot switch at a kiosk on the bench: sets entered without touching, bounce and
 //! floods, devices that are not there.
 use crate::bench::{Bench, evening};
+use crate::guarded::at_the_bar;
 use crate::ladder::{lifters, main_label};
 use hardware::{Config, Faults, Opened, Panel, Switches, open};
 use kiosk::{Devices, Folder};
@@ -74,17 +75,6 @@ impl<'a> Feet<'a> {
         self.panel.push(name, false);
         self.wait(2_000);
     }
-}
-
-fn at_the_bar(folder: &std::path::Path) -> Bench {
-    let bench = Bench::start(folder, &evening());
-    let name = lifters(&bench).remove(0);
-    bench.tap(&name);
-    bench.tap("start");
-    assert_eq!(bench.screen(), "bar");
-    // The main button is full.
-    bench.wait_ms(2_000);
-    bench
 }
 
 #[test]

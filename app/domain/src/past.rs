@@ -95,7 +95,7 @@ impl Top {
     }
 }
 
-/// Load and reps of each set with the back kept and at least one rep.
+/// Load and reps of each set with the back held and at least one rep.
 pub(crate) fn kept_sets(run: &LiftRun) -> impl Iterator<Item = (Mass, u8)> {
     let sets = run.passed().zip(&run.sheet.rungs);
     sets.filter_map(|(entry, rung)| match entry.what {
