@@ -1,0 +1,177 @@
+//! Damage to every file of the data folder, seeded: each is told, or does no harm; none is silent.
+//!
+//! `PINLADDER_DAMAGES=400 cargo test -p kiosk --test damages` does so many to each file.
+use disk::Random;
+use domain::State;
+use kiosk::clock::BenchClock;
+use kiosk::{Folder, Kiosk, KioskError};
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::Path;
+use view::{Screen, Tap};
+
+type Files = BTreeMap<String, Vec<u8>>;
+
+/// Damages to each file, where nobody asks for more.
+const FEW: u64 = 10;
+/// Events of the evening: enough for the state to be kept.
+const EVENTS: u64 = 300;
+
+fn open(data: &Path) -> Result<Kiosk, KioskError> {
+    let day = chrono::NaiveDate::from_ymd_opt(2026, 12, 2).expect("a day");
+    let clock = BenchClock::at(day.and_hms_opt(18, 0, 0).expect("a time"));
+    let folder = Folder::open(Some(data)).expect("a folder");
+    let _alone = folder.alone().expect("nobody else");
+    Kiosk::open(&folder, Box::new(clock))
+}
+
+#[allow(
+    clippy::wildcard_enum_match_arm,
+    reason = "every other face has one main button"
+)]
+fn lift(kiosk: &mut Kiosk, events: u64) {
+    for at in 0..2_000_usize {
+        if kiosk.seq() >= events {
+            return;
+        }
+        let tap = match &kiosk.frame().screen {
+            Screen::Choose(choose) => {
+                let tile = &choose.tiles[at % choose.tiles.len()];
+                Tap::Lifter(tile.lifter.clone())
+            }
+            Screen::SetUp(set_up) if set_up.main.is_empty() => Tap::All,
+            Screen::End(_) => Tap::Undo,
+            _ if at.is_multiple_of(11) => Tap::All,
+            _ => Tap::Main,
+        };
+        kiosk.tap(&tap);
+    }
+    panic!("only {} events", kiosk.seq());
+}
+
+/// A folder as a power cut leaves it in the middle of an evening.
+fn left() -> (Files, State) {
+    let data = tempfile::tempdir().expect("a folder");
+    let mut kiosk = open(data.path()).expect("opens");
+    lift(&mut kiosk, EVENTS);
+    for _ in 0..25 {
+        kiosk.tick();
+    }
+    lift(&mut kiosk, EVENTS + 12);
+    (files(data.path()), kiosk.state().clone())
+}
+
+fn files(folder: &Path) -> Files {
+    let entry = |entry: fs::DirEntry| {
+        let bytes = fs::read(entry.path()).ok()?;
+        Some((entry.file_name().to_string_lossy().into_owned(), bytes))
+    };
+    let found = fs::read_dir(folder).expect("a folder").flatten();
+    found.filter_map(entry).collect()
+}
+
+/// What a hand, a disk or a power cut does to a file; `None` takes it away.
+fn damage(bytes: &[u8], random: &mut Random) -> (String, Option<Vec<u8>>) {
+    let many = bytes.len() as u64;
+    let at = usize::try_from(random.below(many)).expect("small");
+    let mut bytes = bytes.to_vec();
+    let what = match random.below(10) {
+        0 => return ("taken away".to_owned(), None),
+        1 => {
+            bytes.clear();
+            "emptied".to_owned()
+        }
+        2 | 3 => {
+            bytes.truncate(at);
+            format!("cut at {at}")
+        }
+        4 | 5 => {
+            let end = bytes.len().min(at + 512);
+            bytes[at..end].fill(0);
+            format!("512 zeros at {at}")
+        }
+        6 => {
+            bytes.extend_from_slice(b"\x00noise");
+            "noise behind it".to_owned()
+        }
+        _ if bytes.is_empty() => "as it was".to_owned(),
+        _ => {
+            bytes[at] ^= 1 << random.below(8);
+            format!("a bit of byte {at}")
+        }
+    };
+    (what, Some(bytes))
+}
+
+/// What came of it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Came {
+    /// The start says what is wrong and what to do.
+    Refused,
+    /// The face says it, or the look at the whole journal that follows the start.
+    Told,
+    /// All that was there is there.
+    Harmless,
+    /// A file of the gym reads as another text: it is taken as what the owner wrote, as an event,
+    /// and the text before stays in the journal.
+    Edited,
+}
+
+fn came(data: &Path, before: &State) -> Came {
+    let proven = journal::verify(&data.join("journal.sqlite"));
+    let mut kiosk = match open(data) {
+        Ok(kiosk) => kiosk,
+        Err(error) => {
+            assert!(error.to_string().len() > 20, "what is to be done? {error}");
+            return Came::Refused;
+        }
+    };
+    let told = !kiosk.frame().notice.is_empty() || proven.is_err();
+    let now = kiosk.state();
+    let done = now.lifts == before.lifts && now.past == before.past && now.bars == before.bars;
+    let kept = done && now.plan == before.plan && now.health == before.health;
+    match (kept, told) {
+        (_, true) => Came::Told,
+        (true, false) if now.files == before.files => Came::Harmless,
+        (true, false) => Came::Edited,
+        (false, false) => panic!("something is lost, and not a word"),
+    }
+}
+
+#[test]
+fn every_file_damaged_is_told_or_harmless() {
+    let asked = std::env::var("PINLADDER_DAMAGES").ok();
+    let many = asked.map_or(FEW, |text| text.parse().expect("a number"));
+    let (left, before) = left();
+    assert!(
+        left.contains_key("journal.state") && left.len() >= 9,
+        "{:?}",
+        left.keys()
+    );
+    for (seed, (name, bytes)) in (0..).zip(&left) {
+        let mut random = Random::of(seed);
+        let mut tally = BTreeMap::<Came, u64>::new();
+        for round in 0..many {
+            let (what, damaged) = damage(bytes, &mut random);
+            let data = tempfile::tempdir().expect("a folder");
+            for (other, bytes) in &left {
+                let bytes = match &damaged {
+                    Some(damaged) if other == name => damaged,
+                    None if other == name => continue,
+                    _ => bytes,
+                };
+                fs::write(data.path().join(other), bytes).expect("writes");
+            }
+            println!("{name}, round {round}: {what}");
+            *tally.entry(came(data.path(), &before)).or_default() += 1;
+        }
+        println!("{name}: {tally:?}");
+        let gyms = Path::new(name)
+            .extension()
+            .is_some_and(|ending| ending == "toml");
+        assert!(
+            gyms || !tally.contains_key(&Came::Edited),
+            "{name}: {tally:?}"
+        );
+    }
+}
