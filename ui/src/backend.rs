@@ -1,6 +1,8 @@
 //! Opens a display: winit with the software renderer.
 //!
 //! Refuses: panics of libraries that are missing; it looks for them first.
+use std::os::linux::net::SocketAddrExt as _;
+use std::os::unix::net::{SocketAddr, UnixStream};
 use std::path::{Path, PathBuf};
 
 /// Opens the display on this thread. Afterwards [`crate::Face::new`] makes real windows. When it
@@ -27,6 +29,35 @@ pub fn open_backend() -> Result<(), String> {
         .renderer_name("software".into())
         .select()
         .map_err(|error| error.to_string())
+}
+
+/// Whether somebody answers where a display is named: whoever found none can wait for it. Cheap
+/// enough to ask every few seconds.
+#[must_use]
+pub fn display_is_there() -> bool {
+    if is_set("WAYLAND_SOCKET") {
+        return true;
+    }
+    if let Some(name) = std::env::var_os("WAYLAND_DISPLAY").filter(|name| !name.is_empty()) {
+        let folder = std::env::var_os("XDG_RUNTIME_DIR").unwrap_or_default();
+        return UnixStream::connect(Path::new(&folder).join(name)).is_ok();
+    }
+    let name = std::env::var("DISPLAY").unwrap_or_default();
+    let Some(number) = x11_number(&name) else {
+        return false;
+    };
+    // A service with a /tmp of its own reaches the server by its abstract name alone.
+    let place = format!("/tmp/.X11-unix/X{number}");
+    let hidden = SocketAddr::from_abstract_name(&place);
+    UnixStream::connect(&place).is_ok()
+        || hidden.is_ok_and(|hidden| UnixStream::connect_addr(&hidden).is_ok())
+}
+
+/// The number of a display on this machine: ":0", ":0.0", "unix:1".
+fn x11_number(name: &str) -> Option<u32> {
+    let (host, rest) = name.rsplit_once(':')?;
+    let number = rest.split('.').next()?.parse().ok()?;
+    matches!(host, "" | "unix").then_some(number)
 }
 
 /// Runs until the last window closes or [`quit_event_loop`] is called.
@@ -91,7 +122,7 @@ fn holds(folder: &Path, stem: &str) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::{holds, library_found};
+    use super::{holds, library_found, x11_number};
     use std::path::Path;
 
     #[test]
@@ -99,5 +130,21 @@ mod tests {
         assert!(library_found("libc.so"), "every process here has it");
         assert!(!library_found("libno-such-thing-anywhere.so"));
         assert!(!holds(Path::new("/no/such/folder"), "lib"));
+    }
+
+    /// X(7), "display names"; other hosts are not waited for.
+    #[test]
+    fn displays_of_this_machine_are_told_from_others() {
+        for (name, number) in [
+            (":0", Some(0)),
+            (":1.0", Some(1)),
+            ("unix:12.3", Some(12)),
+            ("desk.example:0", None),
+            ("", None),
+            (":", None),
+            (":x", None),
+        ] {
+            assert_eq!(x11_number(name), number, "{name}");
+        }
     }
 }

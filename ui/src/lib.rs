@@ -81,7 +81,7 @@ mod generated {
     slint::include_modules!();
 }
 
-pub use backend::{open_backend, quit_event_loop, run_event_loop};
+pub use backend::{display_is_there, open_backend, quit_event_loop, run_event_loop};
 pub use face::{Face, FaceHandle};
 pub use generated::{Discs, KioskWindow, Shade, Theme};
 pub use headless::{Headless, Place, Pressable};

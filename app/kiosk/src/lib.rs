@@ -26,6 +26,7 @@ pub mod shared;
 pub mod solve;
 pub mod steady;
 pub mod stick;
+mod trouble;
 mod walk;
 pub mod watch;
 

@@ -14,6 +14,7 @@ use crate::kiosk::{Kiosk, Pressed};
 use crate::lan::{self, Lan};
 use crate::nightly::{self, Nightly};
 use crate::shared;
+use crate::trouble;
 use crate::watch::{spawn_once, stand_back};
 use share::{Desk, Order};
 use std::io::Write;
@@ -54,13 +55,19 @@ const TICK: Duration = Duration::from_millis(500);
 /// The same while simulated devices are drawn, so that a tune is seen.
 const TICK_DRAWN: Duration = Duration::from_millis(50);
 
+/// Ticks between two looks for a display that was not there.
+const LOOK_TICKS: u32 = 4;
+
 /// Opens the kiosk on `folder` and runs it until it is closed or interrupted.
 ///
 /// # Errors
 /// [`KioskError`] when folder or journal cannot be used.
 pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let _alone = folder.alone()?;
-    let mut kiosk = Kiosk::open(folder, Box::new(SystemClock))?;
+    let mut kiosk = match Kiosk::open(folder, Box::new(SystemClock)) {
+        Ok(kiosk) => kiosk,
+        Err(why) => return trouble::wait(folder, why),
+    };
     let (inputs, inbox) = channel();
     let desk = Desk::new(folder.path(), milliseconds());
     let lan = Lan::of(&kiosk, folder, desk.clone());
@@ -85,6 +92,8 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
             windowed(kiosk, (desks, devices), &inputs, inbox)
         }
         Err(why) => {
+            // It is not up yet, or is coming up again; what fails otherwise would fail again.
+            let late = !ui::display_is_there();
             let page = match kiosk.lan() {
                 Some(at) => {
                     let scheme = shared::scheme(kiosk.config().tls);
@@ -99,7 +108,10 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
             let (name, date) = (kiosk.gym().name.clone(), kiosk.date());
             let sheet = view::sheet_text(&name, date, kiosk.day(), None, &[]);
             say(out, &sheet);
-            without_window(&mut kiosk, &mut desks, &inbox);
+            if without_window(&mut kiosk, &mut desks, &inbox, late) {
+                drop(kiosk);
+                return Err(trouble::begin_anew());
+            }
             Ok(())
         }
     }
@@ -120,8 +132,25 @@ fn prove(folder: &Folder, inputs: &Sender<Input>) -> Result<(), KioskError> {
         .map_err(KioskError::file("proof thread"))
 }
 
-fn without_window(kiosk: &mut Kiosk, desks: &mut Desks, inbox: &Receiver<Input>) {
-    while take(kiosk, desks, inbox.recv_timeout(TICK)).is_some() {}
+/// Serves the page alone; where a display is waited for, until it is there, which it tells.
+fn without_window(
+    kiosk: &mut Kiosk,
+    desks: &mut Desks,
+    inbox: &Receiver<Input>,
+    waits: bool,
+) -> bool {
+    let mut ticks = 0_u32;
+    loop {
+        let input = inbox.recv_timeout(TICK);
+        ticks = ticks.wrapping_add(u32::from(input.is_err()));
+        let looks = waits && input.is_err() && ticks.is_multiple_of(LOOK_TICKS);
+        if looks && ui::display_is_there() {
+            return true;
+        }
+        if take(kiosk, desks, input).is_none() {
+            return false;
+        }
+    }
 }
 
 /// What stands beside the kiosk for coach and owner.

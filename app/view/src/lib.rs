@@ -56,6 +56,7 @@ pub mod stop;
 mod svg;
 pub mod tap;
 pub mod trail;
+pub mod trouble;
 pub mod turn_pad;
 pub mod why;
 pub mod words;

@@ -33,6 +33,8 @@ crate::phrases! {
     ESTIMATED_MEASURE: "{0}; estimated, measure", "{0}; geschätzt, messen";
     UNDO: "undo", "rückgängig";
     BACK: "back", "zurück";
+    CANNOT_START: "The kiosk cannot start", "Der Kiosk kann nicht starten";
+    TRIED_AGAIN: "It is tried again every few seconds.", "Es wird alle paar Sekunden wieder versucht.";
     BELT: "belt", "Gürtel";
     STRAPS: "straps", "Zughilfen";
     FROM_LOAD: "{0} from {1}", "{0} ab {1}";
