@@ -7,6 +7,7 @@ mod keep;
 
 use crate::fault::{JournalError, told};
 use crate::mark::rulings;
+use crate::outside::Outside;
 use crate::rows::hash_of;
 use crate::verify::{Report, verify_with};
 use crate::{JOURNAL_FILE, open, witness};
@@ -289,20 +290,20 @@ impl Prepared {
     }
 
     /// Puts it in the journal's place, which is a matter of two names. What stood before is kept
-    /// beside it, under a name with `stamp`. What mark, record and the copies in `place` know of
-    /// another course of events is overruled from then on.
+    /// beside it, under a name with `stamp`. What mark and record, and marks and copies in `places`,
+    /// know of another course of events is overruled from then on.
     ///
     /// # Errors
     /// [`BackupError`] when the journal is in use or the folder cannot be written; nothing has
     /// changed then.
-    pub fn put_in_place(self, stamp: &str, place: Option<&Path>) -> Result<Restored, BackupError> {
+    pub fn put_in_place(self, stamp: &str, places: &[PathBuf]) -> Result<Restored, BackupError> {
         let folder = &self.folder;
         let journal = folder.join(JOURNAL_FILE);
         let begun = self.part.path().join(JOURNAL_FILE);
         let aside = folder.join(format!("journal-before-{stamp}{BACK}"));
         let stood = aside::keep(&journal, &aside)?;
         // First, so that a power cut between the two leaves a journal that is believed.
-        self.overrule(&journal, place)?;
+        self.overrule(&journal, places)?;
         fs::rename(&begun, &journal).map_err(at(&journal))?;
         sync(folder)?;
         Ok(Restored {
@@ -312,11 +313,11 @@ impl Prepared {
     }
 
     /// Rules out every claim that the copy does not bear out.
-    fn overrule(&self, journal: &Path, place: Option<&Path>) -> Result<(), BackupError> {
+    fn overrule(&self, journal: &Path, places: &[PathBuf]) -> Result<(), BackupError> {
         let begun = self.part.path().join(JOURNAL_FILE);
         let file = open::open_to_read(&begun)?;
-        let mut claims = witness::of(journal, None);
-        claims.extend(place.map(witness::of_copies).unwrap_or_default());
+        let mut claims = witness::of(journal);
+        claims.extend(Outside::of(places, true).standing(journal));
         let mut ruled = BTreeSet::new();
         for (claim, _) in claims {
             let found = hash_of(&file, claim.upto).map_err(|error| told(&begun, error))?;
@@ -330,17 +331,19 @@ impl Prepared {
 
 /// Proves the copy at `file` and only then puts it in the place of the journal of `folder`; every
 /// event is handed to `visit` while it is proven. What stood before is kept beside it, under a
-/// name with `stamp`.
+/// name with `stamp`; what `places` and the copy's own place know of another course is overruled.
 ///
 /// # Errors
 /// [`BackupError`] when the copy is not sound or the journal is in use; nothing has changed then.
 pub fn restore(
     file: &Path,
     folder: &Path,
-    stamp: &str,
+    (stamp, places): (&str, &[PathBuf]),
     visit: impl FnMut(u64, &Event),
 ) -> Result<Restored, BackupError> {
-    prepare(file, folder, visit)?.put_in_place(stamp, file.parent())
+    let mut places = places.to_vec();
+    places.extend(file.parent().map(Path::to_owned));
+    prepare(file, folder, visit)?.put_in_place(stamp, &places)
 }
 
 fn at(path: &Path) -> impl FnOnce(io::Error) -> BackupError {

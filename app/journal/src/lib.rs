@@ -15,6 +15,7 @@ mod log;
 mod mark;
 mod mend;
 mod open;
+mod outside;
 mod rebuild;
 mod record;
 mod rows;
@@ -31,11 +32,12 @@ pub use fault::{AppendError, JournalError, RowFault};
 pub use log::Journal;
 pub use mark::MARK_FILE;
 pub use mend::{Mended, mend};
+pub use outside::{Outside, keep_mark};
 pub use rebuild::{FileOutcome, Rebuilt, rebuild};
 pub use record::{
     Followed, LifterSum, PlannedRow, Record, RecordError, RecordReader, SetRow, WeekRow,
 };
-pub use verify::{Report, read_aside, verify, verify_with};
+pub use verify::{Report, read_aside, verify, verify_beside, verify_with};
 
 /// The journal's name in the data folder.
 pub const JOURNAL_FILE: &str = "journal.sqlite";

@@ -4,6 +4,7 @@
 use crate::chain::{self, Hash};
 use crate::fault::{AppendError, BUSY_MS, JournalError, told};
 use crate::mark::{Claim, Mark};
+use crate::outside::Outside;
 use crate::rows::{hash_of, tail_of, walk};
 use crate::{ahead, open, wire, witness};
 use domain::Event;
@@ -36,16 +37,15 @@ impl Journal {
     /// no folder, read-only, not a journal, newer than this program, or on a file system that
     /// cannot keep it safe.
     pub fn open(path: &Path) -> Result<Self, JournalError> {
-        Self::open_beside(path, None)
+        Self::open_beside(path, &Outside::default())
     }
 
-    /// As [`Journal::open`]; where neither mark nor record can say how far the journal had come,
-    /// the copies in `place` are asked.
+    /// As [`Journal::open`], and holds it to what places outside the folder know.
     ///
     /// # Errors
     /// As [`Journal::open`].
-    pub fn open_beside(path: &Path, place: Option<&Path>) -> Result<Self, JournalError> {
-        witness::check(path, place)?;
+    pub fn open_beside(path: &Path, outside: &Outside) -> Result<Self, JournalError> {
+        witness::check(path, outside)?;
         let file = open::open(path)?;
         let mut journal = Self {
             file,

@@ -8,11 +8,13 @@ mod source;
 use crate::backup::{BackupError, Begun, Prepared, copies};
 use crate::chain::{self, BEFORE_FIRST, Hash, Row};
 use crate::fault::{JournalError, told};
-use crate::mark::{Claim, rulings};
+use crate::mark::Claim;
+use crate::outside::Outside;
 use crate::{JOURNAL_FILE, open, witness};
 use rusqlite::params;
 use source::Source;
 use std::path::{Path, PathBuf};
+use std::slice;
 
 /// How many of the newest copies of a place are looked into.
 const COPIES_MAX: usize = 3;
@@ -77,19 +79,19 @@ pub fn mend(folder: &Path, places: &[PathBuf]) -> Result<Mended, BackupError> {
     })
 }
 
-/// What mark and record claim, or without them the newest copies; and how far anybody knows it.
+/// What mark and record claim, or without them the furthest of each place; and how far anybody
+/// knows it.
 fn claims(journal: &Path, places: &[PathBuf]) -> (Vec<Claim>, u64) {
-    let ruled = rulings::read(journal);
     let only = |told: Vec<(Claim, String)>| -> Vec<Claim> {
-        let claims = told.into_iter().map(|(claim, _)| claim);
-        claims.filter(|claim| !ruled.contains(claim)).collect()
+        told.into_iter().map(|(claim, _)| claim).collect()
     };
-    let mut own = only(witness::of(journal, None));
-    let copies: Vec<_> = places.iter().map(|p| only(witness::of_copies(p))).collect();
-    let all = own.iter().chain(copies.iter().flatten());
+    let mut own = only(witness::of(journal));
+    let of = |place: &PathBuf| only(Outside::of(slice::from_ref(place), true).standing(journal));
+    let places: Vec<Vec<Claim>> = places.iter().map(of).collect();
+    let all = own.iter().chain(places.iter().flatten());
     let known = all.map(|claim| claim.upto).max().unwrap_or(0);
     if own.is_empty() {
-        own.extend(copies.iter().filter_map(|claims| claims.last()));
+        own.extend(places.iter().filter_map(|claims| claims.last()));
     }
     (own, known)
 }

@@ -3,6 +3,7 @@
 //! Refuses: repairing anything. The first bad row is told, and a copy must be put back.
 use crate::chain::BEFORE_FIRST;
 use crate::fault::{JournalError, told};
+use crate::outside::Outside;
 use crate::rows::{tail_of, walk};
 use crate::{ahead, open, witness};
 use domain::{Event, Moment};
@@ -39,11 +40,20 @@ pub fn verify(path: &Path) -> Result<Report, JournalError> {
 ///
 /// # Errors
 /// As [`verify`].
-pub fn verify_with(
+pub fn verify_with(path: &Path, visit: impl FnMut(u64, &Event)) -> Result<Report, JournalError> {
+    verify_beside(path, &Outside::default(), visit)
+}
+
+/// As [`verify_with`], and holds it to what places outside the folder know.
+///
+/// # Errors
+/// As [`verify`].
+pub fn verify_beside(
     path: &Path,
+    outside: &Outside,
     mut visit: impl FnMut(u64, &Event),
 ) -> Result<Report, JournalError> {
-    let claims = witness::of(path, None);
+    let claims = witness::of_or(path, outside);
     witness::look(path, &claims)?;
     let file = open::open_to_read(path)?;
     // One view of the file for all that follows, whoever appends meanwhile.
@@ -63,6 +73,8 @@ pub fn verify_with(
     })?;
     tail_of(&file).map_err(|fault| fault.within(path))?;
     witness::compare(&file, path, &claims)?;
+    let claims = outside.of_this(&file, path);
+    witness::compare(&file, path, &claims.map_err(|error| told(path, error))?)?;
     check_guards(&file, path)?;
     check_pages(&file, path)?;
     report.seal = last.iter().map(|byte| format!("{byte:02x}")).collect();
@@ -74,8 +86,12 @@ pub fn verify_with(
 ///
 /// # Errors
 /// As [`verify`](crate::verify()), but that nothing is said of pages that hold no event.
-pub fn read_aside(path: &Path, mut visit: impl FnMut(u64, &Event)) -> Result<(), JournalError> {
-    let claims = witness::of(path, None);
+pub fn read_aside(
+    path: &Path,
+    outside: &Outside,
+    mut visit: impl FnMut(u64, &Event),
+) -> Result<(), JournalError> {
+    let claims = witness::of_or(path, outside);
     if !witness::look(path, &claims)? {
         return Err(JournalError::Missing {
             path: path.to_owned(),
@@ -97,7 +113,9 @@ pub fn read_aside(path: &Path, mut visit: impl FnMut(u64, &Event)) -> Result<(),
         Ok::<_, JournalError>(())
     })?;
     tail_of(&file).map_err(|fault| fault.within(path))?;
-    witness::compare(&file, path, &claims)
+    witness::compare(&file, path, &claims)?;
+    let claims = outside.of_this(&file, path);
+    witness::compare(&file, path, &claims.map_err(|error| told(path, error))?)
 }
 
 /// Whether the file still refuses changes by hand.

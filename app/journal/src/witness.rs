@@ -1,10 +1,10 @@
 //! Hears the witnesses of how far the journal had come, before anything is written to it.
 //!
-//! The mark, the record, the write-ahead log and, where nothing else can speak, the copies. A
-//! claim that a deliberate act overruled is no claim any more.
-use crate::backup::copies;
+//! The mark, the record, the write-ahead log, and places outside the folder, which must speak where
+//! nothing else can. A claim that a deliberate act overruled is no claim any more.
 use crate::fault::{JournalError, told};
 use crate::mark::{self, Claim, MARK_FILE, Said, rulings};
+use crate::outside::Outside;
 use crate::rows::{hash_of, tail_of};
 use crate::{JOURNAL_FILE, RECORD_FILE, ahead, open, record};
 use rusqlite::{Connection, OpenFlags};
@@ -20,14 +20,13 @@ const BETWEEN: Duration = Duration::from_millis(15);
 /// A claim, and who makes it: a file's name.
 pub(crate) type Told = (Claim, String);
 
-/// Asks whether the journal at `path` is all that it had been, without writing to it. Where
-/// neither mark nor record can speak, the copies in `place` do.
+/// Asks whether the journal at `path` is all that it had been, without writing to it.
 ///
 /// # Errors
 /// [`JournalError::Lost`], [`JournalError::Foreign`], [`JournalError::Log`] when it is not;
 /// whatever keeps it from being read.
-pub(crate) fn check(path: &Path, place: Option<&Path>) -> Result<(), JournalError> {
-    let claims = of(path, place);
+pub(crate) fn check(path: &Path, outside: &Outside) -> Result<(), JournalError> {
+    let claims = of_or(path, outside);
     if !look(path, &claims)? {
         return Ok(());
     }
@@ -40,7 +39,18 @@ pub(crate) fn check(path: &Path, place: Option<&Path>) -> Result<(), JournalErro
         }
         (file, _) => file?,
     };
-    compare(&file, path, &claims)
+    compare(&file, path, &claims)?;
+    let claims = outside.of_this(&file, path);
+    compare(&file, path, &claims.map_err(|error| told(path, error))?)
+}
+
+/// What the journal's own witnesses say, or, where none can speak, all that is known outside.
+pub(crate) fn of_or(path: &Path, outside: &Outside) -> Vec<Told> {
+    let own = of(path);
+    match own.is_empty() && named_as_journal(path) {
+        true => outside.standing(path),
+        false => own,
+    }
 }
 
 /// A kill while the file was being turned to write ahead leaves its first page half turned, and the
@@ -91,7 +101,9 @@ pub(crate) fn compare(file: &Connection, path: &Path, claims: &[Told]) -> Result
             None => {
                 let end = "SELECT coalesce(max(seq), 0) FROM events";
                 let last = file.query_row(end, [], |row| row.get(0)).map_err(told)?;
-                return Err(lost(path, last, claim.upto, witness));
+                // Sorted: whoever knows it furthest tells.
+                let (claim, witness) = claims.last().unwrap_or(&(*claim, witness.clone())).clone();
+                return Err(lost(path, last, claim.upto, &witness));
             }
         }
     }
@@ -140,8 +152,8 @@ fn check_log(path: &Path) -> Result<(), JournalError> {
 
 /// What the witnesses of the journal at `path` say, those overruled left out. Sorted, the furthest
 /// claim is the last. A copy under another name stands for itself.
-pub(crate) fn of(path: &Path, place: Option<&Path>) -> Vec<Told> {
-    if path.file_name().is_none_or(|name| name != JOURNAL_FILE) {
+pub(crate) fn of(path: &Path) -> Vec<Told> {
+    if !named_as_journal(path) {
         return Vec::new();
     }
     let marked = mark::said(path);
@@ -155,25 +167,14 @@ pub(crate) fn of(path: &Path, place: Option<&Path>) -> Vec<Told> {
     {
         found.push((claim, RECORD_FILE.to_owned()));
     }
-    if found.is_empty()
-        && let Some(place) = place
-    {
-        found.extend(of_copies(place));
-    }
     let ruled = rulings::read(path);
     found.retain(|(claim, _)| claim.upto > 0 && !ruled.contains(claim));
     found.sort();
     found
 }
 
-/// What each copy in `place` claims by its last event; one that cannot be read claims nothing.
-pub(crate) fn of_copies(place: &Path) -> Vec<Told> {
-    let copies = copies(place).unwrap_or_default();
-    let claim = |copy: std::path::PathBuf| {
-        let name = copy.file_name()?.to_string_lossy().into_owned();
-        Some((claim_of(&copy)?, name))
-    };
-    copies.into_iter().filter_map(claim).collect()
+fn named_as_journal(path: &Path) -> bool {
+    path.file_name().is_some_and(|name| name == JOURNAL_FILE)
 }
 
 /// The last event of the copy at `path`.

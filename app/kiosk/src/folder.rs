@@ -2,10 +2,12 @@
 //!
 //! Refuses: the checkout. State is kept in the user's data folder, or where `--data` says.
 use crate::error::KioskError;
-use journal::Journal;
+use journal::{Journal, Outside};
 use plan::words;
 use std::fs::TryLockError;
 use std::path::{Path, PathBuf};
+use std::sync::mpsc::channel;
+use std::time::Duration;
 
 /// The gym's files, in the order in which they are read.
 pub const GYM_FILES: [&str; 4] = ["gym.toml", "lifters.toml", "kiosk.toml", "programme.toml"];
@@ -29,6 +31,9 @@ pub const DEMO: [(&str, &str); 4] = [
 
 /// The demo gym's plan.
 pub const DEMO_PLAN: &str = include_str!("../../../demo-data/plans/four-weeks.csv");
+
+/// How long a place outside the folder is waited for: at the rack somebody waits too.
+const HANGS: Duration = Duration::from_secs(2);
 
 /// That a folder is this kiosk's alone.
 #[derive(Debug)]
@@ -85,14 +90,42 @@ impl Folder {
         self.0.join("journal.sqlite")
     }
 
-    /// Opens the journal; where neither its mark nor the record can say how far it had come, the
-    /// copies in the gym's second place are asked.
+    /// Opens the journal, held to what is known outside the folder too.
     ///
     /// # Errors
     /// [`KioskError::Journal`] when it cannot be opened, or is not all that it had been.
     pub fn open_journal(&self) -> Result<Journal, KioskError> {
-        let place = self.copies_place();
-        Ok(Journal::open_beside(&self.journal(), place.as_deref())?)
+        Ok(Journal::open_beside(&self.journal(), &self.outside())?)
+    }
+
+    /// What the places outside the folder know of its journal. One that hangs, as a network's disk
+    /// may, is not waited for: whoever looks each minute asks it again.
+    #[must_use]
+    pub fn outside(&self) -> Outside {
+        let (places, (tell, told)) = (self.places(), channel());
+        if places.is_empty() {
+            return Outside::default();
+        }
+        // A journal whose own witnesses are gone is held to all that there is.
+        let all = !self.0.join(journal::MARK_FILE).exists();
+        let ask = move || drop(tell.send(Outside::of(&places, all)));
+        match std::thread::Builder::new().name("places".into()).spawn(ask) {
+            Ok(_) => told.recv_timeout(HANGS).unwrap_or_default(),
+            Err(_) => Outside::default(),
+        }
+    }
+
+    /// The places outside the folder where something may be known of its journal: where copies are
+    /// kept, and a folder beside it with `-witness` behind its name, where there is one.
+    #[must_use]
+    pub fn places(&self) -> Vec<PathBuf> {
+        let witness = || {
+            let own = std::path::absolute(&self.0).ok()?;
+            let mut name = own.file_name()?.to_owned();
+            name.push("-witness");
+            Some(own.with_file_name(name)).filter(|place| place.is_dir())
+        };
+        self.copies_place().into_iter().chain(witness()).collect()
     }
 
     /// The second place, as the settings that lie in the folder name it.

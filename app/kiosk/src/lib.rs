@@ -17,6 +17,7 @@ pub mod gym_files;
 pub mod kiosk;
 pub mod lan;
 pub mod nightly;
+pub mod outside;
 pub mod owner;
 pub mod picture;
 pub mod rehearse;

@@ -68,7 +68,7 @@ impl Owner {
         };
         tracing::warn!(%why, "the journal is read, and cannot be written for now");
         let (mut state, mut seq) = (State::default(), 0);
-        let read = journal::read_aside(&folder.journal(), |at, event| {
+        let read = journal::read_aside(&folder.journal(), &folder.outside(), |at, event| {
             state.apply(event);
             seq = at;
         });

@@ -13,6 +13,7 @@ use crate::folder::Folder;
 use crate::kiosk::{Kiosk, Pressed};
 use crate::lan::{self, Lan};
 use crate::nightly::{self, Nightly};
+use crate::outside;
 use crate::shared;
 use crate::trouble;
 use crate::watch::{spawn_once, stand_back};
@@ -40,7 +41,8 @@ pub enum Input {
     Proven(Box<Tried>),
     /// The record was made again after a copy was put back.
     RecordMade,
-    /// The journal is damaged in a part that the start did not read.
+    /// The journal is damaged in a part that the start did not read, or less than another place
+    /// knows of it.
     Unsound(Box<KioskError>),
     /// A better order of turns than the one that was called.
     Better(Box<Better>),
@@ -77,6 +79,7 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     }
     let coach_desk = CoachDesk::open(&kiosk, folder, lan.desk.clone(), inputs.clone());
     lan::start(lan.clone(), inputs.clone());
+    outside::start(folder, inputs.clone());
     let mut desks = Desks { coach_desk, lan };
     if let Some(place) = &kiosk.config().backup {
         let nightly = Nightly {

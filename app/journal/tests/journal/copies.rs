@@ -47,7 +47,7 @@ impl Gym {
     }
 
     fn restore(&self, file: &Path) -> Result<journal::Restored, BackupError> {
-        restore(file, self.folder.path(), "2026-12-01", |_, _| {})
+        restore(file, self.folder.path(), ("2026-12-01", &[]), |_, _| {})
     }
 }
 
@@ -190,7 +190,7 @@ fn a_damaged_journal_is_put_aside_with_what_lay_beside_it() {
     );
     let lost = gym.folder.path().join("other");
     fs::create_dir(&lost).expect("makes");
-    let first = restore(&copy, &lost, "x", |_, _| {}).expect("into an empty folder");
+    let first = restore(&copy, &lost, ("x", &[]), |_, _| {}).expect("into an empty folder");
     assert_eq!((first.aside, first.report), (None, restored.report));
 }
 
@@ -206,7 +206,7 @@ proptest! {
         drop(journal);
         let mut state = State::default();
         prop_assume!(!events.is_empty());
-        restore(&copy, gym.folder.path(), "x", |_, event| state.apply(event)).expect("restores");
+        restore(&copy, gym.folder.path(), ("x", &[]), |_, event| state.apply(event)).expect("restores");
         prop_assert_eq!(state, State::replay(&events));
     }
 }

@@ -8,6 +8,7 @@ mod invented_next;
 mod invented_turns;
 mod keeping;
 mod killed;
+mod outside;
 mod projecting;
 mod proof;
 mod rebuilding;

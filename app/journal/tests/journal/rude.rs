@@ -3,7 +3,9 @@
 //! damaged in the log or the file is mended from what is left.
 use crate::invented;
 use domain::Event;
-use journal::{JOURNAL_FILE, Journal, MARK_FILE, RECORD_FILE, Record, backup, mend, verify};
+use journal::{
+    JOURNAL_FILE, Journal, MARK_FILE, Outside, RECORD_FILE, Record, backup, mend, verify,
+};
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -92,7 +94,7 @@ fn mended(folder: &Path, places: &[PathBuf]) -> u64 {
         "{last} and {lost} lost"
     );
     made.prepared
-        .put_in_place("2026-12-01", None)
+        .put_in_place("2026-12-01", &[])
         .expect("in place");
     let path = folder.join(JOURNAL_FILE);
     assert_eq!(verify(&path).expect("sound").events, last);
@@ -257,7 +259,8 @@ fn a_missing_journal_is_not_begun_anew_where_anything_knows_of_one() {
     // Nothing but a copy is left.
     let folder = tempfile::tempdir().expect("a folder");
     let path = folder.path().join(JOURNAL_FILE);
-    let told = Journal::open_beside(&path, Some(place.path())).expect_err("refused");
+    let outside = Outside::of(&[place.path().to_owned()], true);
+    let told = Journal::open_beside(&path, &outside).expect_err("refused");
     assert!(
         told.to_string()
             .contains("pinladder-2026-12-01.sqlite knows"),

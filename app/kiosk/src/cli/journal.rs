@@ -6,7 +6,7 @@ use crate::folder::{Alone, Folder};
 use chrono::DateTime;
 use clap::Subcommand;
 use domain::{Moment, State};
-use journal::{BackupError, FileOutcome, Rebuilt, Report};
+use journal::{BackupError, FileOutcome, Outside, Rebuilt, Report};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
@@ -59,7 +59,9 @@ pub(super) fn obey(
 
 fn verify(folder: &Folder, out: &mut dyn Write) -> Result<bool, KioskError> {
     let mut state = State::default();
-    let report = journal::verify_with(&folder.journal(), |_, event| state.apply(event))?;
+    let report = journal::verify_beside(&folder.journal(), &folder.outside(), |_, event| {
+        state.apply(event);
+    })?;
     say(out, &proof(&report, &state));
     Ok(true)
 }
@@ -143,7 +145,8 @@ fn restore(folder: &Folder, file: &Path, out: &mut dyn Write) -> Result<bool, Ki
     let stamp = stamp();
     let mut state = State::default();
     let apply = |_, event: &domain::Event| state.apply(event);
-    let restored = journal::restore(file, folder.path(), &stamp, apply)?;
+    let places = folder.places();
+    let restored = journal::restore(file, folder.path(), (&stamp, &places), apply)?;
     say(out, &proof(&restored.report, &state));
     if let Some(aside) = &restored.aside {
         say(out, &format!("the journal before is {}\n", aside.display()));
@@ -178,8 +181,9 @@ fn mend(
 ) -> Result<bool, KioskError> {
     let _alone = alone(folder)?;
     let mut places = from.to_vec();
-    places.extend(folder.copies_place());
-    let broken = match journal::verify(&folder.journal()) {
+    places.extend(folder.places());
+    let outside = Outside::of(&places, true);
+    let broken = match journal::verify_beside(&folder.journal(), &outside, |_, _| {}) {
         Ok(report) => {
             let events = report.events;
             say(
@@ -219,8 +223,7 @@ fn mend(
         say(out, &told);
         return Ok(false);
     }
-    let copies = folder.copies_place();
-    let put = mended.prepared.put_in_place(&stamp(), copies.as_deref())?;
+    let put = mended.prepared.put_in_place(&stamp(), &places)?;
     let events = put.report.events;
     say(out, &format!("mended: {events} events\n"));
     if let Some(aside) = &put.aside {

@@ -102,9 +102,7 @@ impl Kiosk {
         // The journal must be closed to be put aside.
         let empty = Owner::in_memory(domain::State::default());
         let (stood, stood_seq) = std::mem::replace(&mut self.owner, empty).close();
-        let restored = proven
-            .prepared
-            .put_in_place(&stamp, self.config.backup.as_deref().map(Path::new));
+        let restored = proven.prepared.put_in_place(&stamp, &folder.places());
         let (state, seq) = match &restored {
             Ok(_) => (proven.state, proven.seq),
             Err(_) => (stood, stood_seq),
@@ -119,6 +117,7 @@ impl Kiosk {
         if restored.is_ok() {
             self.clock.anchor(&mut self.owner);
             self.record = None;
+            self.unsound = None;
             self.today.made_for = None;
         }
         self.after_change();
