@@ -6,9 +6,8 @@ use view::{Frame, Screen};
 /// Where one lifter's turn can be spoken of, the button for it is drawn; chips and lists agree.
 pub(super) fn sound(face: &Answer, frame: &Frame) -> Result<(), String> {
     let drawn = |label: &str| face.buttons.iter().any(|b| b.label == label);
-    let away = face.buttons.iter().any(|b| b.label == "I am back");
-    if matches!(face.screen, "bar" | "rest") && !away && !drawn("later, skip...") {
-        return Err("nobody can put the turn off here".into());
+    if has_turn(frame) && !drawn("later, skip...") {
+        return Err(format!("nobody can put the turn off on {}", face.screen));
     }
     let mut names: Vec<&str> = frame
         .chips
@@ -28,6 +27,30 @@ pub(super) fn sound(face: &Answer, frame: &Frame) -> Result<(), String> {
     };
     follows(&believed.left, &off.left, &on.left, left)?;
     follows(&believed.right, &off.right, &on.right, right)
+}
+
+/// Whether this is a screen of somebody under way: two taps at most must tell that they go later,
+/// skip, need longer, leave or are back.
+fn has_turn(frame: &Frame) -> bool {
+    match &frame.screen {
+        Screen::Bar(_)
+        | Screen::Settle(_)
+        | Screen::Stop(_)
+        | Screen::Entry(_)
+        | Screen::Rest(_)
+        | Screen::Holds(_) => true,
+        Screen::SetUp(setup) => setup.main == "back to the bar",
+        Screen::Turn(_)
+        | Screen::History(_)
+        | Screen::Why(_)
+        | Screen::Choose(_)
+        | Screen::Floor(_)
+        | Screen::End(_)
+        | Screen::Meet(_)
+        | Screen::List(_)
+        | Screen::Page(_)
+        | Screen::Typing(_) => false,
+    }
 }
 
 /// From what is believed by what is moved to what is wanted.

@@ -256,12 +256,18 @@ impl People {
             return;
         };
         let before = self.face.sets_logged;
+        let known = self.rehearsal.kiosk().state().bars.clone();
         self.hear(&Line::Tap {
             label,
             times,
             gap_ms: gap_ms.max(1),
         });
         let now = self.face.sets_logged;
+        // A true word that is taken back leaves its plates on, and nobody can know of them.
+        let bars = &self.rehearsal.kiosk().state().bars;
+        for (bar, _) in bars.iter().filter(|(bar, now)| known.get(*bar) != Some(*now)) {
+            self.bars.misled(bar);
+        }
         if now > before || now + 1 < before {
             self.fault(format!("an undo made {before} sets {now}: {:?}", self.face));
         }

@@ -311,6 +311,14 @@ fn the_coach_opens_again_what_was_left_open() {
     clock.reboot_after_ms(17 * 3_600_000);
     let bench = Bench::start(folder.path(), &clock);
     assert_eq!(bench.screen(), "choose");
+    bench.tap(&name);
+    let Screen::SetUp(setup) = bench.frame().screen else {
+        panic!("{:?}", bench.frame().screen);
+    };
+    let (done, told) = ("1 of ", "left open; the coach can open it again");
+    let is_told = setup.note.contains(done) && setup.note.contains(told);
+    assert!(is_told, "the lifter is told: {}", setup.note);
+    bench.tap("all lifters");
     enter(&bench, "4711");
     tap_like(&bench, "left open, ", "");
     let (lift, date, done) = rows(&bench).remove(0);

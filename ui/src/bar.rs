@@ -36,7 +36,6 @@ impl AtTheBarFace {
         to.set_spot(spot(&at.spot));
         to.set_loaded(at.loaded.as_str().into());
         to.set_holds(at.holds.as_str().into());
-        to.set_turn(at.turn.as_str().into());
         to.set_caution(at.caution.as_str().into());
         to.set_settle(at.settle.as_str().into());
         to.set_main(at.main.as_str().into());

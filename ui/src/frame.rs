@@ -29,6 +29,7 @@ impl FrameFace {
         to.set_clock(frame.clock.as_str().into());
         to.set_undo(frame.undo.as_str().into());
         to.set_undo_detail(two_lines(&frame.undo_detail).into());
+        to.set_turn(frame.turn.as_str().into());
         to.set_notice(frame.notice.as_str().into());
         // The words first: a chip is never there without its own.
         let words = frame.chips.iter().map(|chip| chip.word.as_str());

@@ -48,7 +48,6 @@ impl RestFace {
         to.set_spot(spot(&rest.spot));
         to.set_loaded(rest.loaded.as_str().into());
         to.set_holds(rest.holds.as_str().into());
-        to.set_turn(rest.turn.as_str().into());
         to.set_settle(rest.settle.as_str().into());
         to.set_cue(rest.cue.as_str().into());
         to.set_main(rest.main.as_str().into());

@@ -108,6 +108,10 @@ impl Stage {
                     self.aside = Some(Aside::History(other));
                 }
             }
+            (Aside::History(_), Tap::TurnPad) => {
+                let due = self.due(scene);
+                self.open_turn(scene, &due);
+            }
             (Aside::Why(no, part), Tap::Main) => {
                 if let Some(other) = part_after(scene, no, part) {
                     self.aside = Some(Aside::Why(no, other));

@@ -35,8 +35,6 @@ pub struct AtTheBar {
     pub loaded: String,
     /// "bar holds...".
     pub holds: String,
-    /// "later, skip...".
-    pub turn: String,
     /// One short caution that matters now, or empty.
     pub caution: String,
     /// The button to the work loads that may be chosen: "other load"; empty when there are none.
@@ -69,7 +67,6 @@ pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBa
         spot: spot(say, sheet, rung, &order.to),
         loaded: loaded(say, &order),
         holds: say.say(p::BAR_HOLDS),
-        turn: say.say(p::TURN_PAD),
         ladder: drawings::ladder(say, sheet, Some(run)),
         caution: caution(say, sheet, at),
         settle: offered(say, scene.choices(run).as_ref()),

@@ -39,6 +39,7 @@ pub fn buttons(frame: &Frame) -> Vec<Button> {
         }
     }
     row.of_screen(&frame.screen);
+    row.add(frame.turn.clone(), Deed::Other);
     let takes_back = frame.undo == row.say.say(p::UNDO);
     let undo = if takes_back { Deed::Undo } else { Deed::Other };
     row.add(frame.undo.clone(), undo);
@@ -174,7 +175,6 @@ impl Row {
         match screen {
             Screen::Bar(bar) => {
                 self.add(bar.settle.clone(), Deed::Other);
-                self.add(bar.turn.clone(), Deed::Other);
                 self.add(bar.loaded.clone(), Deed::Loaded);
                 self.add(bar.holds.clone(), Deed::Holds);
                 self.own(p::OTHER_REPS, Deed::Reps);
@@ -183,7 +183,6 @@ impl Row {
             }
             Screen::Rest(rest) => {
                 self.add(rest.settle.clone(), Deed::Other);
-                self.add(rest.turn.clone(), Deed::Other);
                 self.own(p::SET_UP, Deed::Other);
                 self.add(rest.loaded.clone(), Deed::Loaded);
                 self.add(rest.holds.clone(), Deed::Holds);

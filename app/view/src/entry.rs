@@ -53,7 +53,10 @@ pub(crate) fn pad_of(say: Language, run: &LiftRun, at: usize, pad: &PadOpen) -> 
             question: say.say(p::WHICH_REP),
             numbers: (1..=rung.reps.clamp(1, NUMBERS_MAX)).collect(),
             planned: 0,
-            through: say.fill(p::DID_ALL, &[&rung.reps.to_string()]),
+            through: match rung.reps {
+                1 => say.say(p::DID_IT),
+                reps => say.fill(p::DID_ALL, &[&reps.to_string()]),
+            },
             through_on: *through,
         },
     }

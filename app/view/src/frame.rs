@@ -51,6 +51,8 @@ pub struct Frame {
     pub undo: String,
     /// More about it: "60 kg × 5".
     pub undo_detail: String,
+    /// What opens the page on one's turn, "later, skip..."; empty where there is no turn.
+    pub turn: String,
     /// A sentence that the lifter must see (something failed), or empty.
     pub notice: String,
     /// The screen itself.
@@ -150,6 +152,7 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
     let lifter = stage.lifter.clone().unwrap_or_default();
     let (undo, undo_detail) = undo(stage, scene, &due);
     let say = scene.language();
+    let turn = stage.with_turn(scene, &due).map(|_| say.say(p::TURN_PAD));
     let aside = stage.aside.as_ref().unwrap_or(&Aside::Panel);
     let lift = match &due {
         Due::All | Due::Floor => String::new(),
@@ -185,12 +188,13 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
     Frame {
         language: say,
         look: scene.chosen().look(scene.clock),
-        chips: chips(scene, &lifter),
+        chips: chips(scene, &lifter, stage.is_early(scene)),
         lifter,
         lift,
         clock: scene.clock.into(),
         undo,
         undo_detail,
+        turn: turn.unwrap_or_default(),
         notice: scene.notice.into(),
         screen,
         beside: None,
@@ -222,12 +226,12 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
         let word = if meet { p::UNDO } else { p::BACK };
         return (say.say(word), String::new());
     }
-    if stage.is_early(scene) {
-        return (say.say(p::UNDO), say.say(p::GO_NOW));
-    }
     let Some(run) = stage.undoes(scene) else {
         return Default::default();
     };
+    if stage.is_early(scene) && scene.word_to_undo(run).is_none() {
+        return (say.say(p::UNDO), say.say(p::GO_NOW));
+    }
     let what = match run.entries.last().map(|e| e.what) {
         _ if scene.word_to_undo(run).is_some() => say.say(p::THE_WORD),
         None => say.say(p::THE_START),
@@ -253,8 +257,9 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
 }
 
 /// All who are under way at the shown lifter's bar, the shown one too, in the order in which they
-/// began, so that nobody's place changes; elsewhere all who are under way.
-fn chips(scene: &Scene<'_>, lifter: &str) -> Vec<Chip> {
+/// began, so that nobody's place changes; elsewhere all who are under way. `early`: the shown one is
+/// at the bar before the rest was over.
+fn chips(scene: &Scene<'_>, lifter: &str, early: bool) -> Vec<Chip> {
     let mut open: Vec<&LiftRun> = scene.runs().filter(|run| !run.is_over()).collect();
     let own = open
         .iter()
@@ -268,12 +273,17 @@ fn chips(scene: &Scene<'_>, lifter: &str) -> Vec<Chip> {
         return Vec::new();
     }
     let chip = |run: &LiftRun| {
-        let (pace, word) = standing(scene, run);
+        let shown = run.sheet.lifter == lifter;
+        let (pace, word) = if shown && early {
+            (Pace::Ready, scene.language().say(p::UP))
+        } else {
+            standing(scene, run)
+        };
         Chip {
             lifter: run.sheet.lifter.clone(),
             word,
             pace,
-            shown: run.sheet.lifter == lifter,
+            shown,
         }
     };
     open.into_iter().map(chip).collect()

@@ -30,15 +30,27 @@ pub fn list(state: &State) -> Vec<LeftOpen> {
     let mut closed: Vec<&LiftRun> = closed.collect();
     let closed_at = |run: &LiftRun| run.entries.last().map_or(Moment(0), |entry| entry.at);
     closed.sort_by_key(|run| core::cmp::Reverse((closed_at(run), run.no)));
-    let one = |run: &LiftRun| LeftOpen {
+    closed.into_iter().take(LISTED_MAX).map(one).collect()
+}
+
+fn one(run: &LiftRun) -> LeftOpen {
+    LeftOpen {
         no: run.no,
         lifter: run.sheet.lifter.clone(),
         lift: run.sheet.lift.clone(),
         date: run.sheet.date,
         passed: run.passed().count(),
         rungs: run.sheet.rungs.len(),
-    };
-    closed.into_iter().take(LISTED_MAX).map(one).collect()
+    }
+}
+
+/// What the lifter is told before the next lift: that the last one was left open; else nothing.
+pub(crate) fn told(say: Language, state: &State, lifter: &str) -> Option<String> {
+    let own = state.lifts.values().filter(|run| run.sheet.lifter == lifter);
+    let last = own.max_by_key(|run| run.no)?;
+    let one = last.is_left_open().then(|| one(last))?;
+    let words = [&say.shipped(&one.lift), &say.date(one.date), &done(say, &one)];
+    Some(say.fill(p::days::LEFT_OPEN_TOLD, &words.map(String::as_str)))
 }
 
 /// The list as text, a line each with the number first.

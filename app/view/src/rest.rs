@@ -48,8 +48,6 @@ pub struct Rest {
     pub loaded: String,
     /// "bar holds...", or empty.
     pub holds: String,
-    /// "later, skip...", or empty.
-    pub turn: String,
     /// The button to the work loads that may be chosen: "other load"; empty when there are none.
     pub settle: String,
     /// One short cue for the set to come, or empty; they take turns.
@@ -98,11 +96,6 @@ pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Re
             say.say(p::BAR_HOLDS)
         } else {
             String::new()
-        },
-        turn: if run.attendance.away {
-            String::new()
-        } else {
-            say.say(p::TURN_PAD)
         },
         ladder: drawings::ladder(say, sheet, Some(run)),
         cue: cue(say, sheet, at),

@@ -2,6 +2,7 @@
 use crate::draw::{LadderRow, RackDrawing};
 use crate::drawings;
 use crate::language::{Language, c, p};
+use crate::left_open;
 use crate::scene::Scene;
 use crate::words;
 use domain::day::{DayEntry, NoSheet};
@@ -54,6 +55,7 @@ pub(crate) fn fresh(scene: &Scene<'_>, entry: Option<&DayEntry>, lifter: &str) -
         Some(Ok(sheet)) => SetUp {
             due: entry.map(|entry| due(say, entry)).unwrap_or_default(),
             main: say.say(p::START),
+            note: note(scene, lifter, &sheet.note),
             ..set_up(say, sheet, None)
         },
         Some(Err(why)) => SetUp {
@@ -61,13 +63,23 @@ pub(crate) fn fresh(scene: &Scene<'_>, entry: Option<&DayEntry>, lifter: &str) -
                 true => say.say(p::list::COACH_CODE),
                 false => String::new(),
             },
+            note: note(scene, lifter, ""),
             ..nothing(say.no_sheet(why))
         },
-        None if scene.gym.lifters.iter().any(|l| l.name == lifter) => {
-            nothing(say.say(p::NOT_PLANNED))
-        }
+        None if scene.gym.lifters.iter().any(|l| l.name == lifter) => SetUp {
+            note: note(scene, lifter, ""),
+            ..nothing(say.say(p::NOT_PLANNED))
+        },
         None => nothing(say.fill(p::NOT_A_LIFTER, &[lifter])),
     }
+}
+
+/// The plan's note, after what is to be known of the last time.
+fn note(scene: &Scene<'_>, lifter: &str, plan: &str) -> String {
+    let told = left_open::told(scene.language(), scene.state, lifter);
+    let plan = Some(plan.to_owned()).filter(|note| !note.is_empty());
+    let both: Vec<String> = told.into_iter().chain(plan).collect();
+    both.join("\n")
 }
 
 /// Whether the coach's word at the desk makes a sheet of it: the main button leads to its door.

@@ -226,9 +226,9 @@ impl Stage {
     }
 
     /// Whether a set is shown that was begun before its rest was over: undo goes back to the rest.
+    /// It stays so when the rest ends meanwhile, so that what a finger comes down on stays too.
     pub(crate) fn is_early(&self, scene: &Scene<'_>) -> bool {
-        self.early.is_some()
-            && matches!(self.due(scene), Due::Bar(run, _) if scene.rest_left(run).is_some())
+        matches!(self.due(scene), Due::Bar(run, rung) if self.early == Some((run.no, rung)))
     }
 
     /// Something was said or entered on this face: what brought it up is no longer what undo takes
@@ -247,13 +247,14 @@ impl Stage {
             return None;
         }
         let run = self.undoes(scene)?;
-        if self.is_early(scene) {
-            self.early = None;
-            return None;
-        }
+        let early = self.is_early(scene);
         self.early = None;
+        // A word about the bar before "go now": a wrong one that stays would be loaded upon.
         if let Some(bar) = scene.word_to_undo(run) {
             return Some(Command::UndoBarWord(bar));
+        }
+        if early {
+            return None;
         }
         Some(Command::Undo(run.no))
     }
@@ -282,9 +283,9 @@ impl Stage {
                 None
             }
             Due::Rest(run, ..) if run.attendance.away => Some(Command::Return(run.no)),
-            Due::Rest(run, rung, _) => {
+            Due::Rest(run, rung, left) => {
                 self.answered();
-                self.early = Some((run.no, rung));
+                self.early = (left > 0).then_some((run.no, rung));
                 let others_first = scene.first_before(run).is_some();
                 others_first.then_some(Command::Claim(run.no))
             }

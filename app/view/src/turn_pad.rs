@@ -29,13 +29,18 @@ pub struct Answer {
 pub(crate) fn turn_pad(scene: &Scene<'_>, run: &LiftRun, rung: Option<usize>) -> TurnPad {
     let say = scene.language();
     let mut answers = Vec::new();
-    if scene.first_before(run).is_some() && rung.is_some() {
+    let away = run.attendance.away;
+    if away {
+        answers.push(answer(say, p::I_AM_BACK, p::BACK_MORE, TurnTap::Back));
+    }
+    let own = rung.is_some() && !away;
+    if own && scene.first_before(run).is_some() {
         answers.push(answer(say, p::MINE, p::MINE_MORE, TurnTap::Mine));
     }
-    if scene.others_here(run) && rung.is_some() && !run.attendance.deferred {
+    if own && scene.others_here(run) && !run.attendance.deferred {
         answers.push(answer(say, p::LATER, p::LATER_MORE, TurnTap::Later));
     }
-    if rung.is_some() {
+    if own {
         answers.push(answer(say, p::LONGER, p::LONGER_MORE, TurnTap::Longer));
     }
     if let Some(rung) = rung.and_then(|at| run.sheet.rungs.get(at)) {
@@ -45,7 +50,9 @@ pub(crate) fn turn_pad(scene: &Scene<'_>, run: &LiftRun, rung: Option<usize>) ->
             tap: Tap::Skip,
         });
     }
-    answers.push(answer(say, p::LEAVE, p::LEAVE_MORE, TurnTap::Leave));
+    if !away {
+        answers.push(answer(say, p::LEAVE, p::LEAVE_MORE, TurnTap::Leave));
+    }
     TurnPad {
         question: say.fill(p::TURN_QUESTION, &[&run.sheet.lifter]),
         answers,

@@ -97,6 +97,7 @@ impl World {
             }),
         };
         let mut frame = Frame {
+            turn: String::new(),
             language: Language::English,
             look: Look::Dim,
             lifter: "Hamza".into(),

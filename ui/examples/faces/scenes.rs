@@ -125,6 +125,19 @@ pub(crate) fn frame(screen: Screen) -> Frame {
         } else {
             "90 kg × 3".into()
         },
+        turn: if matches!(
+            screen,
+            Screen::Bar(_)
+                | Screen::Rest(_)
+                | Screen::Entry(_)
+                | Screen::Holds(_)
+                | Screen::Settle(_)
+                | Screen::Stop(_)
+        ) {
+            "later, skip...".into()
+        } else {
+            String::new()
+        },
         notice: String::new(),
         beside: None,
         number: 0,

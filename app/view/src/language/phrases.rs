@@ -91,6 +91,7 @@ crate::phrases! {
     HOW_MANY_REPS: "how many reps at {0}?", "Wie viele Wdh. mit {0}?";
     WHICH_REP: "at which rep did the back move?", "Bei welcher Wdh. gab der Rücken nach?";
     END_LIFT: "end the lift", "Übung beenden";
+    DID_IT: "did it all the same", "trotzdem gemacht";
     DID_ALL: "did all {0} all the same", "trotzdem alle {0} gemacht";
     // The floor.
     NOBODY_YET: "nobody is lifting yet", "noch hebt niemand";

@@ -1,5 +1,6 @@
 //! What somebody says about their turn and about the bar.
 use super::{Due, PadOpen, Stage};
+use crate::aside::Aside;
 use crate::holds::holds;
 use crate::scene::Scene;
 use crate::tap::{HoldsTap, Tap, TurnTap};
@@ -35,7 +36,7 @@ impl Stage {
         if *tap == Tap::Holds {
             self.open_holds(&due);
         } else {
-            self.open_turn(&due);
+            self.open_turn(scene, &due);
         }
         None
     }
@@ -110,12 +111,31 @@ impl Stage {
         Some(Command::SayBar(Box::new(word_of(run, holds, Said::Stated))))
     }
 
+    /// The lift whose turn can be spoken of from here: from every screen of a lifter under way, so
+    /// that nobody has to go back first.
+    pub(crate) fn with_turn<'a>(&self, scene: &Scene<'a>, due: &Due<'a>) -> Option<&'a LiftRun> {
+        let run = match due {
+            Due::Bar(run, _)
+            | Due::Rest(run, ..)
+            | Due::Stop(run)
+            | Due::Settle(run, _)
+            | Due::SetUp(run) => *run,
+            Due::Pad(run, _, pad) if *pad != PadOpen::Turn => *run,
+            Due::Aside if matches!(self.aside, Some(Aside::History(_))) => {
+                scene.run(self.lifter.as_ref()?)?
+            }
+            Due::Pad(..) | Due::Aside | Due::All | Due::Floor | Due::Fresh(_) | Due::End(_) => {
+                return None;
+            }
+        };
+        run.next_rung().is_some().then_some(run)
+    }
+
     /// Opens later, skip, longer, leave.
-    pub(super) fn open_turn(&mut self, due: &Due<'_>) {
-        if matches!(
-            due,
-            Due::Bar(..) | Due::Rest(..) | Due::Stop(_) | Due::Settle(..)
-        ) {
+    pub(crate) fn open_turn(&mut self, scene: &Scene<'_>, due: &Due<'_>) {
+        if self.with_turn(scene, due).is_some() {
+            self.aside = None;
+            self.setup_again = false;
             self.pad = Some(PadOpen::Turn);
         }
     }
@@ -141,7 +161,9 @@ impl Stage {
             },
             TurnTap::Leave => Command::Leave(no),
             TurnTap::Mine => {
-                self.early = run.next_rung().map(|rung| (no, rung));
+                let resting = scene.rest_left(run).is_some();
+                let rung = run.next_rung().filter(|_| resting);
+                self.early = rung.map(|rung| (no, rung));
                 Command::Claim(no)
             }
             TurnTap::Back => Command::Return(no),

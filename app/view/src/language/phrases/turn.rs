@@ -38,6 +38,7 @@ crate::phrases! {
     MINE: "my turn now", "jetzt ich";
     MINE_MORE: "before the others", "vor den anderen";
     I_AM_BACK: "I am back", "bin wieder da";
+    BACK_MORE: "count me in again", "ich mache wieder mit";
     AWAY: "away", "weg";
     PASSED_OVER: "did not come at {0}", "kam um {0} nicht";
     PLACE_NEXT: "next", "gleich";
