@@ -233,8 +233,10 @@ impl Bars {
         let is_open = self.loose || kind(plate) == plate || !self.unsaid.is_empty();
         match named.or_else(|| is_open.then(alike).flatten()) {
             Some(at) => {
-                self.loose |= named.is_none() && kind(plate) != plate;
-                Ok(free.remove(at))
+                let one = free.remove(at);
+                // Which one it is nobody tells the screen where it did not ask for one by its mark.
+                self.loose |= one != plate;
+                Ok(one)
             }
             None => {
                 let told = format!("{plate} does not hang free: {:?}", self.bars);
@@ -247,6 +249,20 @@ impl Bars {
                 })
             }
         }
+    }
+
+    /// Whether all that has to go on hangs free, of its kind at least: of what somebody read a while
+    /// ago others may have it by now.
+    pub(crate) fn hang_free(&self, task: &Task) -> bool {
+        let (stays, on) = match task.in_doubt {
+            true => (Sleeves::default(), &task.to),
+            false => (self.at(&task.bar), &task.on),
+        };
+        let mut free = self.free(&task.bar, &stays);
+        on.plates().all(|plate| {
+            let hangs = free.iter().position(|one| same(one, plate, self.loose));
+            hangs.map(|at| free.remove(at)).is_some()
+        })
     }
 
     /// What hangs on no bar, where `bar` holds `holds`.

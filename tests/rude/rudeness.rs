@@ -81,10 +81,15 @@ impl People {
     /// worked at that bar meanwhile.
     pub(super) fn builds_late(&mut self) {
         let Some(task) = self.read.take() else { return };
-        if self.bars.at(&task.bar) == self.was_at {
-            self.note("late", format!("{task:?}"));
-            self.build(&task);
+        if self.bars.at(&task.bar) != self.was_at {
+            return;
         }
+        if !self.bars.hang_free(&task) {
+            self.note("missing", format!("{task:?}, read a while ago"));
+            return;
+        }
+        self.note("late", format!("{task:?}"));
+        self.build(&task);
     }
 
     /// Two taps where one was meant, 40 to 1,200 ms apart.

@@ -228,7 +228,12 @@ impl Stage {
     /// Whether a set is shown that was begun before its rest was over: undo goes back to the rest.
     /// It stays so when the rest ends meanwhile, so that what a finger comes down on stays too.
     pub(crate) fn is_early(&self, scene: &Scene<'_>) -> bool {
-        matches!(self.due(scene), Due::Bar(run, rung) if self.early == Some((run.no, rung)))
+        let Due::Bar(run, rung) = self.due(scene) else {
+            return false;
+        };
+        // Whoever asked for their turn when rested goes back to nothing.
+        let rested = run.rested_at() <= run.attendance.here_since;
+        self.early == Some((run.no, rung)) && !rested
     }
 
     /// Something was said or entered on this face: what brought it up is no longer what undo takes
@@ -285,6 +290,7 @@ impl Stage {
             Due::Rest(run, ..) if run.attendance.away => Some(Command::Return(run.no)),
             Due::Rest(run, rung, left) => {
                 self.answered();
+                // Whoever is rested goes back to nothing.
                 self.early = (left > 0).then_some((run.no, rung));
                 let others_first = scene.first_before(run).is_some();
                 others_first.then_some(Command::Claim(run.no))

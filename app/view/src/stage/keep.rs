@@ -102,9 +102,7 @@ impl Stage {
             Unshown::Undo(no) => self.show(scene, no),
             Unshown::Load(no) => self.settle = Some((no, false)),
             Unshown::Claim(no) => {
-                let run = scene.state.lifts.get(&no);
-                let resting = run.filter(|run| scene.rest_left(run).is_some());
-                let rung = resting.and_then(LiftRun::next_rung);
+                let rung = scene.state.lifts.get(&no).and_then(LiftRun::next_rung);
                 (self.pad, self.early) = (None, rung.map(|rung| (no, rung)));
             }
             Unshown::Return => (self.pad, self.early) = (None, None),

@@ -161,9 +161,7 @@ impl Stage {
             },
             TurnTap::Leave => Command::Leave(no),
             TurnTap::Mine => {
-                let resting = scene.rest_left(run).is_some();
-                let rung = run.next_rung().filter(|_| resting);
-                self.early = rung.map(|rung| (no, rung));
+                self.early = run.next_rung().map(|rung| (no, rung));
                 Command::Claim(no)
             }
             TurnTap::Back => Command::Return(no),
