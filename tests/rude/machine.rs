@@ -125,11 +125,10 @@ impl People {
         let (before, day) = (self.face.clone(), self.rehearsal.kiosk().date());
         let at = moment(time).expect("a time");
         self.line(&Line::Clock(at));
-        if self.rehearsal.kiosk().date() != day {
-            // Nobody was under way: another day, and bars of which nobody has said anything.
-            self.bars.all_misled();
-            self.read = None;
-        } else if let Err(fault) = faces::same_work(&before, &self.face) {
+        // Where nobody was under way it is another day.
+        let same_day = self.rehearsal.kiosk().date() == day;
+        let told = faces::same_work(&before, &self.face);
+        if same_day && let Err(fault) = told {
             self.fault(format!("the clock was set to {time}: {fault}"));
         }
     }

@@ -2,6 +2,7 @@
 //! They know only what is drawn.
 use super::plates::{Bars, Sleeves, Stuck, Task};
 use super::{Dice, Outcome, faces, say};
+use domain::believed::{BelievedBar, Disc};
 use kiosk::rehearse::{Answer, Line, Rehearsal};
 use view::Deed;
 
@@ -16,6 +17,8 @@ pub(crate) struct People {
     pub(super) bars: Bars,
     pub(super) lifters: Vec<String>,
     pub(super) face: Answer,
+    /// The number of the face before the last line.
+    pub(super) number: u64,
     /// What somebody read off the screen a while ago and has not built yet.
     pub(super) read: Option<Task>,
     /// What was on that bar when it was read.
@@ -32,6 +35,7 @@ impl People {
             dice,
             lifters,
             face,
+            number: 0,
             read: None,
             was_at: Sleeves::default(),
             out: Outcome::default(),
@@ -83,7 +87,23 @@ impl People {
     pub(super) fn hear(&mut self, line: &Line) {
         let long = matches!(line, Line::Wait(ms) if *ms >= 5_000);
         self.rehearsal.tick_every(if long { 10_000 } else { 500 });
+        self.number = self.rehearsal.frame().number;
+        let known = self.rehearsal.kiosk().state().bars.clone();
+        let day = self.rehearsal.kiosk().date();
         self.face = say(&mut self.rehearsal, line);
+        if self.rehearsal.kiosk().date() != day {
+            // Another day: bars of which nobody has said anything.
+            self.bars.all_misled();
+            self.read = None;
+        }
+        // A true word that is taken back leaves its plates on, and nobody can know of them.
+        let bars = &self.rehearsal.kiosk().state().bars;
+        for (bar, now) in bars {
+            let taken_back = known.get(bar).is_some_and(|was| was.before.is_some());
+            if taken_back && now.before.is_none() && now.doubted {
+                self.bars.misled(bar);
+            }
+        }
     }
 
     pub(super) fn tap(&mut self, label: &str) -> bool {
@@ -188,10 +208,38 @@ impl People {
                 false
             }
             Err(Stuck::Fault(fault)) => {
-                self.fault(format!("{fault}; {task:?}; {:?}", self.face));
+                let known = self.known();
+                self.fault(format!("{fault}; {known}; {task:?}; {:?}", self.face));
                 false
             }
         }
+    }
+
+    /// What the kiosk knows of the bars, for a fault.
+    fn known(&self) -> String {
+        let bars = self.rehearsal.kiosk().state().bars.iter();
+        let words = |disc: &Disc| {
+            let mark = disc.mark.as_deref().unwrap_or("unmarked");
+            format!("{} {mark}", disc.face.mass.words(disc.face.unit))
+        };
+        let one = |(name, known): (&String, &BelievedBar)| {
+            let left: Vec<String> = known.holds.left.iter().map(words).collect();
+            format!(
+                "{name} of {} is known to hold {left:?}, doubted {}",
+                known.date, known.doubted
+            )
+        };
+        bars.map(one).collect::<Vec<_>>().join("; ")
+    }
+
+    /// Whether a tap was lost because the face changed under the finger: then people look again.
+    pub(super) fn looks_again(&mut self, sets: usize) -> bool {
+        let changed = self.rehearsal.frame().number != self.number;
+        let lost = changed && self.face.sets_logged == sets;
+        if lost {
+            self.note("again", "the face changed under the finger");
+        }
+        lost
     }
 
     /// The bar is loaded as shown, lifted, and entered by so many taps.
@@ -215,8 +263,12 @@ impl People {
         self.logged_once(&face, face.reps);
     }
 
-    /// One set was logged: that of the face, with so many reps.
+    /// One set was logged: that of the face, with so many reps; or none, where the face changed
+    /// under the finger.
     pub(super) fn logged_once(&mut self, face: &Answer, reps: Option<u8>) {
+        if self.looks_again(face.sets_logged) {
+            return;
+        }
         self.out.sets += 1;
         let (before, now) = (face.sets_logged, self.face.sets_logged);
         if now != before + 1 {
@@ -256,18 +308,12 @@ impl People {
             return;
         };
         let before = self.face.sets_logged;
-        let known = self.rehearsal.kiosk().state().bars.clone();
         self.hear(&Line::Tap {
             label,
             times,
             gap_ms: gap_ms.max(1),
         });
         let now = self.face.sets_logged;
-        // A true word that is taken back leaves its plates on, and nobody can know of them.
-        let bars = &self.rehearsal.kiosk().state().bars;
-        for (bar, _) in bars.iter().filter(|(bar, now)| known.get(*bar) != Some(*now)) {
-            self.bars.misled(bar);
-        }
         if now > before || now + 1 < before {
             self.fault(format!("an undo made {before} sets {now}: {:?}", self.face));
         }

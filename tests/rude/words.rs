@@ -11,13 +11,26 @@ impl People {
         let face = self.face.clone();
         if face.button(Deed::Loaded).is_some() && self.dice.chance(50) {
             self.note("loaded", "");
-            if self.load(&face) && self.press(Deed::Loaded) {
-                self.said(&face);
+            if self.load(&face) {
+                self.says_loaded(&face);
             }
         } else if face.button(Deed::Holds).is_some() && self.dice.chance(50) {
             self.strip();
         } else if face.button(Deed::Holds).is_some() {
             self.say_what_it_holds();
+        }
+    }
+
+    /// The bar was loaded as shown, and that is said; where the face changed under the finger,
+    /// nobody has heard it.
+    fn says_loaded(&mut self, face: &Answer) {
+        let known = self.rehearsal.kiosk().state().bars.clone();
+        if !self.press(Deed::Loaded) {
+            return;
+        }
+        let heard = self.rehearsal.kiosk().state().bars != known;
+        if heard || !self.looks_again(face.sets_logged) {
+            self.said(face);
         }
     }
 

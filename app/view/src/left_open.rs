@@ -46,10 +46,17 @@ fn one(run: &LiftRun) -> LeftOpen {
 
 /// What the lifter is told before the next lift: that the last one was left open; else nothing.
 pub(crate) fn told(say: Language, state: &State, lifter: &str) -> Option<String> {
-    let own = state.lifts.values().filter(|run| run.sheet.lifter == lifter);
+    let own = state
+        .lifts
+        .values()
+        .filter(|run| run.sheet.lifter == lifter);
     let last = own.max_by_key(|run| run.no)?;
     let one = last.is_left_open().then(|| one(last))?;
-    let words = [&say.shipped(&one.lift), &say.date(one.date), &done(say, &one)];
+    let words = [
+        &say.shipped(&one.lift),
+        &say.date(one.date),
+        &done(say, &one),
+    ];
     Some(say.fill(p::days::LEFT_OPEN_TOLD, &words.map(String::as_str)))
 }
 
