@@ -23,6 +23,7 @@ pub fn frame(said: [(Language, String); 2]) -> Frame {
         chips: Vec::new(),
         undo: String::new(),
         undo_detail: String::new(),
+        turn: String::new(),
         notice: String::new(),
         screen: Screen::Page(Page { title, lines }),
         beside: None,
