@@ -70,7 +70,8 @@ fn main() {
     let coach_desk = CoachDesk::open(&kiosk, &folder, desk.clone(), inputs.clone());
     let lan = Lan::of(&kiosk, &folder, desk.clone());
     lan.follow(&mut kiosk);
-    lan::start(lan, inputs);
+    lan::start(lan);
+    kiosk::signals::start(inputs);
     let nightly = Nightly {
         folder: dir.to_owned(),
         place: second,

@@ -21,6 +21,8 @@ import tempfile
 import time
 
 NUMBER = 95
+# How long a start may take before it counts as none, seconds: a busy machine is no fault.
+PATIENCE = 600
 # Kills of one evening; then another gym begins.
 EVENING = 100
 # Where buttons are on 1280 x 800: mostly the main one; tiles and names, undo, later, other reps,
@@ -74,7 +76,7 @@ def window(kiosk):
     env = dict(os.environ, DISPLAY=f":{NUMBER}")
     words = ["xdotool", "search", "--onlyvisible", "--name", "."]
     begun = time.monotonic()
-    while time.monotonic() - begun < 60:
+    while time.monotonic() - begun < PATIENCE:
         found = subprocess.run(words, env=env, capture_output=True, check=False)
         if found.stdout.strip():
             return True

@@ -119,6 +119,16 @@ pub fn device_words(say: Language, fault: &DeviceFault) -> String {
     in_words(say, &failed::device(fault))
 }
 
+/// That a part of the kiosk fell, as a language says it.
+pub(crate) fn fallen_words(say: Language, part: &str, times: u32) -> String {
+    let told = words!(
+        "the part \"{0}\" failed and was begun anew (times since the start: {1}); if it goes on, start the kiosk again and send its log to whoever looks after it",
+        part,
+        times
+    );
+    in_words(say, &told)
+}
+
 /// What went wrong, in every language, for whoever is told of it later.
 pub(crate) fn said(error: &KioskError) -> Said {
     Said::of(|say| words(say, error))

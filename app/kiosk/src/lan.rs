@@ -1,19 +1,16 @@
-//! The LAN's thread: the page, its name on the network, and the system's signals.
+//! The LAN's thread: the page and its name on the network.
 //!
 //! Refuses: delaying a tap; its threads stand back for the owner's, and it shares nothing with the
 //! owner but files that it only reads, and a desk whose locks are held for a moment.
 use crate::folder::Folder;
 use crate::kiosk::Kiosk;
-use crate::run::Input;
 use crate::shared::{self, Shared};
 use crate::watch::{spawn_again, stand_back};
 use share::{Desk, Identity, Places, TlsAcceptor};
 use std::net::SocketAddr;
 use std::path::PathBuf;
-use std::sync::mpsc::Sender;
 use std::sync::{Arc, Mutex, PoisonError};
 use std::time::Duration;
-use tokio::signal::unix::{SignalKind, signal};
 use tokio::sync::watch;
 use view::desk::LanCard;
 
@@ -127,8 +124,8 @@ impl Lan {
     }
 }
 
-/// Starts the thread; without an address it only listens for signals.
-pub fn start(lan: Lan, inputs: Sender<Input>) {
+/// Starts the thread; without an address it waits for one.
+pub fn start(lan: Lan) {
     let thread = spawn_again("lan", move || {
         stand_back();
         // Readers and judges of codes run on threads of the runtime.
@@ -137,35 +134,12 @@ pub fn start(lan: Lan, inputs: Sender<Input>) {
             .on_thread_start(stand_back)
             .build();
         match runtime {
-            Ok(runtime) => runtime.block_on(both(&lan, &inputs)),
+            Ok(runtime) => runtime.block_on(serve(&lan)),
             Err(error) => tracing::error!(%error, "no LAN page: the system gives no event loop"),
         }
     });
     if let Err(error) = thread {
         tracing::error!(%error, "no LAN page: the system gives no thread");
-    }
-}
-
-async fn both(lan: &Lan, inputs: &Sender<Input>) {
-    tokio::select! {
-        () = interrupted() => drop(inputs.send(Input::Quit)),
-        () = serve(lan) => {}
-    }
-}
-
-/// Returns when the system asks us to end.
-async fn interrupted() {
-    let both =
-        signal(SignalKind::interrupt()).and_then(|i| Ok((i, signal(SignalKind::terminate())?)));
-    match both {
-        Ok((mut interrupt, mut terminate)) => tokio::select! {
-            _ = interrupt.recv() => {}
-            _ = terminate.recv() => {}
-        },
-        Err(error) => {
-            tracing::error!(%error, "signals cannot be heard; the kiosk ends only by force");
-            std::future::pending::<()>().await;
-        }
     }
 }
 

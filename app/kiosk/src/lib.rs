@@ -24,12 +24,14 @@ pub mod rehearse;
 pub mod replan;
 pub mod run;
 pub mod shared;
+pub mod signals;
 pub mod solve;
 pub mod steady;
 pub mod stick;
 mod trouble;
 mod walk;
 pub mod watch;
+pub mod watchdog;
 
 pub use clock::{Clock, SystemClock};
 pub use devices::Devices;

@@ -15,8 +15,10 @@ use crate::lan::{self, Lan};
 use crate::nightly::{self, Nightly};
 use crate::outside;
 use crate::shared;
+use crate::signals;
 use crate::trouble;
-use crate::watch::{spawn_once, stand_back};
+use crate::watch::{self, spawn_once, stand_back};
+use crate::watchdog::{self, Beat};
 use share::{Desk, Order};
 use std::io::Write;
 use std::sync::atomic::Ordering;
@@ -78,7 +80,8 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
         prove(folder, &inputs)?;
     }
     let coach_desk = CoachDesk::open(&kiosk, folder, lan.desk.clone(), inputs.clone());
-    lan::start(lan.clone(), inputs.clone());
+    lan::start(lan.clone());
+    signals::start(inputs.clone());
     outside::start(folder, inputs.clone());
     let mut desks = Desks { coach_desk, lan };
     if let Some(place) = &kiosk.config().backup {
@@ -143,8 +146,12 @@ fn without_window(
     waits: bool,
 ) -> bool {
     let mut ticks = 0_u32;
+    let (owner, page) = (Beat::default(), Beat::default());
+    let served = page.clone();
+    watchdog::start(&owner, &page, move || served.beat());
     loop {
         let input = inbox.recv_timeout(TICK);
+        owner.beat();
         ticks = ticks.wrapping_add(u32::from(input.is_err()));
         let looks = waits && input.is_err() && ticks.is_multiple_of(LOOK_TICKS);
         if looks && ui::display_is_there() {
@@ -231,6 +238,13 @@ fn windowed(
     });
     let handle = face.handle();
     let planner = Planner::start(inputs.clone());
+    let (beat, window) = (Beat::default(), Beat::default());
+    let drawn = (face.handle(), window.clone());
+    watchdog::start(&beat, &window, move || {
+        let (handle, window) = (&drawn.0, drawn.1.clone());
+        // It fails only when the event loop has ended, and then nothing is to be fed.
+        drop(handle.post(move |_| window.beat()));
+    });
     let owner = spawn_once(
         "owner",
         move || {
@@ -238,7 +252,7 @@ fn windowed(
                 &mut kiosk,
                 (&mut desks, &mut devices),
                 (&inbox, &planner),
-                &handle,
+                (&handle, &beat),
             );
         },
         |_| drop(ui::quit_event_loop()),
@@ -256,7 +270,7 @@ fn own(
     kiosk: &mut Kiosk,
     (desks, devices): (&mut Desks, &mut Devices),
     (inbox, planner): (&Receiver<Input>, &Planner),
-    face: &ui::FaceHandle,
+    (face, beat): (&ui::FaceHandle, &Beat),
 ) {
     let mut shown: Option<Frame> = None;
     loop {
@@ -267,13 +281,12 @@ fn own(
         if pressed {
             devices.taken();
         }
-        kiosk.tell_devices(
-            devices
-                .faults()
-                .iter()
-                .map(|fault| device_words(kiosk.language(), fault))
-                .collect(),
-        );
+        beat.beat();
+        let say = kiosk.language();
+        let faults = devices.faults();
+        let faults = faults.iter().map(|fault| device_words(say, fault));
+        let told = faults.chain(watch::fallen(say)).collect();
+        kiosk.tell_devices(told);
         let Some(mut frame) = take(kiosk, desks, input) else {
             return;
         };

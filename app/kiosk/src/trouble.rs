@@ -8,6 +8,7 @@ use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::kiosk::Kiosk;
 use crate::watch::spawn_once;
+use crate::watchdog::{self, Beat};
 use std::convert::Infallible;
 use std::os::unix::process::CommandExt as _;
 use std::time::Duration;
@@ -29,11 +30,18 @@ pub(crate) fn wait(folder: &Folder, why: KioskError) -> Result<(), KioskError> {
     let failed = |error: ui::slint::PlatformError| KioskError::Picture(error.to_string());
     let face = ui::Face::new().map_err(failed)?;
     face.show_frame(&face_of(&why));
+    let (beat, window) = (Beat::default(), Beat::default());
+    let drawn = (face.handle(), window.clone());
+    watchdog::start(&beat, &window, move || {
+        let window = drawn.1.clone();
+        drop(drawn.0.post(move |_| window.beat()));
+    });
     let (handle, folder) = (face.handle(), folder.clone());
     let tries = move || {
         let mut told = why.to_string();
         loop {
             std::thread::sleep(TRY);
+            beat.beat();
             match Kiosk::open(&folder, Box::new(SystemClock)) {
                 Ok(_) => return,
                 Err(now) if now.to_string() != told => {

@@ -1,9 +1,13 @@
 //! Every thread is watched: one that ends by a panic is told and, where it can, started anew.
 //!
 //! Refuses: silence.
+use crate::desk::fallen_words;
+use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::sync::{Mutex, PoisonError};
 use std::thread::JoinHandle;
 use std::time::Duration;
+use view::Language;
 
 /// How often a thread is started anew.
 const STARTS_MAX: u32 = 20;
@@ -11,6 +15,22 @@ const STARTS_MAX: u32 = 20;
 /// How far those who may wait stand back (setpriority(2): from 0, as everybody, to 19): beside a
 /// tap they get about a thirtieth of a processor.
 const NICE: i32 = 15;
+
+/// How often each thread has fallen since the process began.
+static FALLEN: Mutex<BTreeMap<&str, u32>> = Mutex::new(BTreeMap::new());
+
+fn fell(name: &'static str) {
+    let mut fallen = FALLEN.lock().unwrap_or_else(PoisonError::into_inner);
+    *fallen.entry(name).or_default() += 1;
+}
+
+/// What has fallen since the process began, a sentence each, for the coach's desk.
+#[must_use]
+pub fn fallen(say: Language) -> Vec<String> {
+    let fallen = FALLEN.lock().unwrap_or_else(PoisonError::into_inner);
+    let told = |(name, times): (&&str, &u32)| fallen_words(say, name, *times);
+    fallen.iter().map(told).collect()
+}
 
 /// From now on this thread gets what a tap leaves of the processor: for whoever serves the network,
 /// a stick or a copy. A system that does not let it stand back is told once.
@@ -36,6 +56,7 @@ pub fn spawn_again(
                 if catch_unwind(AssertUnwindSafe(&mut work)).is_ok() {
                     return;
                 }
+                fell(name);
                 tracing::error!(
                     thread = name,
                     start,
@@ -62,6 +83,7 @@ pub fn spawn_once(
         .spawn(move || {
             let well = catch_unwind(AssertUnwindSafe(work)).is_ok();
             if !well {
+                fell(name);
                 tracing::error!(thread = name, "a thread panicked");
             }
             ended(well);

@@ -187,8 +187,7 @@ fn the_page_is_turned_on_and_off_at_the_desk_and_counts_at_once() {
     let folder = Folder::open(Some(data.path())).expect("a folder");
     let mut kiosk = open(data.path(), &clock);
     let lan = Lan::of(&kiosk, &folder, Desk::new(data.path(), || 0));
-    let (inputs, _inbox) = std::sync::mpsc::channel();
-    lan::start(lan.clone(), inputs);
+    lan::start(lan.clone());
     assert!(answers(port, false), "off at first");
     try_code(&mut kiosk, [4, 7, 1, 1]);
     row(&mut kiosk, "page on the network");

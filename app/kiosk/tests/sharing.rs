@@ -371,8 +371,7 @@ fn the_kiosk_shows_where_its_page_is_and_its_fingerprint() {
     assert_eq!(rows(kiosk.tap(&Tap::Panel)).len(), 7, "off");
     let desk = share::Desk::new(data.path(), || 0);
     let shown = Lan::of(&kiosk, &folder, desk);
-    let (inputs, _inbox) = std::sync::mpsc::channel();
-    lan::start(shown.clone(), inputs);
+    lan::start(shown.clone());
     for _ in 0..200 {
         if !shown.card().fingerprint.is_empty() {
             break;
