@@ -51,9 +51,15 @@ fn a_row_is_written_lifted_from_changed_and_taken_off() {
         let planned = bench.planned("Saoirse", today());
         assert_eq!(planned.len(), before + 1);
         let row = planned.last().expect("the row");
-        assert_eq!((row.lift.as_str(), row.sets, row.reps), ("rack pull", 3, 5));
+        assert_eq!(
+            (row.lift.as_str(), row.first.sets, row.first.reps.least),
+            ("rack pull", 3, 5)
+        );
         // Typed in the lifter's unit.
-        assert_eq!(row.load, LoadWish::Mass(Mass::of(MassUnit::Lb, 95_000)));
+        assert_eq!(
+            row.first.load,
+            LoadWish::Mass(Mass::of(MassUnit::Lb, 95_000))
+        );
         assert_eq!(row.ladder.as_deref(), Some("5-3-2-1"));
         let shown = rows(&bench);
         let last = ("rack pull", "3 sets of 95 lb × 5", "5-3-2-1");
@@ -71,7 +77,10 @@ fn a_row_is_written_lifted_from_changed_and_taken_off() {
     bench.tap("keep");
     bench.tap("keep");
     let row = bench.planned("Saoirse", today()).pop().expect("the row");
-    assert_eq!(row.load, LoadWish::Mass(Mass::of(MassUnit::Lb, 105_000)));
+    assert_eq!(
+        row.first.load,
+        LoadWish::Mass(Mass::of(MassUnit::Lb, 105_000))
+    );
     // Each row is taken off; with the last one the day is silent again.
     for left in (0..bench.planned("Saoirse", today()).len()).rev() {
         let (lift, work, _) = rows(&bench).remove(0);
@@ -144,7 +153,7 @@ fn a_share_of_the_best_is_typed_and_german_speaks() {
     bench.tap("behalten");
     let friday = today() + chrono::Days::new(2);
     let row = bench.planned("Hamza", friday).pop().expect("the row");
-    assert_eq!(row.load, LoadWish::OfBest(8_250));
+    assert_eq!(row.first.load, LoadWish::OfBest(8_250));
     let Screen::List(list) = bench.frame().screen else {
         panic!("the day")
     };

@@ -13,6 +13,8 @@ mod days;
 mod desk;
 #[path = "../scenarios/due.rs"]
 mod due;
+#[path = "../scenarios/groups.rs"]
+mod groups;
 #[path = "../scenarios/guarded.rs"]
 mod guarded;
 #[path = "../scenarios/hardware.rs"]

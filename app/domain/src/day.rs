@@ -11,10 +11,11 @@ use crate::lifter::Lifter;
 use crate::mass::{Mass, MassUnit};
 use crate::next::Due;
 use crate::next::here::decision;
+use crate::next::outing::{Outing, outings};
 use crate::place::place;
-use crate::prescription::{LoadWish, Prescription};
+use crate::prescription::{LoadWish, Prescription, Role, SetGroup};
 use crate::programme::fill::{Filled, fill};
-use crate::sheet::{BarSheet, HookSheet, LiftSheet, Rung, RungKind, Warning};
+use crate::sheet::{BarSheet, GroupSheet, HookSheet, LiftSheet, Rung, RungKind, Warning};
 use crate::solve::Refusal;
 use crate::split::{Split, advice};
 use crate::state::State;
@@ -28,6 +29,7 @@ mod no_sheet;
 pub use no_sheet::NoSheet;
 
 mod against;
+pub mod groups;
 
 /// One lifter's one lift of a day.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -94,7 +96,10 @@ pub(crate) fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate
     };
     let planned = state.plan.get(&(date, lifter.name.clone()));
     if let Some(rows) = planned.filter(|rows| !rows.is_empty()) {
-        let next = |row: &Prescription| decision(gym, state, lifter, &row.lift, row.reps, date);
+        let next = |row: &Prescription| {
+            let reps = row.main().reps.least;
+            decision(gym, state, lifter, &row.lift, reps, date)
+        };
         return rows.iter().map(|row| entry(row, next(row), None)).collect();
     }
     match fill(gym, state, lifter, date) {
@@ -168,16 +173,19 @@ pub fn sheet(
     let pattern = gym.patterns.iter().find(|p| p.name == *wanted);
     let pattern = pattern.ok_or_else(|| missing("warm-up pattern", wanted))?;
 
-    let asked = asked(state, lifter, row)?;
+    let asked = asked(state, lifter, row, &row.first)?;
     let mut warnings = Vec::new();
     let place = place(gym, rack, bar, lifter, lift, &mut warnings);
     makes(bar, plates, lifter.unit, asked)?;
     let built = ladder((lift, bar, plates), pattern, row, asked)?;
+    let grouped = groups::add((lift, bar, plates, lifter), row, built.rungs, |group| {
+        self::asked(state, lifter, row, group)
+    })?;
     if built.off != Mass::ZERO {
         warnings.push(Warning::NotLoadable);
     }
-    disc_height::warn(lift, &built.rungs, &mut warnings);
-    steel::warn(rack, bar, lift, &built.rungs, &mut warnings);
+    disc_height::warn(lift, &grouped.rungs, &mut warnings);
+    steel::warn(rack, bar, lift, &grouped.rungs, &mut warnings);
     Ok(LiftSheet {
         lifter: lifter.name.clone(),
         unit: lifter.unit,
@@ -197,7 +205,8 @@ pub fn sheet(
         }),
         overlap: place.overlap,
         grip: lift.grip,
-        rungs: dress(built.rungs, lifter, lift, row),
+        rungs: dress(grouped.rungs, lifter, lift, (row, &grouped.groups)),
+        groups: groups::told(row, grouped.groups),
         asked,
         cues: lift.cues.clone(),
         cautions: lift.cautions.clone(),
@@ -246,10 +255,22 @@ pub fn loaded_with<'g>(
 
 /// The load that the plan asks for. A best is the lifter's file's or the record's, whichever is
 /// heavier.
-fn asked(state: &State, lifter: &Lifter, row: &Prescription) -> Result<Mass, NoSheet> {
-    let share = match row.load {
+fn asked(
+    state: &State,
+    lifter: &Lifter,
+    row: &Prescription,
+    group: &SetGroup,
+) -> Result<Mass, NoSheet> {
+    let share = match group.load {
         LoadWish::Mass(mass) => return Ok(mass),
         LoadWish::OfBest(share) => share,
+        LoadWish::More(more) => {
+            let past = outings(state, &lifter.name, &row.lift, row.date);
+            let like = |outing: &&Outing| outing.reps == row.main().reps.least;
+            let last = past.iter().rev().find(like).ok_or(NoSheet::NoLoad)?;
+            return Ok(last.load + more);
+        }
+        LoadWish::Due | LoadWish::OfTop(_) => return Err(NoSheet::NoLoad),
     };
     let written = lifter
         .bests
@@ -272,7 +293,7 @@ fn asked(state: &State, lifter: &Lifter, row: &Prescription) -> Result<Mass, NoS
 pub fn check_load(gym: &Gym, row: &Prescription) -> Result<(), NoSheet> {
     let lifter = gym.lifters.iter().find(|l| l.name == row.lifter);
     let lift = gym.lifts.iter().find(|l| l.name == row.lift);
-    let (Some(lifter), Some(lift), LoadWish::Mass(asked)) = (lifter, lift, row.load) else {
+    let (Some(lifter), Some(lift), LoadWish::Mass(asked)) = (lifter, lift, row.first.load) else {
         return Ok(());
     };
     match loaded_with(gym, lifter, lift) {
@@ -282,7 +303,12 @@ pub fn check_load(gym: &Gym, row: &Prescription) -> Result<(), NoSheet> {
 }
 
 /// Whether the plates make what is asked for, or near enough.
-fn makes(bar: &Bar, plates: &PlateSet, unit: MassUnit, asked: Mass) -> Result<(), NoSheet> {
+pub(crate) fn makes(
+    bar: &Bar,
+    plates: &PlateSet,
+    unit: MassUnit,
+    asked: Mass,
+) -> Result<(), NoSheet> {
     let (below, above) = neighbours(asked, bar, plates).map_err(no_ladder)?;
     let near = |load: &Mass| load.apart(asked) <= work_off(asked);
     if below.iter().chain(&above).any(near) {
@@ -296,7 +322,7 @@ fn makes(bar: &Bar, plates: &PlateSet, unit: MassUnit, asked: Mass) -> Result<()
     })
 }
 
-fn no_ladder(refusal: Refusal) -> NoSheet {
+pub(crate) fn no_ladder(refusal: Refusal) -> NoSheet {
     NoSheet::NoLadder {
         constraint: refusal.constraint,
         text: refusal.text,
@@ -312,21 +338,36 @@ fn ladder(
 ) -> Result<BuiltLadder, NoSheet> {
     let work = WorkSet {
         load: asked,
-        sets: row.sets,
-        reps: row.reps,
+        sets: row.first.sets,
+        reps: row.first.reps.planned(),
     };
     build_from(lift.start, &work, pattern, bar, plates).map_err(no_ladder)
 }
 
 /// Adds gear and rest to the rungs.
-fn dress(mut rungs: Vec<Rung>, lifter: &Lifter, lift: &Lift, row: &Prescription) -> Vec<Rung> {
+fn dress(
+    mut rungs: Vec<Rung>,
+    lifter: &Lifter,
+    lift: &Lift,
+    (row, groups): (&Prescription, &[GroupSheet]),
+) -> Vec<Rung> {
+    let rest_of = |at: usize| {
+        let of = groups.iter().position(|group| group.rungs().contains(&at));
+        let group = of.and_then(|of| row.groups().nth(of));
+        let group = group.unwrap_or(&row.first);
+        let own = match group.role {
+            Role::Drop => 0,
+            Role::Work | Role::Top | Role::BackOff => lift.rest_work_s,
+        };
+        group.rest_s.unwrap_or(own)
+    };
     for (at, rung) in rungs.iter_mut().enumerate() {
         rung.belt = lifter.belt.worn(at + 1, rung.load);
         rung.straps = lifter.straps.worn(at + 1, rung.load);
         rung.rest_s = match rung.kind {
             _ if at == 0 => 0,
             RungKind::WarmUp => lift.rest_warm_s,
-            RungKind::Work => row.rest_s.unwrap_or(lift.rest_work_s),
+            RungKind::Work => rest_of(at),
         };
     }
     rungs

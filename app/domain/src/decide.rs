@@ -94,6 +94,22 @@ pub enum Command {
         /// The load, and how it is made.
         settled: Settled,
     },
+    /// Give groups to come the loads that follow from the top set.
+    FollowTop {
+        /// Of which lift.
+        no: LiftNo,
+        /// One a group, none of a rung that is over.
+        sets: Vec<Settled>,
+    },
+    /// Say how hard the last set was.
+    SayEffort {
+        /// Of which lift.
+        no: LiftNo,
+        /// The rung that was done last, from 0.
+        rung: usize,
+        /// RPE in tenths, 10 to 100.
+        effort: u8,
+    },
     /// Record what the rules give for the next time, after a lift that is over.
     DecideNext {
         /// After which lift.
@@ -195,6 +211,8 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
             Fact::WentOn { no }
         }
         Command::SettleLoad { no, settled } => settle(state, no, settled)?,
+        Command::FollowTop { no, sets } => follow_top(state, no, sets)?,
+        Command::SayEffort { no, rung, effort } => say_effort(state, no, rung, effort)?,
         Command::DecideNext { no, decided } => {
             let run = state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
             if !run.is_over() || run.next.is_some() || decided.decision.after != no {
@@ -305,6 +323,33 @@ fn settle(state: &State, no: LiftNo, settled: Settled) -> Result<Fact, Refusal> 
     }
     load_in_range(settled.load)?;
     Ok(Fact::LoadSettled { no, settled })
+}
+
+fn follow_top(state: &State, no: LiftNo, sets: Vec<Settled>) -> Result<Fact, Refusal> {
+    let run = state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
+    let now = run.next_rung().ok_or(Refusal::Over)?;
+    for settled in &sets {
+        let rung = usize::from(settled.rung);
+        let follows = run.sheet.group_of(rung).is_some_and(|group| {
+            group.of_top.is_some()
+                && group.rungs().end > now
+                && rung >= now.min(group.rungs().start)
+        });
+        if !follows {
+            return Err(Refusal::NotTheRungOfNow);
+        }
+        load_in_range(settled.load)?;
+    }
+    Ok(Fact::LoadsFollowed { no, sets })
+}
+
+fn say_effort(state: &State, no: LiftNo, rung: usize, effort: u8) -> Result<Fact, Refusal> {
+    let run = state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
+    if run.passed().count() != rung + 1 || !(10..=100).contains(&effort) {
+        return Err(Refusal::NotTheRungOfNow);
+    }
+    let rung = u16::try_from(rung).map_err(|_| Refusal::NotTheRungOfNow)?;
+    Ok(Fact::EffortSaid { no, rung, effort })
 }
 
 fn override_next(state: &State, no: LiftNo, load: Mass, note: &str) -> Result<Fact, Refusal> {

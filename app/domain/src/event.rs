@@ -105,6 +105,22 @@ pub enum Fact {
         /// The load, and how it is made.
         settled: Settled,
     },
+    /// Groups to come were given other loads, which follow from the top set as it was lifted.
+    LoadsFollowed {
+        /// Of which lift.
+        no: LiftNo,
+        /// One a group: its first rung, the load, and how it is made.
+        sets: Vec<Settled>,
+    },
+    /// A lifter said how hard a set was.
+    EffortSaid {
+        /// Of which lift.
+        no: LiftNo,
+        /// Which rung, from 0.
+        rung: u16,
+        /// RPE in tenths.
+        effort: u8,
+    },
     /// What is due the next time was decided by the rules, after a lift that was over.
     NextDecided {
         /// After which lift.

@@ -58,6 +58,8 @@ pub enum Why {
     Light,
     /// All sets are within the range of reps, and not all at its top.
     Range,
+    /// It went well, and was harder than the plan asked.
+    Hard,
     /// It fell short or the back moved late, and the load gets another try.
     TryAgain,
     /// It was cut short with all that was done clean.

@@ -1,6 +1,9 @@
-//! One row of a coach's plan. Refuses: what it means for plates; that is the sheet's work.
+//! One row of a coach's plan: what one lifter is to do of one lift on one day, as set groups.
+//!
+//! Knows nothing of plates; what it means for them is the sheet's work.
 use crate::mass::Mass;
 use alloc::string::String;
+use alloc::vec::Vec;
 use chrono::NaiveDate;
 
 /// What one lifter is to do of one lift on one day.
@@ -12,18 +15,54 @@ pub struct Prescription {
     pub lifter: String,
     /// The lift's name, as in the gym's file.
     pub lift: String,
-    /// Work sets, 1 to 20.
-    pub sets: u8,
-    /// Reps of a work set, 1 to 50.
-    pub reps: u8,
-    /// The work load.
-    pub load: LoadWish,
+    /// The first sets after the warm-ups.
+    pub first: SetGroup,
+    /// The sets after those, in their order.
+    pub then: Vec<SetGroup>,
     /// Name of the warm-up pattern; `None` for the lifter's own.
     pub ladder: Option<String>,
-    /// Rest before a work set in seconds; `None` for the lift's own.
-    pub rest_s: Option<u32>,
     /// The coach's words.
     pub note: String,
+}
+
+/// So many sets of so many reps by one rule of load.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct SetGroup {
+    /// Work sets, 1 to 20.
+    pub sets: u8,
+    /// Reps of each.
+    pub reps: Reps,
+    /// The work load.
+    pub load: LoadWish,
+    /// Rest before each set in seconds; `None` for the lift's own, for drop sets none.
+    pub rest_s: Option<u32>,
+    /// What they are for.
+    pub role: Role,
+    /// How hard each should be, RPE in tenths, 10 to 100; `None` where nobody asks.
+    pub effort: Option<u8>,
+}
+
+/// Reps of a set.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Reps {
+    /// At least so many, 1 to 50.
+    pub least: u8,
+    /// At most so many; `None` for as many as go.
+    pub most: Option<u8>,
+}
+
+/// What sets are for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Role {
+    /// Work.
+    #[default]
+    Work,
+    /// The heaviest of the day, which others follow.
+    Top,
+    /// Lighter ones after it.
+    BackOff,
+    /// Lighter ones right after, without a rest of their own.
+    Drop,
 }
 
 /// How a plan names a load.
@@ -33,4 +72,117 @@ pub enum LoadWish {
     Mass(Mass),
     /// So many hundredths of a percent of the lifter's recorded best of the lift.
     OfBest(u32),
+    /// So many hundredths of a percent of today's top set, as it was really lifted.
+    OfTop(u32),
+    /// So much more than the last time.
+    More(Mass),
+    /// What is due.
+    Due,
+}
+
+impl Reps {
+    /// So many, no more and no less.
+    #[must_use]
+    pub const fn just(reps: u8) -> Self {
+        Self {
+            least: reps,
+            most: Some(reps),
+        }
+    }
+
+    /// What a set that goes as planned has: the top of a range, the least of an open one.
+    #[must_use]
+    pub const fn planned(self) -> u8 {
+        match self.most {
+            Some(most) => most,
+            None => self.least,
+        }
+    }
+
+    /// Whether a set with so many reps did what was asked.
+    #[must_use]
+    pub const fn is_done(self, reps: u8) -> bool {
+        reps >= self.least
+    }
+
+    /// Whether it is as many as go.
+    #[must_use]
+    pub const fn is_open(self) -> bool {
+        self.most.is_none()
+    }
+
+    /// Whether it is one number.
+    #[must_use]
+    pub fn is_just(self) -> bool {
+        self.most == Some(self.least)
+    }
+}
+
+impl SetGroup {
+    /// So many sets of so many reps, nothing else.
+    #[must_use]
+    pub const fn straight(sets: u8, reps: u8, load: LoadWish) -> Self {
+        Self {
+            sets,
+            reps: Reps::just(reps),
+            load,
+            rest_s: None,
+            role: Role::Work,
+            effort: None,
+        }
+    }
+
+    /// Whether it is straight sets, with whatever rest.
+    #[must_use]
+    pub fn is_straight(&self) -> bool {
+        let plain_load = matches!(self.load, LoadWish::Mass(_) | LoadWish::OfBest(_));
+        self.reps.is_just() && self.role == Role::Work && self.effort.is_none() && plain_load
+    }
+}
+
+impl Prescription {
+    /// All groups, in their order.
+    pub fn groups(&self) -> impl Iterator<Item = &SetGroup> {
+        core::iter::once(&self.first).chain(&self.then)
+    }
+
+    /// Whether it is one group of straight sets.
+    #[must_use]
+    pub fn is_straight(&self) -> bool {
+        self.then.is_empty() && self.first.is_straight()
+    }
+
+    /// The group that the next time follows from: the top set, else the first sets.
+    #[must_use]
+    pub fn main(&self) -> &SetGroup {
+        let top = self.groups().find(|group| group.role == Role::Top);
+        top.unwrap_or(&self.first)
+    }
+
+    /// The same with what is due in the place of every load that asks for it.
+    #[must_use]
+    pub fn filled(&self, due: Mass) -> Self {
+        let mut filled = self.clone();
+        let all = core::iter::once(&mut filled.first).chain(&mut filled.then);
+        for group in all.filter(|group| group.load == LoadWish::Due) {
+            group.load = LoadWish::Mass(due);
+        }
+        filled
+    }
+
+    /// The same with another load for the first sets, and for those after them that would else be
+    /// heavier.
+    #[must_use]
+    pub fn with_load(&self, load: Mass) -> Self {
+        let mut other = self.clone();
+        let before = other.first.load;
+        other.first.load = LoadWish::Mass(load);
+        for group in &mut other.then {
+            let heavier = matches!(group.load, LoadWish::Mass(mass) if mass > load);
+            if group.load == before || heavier {
+                group.load = LoadWish::Mass(load);
+            }
+        }
+        other
+    }
 }

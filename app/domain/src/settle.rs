@@ -49,20 +49,23 @@ pub struct Settled {
 }
 
 impl Settled {
-    /// Gives every rung from its own on this load.
-    pub(crate) fn lay_over(&self, rungs: &mut [Rung]) {
-        for at in usize::from(self.rung)..rungs.len() {
+    /// Gives the rungs from its own on, up to `end`, this load.
+    pub(crate) fn lay_over(&self, rungs: &mut [Rung], end: usize) {
+        let end = end.min(rungs.len());
+        for rung in rungs.iter_mut().take(end).skip(usize::from(self.rung)) {
+            rung.load = self.load;
+            rung.per_side.clone_from(&self.per_side);
+            (rung.belt, rung.straps) = (self.belt, self.straps);
+        }
+        // The hands have something else to do before the rung after them too.
+        for at in usize::from(self.rung)..(end + 1).min(rungs.len()) {
             let before = match at.checked_sub(1) {
                 Some(before) => rungs[before].per_side.clone(),
                 None => Vec::new(),
             };
-            let hands = change(&before, &self.per_side);
-            let rung = &mut rungs[at];
-            rung.load = self.load;
-            rung.per_side.clone_from(&self.per_side);
-            rung.take_off = hands.take_off;
-            rung.put_on = hands.put_on;
-            (rung.belt, rung.straps) = (self.belt, self.straps);
+            let hands = change(&before, &rungs[at].per_side);
+            rungs[at].take_off = hands.take_off;
+            rungs[at].put_on = hands.put_on;
         }
     }
 }
@@ -95,7 +98,8 @@ pub fn choices(gym: &Gym, state: &State, run: &LiftRun) -> Option<Choices> {
     let on_bar = state.plates_on(&sheet.bar.name, run.day);
     let on_bar = places(plates, &on_bar).unwrap_or_default();
     let mut past = outings(state, &sheet.lifter, &sheet.lift, sheet.date);
-    past.retain(|outing| outing.reps == now.reps);
+    let asked = sheet.reps_of(rung).least;
+    past.retain(|outing| outing.reps == asked);
     let last = past.last().copied();
     let step = step_of(&gym.coaching.rule(&sheet.lifter, &sheet.lift), now.load);
     let around = Around {
@@ -247,7 +251,7 @@ impl Around<'_> {
     }
 }
 
-const fn exactly(load: Mass) -> Wish {
+pub(crate) const fn exactly(load: Mass) -> Wish {
     Wish {
         target: load,
         below: Mass::ZERO,
@@ -258,7 +262,7 @@ const fn exactly(load: Mass) -> Wish {
 }
 
 /// The quickest stack for one load from the bar as it stands; `None` when there is none.
-fn one(equipment: &Equipment, on_bar: &[usize], wish: Wish) -> Option<Made> {
+pub(crate) fn one(equipment: &Equipment, on_bar: &[usize], wish: Wish) -> Option<Made> {
     let plan = plan(&Problem {
         equipment: equipment.clone(),
         on_bar: on_bar.to_vec(),

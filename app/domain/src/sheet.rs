@@ -7,6 +7,7 @@ use crate::equipment::{PlateFace, PlateSet};
 use crate::length::Length;
 use crate::lift::{Grip, Landmark, Start};
 use crate::mass::{Mass, MassUnit};
+use crate::prescription::{Reps, Role};
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
@@ -36,6 +37,8 @@ pub struct LiftSheet {
     pub grip: Grip,
     /// Warm-ups and work sets, in order.
     pub rungs: Vec<Rung>,
+    /// What the plan asks of the work sets beyond load and reps; empty for straight sets.
+    pub groups: Vec<GroupSheet>,
     /// The load that the plan asked for; the work rungs carry what can be loaded.
     pub asked: Mass,
     /// Short reminders.
@@ -59,6 +62,44 @@ impl LiftSheet {
             )
         };
         self.pins.is_some() || self.warnings.iter().any(unplaced)
+    }
+
+    /// The set group of a rung; `None` for warm-ups and straight sets.
+    #[must_use]
+    pub fn group_of(&self, rung: usize) -> Option<&GroupSheet> {
+        self.groups
+            .iter()
+            .find(|group| group.rungs().contains(&rung))
+    }
+
+    /// The reps that a rung asks for.
+    #[must_use]
+    pub fn reps_of(&self, rung: usize) -> Reps {
+        let own = self.rungs.get(rung).map_or(0, |rung| rung.reps);
+        self.group_of(rung)
+            .map_or(Reps::just(own), |group| group.reps)
+    }
+
+    /// The rungs of the work that the next time follows from: the top set, else the first group,
+    /// with those right after it that have its load and reps at least.
+    #[must_use]
+    pub fn main_rungs(&self) -> core::ops::Range<usize> {
+        let is_work = |rung: &Rung| rung.kind == RungKind::Work;
+        let first = self.rungs.iter().position(is_work);
+        let first = first.unwrap_or(self.rungs.len());
+        let top = self.groups.iter().find(|group| group.role == Role::Top);
+        let Some(main) = top.or(self.groups.first()) else {
+            return first..self.rungs.len();
+        };
+        let mut range = main.rungs();
+        for group in &self.groups {
+            let load = |at: usize| self.rungs.get(at).map(|rung| rung.load);
+            let like = group.reps.least == main.reps.least && group.of_top.is_none();
+            if group.rungs().start == range.end && like && load(range.end) == load(range.start) {
+                range.end = group.rungs().end;
+            }
+        }
+        range
     }
 
     /// Whether the lift starts with the plates on the floor.
@@ -100,6 +141,32 @@ impl LiftSheet {
         } else {
             Length::ZERO
         }
+    }
+}
+
+/// One set group of a sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct GroupSheet {
+    /// Its first rung, from 0.
+    pub rung: u16,
+    /// How many rungs it has, at least one.
+    pub sets: u8,
+    /// Reps of each.
+    pub reps: Reps,
+    /// What its sets are for.
+    pub role: Role,
+    /// Hundredths of a percent of the top set that its load is; `None` for a load of its own.
+    pub of_top: Option<u32>,
+    /// How hard each should be, RPE in tenths; `None` where nobody asks.
+    pub effort: Option<u8>,
+}
+
+impl GroupSheet {
+    /// Its rungs.
+    #[must_use]
+    pub fn rungs(&self) -> core::ops::Range<usize> {
+        let first = usize::from(self.rung);
+        first..first + usize::from(self.sets)
     }
 }
 

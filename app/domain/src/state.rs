@@ -98,6 +98,10 @@ impl State {
             Fact::LiftStopped { no } => self.enter(*no, at, Entered::Stopped),
             Fact::WentOn { no } => self.enter(*no, at, Entered::WentOn),
             Fact::LoadSettled { no, settled } => self.settle(*no, at, settled),
+            Fact::LoadsFollowed { no, sets } => self.change(*no, |run| run.follow_top(sets)),
+            Fact::EffortSaid { no, rung, effort } => {
+                self.change(*no, |run| run.say_effort(*rung, *effort));
+            }
             Fact::NextDecided { no, decided } => self.change(*no, |run| run.decide_next(decided)),
             Fact::NextOverridden { no, load, note } => {
                 self.change(*no, |run| run.override_next(at, *load, note));

@@ -93,6 +93,7 @@ pub(crate) const fn touches(fact: &Fact) -> Option<LiftNo> {
         | Fact::LiftStopped { no }
         | Fact::WentOn { no }
         | Fact::LoadSettled { no, .. }
+        | Fact::EffortSaid { no, .. }
         | Fact::LiftReopened { no, .. }
         | Fact::EntryUndone { no }
         | Fact::TurnDeferred { no }
@@ -114,6 +115,7 @@ pub(crate) const fn touches(fact: &Fact) -> Option<LiftNo> {
         | Fact::ClockSet { .. }
         | Fact::LiftLapsed { .. }
         | Fact::LiftRedated { .. }
+        | Fact::LoadsFollowed { .. }
         | Fact::CoachSaid(_) => None,
     }
 }

@@ -62,6 +62,7 @@ fn sheet(lifter: &str, lift: &str) -> LiftSheet {
             rung(RungKind::WarmUp, 100, 3, &[20, 20]),
             rung(RungKind::Work, 140, 5, &[20, 20, 20]),
         ],
+        groups: Vec::new(),
         asked: Mass::of(KG, 140_000),
         cues: Vec::new(),
         cautions: Vec::new(),
@@ -276,6 +277,8 @@ proptest! {
                 Command::SettleLoad { no, .. } => Some(*no),
                 Command::BeginLift(_)
                 | Command::CallRotation { .. }
+                | Command::FollowTop { .. }
+                | Command::SayEffort { .. }
                 | Command::DecideNext { .. }
                 | Command::OverrideNext { .. }
                 | Command::Undo(_)
@@ -313,11 +316,13 @@ fn a_day_is_taken_off_the_plan_once() {
         date,
         lifter: "Ines".into(),
         lift: "deadlift".into(),
-        sets: 1,
-        reps: 5,
-        load: domain::prescription::LoadWish::OfBest(8_000),
+        first: domain::prescription::SetGroup::straight(
+            1,
+            5,
+            domain::prescription::LoadWish::OfBest(8_000),
+        ),
+        then: Vec::new(),
         ladder: None,
-        rest_s: None,
         note: String::new(),
     };
     let clear = |lifter: &str| Command::ClearDay {

@@ -25,7 +25,7 @@ use thiserror::Error;
 /// "PinR": marks the file as a record of this program.
 const APPLICATION: i64 = 0x5069_6e52;
 /// The layout of `record/layout.sql`. A record of any other is made again.
-const LAYOUT: i64 = 6;
+const LAYOUT: i64 = 7;
 /// Statements kept ready: more than an event of any kind needs.
 const STATEMENTS: usize = 64;
 

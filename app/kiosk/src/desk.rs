@@ -289,12 +289,24 @@ fn plan_day(wish: &DayWish, owner: &Owner, gym: &Gym) -> Result<Command, KioskEr
         Some(at) => *cells.get_mut(at).ok_or_else(lost)? = cell,
         None => cells.push(cell),
     }
+    // Rows of several groups say more than the cells of one; they stand as they are.
+    let apart = stand.iter().any(|row| !row.is_straight());
+    let alone = wish.at.unwrap_or(stand.len());
+    if apart {
+        cells = cells.split_off(alone.min(cells.len() - 1));
+        cells.truncate(1);
+    }
     let text = plan::plan_csv(&cells);
     let source = Source {
         name: DESK_PLAN,
         text: text.as_bytes(),
     };
-    let rows = plan::coach_plan(source, gym).map_err(KioskError::Faults)?;
+    let mut rows = plan::coach_plan(source, gym).map_err(KioskError::Faults)?;
+    if apart {
+        let to = (alone + usize::from(wish.at.is_some())).min(stand.len());
+        stand.splice(alone..to, rows);
+        rows = stand;
+    }
     let name = DESK_PLAN.into();
     Ok(Command::TakePlan { name, rows })
 }

@@ -261,7 +261,7 @@ impl Kiosk {
         self.owner.rest_when_idle();
         self.tell_closed(closed);
         // What a power cut kept from being recorded.
-        if self.keep_days() | self.decide_next() {
+        if self.keep_days() | self.follow_top() | self.decide_next() {
             self.after_change();
         }
         self.tell_clock();

@@ -143,16 +143,18 @@ fn board(scene: &Scene<'_>) -> Board {
 
 /// A programme's row as those of the plan, of which nothing is done so far.
 fn planned_row(lifter: &Lifter, row: Prescription) -> PlannedRow {
-    let (load, share) = match row.load {
+    let group = row.main();
+    let (load, share) = match group.load {
         LoadWish::Mass(load) => (Some(load), None),
         LoadWish::OfBest(share) => (None, Some(share)),
+        LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => (None, None),
     };
     PlannedRow {
         date: row.date.to_string(),
         lifter: row.lifter,
         lift: row.lift,
-        sets: row.sets.into(),
-        reps: row.reps.into(),
+        sets: row.groups().map(|group| u32::from(group.sets)).sum(),
+        reps: group.reps.planned().into(),
         load,
         share,
         note: row.note,

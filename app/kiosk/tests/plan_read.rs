@@ -123,12 +123,17 @@ fn what_was_understood_in_words_and_not_taken() {
         folder.path().join("week.csv").display().to_string(),
         data.display().to_string(),
     );
+    let frozen = "date,lifter,lift,scheme\n2026-12-07,Hamza,rack pull,5x3 @ 80 % TM\n";
+    fs::write(&plan, frozen).expect("a plan");
     let (well, said) = pinladder(&["--data", &data, "take", &plan]);
     assert!(!well, "{said}");
     assert!(
-        said.contains("week.csv, row 2, column D: read several set groups (1 x 5 RPE 8 (top), 3 x 5 @ 90 % of top set (back-off)); read, but the rack cannot show it yet"),
+        said.contains("week.csv, row 2, column D: read a load of another kind (80 % of training max); read, but the rack cannot show it yet"),
         "{said}"
     );
+    fs::write(&plan, text).expect("a plan");
+    let (well, said) = pinladder(&["--data", &data, "take", &plan]);
+    assert!(well, "{said}");
     let simple = "day,lifter,lift,scheme\nMonday,Hamza,rack pull,5x3 @ 140\n";
     fs::write(&plan, simple).expect("a plan");
     let (well, said) = pinladder(&["--data", &data, "take", &plan, "--monday", "2026-12-07"]);

@@ -99,6 +99,7 @@ impl<'g> Against<'g> {
         };
         let load = match load {
             LoadWish::Mass(load) => load,
+            LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => return Ok(()),
             LoadWish::OfBest(share) => {
                 let who = gym.lifters.iter().find(|known| known.name == lifter);
                 let Some(best) = who.and_then(|who| best(who, lift)) else {

@@ -4,7 +4,7 @@
 use crate::fault::{Column, Fault, Wrong};
 use crate::gathered::shorten;
 use crate::plan_faults::letters;
-use crate::set_group::{LoadAsk, PlanRow, SetGroup, ShareOf};
+use crate::set_group::{LoadAsk, PlanRow, Role, SetGroup, ShareOf};
 use crate::words::{Words, words};
 use domain::Prescription;
 use domain::prescription::LoadWish;
@@ -54,46 +54,50 @@ fn fault(file: &str, row: &PlanRow, what: Words) -> Fault {
 
 /// One row as the rack takes it, or what it cannot show yet.
 fn prescription(row: &PlanRow) -> Result<Prescription, Words> {
-    let [group] = row.groups.as_slice() else {
-        let groups: Vec<_> = row.groups.iter().map(ToString::to_string).collect();
-        return Err(words!("several set groups ({0})", groups.join(", ")));
-    };
-    let reps = match (group.reps.least, group.reps.most) {
-        (least, Some(most)) if least == most => least,
-        (_, Some(_)) => {
-            return Err(words!(
-                "reps from one to another ({0})",
-                group.reps.to_string()
-            ));
-        }
-        (_, None) => return Err(words!("as many reps as go ({0})", group.reps.to_string())),
-    };
-    if let Some(effort) = group.effort {
-        return Err(words!(
-            "an effort (RPE {0})",
-            crate::set_group::effort_text(effort)
-        ));
-    }
     if let Some(track) = &row.track {
         return Err(words!("a track ({0})", track));
     }
-    if let Some(warm) = row
-        .ladder
-        .as_deref()
-        .filter(|ladder| ["none", "short"].contains(ladder))
-    {
-        return Err(words!("another warm-up ({0})", warm));
+    let [first, then @ ..] = row.groups.as_slice() else {
+        return Err(words!("a row without sets"));
+    };
+    let has_top = |at: usize| {
+        let earlier = row.groups.iter().take(at);
+        earlier.into_iter().any(|group| group.role == Role::Top) || at > 0
+    };
+    for (at, asked) in row.groups.iter().enumerate() {
+        let of_top = matches!(asked.load, Some(LoadAsk::Share(_, ShareOf::TopSet)));
+        if of_top && !has_top(at) {
+            return Err(words!("a share of a top set that nothing is before"));
+        }
     }
+    let then = then.iter().map(group);
     Ok(Prescription {
         date: row.date,
         lifter: row.lifter.clone(),
         lift: row.lift.clone(),
-        sets: group.sets,
-        reps,
-        load: load(group)?,
+        first: group(first)?,
+        then: then.collect::<Result<_, _>>()?,
         ladder: row.ladder.clone(),
-        rest_s: group.rest_s,
         note: row.note.clone(),
+    })
+}
+
+fn group(group: &SetGroup) -> Result<domain::prescription::SetGroup, Words> {
+    Ok(domain::prescription::SetGroup {
+        sets: group.sets,
+        reps: domain::prescription::Reps {
+            least: group.reps.least,
+            most: group.reps.most,
+        },
+        load: load(group)?,
+        rest_s: group.rest_s,
+        role: match group.role {
+            Role::Work => domain::prescription::Role::Work,
+            Role::Top => domain::prescription::Role::Top,
+            Role::BackOff => domain::prescription::Role::BackOff,
+            Role::Drop => domain::prescription::Role::Drop,
+        },
+        effort: group.effort,
     })
 }
 
@@ -101,7 +105,12 @@ fn load(group: &SetGroup) -> Result<LoadWish, Words> {
     match group.load {
         Some(LoadAsk::Mass(mass, _)) => Ok(LoadWish::Mass(mass)),
         Some(LoadAsk::Share(share, ShareOf::Best)) => Ok(LoadWish::OfBest(share)),
-        Some(load @ (LoadAsk::Share(..) | LoadAsk::More(..) | LoadAsk::Due)) => {
+        Some(LoadAsk::Share(share, ShareOf::TopSet)) => Ok(LoadWish::OfTop(share)),
+        Some(LoadAsk::More(mass, _)) => Ok(LoadWish::More(mass)),
+        Some(LoadAsk::Due) => Ok(LoadWish::Due),
+        // An effort alone leaves the load to what is due.
+        None if group.effort.is_some() => Ok(LoadWish::Due),
+        Some(load @ LoadAsk::Share(_, ShareOf::TrainingMax)) => {
             Err(words!("a load of another kind ({0})", load.to_string()))
         }
         None => Err(words!("sets without a load")),

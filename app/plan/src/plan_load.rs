@@ -127,6 +127,8 @@ pub(crate) fn held(load: LoadAsk) -> Option<LoadWish> {
 pub(crate) fn shown(load: LoadWish, unit: MassUnit) -> String {
     match load {
         LoadWish::Mass(mass) => Mass::exact(mass, unit),
-        LoadWish::OfBest(share) => crate::set_group::share_text(share),
+        LoadWish::OfBest(share) | LoadWish::OfTop(share) => crate::set_group::share_text(share),
+        LoadWish::More(mass) => format!("+{}", Mass::exact(mass, unit)),
+        LoadWish::Due => String::new(),
     }
 }

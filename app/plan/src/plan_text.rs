@@ -28,17 +28,22 @@ pub struct PlanCells {
     pub note: String,
 }
 
+/// A row of straight sets; of another the first group alone.
 impl From<&Prescription> for PlanCells {
     fn from(row: &Prescription) -> Self {
         Self {
             date: row.date.to_string(),
             lifter: row.lifter.clone(),
             lift: row.lift.clone(),
-            sets: row.sets.to_string(),
-            reps: row.reps.to_string(),
-            load: load_text(row.load),
+            sets: row.first.sets.to_string(),
+            reps: row.first.reps.planned().to_string(),
+            load: load_text(row.first.load),
             ladder: row.ladder.clone().unwrap_or_default(),
-            rest: row.rest_s.map(|s| format!("{s} s")).unwrap_or_default(),
+            rest: row
+                .first
+                .rest_s
+                .map(|s| format!("{s} s"))
+                .unwrap_or_default(),
             note: row.note.clone(),
         }
     }
@@ -48,7 +53,11 @@ impl From<&Prescription> for PlanCells {
 fn load_text(load: LoadWish) -> String {
     match load {
         LoadWish::Mass(mass) => mass_text(mass),
-        LoadWish::OfBest(share) => format!("{} %", decimal::write_rounded(share.into(), 100, 2)),
+        LoadWish::OfBest(share) | LoadWish::OfTop(share) => {
+            format!("{} %", decimal::write_rounded(share.into(), 100, 2))
+        }
+        LoadWish::More(mass) => format!("+{}", mass_text(mass)),
+        LoadWish::Due => String::new(),
     }
 }
 

@@ -1,5 +1,5 @@
 //! The demo gym passes its own checker and says what it is meant to say.
-use domain::prescription::LoadWish;
+use domain::prescription::{LoadWish, SetGroup};
 use domain::{Gym, LengthUnit, MassUnit};
 use plan::Source;
 use std::fmt::Write as _;
@@ -113,14 +113,19 @@ fn the_plan_is_whole() {
     let line = |row: &domain::Prescription| {
         let (date, lifter, lift) = (row.date.format("%a %F"), &row.lifter, &row.lift);
         let domain::Prescription {
-            sets,
-            reps,
-            load,
+            first,
             ladder,
-            rest_s,
             note,
             ..
         } = row;
+        let SetGroup {
+            sets,
+            reps,
+            load,
+            rest_s,
+            ..
+        } = first;
+        let reps = reps.least;
         let load = match load {
             LoadWish::Mass(mass) => mass.words(if text_is_pounds(*mass) {
                 MassUnit::Lb
@@ -128,6 +133,7 @@ fn the_plan_is_whole() {
                 MassUnit::Kg
             }),
             LoadWish::OfBest(share) => format!("{share} of 10000"),
+            other => format!("{other:?}"),
         };
         format!("{date} {lifter}: {lift} {sets} x {reps}, {load}, {ladder:?}, {rest_s:?}, {note:?}")
     };

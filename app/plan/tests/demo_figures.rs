@@ -169,12 +169,13 @@ fn every_load_can_be_loaded() {
             .find(|set| set.name == rack.plates)
             .expect("plates");
         let bar = bar(&gym, lifter, &row.lift);
-        let load = match row.load {
+        let load = match row.first.load {
             LoadWish::Mass(load) => load,
             LoadWish::OfBest(share) => {
                 let best = lifter.bests.iter().find(|(lift, _)| *lift == row.lift);
                 Mass::from_ng(best.expect("a best").1.ng() / 10_000 * i64::from(share))
             }
+            other => panic!("the demo has no {other:?}"),
         };
         let side = Mass::from_ng((load - bar.mass - bar.collars).ng() / 2);
         let room = sides(set)
@@ -190,7 +191,7 @@ fn every_load_can_be_loaded() {
 fn loads_rise_modestly() {
     let mut last: BTreeMap<(String, String), Mass> = BTreeMap::new();
     for row in rows() {
-        let LoadWish::Mass(load) = row.load else {
+        let LoadWish::Mass(load) = row.first.load else {
             continue;
         };
         if let Some(before) = last.insert((row.lifter.clone(), row.lift.clone()), load) {

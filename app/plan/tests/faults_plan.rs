@@ -154,8 +154,14 @@ fn one(text: &[u8]) -> Prescription {
 fn good_spellings() {
     let good = one(format!("{HEADER}\n{ROW}\n").as_bytes());
     assert_eq!(good.date.to_string(), "2026-12-01");
-    assert_eq!(good.load, LoadWish::Mass(Mass::of(MassUnit::Lb, 445_000)));
-    assert_eq!((good.sets, good.reps, good.rest_s), (1, 5, Some(180)));
+    assert_eq!(
+        good.first.load,
+        LoadWish::Mass(Mass::of(MassUnit::Lb, 445_000))
+    );
+    assert_eq!(
+        (good.first.sets, good.first.reps.least, good.first.rest_s),
+        (1, 5, Some(180))
+    );
     assert_eq!(
         (good.ladder.as_deref(), good.note.as_str()),
         (Some("5-3-2-1"), "go")
@@ -200,11 +206,17 @@ fn decimal_commas_and_shares() {
     let comma =
         "date;lifter;lift;sets;reps;load;rest\n2026-12-01;hamza;rack pull;1;5;102,5 kg;2,5 min";
     let read = one(comma.as_bytes());
-    assert_eq!(read.load, LoadWish::Mass(Mass::of(MassUnit::Kg, 102_500)));
-    assert_eq!((read.lifter.as_str(), read.rest_s), ("Hamza", Some(150)));
+    assert_eq!(
+        read.first.load,
+        LoadWish::Mass(Mass::of(MassUnit::Kg, 102_500))
+    );
+    assert_eq!(
+        (read.lifter.as_str(), read.first.rest_s),
+        ("Hamza", Some(150))
+    );
     let share = "date,lifter,lift,sets,reps,load,note\n2026-12-01,\u{17d}ELJKA,rack pull,1,5,82.5 %,\"two\nlines, \"\"said\"\"\"";
     let read = one(share.as_bytes());
-    assert_eq!(read.load, LoadWish::OfBest(8_250));
+    assert_eq!(read.first.load, LoadWish::OfBest(8_250));
     assert_eq!(
         (read.lifter.as_str(), read.note.as_str()),
         ("\u{17d}eljka", "two lines, \"said\"")

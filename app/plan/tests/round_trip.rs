@@ -1,6 +1,6 @@
 //! A plan written in any of the ways that spreadsheets write is read back as it was.
 use chrono::NaiveDate;
-use domain::prescription::LoadWish;
+use domain::prescription::{LoadWish, SetGroup};
 use domain::{Gym, Mass, MassUnit, Prescription};
 use plan::Source;
 use proptest::prelude::*;
@@ -81,15 +81,20 @@ fn row() -> impl Strategy<Value = Prescription> {
                 date: first + chrono::Days::new(u64::from(days.unsigned_abs())),
                 lifter: who.name,
                 lift: lift.name,
-                sets,
-                reps,
-                load: if share && best {
-                    LoadWish::OfBest(percent)
-                } else {
-                    LoadWish::Mass(Mass::of(unit, thousandths))
+                first: SetGroup {
+                    rest_s,
+                    ..SetGroup::straight(
+                        sets,
+                        reps,
+                        if share && best {
+                            LoadWish::OfBest(percent)
+                        } else {
+                            LoadWish::Mass(Mass::of(unit, thousandths))
+                        },
+                    )
                 },
+                then: Vec::new(),
                 ladder: pattern.map(|pattern| pattern.name),
-                rest_s,
                 note: note.join(" "),
             }
         },
@@ -105,7 +110,7 @@ fn cells(row: &Prescription, hand: &Hand) -> Vec<String> {
             text
         }
     };
-    let load = match row.load {
+    let load = match row.first.load {
         LoadWish::Mass(mass) => {
             let kilos = mass.exact(MassUnit::Kg);
             let pounds = mass.exact(MassUnit::Lb);
@@ -117,7 +122,7 @@ fn cells(row: &Prescription, hand: &Hand) -> Vec<String> {
         }
         LoadWish::OfBest(share) => format!("{}.{:02} %", share / 100, share % 100),
     };
-    let rest = row.rest_s.map_or_else(String::new, |rest| {
+    let rest = row.first.rest_s.map_or_else(String::new, |rest| {
         if hand.minutes {
             format!("{}:{:02}", rest / 60, rest % 60)
         } else {
@@ -129,8 +134,8 @@ fn cells(row: &Prescription, hand: &Hand) -> Vec<String> {
         row.date.format(format).to_string(),
         row.lifter.clone(),
         row.lift.to_uppercase(),
-        row.sets.to_string(),
-        row.reps.to_string(),
+        row.first.sets.to_string(),
+        row.first.reps.least.to_string(),
         point(load),
         row.ladder.clone().unwrap_or_default(),
         rest,

@@ -1,6 +1,6 @@
 //! A plan moved by whole weeks.
 use chrono::{Datelike as _, Days, NaiveDate};
-use domain::prescription::LoadWish;
+use domain::prescription::{LoadWish, SetGroup};
 use domain::{Mass, Prescription};
 use proptest::prelude::*;
 
@@ -9,11 +9,9 @@ fn row(date: NaiveDate) -> Prescription {
         date,
         lifter: String::from("Hamza"),
         lift: String::from("rack pull"),
-        sets: 1,
-        reps: 5,
-        load: LoadWish::Mass(Mass::ZERO),
+        first: SetGroup::straight(1, 5, LoadWish::Mass(Mass::ZERO)),
+        then: Vec::new(),
         ladder: None,
-        rest_s: None,
         note: String::new(),
     }
 }

@@ -53,7 +53,7 @@ pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBa
     AtTheBar {
         load: say.mass_number(rung.load, sheet.unit),
         unit: sheet.unit.word().into(),
-        reps: say.reps(rung.reps),
+        reps: say.reps_at(sheet, at),
         rung: match scene.weighed(run, &order) {
             Some(load) => {
                 let load = say.mass(load, sheet.unit);
@@ -70,7 +70,11 @@ pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBa
         ladder: drawings::ladder(say, sheet, Some(run)),
         caution: caution(say, sheet, at),
         settle: offered(say, scene.choices(run).as_ref()),
-        main: say.fill(p::REPS_DONE, &[&rung.reps.to_string()]),
+        main: if sheet.reps_of(at).is_open() {
+            say.say(p::groups::AS_MANY)
+        } else {
+            say.fill(p::REPS_DONE, &[&rung.reps.to_string()])
+        },
         main_detail: say.say(p::BACK_HELD),
     }
 }

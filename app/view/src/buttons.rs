@@ -179,7 +179,10 @@ impl Row {
                 self.add(bar.holds.clone(), Deed::Holds);
                 self.own(p::OTHER_REPS, Deed::Reps);
                 self.own(p::BACK_MOVED, Deed::Moved);
-                self.add(with_detail(&bar.main, &bar.main_detail), Deed::Done);
+                // A set of as many reps as go is entered by their number alone.
+                let open = bar.main == self.say.say(p::groups::AS_MANY);
+                let main = if open { Deed::Reps } else { Deed::Done };
+                self.add(with_detail(&bar.main, &bar.main_detail), main);
             }
             Screen::Rest(rest) => {
                 self.add(rest.settle.clone(), Deed::Other);

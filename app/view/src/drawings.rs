@@ -3,6 +3,7 @@ use crate::draw::{HeightMark, HoleDrawing, LadderRow, RackDrawing, RowState, Sha
 use crate::language::{Language, p};
 use domain::event::Hold;
 use domain::lift::Landmark;
+use domain::prescription::Reps;
 use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
 use domain::state::{Entered, LiftRun};
 use domain::{Length, Mass, MassUnit, PlateFace};
@@ -87,10 +88,15 @@ pub fn ladder(say: Language, sheet: &LiftSheet, run: Option<&LiftRun>) -> Vec<La
         .map(|e| e.what)
         .collect();
     let row = |(at, rung): (usize, &Rung)| {
-        let (state, word) = row_state(say, rung, passed.get(at), now == Some(at));
+        let (state, word) = row_state(
+            say,
+            (rung, sheet.reps_of(at)),
+            passed.get(at),
+            now == Some(at),
+        );
         LadderRow {
             load: say.mass_number(rung.load, sheet.unit),
-            reps: format!("×{}", rung.reps),
+            reps: format!("×{}", say.reps_asked(sheet.reps_of(at))),
             share: share(rung.load.ng(), heaviest),
             word,
             state,
@@ -102,7 +108,7 @@ pub fn ladder(say: Language, sheet: &LiftSheet, run: Option<&LiftRun>) -> Vec<La
 /// How a rung stands, and the word beside it.
 pub(crate) fn row_state(
     say: Language,
-    rung: &Rung,
+    (rung, asked): (&Rung, Reps),
     entered: Option<&Entered>,
     now: bool,
 ) -> (RowState, String) {
@@ -122,7 +128,9 @@ pub(crate) fn row_state(
         Some(Entered::Set {
             reps,
             hold: Hold::Kept,
-        }) if *reps == rung.reps => (RowState::Done, kind),
+        }) if *reps == rung.reps || (!asked.is_just() && asked.is_done(*reps)) => {
+            (RowState::Done, kind)
+        }
         Some(Entered::Set {
             reps,
             hold: Hold::Kept,

@@ -68,14 +68,16 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
         .rungs
         .iter()
         .enumerate()
-        .map(|(at, rung)| done_row(say, sheet, rung, passed.get(at)))
+        .map(|(at, rung)| done_row(say, sheet, (at, rung), passed.get(at)))
         .collect();
     let short = run.is_stopped()
         || passed
             .iter()
-            .zip(&sheet.rungs)
-            .any(|(entered, rung)| match entered {
-                Entered::Set { reps, hold } => *reps < rung.reps || *hold != Hold::Kept,
+            .enumerate()
+            .any(|(at, entered)| match entered {
+                Entered::Set { reps, hold } => {
+                    !sheet.reps_of(at).is_done(*reps) || *hold != Hold::Kept
+                }
                 Entered::Skipped
                 | Entered::Stopped
                 | Entered::WentOn
@@ -119,12 +121,12 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
 fn done_row(
     say: Language,
     sheet: &LiftSheet,
-    rung: &domain::Rung,
+    (at, rung): (usize, &domain::Rung),
     entered: Option<&Entered>,
 ) -> DoneRow {
-    let (state, _) = drawings::row_state(say, rung, entered, false);
+    let (state, _) = drawings::row_state(say, (rung, sheet.reps_of(at)), entered, false);
     let (reps, hold) = match entered {
-        Some(Entered::Set { reps, hold }) if *reps == rung.reps => {
+        Some(Entered::Set { reps, hold }) if *reps == rung.reps || !sheet.reps_of(at).is_just() => {
             (say.reps(*reps), hold_words(say, *hold))
         }
         Some(Entered::Set { reps, hold }) => (

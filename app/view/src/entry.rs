@@ -37,7 +37,12 @@ pub(crate) fn pad_of(say: Language, run: &LiftRun, at: usize, pad: &PadOpen) -> 
     let load = say.mass(rung.load, run.sheet.unit);
     match pad {
         PadOpen::Reps | PadOpen::Turn | PadOpen::Holds(_) => {
-            let most = rung.reps.saturating_add(3).max(7);
+            let asked = run.sheet.reps_of(at);
+            let most = match asked.is_open() {
+                // As many as go: from a little less than asked to as many as the pad has.
+                true => asked.least.max(3) + NUMBERS_MAX - 3,
+                false => rung.reps.saturating_add(3).max(7),
+            };
             let least = most.saturating_sub(NUMBERS_MAX - 1);
             Entry {
                 pad: Pad::Reps,
@@ -48,10 +53,29 @@ pub(crate) fn pad_of(say: Language, run: &LiftRun, at: usize, pad: &PadOpen) -> 
                 through_on: false,
             }
         }
+        PadOpen::Effort => {
+            let asked = run.sheet.group_of(at).and_then(|group| group.effort);
+            let asked = asked.unwrap_or_default();
+            Entry {
+                pad: Pad::Reps,
+                question: say.fill(p::groups::HOW_HARD, &[&say.effort(asked)]),
+                numbers: (5..=10).collect(),
+                planned: if asked.is_multiple_of(10) {
+                    asked / 10
+                } else {
+                    0
+                },
+                through: String::new(),
+                through_on: false,
+            }
+        }
         PadOpen::Moved { through } => Entry {
             pad: Pad::Moved,
             question: say.say(p::WHICH_REP),
-            numbers: (1..=rung.reps.clamp(1, NUMBERS_MAX)).collect(),
+            numbers: match run.sheet.reps_of(at).is_open() {
+                true => (1..=NUMBERS_MAX).collect(),
+                false => (1..=rung.reps.clamp(1, NUMBERS_MAX)).collect(),
+            },
             planned: 0,
             through: match rung.reps {
                 1 => say.say(p::DID_IT),

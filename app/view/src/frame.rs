@@ -209,10 +209,11 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
 fn pad_screen(scene: &Scene<'_>, run: &LiftRun, rung: Option<usize>, pad: &PadOpen) -> Screen {
     match (pad, rung) {
         (PadOpen::Holds(plates), Some(rung)) => Screen::Holds(holds(scene, run, rung, plates)),
-        (PadOpen::Reps | PadOpen::Moved { .. }, Some(rung)) => {
+        (PadOpen::Reps | PadOpen::Moved { .. } | PadOpen::Effort, Some(rung)) => {
             Screen::Entry(pad_of(scene.language(), run, rung, pad))
         }
-        (PadOpen::Turn, _) | (PadOpen::Reps | PadOpen::Moved { .. } | PadOpen::Holds(_), None) => {
+        (PadOpen::Turn, _)
+        | (PadOpen::Reps | PadOpen::Moved { .. } | PadOpen::Holds(_) | PadOpen::Effort, None) => {
             Screen::Turn(turn_pad(scene, run, rung))
         }
     }

@@ -5,6 +5,7 @@
 mod checked;
 pub(crate) mod coach;
 mod desk;
+mod groups;
 mod next;
 pub(crate) mod phrases;
 mod refused;
@@ -61,6 +62,7 @@ pub fn every_phrase() -> Vec<(&'static str, Phrase)> {
         phrases::days::ALL,
         phrases::desk::ALL,
         phrases::turn::ALL,
+        phrases::groups::ALL,
         phrases::list::ALL,
         phrases::loads::ALL,
         coach::ALL,

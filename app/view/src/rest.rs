@@ -81,7 +81,7 @@ pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Re
         last: last_words(say, run),
         load: say.mass_number(rung.load, sheet.unit),
         unit: sheet.unit.word().into(),
-        reps: say.reps(rung.reps),
+        reps: say.reps_at(sheet, at),
         rung: say.rung(sheet, at),
         bar,
         change,

@@ -136,7 +136,7 @@ fn ladder(text: &mut String, sheet: &LiftSheet) {
         "ladder",
         &row("set", "rest", "wear", "each side", "change"),
     );
-    for rung in &sheet.rungs {
+    for (at, rung) in sheet.rungs.iter().enumerate() {
         let head = if rung.kind == RungKind::Work {
             "work"
         } else {
@@ -147,7 +147,10 @@ fn ladder(text: &mut String, sheet: &LiftSheet) {
         } else {
             words::minutes(rung.rest_s)
         };
-        let set = words::set(rung.load, sheet.unit, rung.reps);
+        let set = match sheet.group_of(at) {
+            None => words::set(rung.load, sheet.unit, rung.reps),
+            Some(group) => words::set_of(rung.load, sheet.unit, group),
+        };
         let gear = words::worn(rung).join(", ");
         let plates = match words::plates(&rung.per_side, sheet.unit) {
             none if none.is_empty() => "empty bar".into(),

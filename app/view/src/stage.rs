@@ -56,6 +56,8 @@ pub enum PadOpen {
     },
     /// Later, skip, longer, leave.
     Turn,
+    /// How hard the last set was.
+    Effort,
     /// What the bar holds: plates of one side said so far, by their place in the plate set.
     Holds(Vec<u16>),
 }
@@ -200,6 +202,11 @@ impl Stage {
         let Some(run) = scene.state.lifts.get(&no) else {
             return;
         };
+        // Nobody else is shown before this one has said how hard it was, or closed the question.
+        if entered && run.effort_asked().is_some() && self.shows(run) {
+            self.pad = Some(PadOpen::Effort);
+            return;
+        }
         if run.awaits_decision() || (run.is_over() && self.seen_end != Some(no)) {
             return;
         }
@@ -223,6 +230,10 @@ impl Stage {
                 ..Self::default()
             };
         }
+    }
+
+    fn shows(&self, run: &LiftRun) -> bool {
+        self.lifter.as_ref() == Some(&run.sheet.lifter)
     }
 
     /// Whether a set is shown that was begun before its rest was over: undo goes back to the rest.
@@ -266,6 +277,10 @@ impl Stage {
 
     fn main(&mut self, scene: &Scene<'_>, due: Due<'_>) -> Option<Command> {
         match due {
+            Due::Bar(run, rung) if run.sheet.reps_of(rung).is_open() => {
+                self.pad = Some(PadOpen::Reps);
+                None
+            }
             Due::Pad(_, _, PadOpen::Holds(_)) => self.hold(scene, due, HoldsTap::Save),
             Due::All | Due::Floor | Due::Aside | Due::Pad(..) => None,
             Due::Fresh(entry) => {
@@ -344,6 +359,15 @@ impl Stage {
             PadOpen::Moved { through } => {
                 let reps = if through { planned.max(n) } else { n };
                 self.enter(scene, run, rung, (reps, Hold::MovedAt(n)))
+            }
+            PadOpen::Effort => {
+                self.pad = None;
+                let effort = n.saturating_mul(10);
+                Some(Command::SayEffort {
+                    no: run.no,
+                    rung,
+                    effort,
+                })
             }
             PadOpen::Turn | PadOpen::Holds(_) => None,
         }

@@ -7,7 +7,7 @@ use domain::event::Hold;
 use domain::lift::Grip;
 use domain::next::Verdict;
 use domain::next::outing::Outing;
-use domain::sheet::{LiftSheet, PinSheet, Rated, Rung, Warning};
+use domain::sheet::{GroupSheet, LiftSheet, PinSheet, Rated, Rung, Warning};
 use domain::solve::bar::GUIDE;
 use domain::steel::Figures;
 use domain::{Length, Mass, MassUnit, PlateFace};
@@ -31,6 +31,23 @@ pub fn reps(n: u8) -> String {
 #[must_use]
 pub fn set(load: Mass, unit: MassUnit, n: u8) -> String {
     ENGLISH.set(load, unit, n)
+}
+
+/// "130 kg × 3-5, back-off, RPE 8".
+#[must_use]
+pub fn set_of(load: Mass, unit: MassUnit, group: &GroupSheet) -> String {
+    let mut words = format!(
+        "{} × {}",
+        ENGLISH.mass(load, unit),
+        ENGLISH.reps_asked(group.reps)
+    );
+    if let Some(more) = ENGLISH.role(group.role) {
+        words.push_str(&format!(", {more}"));
+    }
+    if let Some(effort) = group.effort {
+        words.push_str(&format!(", RPE {}", ENGLISH.effort(effort)));
+    }
+    words
 }
 
 /// "180 kg × 5", "3 sets of 180 kg × 5".

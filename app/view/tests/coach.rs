@@ -34,6 +34,7 @@ fn split(advice: Advice) -> Split {
         reps: 5,
         went,
         at_top: true,
+        hard: false,
         chosen: false,
         kept: None,
     };

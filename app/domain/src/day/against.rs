@@ -23,6 +23,11 @@ pub(super) fn against(
     if hurt.is_some_and(|hurt| hurt.since <= row.date) {
         return (Err(NoSheet::Hurt), None);
     }
+    let due = next.and_then(|next| next.decision.due());
+    // What is due is what such a row asks for.
+    let filled = due.filter(|_| row.main().load == LoadWish::Due);
+    let filled = filled.map(|due| row.filled(due));
+    let row = filled.as_ref().unwrap_or(row);
     let planned = sheet(gym, state, lifter, row);
     let Some(work) = planned.as_ref().ok().and_then(work_load) else {
         return (planned, None);
@@ -42,16 +47,14 @@ pub(super) fn against(
     if !ruled && work < due {
         return (planned, Some(work));
     }
-    let row = Prescription {
-        load: LoadWish::Mass(due),
-        ..row.clone()
-    };
+    let row = row.with_load(due);
     let lower = sheet(gym, state, lifter, &row);
     (lower, (!ruled).then_some(work))
 }
 
 fn work_load(sheet: &LiftSheet) -> Option<Mass> {
-    sheet.rungs.last().map(|rung| rung.load)
+    let main = sheet.main_rungs();
+    sheet.rungs.get(main.start).map(|rung| rung.load)
 }
 
 /// A load that the record does not support is not shown before the coach has said that it is meant.
@@ -66,7 +69,7 @@ fn plausible(
     if health.is_some_and(|health| health.is_meant(&row.lift, row.date, work)) {
         return planned;
     }
-    match plausible::odd(state, lifter, &row.lift, row.reps, work) {
+    match plausible::odd(state, lifter, &row.lift, row.main().reps.least, work) {
         Some(supports) => Err(NoSheet::LooksWrong {
             load: work,
             supports,

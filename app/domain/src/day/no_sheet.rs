@@ -45,6 +45,8 @@ pub enum NoSheet {
     },
     /// A percentage of a best that nobody recorded.
     NoBest,
+    /// A load that follows from what was done, of which nothing was.
+    NoLoad,
     /// The plates make nothing within [`WORK_OFF`] of the load that is asked for.
     ///
     /// [`WORK_OFF`]: crate::ladder::WORK_OFF
@@ -104,6 +106,7 @@ impl fmt::Display for NoSheet {
                     "{load} looks wrong: the record supports {supports}; ask the coach"
                 )
             }
+            Self::NoLoad => f.write_str("nothing is due of it yet; write a load into the plan"),
             Self::NoBest => f.write_str("no best is recorded; write the load as a mass"),
             Self::NotMade {
                 asked,

@@ -42,6 +42,8 @@ pub(super) fn fact(state: &State, command: Command) -> Result<Fact, Refusal> {
         | Command::StopLift(_)
         | Command::GoOn(_)
         | Command::SettleLoad { .. }
+        | Command::FollowTop { .. }
+        | Command::SayEffort { .. }
         | Command::DecideNext { .. }
         | Command::OverrideNext { .. }
         | Command::CallRotation { .. }

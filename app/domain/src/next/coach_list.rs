@@ -164,7 +164,7 @@ fn planned(
         let entries = entries(gym, state, lifter, *day);
         let both = rows.iter().zip(entries);
         let open = both.filter(|(row, _)| !begun(&row.lift));
-        all.extend(open.map(|(row, entry)| (*day, row.reps, entry)));
+        all.extend(open.map(|(row, entry)| (*day, row.main().reps.least, entry)));
     }
     all
 }

@@ -9,6 +9,7 @@ use crate::sheet::RungKind;
 use crate::state::{Entered, LiftRun, State};
 use alloc::vec::Vec;
 use chrono::NaiveDate;
+use core::ops::Range;
 
 /// One lift of one day.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -27,6 +28,8 @@ pub struct Outing {
     pub went: Went,
     /// Whether every set reached the top of its range of reps; so it does where there is none.
     pub at_top: bool,
+    /// Whether a set was harder than the plan asked.
+    pub hard: bool,
     /// Whether the lifter settled the load on the day.
     pub chosen: bool,
     /// What was recorded as due after it.
@@ -92,18 +95,20 @@ impl Outing {
     /// What became of a lift; `None` when no work set was begun and no back moved.
     #[must_use]
     pub fn of(run: &LiftRun) -> Option<Self> {
-        let works = || run.sheet.rungs.iter().filter(|r| r.kind == RungKind::Work);
-        let first = works().next()?;
-        let sets = u8::try_from(works().count()).unwrap_or(u8::MAX);
-        let went = went(run, first.reps, sets)?;
+        let main = run.sheet.main_rungs();
+        let first = run.sheet.rungs.get(main.start)?;
+        let asked = run.sheet.reps_of(main.start).least;
+        let sets = u8::try_from(main.len()).unwrap_or(u8::MAX);
+        let went = went(run, &main)?;
         Some(Self {
             no: run.no,
             date: run.sheet.date,
             load: first.load,
             sets,
-            reps: first.reps,
+            reps: asked,
             went,
-            at_top: true,
+            at_top: at_top(run, &main),
+            hard: is_hard(run, &main),
             chosen: run.is_settled(),
             kept: run.next.as_ref().map(NextTime::kept),
         })
@@ -123,10 +128,11 @@ impl Outing {
     }
 }
 
-fn went(run: &LiftRun, asked: u8, sets: u8) -> Option<Went> {
+/// A moved back counts wherever it was; reps and sets count in the main work alone.
+fn went(run: &LiftRun, main: &Range<usize>) -> Option<Went> {
     let (mut warm_moved, mut moved, mut short) = (false, None, None);
-    let mut done = 0_u8;
-    for (entry, rung) in run.passed().zip(&run.sheet.rungs) {
+    let (mut done, mut done_main) = (0_u8, 0_usize);
+    for (at, (entry, rung)) in run.passed().zip(&run.sheet.rungs).enumerate() {
         let Entered::Set { reps, hold } = entry.what else {
             continue;
         };
@@ -135,9 +141,12 @@ fn went(run: &LiftRun, asked: u8, sets: u8) -> Option<Went> {
             continue;
         }
         done = done.saturating_add(1);
+        let is_main = main.contains(&at);
+        done_main += usize::from(is_main);
+        let asked = run.sheet.reps_of(at).least;
         match hold {
             Hold::MovedAt(rep) => keep_least(&mut moved, done, rep),
-            Hold::Kept if reps < asked => keep_least(&mut short, done, reps),
+            Hold::Kept if is_main && reps < asked => keep_least(&mut short, done, reps),
             Hold::Kept => {}
         }
     }
@@ -150,9 +159,41 @@ fn went(run: &LiftRun, asked: u8, sets: u8) -> Option<Went> {
     match done {
         0 if warm_moved => Some(Went::MovedWarm),
         0 => None,
-        done if done < sets => Some(Went::Cut { done }),
+        done if done_main < main.len() => Some(Went::Cut { done }),
         _ => Some(Went::Well),
     }
+}
+
+/// The sets of the main work, with their rungs and reps.
+fn main_sets<'r>(
+    run: &'r LiftRun,
+    main: &'r Range<usize>,
+) -> impl Iterator<Item = (usize, u8)> + use<'r> {
+    let all = run.passed().enumerate();
+    let own = all.filter(|(at, _)| main.contains(at));
+    own.filter_map(|(at, entry)| match entry.what {
+        Entered::Set { reps, .. } => Some((at, reps)),
+        Entered::Skipped
+        | Entered::Stopped
+        | Entered::WentOn
+        | Entered::Settled
+        | Entered::LeftOpen => None,
+    })
+}
+
+/// Whether every set of the main work has the most reps of its range.
+fn at_top(run: &LiftRun, main: &Range<usize>) -> bool {
+    main_sets(run, main).all(|(at, reps)| reps >= run.sheet.reps_of(at).planned())
+}
+
+/// Whether a set of the main work was harder than asked, by half a point and more.
+fn is_hard(run: &LiftRun, main: &Range<usize>) -> bool {
+    let mut said = run.efforts.iter();
+    said.any(|(at, effort)| {
+        let at = usize::from(*at);
+        let asked = run.sheet.group_of(at).and_then(|group| group.effort);
+        main.contains(&at) && asked.is_some_and(|asked| *effort >= asked.saturating_add(5))
+    })
 }
 
 /// Keeps the set with the fewest reps, the first of those.

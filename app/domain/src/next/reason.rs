@@ -39,6 +39,7 @@ impl Decision {
             Why::TooMuch => format!("{went}, too early to try {} again", self.from.words(unit)),
             Why::Stuck => format!("{went}, stuck again without a new best; ask the coach"),
             Why::Coach => String::from("the coach ruled so"),
+            Why::Hard => format!("{went}, harder than asked"),
             Why::Range => format!("{went}, not yet the top of the range in every set"),
             Why::Waiting => format!("{went}; waits for the coach's word"),
             Why::Away => format!("{} days away beyond the plan", self.away_days),

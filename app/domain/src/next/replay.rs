@@ -221,6 +221,8 @@ fn well(outing: &Outing, track: &Track, light: bool) -> (Verdict, Why) {
         (Verdict::Repeat, Why::Waiting)
     } else if light {
         (Verdict::Repeat, Why::Light)
+    } else if outing.hard {
+        (Verdict::Repeat, Why::Hard)
     } else if !outing.at_top {
         (Verdict::Repeat, Why::Range)
     } else if track.back {

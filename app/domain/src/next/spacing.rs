@@ -39,7 +39,10 @@ pub(crate) fn spacing(
 fn planned(state: &State, lifter: &str, lift: &str, reps: u8) -> Vec<NaiveDate> {
     let of = |(_, who): &&(NaiveDate, String)| who.as_str() == lifter;
     let days = state.plan.iter().filter(|(key, _)| of(key));
-    let has = days.filter(|(_, rows)| rows.iter().any(|row| row.lift == lift && row.reps == reps));
+    let has = days.filter(|(_, rows)| {
+        rows.iter()
+            .any(|row| row.lift == lift && row.main().reps.least == reps)
+    });
     has.map(|((date, _), _)| *date).collect()
 }
 

@@ -9,7 +9,7 @@ use crate::lifter::Lifter;
 use crate::next::Due as NextDue;
 use crate::next::here::decision;
 use crate::next::outing::Outing;
-use crate::prescription::{LoadWish, Prescription};
+use crate::prescription::{LoadWish, Prescription, SetGroup};
 use crate::state::State;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -54,17 +54,18 @@ pub fn fill(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Optio
     };
     let rows = works.into_iter().map(|work| {
         let next = decision(gym, state, lifter, &work.lift, work.reps, date);
+        let due = next.as_ref().map(|next| LoadWish::Mass(next.decision.load));
+        let load = due.unwrap_or(work.first);
         let row = Prescription {
             date,
             lifter: lifter.name.clone(),
             lift: work.lift.clone(),
-            sets: work.sets,
-            reps: work.reps,
-            load: next
-                .as_ref()
-                .map_or(work.first, |next| LoadWish::Mass(next.decision.load)),
+            first: SetGroup {
+                rest_s: work.rest_s,
+                ..SetGroup::straight(work.sets, work.reps, load)
+            },
+            then: Vec::new(),
             ladder: work.ladder.clone(),
-            rest_s: work.rest_s,
             note: work.note.clone(),
         };
         (row, next)

@@ -107,6 +107,8 @@ impl State {
             | Fact::NextOverridden { .. }
             | Fact::RotationPlanned { .. }
             | Fact::CoachSaid(_)
+            | Fact::LoadsFollowed { .. }
+            | Fact::EffortSaid { .. }
             | Fact::ClockAnchored { .. }
             | Fact::ClockSet { .. }
             | Fact::LiftLapsed { .. }

@@ -30,8 +30,12 @@ pub struct LiftRun {
     pub next: Option<NextTime>,
     /// Whether its lifter is there for the next turn.
     pub attendance: Attendance,
+    /// How hard sets were said to be: the rung, and RPE in tenths.
+    pub efforts: Vec<(u16, u8)>,
     /// The rungs as they were before each settling that stands.
     pub before: Vec<Vec<Rung>>,
+    /// The rungs as they were before loads followed the top set, and how many entries stood.
+    pub followed: Vec<(usize, Vec<Rung>)>,
     /// How it stood with the lifter's turn before each entry.
     pub attended: Vec<Attendance>,
     /// Whether it is long over, and its sheet has no more than what the next time follows from.
@@ -89,7 +93,9 @@ impl LiftRun {
                 here_since: Some(begun_at),
                 ..Attendance::default()
             },
+            efforts: Vec::new(),
             before: Vec::new(),
+            followed: Vec::new(),
             attended: Vec::new(),
             is_lean: false,
         }
@@ -113,6 +119,7 @@ impl LiftRun {
     pub(super) fn make_lean(&mut self) {
         self.is_lean = true;
         (self.before, self.attended) = (Vec::new(), Vec::new());
+        self.followed = Vec::new();
         let sheet = &mut self.sheet;
         (sheet.cues, sheet.cautions, sheet.warnings) = (Vec::new(), Vec::new(), Vec::new());
         (sheet.pins, sheet.hooks, sheet.overlap) = (None, None, None);
@@ -251,9 +258,55 @@ impl LiftRun {
             return false;
         }
         self.before.push(self.sheet.rungs.clone());
-        settled.lay_over(&mut self.sheet.rungs);
+        let end = self.settles_to(from);
+        settled.lay_over(&mut self.sheet.rungs, end);
         self.enter(at, Entered::Settled);
         true
+    }
+
+    /// Up to which rung a load that is settled for `from` counts: those of its own load, not what
+    /// follows the top set.
+    fn settles_to(&self, from: usize) -> usize {
+        let rungs = &self.sheet.rungs;
+        let load = rungs.get(from).map(|rung| rung.load);
+        let follows = |at: usize| {
+            let group = self.sheet.group_of(at);
+            group.is_some_and(|group| group.of_top.is_some())
+        };
+        (from..rungs.len())
+            .find(|at| rungs.get(*at).map(|rung| rung.load) != load || follows(*at))
+            .unwrap_or(rungs.len())
+    }
+
+    /// Gives groups to come the loads that follow from the top set as it was lifted.
+    pub(super) fn follow_top(&mut self, sets: &[Settled]) {
+        self.followed
+            .push((self.entries.len(), self.sheet.rungs.clone()));
+        for settled in sets {
+            let group = self.sheet.group_of(usize::from(settled.rung));
+            if let Some(end) = group.map(|group| group.rungs().end) {
+                settled.lay_over(&mut self.sheet.rungs, end);
+            }
+        }
+    }
+
+    /// How hard the last set was, as its lifter says.
+    pub(super) fn say_effort(&mut self, rung: u16, effort: u8) {
+        self.efforts.retain(|(at, _)| *at != rung);
+        self.efforts.push((rung, effort));
+        if self.next.as_ref().is_some_and(|next| next.ruled.is_none()) {
+            self.next = None;
+        }
+    }
+
+    /// The rung of the last set, where the plan asks how hard it was and nobody has said.
+    #[must_use]
+    pub fn effort_asked(&self) -> Option<usize> {
+        let done = self.passed().count().checked_sub(1)?;
+        let asked = self.sheet.group_of(done)?.effort.is_some();
+        let last = self.entries.last()?.what;
+        let said = self.efforts.iter().any(|(at, _)| usize::from(*at) == done);
+        (asked && !said && matches!(last, Entered::Set { reps: 1.., .. })).then_some(done)
     }
 
     /// Takes the last entry back, with what it brought about, and says what it was.
@@ -263,6 +316,17 @@ impl LiftRun {
             self.attendance = attended;
         }
         self.next = None;
+        while self
+            .followed
+            .last()
+            .is_some_and(|(entries, _)| *entries > self.entries.len())
+        {
+            if let Some((_, rungs)) = self.followed.pop() {
+                self.sheet.rungs = rungs;
+            }
+        }
+        let passed = self.passed().count();
+        self.efforts.retain(|(at, _)| usize::from(*at) < passed);
         if last == Some(Entered::Settled)
             && let Some(rungs) = self.before.pop()
         {

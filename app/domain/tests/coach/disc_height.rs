@@ -87,8 +87,8 @@ fn handy() -> Life {
     life.gym.plate_sets[0].plates[0].pairs = 1;
     life.plan(0, "deadlift", 43);
     let rows = life.state.plan.values_mut().next_back().expect("planned");
-    rows[0].load = domain::prescription::LoadWish::Mass(Mass::of(MassUnit::Kg, 42_500));
-    rows[0].sets = 2;
+    rows[0].first.load = domain::prescription::LoadWish::Mass(Mass::of(MassUnit::Kg, 42_500));
+    rows[0].first.sets = 2;
     life
 }
 

@@ -7,7 +7,7 @@ use domain::event::{Event, Hold};
 use domain::lift::Landmark;
 use domain::next::here::decided;
 use domain::next::{Verdict, Why};
-use domain::prescription::LoadWish;
+use domain::prescription::{LoadWish, SetGroup};
 use domain::programme::fill::filled;
 use domain::programme::{Coaching, Pace, shipped};
 use domain::sheet::RungKind;
@@ -82,11 +82,9 @@ impl Life {
             date: date(days),
             lifter: "Ines".into(),
             lift: lift.into(),
-            sets: 1,
-            reps: 5,
-            load: LoadWish::Mass(kg(load)),
+            first: SetGroup::straight(1, 5, LoadWish::Mass(kg(load))),
+            then: Vec::new(),
             ladder: None,
-            rest_s: None,
             note: String::new(),
         };
         self.obey(Command::TakePlan {

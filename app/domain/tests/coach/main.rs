@@ -10,6 +10,7 @@ mod coach_list;
 mod dice;
 mod disc_height;
 mod fill;
+mod groups;
 mod gym;
 mod health;
 mod next;

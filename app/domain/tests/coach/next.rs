@@ -53,6 +53,7 @@ fn outings(list: &[(i64, Went)]) -> Vec<Outing> {
         reps: 5,
         went: *went,
         at_top: true,
+        hard: false,
         chosen: false,
         kept: None,
     };

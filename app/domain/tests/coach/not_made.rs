@@ -12,7 +12,7 @@ use proptest::prelude::*;
 fn outcome(life: &mut Life, grams: i64) -> Result<LiftSheet, NoSheet> {
     life.plan(0, "deadlift", 100);
     let rows = life.state.plan.values_mut().next_back().expect("planned");
-    rows[0].load = LoadWish::Mass(Mass::of(MassUnit::Kg, grams));
+    rows[0].first.load = LoadWish::Mass(Mass::of(MassUnit::Kg, grams));
     let checked = check_load(&life.gym, &rows[0]);
     let outcome = life.entries(0)[0].outcome.clone();
     // What a plan's check tells is what the day tells.

@@ -4,7 +4,7 @@ use chrono::NaiveDate;
 use domain::body::{Body, Sex};
 use domain::day::sheet;
 use domain::lift::Landmark;
-use domain::prescription::LoadWish;
+use domain::prescription::{LoadWish, SetGroup};
 use domain::sheet::Warning;
 use domain::{Length, LiftSheet, Prescription, State};
 
@@ -23,11 +23,9 @@ fn made(lift: &str, spacing: Length, landmarks: &[(Landmark, i64)], body: Body) 
         date: NaiveDate::from_ymd_opt(2026, 12, 2).expect("a day"),
         lifter: "Ines".into(),
         lift: lift.into(),
-        sets: 1,
-        reps: 5,
-        load: LoadWish::Mass(kg(140)),
+        first: SetGroup::straight(1, 5, LoadWish::Mass(kg(140))),
+        then: Vec::new(),
         ladder: None,
-        rest_s: None,
         note: String::new(),
     };
     sheet(&gym, &State::default(), &gym.lifters[0], &row).expect("a sheet")

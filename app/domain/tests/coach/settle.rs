@@ -26,8 +26,8 @@ fn warmed_up(load: Mass, sets: u8) -> Life {
 fn plan_of(life: &mut Life, days: u64, load: Mass, sets: u8) {
     life.plan(days, "deadlift", 100);
     let rows = life.state.plan.values_mut().next_back().expect("planned");
-    rows[0].load = domain::prescription::LoadWish::Mass(load);
-    rows[0].sets = sets;
+    rows[0].first.load = domain::prescription::LoadWish::Mass(load);
+    rows[0].first.sets = sets;
     let rows = rows.clone();
     life.obey(Command::TakePlan {
         name: "again.csv".into(),

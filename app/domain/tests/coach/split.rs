@@ -2,7 +2,7 @@
 use crate::fill::{Life, coached, date};
 use crate::gym::kg;
 use domain::event::Hold;
-use domain::prescription::LoadWish;
+use domain::prescription::{LoadWish, SetGroup};
 use domain::programme::SplitLine;
 use domain::split::{Advice, Split, advice};
 use domain::{Command, Mass, MassUnit, Prescription};
@@ -24,11 +24,9 @@ fn pull(life: &mut Life, days: u64, lift: &str, load: i64, reps: u8, hold: Hold)
         date: date(days),
         lifter: "Ines".into(),
         lift: lift.into(),
-        sets: 1,
-        reps: 5,
-        load: LoadWish::Mass(Mass::of(MassUnit::Kg, load * 100)),
+        first: SetGroup::straight(1, 5, LoadWish::Mass(Mass::of(MassUnit::Kg, load * 100))),
+        then: Vec::new(),
         ladder: None,
-        rest_s: None,
         note: String::new(),
     };
     life.obey(Command::TakePlan {

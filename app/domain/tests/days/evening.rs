@@ -264,6 +264,7 @@ fn sheet(lifter: &str, date: NaiveDate) -> LiftSheet {
             rung(RungKind::Work, 140),
             rung(RungKind::Work, 140),
         ],
+        groups: Vec::new(),
         asked: kg(140),
         cues: Vec::new(),
         cautions: Vec::new(),

@@ -223,6 +223,7 @@ fn train(
         reps: life.work.1,
         went,
         at_top: !(rude > 0 && dice.one_in(15)),
+        hard: false,
         chosen: how == How::Chosen,
         kept: None,
     };

@@ -131,6 +131,10 @@ pub(super) struct Run {
     pub(super) here: Here,
     pub(super) attended: Vec<Here>,
     pub(super) settled: usize,
+    /// How many entries stood each time that loads followed the top set.
+    pub(super) followed: Vec<usize>,
+    /// How hard sets were said to be: rung, RPE in tenths.
+    pub(super) efforts: Vec<(u16, u8)>,
     pub(super) next: bool,
     pub(super) ruled_at: Option<i64>,
 }
@@ -200,7 +204,9 @@ impl Run {
             entries,
             next,
             attendance,
+            efforts,
             before,
+            followed,
             attended,
             is_lean,
         } = run;
@@ -214,6 +220,8 @@ impl Run {
             here: Here::of(attendance),
             attended: attended.iter().map(Here::of).collect(),
             settled: before.len(),
+            followed: followed.iter().map(|(entries, _)| *entries).collect(),
+            efforts: efforts.clone(),
             next: next.is_some(),
             ruled_at: next.as_ref().and_then(|n| Some(n.ruled.as_ref()?.at.0)),
         }

@@ -40,6 +40,7 @@ const AT_TOP: u8 = 1;
 const CHOSEN: u8 = 2;
 const LEFT_OPEN: u8 = 4;
 const POUNDS: u8 = 8;
+const HARD: u8 = 16;
 
 impl Past {
     pub(super) fn of(lifter: &str, past: &LifterPast) -> Self {
@@ -109,6 +110,7 @@ impl One {
         let o = &past.outing;
         let flag = |on: bool, bit: u8| if on { bit } else { 0 };
         let flags = flag(o.at_top, AT_TOP)
+            | flag(o.hard, HARD)
             | flag(o.chosen, CHOSEN)
             | flag(past.left_open, LEFT_OPEN)
             | flag(past.unit == MassUnit::Lb, POUNDS);
@@ -166,6 +168,7 @@ impl One {
                 reps,
                 went,
                 at_top: on(AT_TOP),
+                hard: on(HARD),
                 chosen: on(CHOSEN),
                 kept,
             },

@@ -113,6 +113,10 @@ fn lift<'a>(state: &mut State, own: Run, lines: &mut impl Iterator<Item = &'a st
     for _ in 0..own.settled {
         before.push(sheet(next_fact(lines)?)?.rungs);
     }
+    let mut followed = Vec::new();
+    for entries in own.followed {
+        followed.push((entries, sheet(next_fact(lines)?)?.rungs));
+    }
     let sheet = sheet(next_fact(lines)?)?;
     let mut next = None;
     if own.next {
@@ -141,7 +145,9 @@ fn lift<'a>(state: &mut State, own: Run, lines: &mut impl Iterator<Item = &'a st
         entries: own.entries.into_iter().map(entry).collect(),
         next,
         attendance: own.here.attendance(),
+        efforts: own.efforts,
         before,
+        followed,
         attended: own
             .attended
             .into_iter()

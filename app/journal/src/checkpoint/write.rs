@@ -96,7 +96,8 @@ fn lift(text: &mut String, run: &LiftRun) {
     line(text, "lift", &Run::of(run));
     let no = run.no;
     let sheet = Box::new(run.sheet.clone());
-    for rungs in &run.before {
+    let followed = run.followed.iter().map(|(_, rungs)| rungs);
+    for rungs in run.before.iter().chain(followed) {
         let mut earlier = sheet.clone();
         earlier.rungs.clone_from(rungs);
         fact(text, &Fact::LiftBegun { no, sheet: earlier });

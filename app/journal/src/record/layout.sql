@@ -44,6 +44,8 @@ CREATE TABLE rungs (
     kind    TEXT    NOT NULL, -- warm-up or work
     load_ng INTEGER NOT NULL, -- as planned; one settled on the day is in settled
     reps    INTEGER NOT NULL,
+    grp     INTEGER NOT NULL, -- its set group, from 1; 0 for warm-ups and straight sets
+    of_top  INTEGER NOT NULL, -- 1 where its load follows from the top set
     PRIMARY KEY (lift_no, rung)
 ) STRICT, WITHOUT ROWID;
 
@@ -55,13 +57,15 @@ CREATE TABLE entries (
 ) STRICT;
 CREATE INDEX entries_of_lift ON entries (lift_no, seq);
 
--- Work loads settled on the day that stand; the last of a lift counts.
+-- Work loads settled on the day or following from the top set that stand, rung by rung; the last
+-- of a rung counts.
 CREATE TABLE settled (
-    seq     INTEGER PRIMARY KEY, -- of its event
+    seq     INTEGER NOT NULL,    -- of its event
     lift_no INTEGER NOT NULL,
-    rung    INTEGER NOT NULL,    -- the first that it is for, from 1
+    rung    INTEGER NOT NULL,    -- from 1
     load_ng INTEGER NOT NULL
 ) STRICT;
+CREATE INDEX settled_of_rung ON settled (lift_no, rung);
 
 CREATE INDEX settled_of_lift ON settled (lift_no, seq);
 

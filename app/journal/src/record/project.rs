@@ -5,6 +5,7 @@ use super::clock;
 use chrono::NaiveDate;
 use domain::next::{Decided, Verdict};
 use domain::prescription::LoadWish;
+use domain::settle::Settled;
 use domain::sheet::RungKind;
 use domain::{Event, Fact, Hold, LiftNo, LiftSheet, MassUnit, Prescription};
 use rusqlite::{Connection, OptionalExtension as _, params};
@@ -26,6 +27,13 @@ pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
         | Fact::LifterReturned { .. }
         | Fact::ScreenShown(_)
         | Fact::CoachSaid(_) => Ok(()),
+        // What was decided before falls, unless the coach has ruled.
+        Fact::EffortSaid { no, .. } => run(
+            tables,
+            "DELETE FROM next_times WHERE lift_no = ?1 AND coach_load_ng IS NULL",
+            [no.0],
+        )
+        .map(drop),
         Fact::PlanTaken { rows, .. } => take_plan(tables, rows),
         Fact::DayCleared { lifter, date } => clear_day(tables, *date, lifter),
         Fact::LiftBegun { no, sheet } => begin(tables, *no, sheet, clock::told(tables, event.at)?),
@@ -56,6 +64,12 @@ pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
         Fact::LiftRedated { no, date } => redate(tables, *no, *date),
         Fact::LoadSettled { no, settled } => {
             settle_load(tables, seq, *no, settled.rung, settled.load.ng())
+        }
+        Fact::LoadsFollowed { no, sets } => {
+            for settled in sets {
+                follow_load(tables, seq, *no, settled)?;
+            }
+            Ok(())
         }
         Fact::NextDecided { no, decided } => decide_next(tables, *no, decided),
         Fact::NextOverridden { no, load, note } => run(
@@ -116,10 +130,13 @@ fn take_plan(tables: &Connection, rows: &[Prescription]) -> Done {
         clear_day(tables, row.date, &row.lifter)?;
     }
     for row in rows {
-        let (load, share) = match row.load {
+        let group = row.main();
+        let (load, share) = match group.load {
             LoadWish::Mass(load) => (Some(load.ng()), None),
             LoadWish::OfBest(share) => (None, Some(share)),
+            LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => (None, None),
         };
+        let sets: u32 = row.groups().map(|group| u32::from(group.sets)).sum();
         run(
             tables,
             "INSERT INTO planned (date, lifter, lift, sets, reps, load_ng, share, note) \
@@ -128,8 +145,8 @@ fn take_plan(tables: &Connection, rows: &[Prescription]) -> Done {
                 day(row.date),
                 row.lifter,
                 row.lift,
-                row.sets,
-                row.reps,
+                sets,
+                group.reps.planned(),
                 load,
                 share,
                 row.note
@@ -169,18 +186,36 @@ fn begin(tables: &Connection, no: LiftNo, sheet: &LiftSheet, at_ms: i64) -> Done
             sheet.note,
         ],
     )?;
-    for (n, rung) in (1_u32..).zip(&sheet.rungs) {
+    for (at, rung) in sheet.rungs.iter().enumerate() {
         let kind = match rung.kind {
             RungKind::WarmUp => "warm-up",
             RungKind::Work => "work",
         };
         run(
             tables,
-            "INSERT INTO rungs VALUES (?1, ?2, ?3, ?4, ?5)",
-            params![no.0, n, kind, rung.load.ng(), rung.reps],
+            "INSERT INTO rungs VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
+            params![
+                no.0,
+                at + 1,
+                kind,
+                rung.load.ng(),
+                rung.reps,
+                group_number(sheet, at),
+                sheet
+                    .group_of(at)
+                    .is_some_and(|group| group.of_top.is_some()),
+            ],
         )?;
     }
     Ok(())
+}
+
+/// The number of a rung's set group, from 1.
+fn group_number(sheet: &LiftSheet, rung: usize) -> usize {
+    let mut groups = sheet.groups.iter();
+    groups
+        .position(|group| group.rungs().contains(&rung))
+        .map_or(0, |at| at + 1)
 }
 
 const fn unit(unit: MassUnit) -> &'static str {
@@ -216,11 +251,27 @@ fn settle_load(tables: &Connection, seq: u64, no: LiftNo, rung: u16, load_ng: i6
     if fits && enter(tables, seq, no, "settle")? {
         run(
             tables,
-            "INSERT INTO settled VALUES (?1, ?2, ?3, ?4)",
+            "INSERT INTO settled SELECT ?1, ?2, rung, ?4 FROM rungs AS r \
+             WHERE r.lift_no = ?2 AND r.rung >= ?3 AND r.of_top = 0 AND NOT EXISTS \
+                 (SELECT 1 FROM rungs AS s WHERE s.lift_no = ?2 AND s.rung BETWEEN ?3 AND r.rung \
+                  AND (s.of_top = 1 OR s.load_ng <> \
+                      (SELECT load_ng FROM rungs WHERE lift_no = ?2 AND rung = ?3)))",
             params![seq, no.0, u32::from(rung) + 1, load_ng],
         )?;
     }
     Ok(())
+}
+
+/// Notes a load that follows from the top set, for its whole group.
+fn follow_load(tables: &Connection, seq: u64, no: LiftNo, settled: &Settled) -> Done {
+    run(
+        tables,
+        "INSERT INTO settled SELECT ?1, ?2, rung, ?4 FROM rungs AS r \
+         WHERE r.lift_no = ?2 AND r.rung >= ?3 AND r.grp > 0 \
+             AND r.grp = (SELECT grp FROM rungs WHERE lift_no = ?2 AND rung = ?3)",
+        params![seq, no.0, u32::from(settled.rung) + 1, settled.load.ng()],
+    )
+    .map(drop)
 }
 
 /// Notes what the rules give, if the lift is over.
@@ -269,7 +320,7 @@ fn note_set(
         "INSERT INTO sets \
          SELECT ?1, no, lifter, lift, date, rack, rung, kind, \
              CASE kind WHEN 'work' THEN coalesce((SELECT s.load_ng FROM settled AS s \
-                 WHERE s.lift_no = no AND s.rung <= rungs.rung \
+                 WHERE s.lift_no = no AND s.rung = rungs.rung \
                  ORDER BY s.seq DESC LIMIT 1), load_ng) ELSE load_ng END, \
              unit, reps, ?4, ?5, ?6 \
          FROM lifts JOIN rungs ON lift_no = no WHERE no = ?2 AND rung = ?3",
@@ -290,7 +341,12 @@ fn undo(tables: &Connection, no: LiftNo) -> Done {
     };
     run(tables, "DELETE FROM entries WHERE seq = ?1", [last])?;
     run(tables, "DELETE FROM sets WHERE seq = ?1", [last])?;
-    run(tables, "DELETE FROM settled WHERE seq = ?1", [last])?;
+    // What followed from the entry falls with it.
+    run(
+        tables,
+        "DELETE FROM settled WHERE lift_no = ?1 AND seq >= ?2",
+        params![no.0, last],
+    )?;
     forget_next(tables, no)?;
     settle(tables, no)
 }

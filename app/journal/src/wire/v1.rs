@@ -7,8 +7,8 @@ pub(super) mod next;
 mod plan;
 mod rotation;
 mod rung;
-mod settle;
-mod sheet;
+pub(super) mod settle;
+pub(super) mod sheet;
 mod warning;
 mod words;
 
@@ -79,6 +79,8 @@ pub(super) fn encode(fact: &Fact) -> Written {
         | Fact::LifterReturned { .. }
         | Fact::ScreenShown(_)
         | Fact::CoachSaid(_)
+        | Fact::LoadsFollowed { .. }
+        | Fact::EffortSaid { .. }
         | Fact::ClockAnchored { .. }
         | Fact::ClockSet { .. }
         | Fact::LiftLapsed { .. }

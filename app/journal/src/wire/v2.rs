@@ -3,6 +3,7 @@
 mod bar;
 mod coach;
 mod day;
+mod groups;
 mod next;
 mod shown;
 mod turn;
@@ -13,6 +14,8 @@ use bar::{BarSaidV2, BarV2};
 use coach::CoachSaidV2;
 use day::{ClockAnchoredV2, ClockSetV2, LiftDayV2, LiftLapsedV2};
 use domain::Fact;
+use domain::Prescription;
+use groups::{EffortSaidV2, LiftBegunV2, LoadsFollowedV2, PlanTakenV2};
 use next::NextDecidedV2;
 use shown::ScreenShownV2;
 use turn::{LiftV2, RestLengthenedV2};
@@ -31,6 +34,10 @@ const LIFTER_RETURNED: &str = "lifter_returned";
 const SCREEN_SHOWN: &str = "screen_shown";
 const COACH_SAID: &str = "coach_said";
 const NEXT_DECIDED: &str = "next_decided";
+const PLAN_TAKEN: &str = "plan_taken";
+const LIFT_BEGUN: &str = "lift_begun";
+const LOADS_FOLLOWED: &str = "loads_followed";
+const EFFORT_SAID: &str = "effort_said";
 const CLOCK_ANCHORED: &str = "clock_anchored";
 const CLOCK_SET: &str = "clock_set";
 const LIFT_LAPSED: &str = "lift_lapsed";
@@ -55,6 +62,19 @@ pub fn encode(fact: &Fact) -> Option<Written> {
         Fact::LifterReturned { no } => write_in(VERSION, LIFTER_RETURNED, &LiftV2::of(*no)),
         Fact::ScreenShown(shown) => write_in(VERSION, SCREEN_SHOWN, &ScreenShownV2::of(shown)),
         Fact::CoachSaid(word) => write_in(VERSION, COACH_SAID, &CoachSaidV2::of(word)),
+        // Straight sets are written as version 1 has them.
+        Fact::PlanTaken { name, rows } if !rows.iter().all(Prescription::is_straight) => {
+            write_in(VERSION, PLAN_TAKEN, &PlanTakenV2::of(name, rows))
+        }
+        Fact::LiftBegun { no, sheet } if !sheet.groups.is_empty() => {
+            write_in(VERSION, LIFT_BEGUN, &LiftBegunV2::of(*no, sheet))
+        }
+        Fact::LoadsFollowed { no, sets } => {
+            write_in(VERSION, LOADS_FOLLOWED, &LoadsFollowedV2::of(*no, sets))
+        }
+        Fact::EffortSaid { no, rung, effort } => {
+            write_in(VERSION, EFFORT_SAID, &EffortSaidV2::of(*no, *rung, *effort))
+        }
         Fact::NextDecided { no, decided } => {
             let body = NextDecidedV2::of(*no, decided)?;
             write_in(VERSION, NEXT_DECIDED, &body)
@@ -103,6 +123,10 @@ pub fn decode(kind: &str, body: &str) -> Result<Fact, WireFault> {
         REST_LENGTHENED => Ok(read_in::<RestLengthenedV2>(REST_LENGTHENED, body)?.into()),
         LIFTER_LEFT => Ok(read_in::<LiftV2>(LIFTER_LEFT, body)?.left()),
         LIFTER_RETURNED => Ok(read_in::<LiftV2>(LIFTER_RETURNED, body)?.returned()),
+        PLAN_TAKEN => read_in::<PlanTakenV2>(PLAN_TAKEN, body)?.try_into(),
+        LIFT_BEGUN => read_in::<LiftBegunV2>(LIFT_BEGUN, body)?.try_into(),
+        LOADS_FOLLOWED => Ok(read_in::<LoadsFollowedV2>(LOADS_FOLLOWED, body)?.into()),
+        EFFORT_SAID => Ok(read_in::<EffortSaidV2>(EFFORT_SAID, body)?.into()),
         COACH_SAID => read_in::<CoachSaidV2>(COACH_SAID, body)?.try_into(),
         NEXT_DECIDED => read_in::<NextDecidedV2>(NEXT_DECIDED, body)?.try_into(),
         SCREEN_SHOWN => read_in::<ScreenShownV2>(SCREEN_SHOWN, body)?.try_into(),

@@ -2,7 +2,7 @@
 use crate::invented_next::{overridden, raised, settled};
 use chrono::NaiveDate;
 use domain::lift::{Grip, Landmark};
-use domain::prescription::LoadWish;
+use domain::prescription::{LoadWish, SetGroup};
 use domain::rotation::{CalledTurn, Station};
 use domain::sheet::{BarSheet, HookSheet, Overlap, PinSheet, Rated, RungKind, Warning};
 use domain::{
@@ -36,11 +36,12 @@ pub(crate) fn plan() -> Fact {
         date: day(2),
         lifter: lifter.to_owned(),
         lift: "rack pull".to_owned(),
-        sets: 1,
-        reps: 5,
-        load,
+        first: SetGroup {
+            rest_s: rest_s,
+            ..SetGroup::straight(1, 5, load)
+        },
+        then: Vec::new(),
         ladder: ladder.map(str::to_owned),
-        rest_s,
         note: "leg against the bar; \"tall\" — then stop".to_owned(),
     };
     Fact::PlanTaken {
@@ -130,6 +131,7 @@ pub(crate) fn from_pins() -> LiftSheet {
         }),
         grip: Grip::DoubleOverhand,
         rungs: rungs(),
+        groups: Vec::new(),
         asked: kg(75_000),
         cues: vec!["back flat".to_owned()],
         cautions: vec!["the bar may roll on the pins".to_owned()],

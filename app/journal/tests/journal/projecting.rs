@@ -55,6 +55,8 @@ fn stacks(events: &[Event]) -> Stacks {
             | Fact::LifterReturned { .. }
             | Fact::ScreenShown(_)
             | Fact::CoachSaid(_)
+            | Fact::LoadsFollowed { .. }
+            | Fact::EffortSaid { .. }
             | Fact::ClockAnchored { .. }
             | Fact::ClockSet { .. }
             | Fact::LiftRedated { .. } => continue,

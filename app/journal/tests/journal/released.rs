@@ -132,7 +132,7 @@ fn meaning(report: &journal::Report, state: &State, record: &Path) -> String {
         for row in rows {
             text += &format!(
                 "plan {date} {lifter}: {} {}x{} {:?}\n",
-                row.lift, row.sets, row.reps, row.load
+                row.lift, row.first.sets, row.first.reps.least, row.first.load
             );
         }
     }

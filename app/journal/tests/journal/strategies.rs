@@ -3,7 +3,7 @@ use crate::strategies_next::{coach_word, decided};
 use chrono::NaiveDate;
 use domain::believed::{BarWord, Disc, Said, Stacks};
 use domain::lift::{Grip, Landmark};
-use domain::prescription::LoadWish;
+use domain::prescription::{LoadWish, SetGroup};
 use domain::rotation::{CalledTurn, Station};
 use domain::settle::Settled;
 use domain::sheet::{BarSheet, HookSheet, Overlap, PinSheet, Rated, RungKind, Warning};
@@ -184,6 +184,7 @@ pub(crate) fn sheet() -> impl Strategy<Value = LiftSheet> {
             overlap,
             grip,
             rungs,
+            groups: Vec::new(),
             asked,
             cues,
             cautions,
@@ -206,11 +207,12 @@ fn prescription() -> impl Strategy<Value = Prescription> {
             date,
             lifter,
             lift,
-            sets,
-            reps,
-            load,
+            first: SetGroup {
+                rest_s: rest_s,
+                ..SetGroup::straight(sets, reps, load)
+            },
+            then: Vec::new(),
             ladder,
-            rest_s,
             note,
         },
     )

@@ -4,6 +4,7 @@
 //! Refuses: to fail; what could not be recorded is logged, and made up for at the next tick.
 use super::Kiosk;
 use crate::replan::replan;
+use domain::day::groups::following;
 use domain::next::here::{decided, undecided};
 use domain::rotation::{Station, open_at, station_of, stations};
 use domain::state::{LiftRun, Unshown};
@@ -24,12 +25,14 @@ impl Kiosk {
             Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => *no,
             Command::StopLift(no) | Command::GoOn(no) | Command::Undo(no) => *no,
             Command::SettleLoad { no, .. } | Command::Lengthen { no, .. } => *no,
+            Command::SayEffort { no, .. } => *no,
             Command::Defer(no) | Command::Pass(no) | Command::Claim(no) => *no,
             Command::Leave(no) | Command::Return(no) => *no,
             Command::TakeFile { .. }
             | Command::TakePlan { .. }
             | Command::ClearDay { .. }
             | Command::SayCoach(_)
+            | Command::FollowTop { .. }
             | Command::DecideNext { .. }
             | Command::OverrideNext { .. }
             | Command::SayBar(_)
@@ -38,6 +41,7 @@ impl Kiosk {
             | Command::CallRotation { .. }
             | Command::Day(_) => return,
         };
+        self.follow_top();
         self.decide_next();
         let first = matches!(command, Command::Undo(_) | Command::Claim(_)).then_some(no);
         self.replan(first);
@@ -54,6 +58,7 @@ impl Kiosk {
                 stage.follow(&self.scene(&time), no, false);
             }
             Command::EnterSet { .. }
+            | Command::SayEffort { .. }
             | Command::SkipRung { .. }
             | Command::StopLift(_)
             | Command::GoOn(_) => stage.follow(&self.scene(&time), no, true),
@@ -61,6 +66,7 @@ impl Kiosk {
             | Command::TakePlan { .. }
             | Command::ClearDay { .. }
             | Command::SayCoach(_)
+            | Command::FollowTop { .. }
             | Command::DecideNext { .. }
             | Command::OverrideNext { .. }
             | Command::SayBar(_)
@@ -98,6 +104,28 @@ impl Kiosk {
         let mut stage = self.stage.clone();
         stage.take_up(&self.scene(&time), unshown);
         self.stage = stage;
+    }
+
+    /// Groups to come follow the top set as it was lifted, or settled; tells whether any did.
+    pub(super) fn follow_top(&mut self) -> bool {
+        let (state, today) = (self.owner.state(), self.date());
+        let open = state
+            .lifts
+            .values()
+            .rev()
+            .filter(|run| run.day == today && !run.is_over() && !run.sheet.groups.is_empty());
+        let found: Vec<_> = open
+            .map(|run| (run.no, following(&self.gym.gym, run)))
+            .filter(|(_, sets)| !sets.is_empty())
+            .collect();
+        let any = !found.is_empty();
+        for (no, sets) in found {
+            let command = Command::FollowTop { no, sets };
+            if let Err(error) = self.owner.command(&command, self.clock.now()) {
+                tracing::warn!(%error, "what follows the top set was not recorded");
+            }
+        }
+        any
     }
 
     /// Keeps what the screen shows, where that is something else than before: so it shows the same

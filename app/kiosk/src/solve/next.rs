@@ -261,6 +261,7 @@ fn entry(
             reps: reps.0,
             went,
             at_top,
+            hard: false,
             chosen: false,
             kept: None,
         },

@@ -58,6 +58,7 @@ fn because(due: &Decision, unit: MassUnit) -> String {
             format!("{went}, but the next load that the plates make is too far up, so it is")
         }
         Why::Light => format!("{went} on a lighter day, so it is what was due before,"),
+        Why::Hard => format!("{went}, harder than asked, so it is"),
         Why::Range => format!("{went}, not yet all at the top of the range, so it is"),
         Why::TryAgain => format!(
             "{went}, which was try {} of {}, so it is",

@@ -5,7 +5,7 @@ use axum::http::{Request, Response};
 use chrono::NaiveDate;
 use domain::Prescription;
 use domain::lift::Grip;
-use domain::prescription::LoadWish;
+use domain::prescription::{LoadWish, SetGroup};
 use domain::sheet::{BarSheet, RungKind};
 use domain::{Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, Rung};
 use journal::{Journal, Record};
@@ -54,11 +54,9 @@ impl Gym {
             date,
             lifter: lifter.to_owned(),
             lift: lift.to_owned(),
-            sets: 1,
-            reps: 5,
-            load,
+            first: SetGroup::straight(1, 5, load),
+            then: Vec::new(),
             ladder: None,
-            rest_s: None,
             note: "slow & <steady>".to_owned(),
         };
         let name = "plan.csv".to_owned();
@@ -272,6 +270,7 @@ fn sheet(lifter: &str, unit: MassUnit, lift: &str, date: NaiveDate, load: Mass) 
         overlap: None,
         grip: Grip::DoubleOverhand,
         rungs: vec![warm_up, work],
+        groups: Vec::new(),
         asked: load,
         cues: vec![],
         cautions: vec![],

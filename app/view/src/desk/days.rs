@@ -3,11 +3,10 @@
 //! Refuses: days that are over, and days beyond the next two weeks; a file does those.
 use super::form::Form;
 use super::{Act, Place, Rows};
-use crate::language::{Language, p};
-use crate::list::ListRow;
+use crate::language::p;
+use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
 use chrono::{Days, NaiveDate};
-use domain::prescription::LoadWish;
 use domain::{Lifter, MassUnit, Prescription};
 
 /// How many days can be written, from today on.
@@ -63,8 +62,13 @@ pub(crate) fn day(scene: &Scene<'_>, lifter: &str, date: NaiveDate) -> Rows {
         let form = Form::row(of, Some((at, row)));
         let ladder = row.ladder.as_ref().map(|name| say.shipped(name));
         let detail = ladder.unwrap_or_else(|| row.note.clone());
-        let shown = ListRow::new(say.shipped(&row.lift), work(say, row, unit)).detail(detail);
-        (shown, Act::Go(Place::Form(Box::new(form))))
+        let shown = ListRow::new(say.shipped(&row.lift), say.groups(row, unit)).detail(detail);
+        // Several groups say more than the form's fields; the plan's file is where they change.
+        if row.is_straight() {
+            (shown, Act::Go(Place::Form(Box::new(form))))
+        } else {
+            (shown.state(ListState::Told), Act::Nothing)
+        }
     };
     let mut rows: Rows = planned(scene, lifter, date)
         .iter()
@@ -74,19 +78,4 @@ pub(crate) fn day(scene: &Scene<'_>, lifter: &str, date: NaiveDate) -> Rows {
     let add = ListRow::new(say.say(p::ADD), say.say(p::NEW_ROW));
     rows.push((add, Act::Go(Place::Form(Box::new(Form::row(of, None))))));
     rows
-}
-
-/// "3 sets of 180 kg × 5".
-fn work(say: Language, row: &Prescription, unit: MassUnit) -> String {
-    let one = match row.load {
-        LoadWish::Mass(mass) => say.set(mass, unit, row.reps),
-        LoadWish::OfBest(share) => {
-            let percent = domain::decimal::write_rounded(share.into(), 100, 2);
-            say.number(&format!("{percent} % × {}", row.reps))
-        }
-    };
-    match row.sets {
-        1 => one,
-        sets => say.fill(p::SETS_OF, &[&sets.to_string(), &one]),
-    }
 }

@@ -112,9 +112,15 @@ impl Form {
         let row = stands.map(|(_, row)| row);
         let asks = [
             (Ask::Lift, row.map(|row| row.lift.clone())),
-            (Ask::Load, row.map(|row| load_text(row.load, unit))),
-            (Ask::Sets, Some(row.map_or(1, |row| row.sets).to_string())),
-            (Ask::Reps, Some(row.map_or(5, |row| row.reps).to_string())),
+            (Ask::Load, row.map(|row| load_text(row.first.load, unit))),
+            (
+                Ask::Sets,
+                Some(row.map_or(1, |row| row.first.sets).to_string()),
+            ),
+            (
+                Ask::Reps,
+                Some(row.map_or(5, |row| row.first.reps.planned()).to_string()),
+            ),
             (Ask::Ladder, row.and_then(|row| row.ladder.clone())),
         ];
         let lifter = lifter.to_owned();
@@ -375,6 +381,8 @@ fn load_text(load: LoadWish, unit: MassUnit) -> String {
             let percent = domain::decimal::write_rounded(share.into(), 100, 2);
             return format!("{percent} %");
         }
+        // Rows with these are told, not typed anew.
+        LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => return String::new(),
     };
     let other = match unit {
         MassUnit::Kg => MassUnit::Lb,

@@ -121,6 +121,7 @@ impl Language {
             Why::TooMuch => self.fill(p::N_TOO_MUCH, &[&went, &self.mass(next.from, unit)]),
             Why::Stuck => self.fill(p::N_STUCK, &[&went]),
             Why::Coach => self.say(p::N_COACH),
+            Why::Hard => self.fill(p::N_HARD, &[&went]),
             Why::Range => self.fill(p::N_RANGE, &[&went]),
             Why::Waiting => self.fill(p::N_WAITING, &[&went]),
             Why::Away => self.fill(p::N_AWAY, &[&next.away_days.to_string()]),

@@ -2,6 +2,7 @@
 
 pub(crate) mod days;
 pub(crate) mod desk;
+pub(crate) mod groups;
 pub(crate) mod list;
 pub(crate) mod loads;
 pub(crate) mod turn;
@@ -168,6 +169,7 @@ crate::phrases! {
     NO_LOOKS_WRONG: "{0} looks wrong: the record supports {1}; ask the coach", "{0} sieht falsch aus: belegt sind {1}; frag den Coach";
     DUE_THEN_PLAN: "due {0}, plan {1}", "fällig {0}, Plan {1}";
     PLAN_THEN_DUE: "plan {0}, due {1}", "Plan {0}, fällig {1}";
+    N_HARD: "{0}, harder than asked", "{0}, schwerer als verlangt";
     N_RANGE: "{0}, not yet the top of the range in every set", "{0}, noch nicht in jedem Satz das obere Ende";
     N_WAITING: "{0}; waits for the coach's word", "{0}; wartet auf das Wort des Coachs";
     N_AWAY: "{0} days away beyond the plan", "{0} Tage länger weg als geplant";

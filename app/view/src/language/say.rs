@@ -78,6 +78,9 @@ impl Language {
     /// "180 kg × 5", "3 sets of 180 kg × 5".
     #[must_use]
     pub fn work(self, sheet: &LiftSheet) -> String {
+        if !sheet.groups.is_empty() {
+            return self.work_of_groups(sheet);
+        }
         let mut sets = sheet.rungs.iter().filter(|r| r.kind == RungKind::Work);
         let Some(first) = sets.next() else {
             return String::new();
@@ -248,6 +251,9 @@ impl Language {
         let Some(now) = sheet.rungs.get(at) else {
             return String::new();
         };
+        if let Some(words) = self.group_rung(sheet, at) {
+            return words;
+        }
         let same = |r: &&Rung| r.kind == now.kind;
         let all = sheet.rungs.iter().filter(same).count();
         let nth = sheet.rungs.iter().take(at + 1).filter(same).count();
@@ -342,6 +348,7 @@ impl Language {
                 let (load, supports) = (self.mass(*load, *unit), self.mass(*supports, *unit));
                 self.fill(p::NO_LOOKS_WRONG, &[&load, &supports])
             }
+            NoSheet::NoLoad => self.say(p::groups::NO_LOAD),
             NoSheet::NoBest => self.say(p::NO_BEST),
             NoSheet::NotMade {
                 asked,

@@ -42,6 +42,9 @@ impl Stage {
         let Some(run) = scene.run(lifter) else {
             return Due::Fresh(scene.fresh(lifter));
         };
+        if let (Some(PadOpen::Effort), Some(done)) = (&self.pad, run.effort_asked()) {
+            return Due::Pad(run, Some(done), PadOpen::Effort);
+        }
         let Some(rung) = run.next_rung() else {
             let fresh = scene.fresh(lifter);
             return match fresh {
@@ -52,6 +55,7 @@ impl Stage {
         let stopped = run.awaits_decision();
         if let Some(pad) = &self.pad
             && (!stopped || matches!(pad, PadOpen::Turn))
+            && !matches!(pad, PadOpen::Effort)
         {
             return Due::Pad(run, (!stopped).then_some(rung), pad.clone());
         }

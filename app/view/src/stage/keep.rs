@@ -115,7 +115,8 @@ impl Stage {
     fn part(&self) -> LifterPart {
         match &self.pad {
             _ if self.setup_again => LifterPart::SetUp,
-            None => LifterPart::Due,
+            // Closed by a restart: the question is nobody's to answer then.
+            None | Some(PadOpen::Effort) => LifterPart::Due,
             Some(PadOpen::Reps) => LifterPart::Reps,
             Some(PadOpen::Moved { through }) => LifterPart::Moved(*through),
             Some(PadOpen::Turn) => LifterPart::Turn,

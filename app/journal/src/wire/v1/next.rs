@@ -273,6 +273,7 @@ impl From<Why> for WhyV1 {
             Why::Away => Self::Away,
             Why::Coach => Self::Coach,
             Why::Range
+            | Why::Hard
             | Why::Waiting
             | Why::Anew
             | Why::Ill

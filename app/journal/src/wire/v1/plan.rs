@@ -2,7 +2,7 @@
 //!
 //! Refuses: unknown fields, days in any other form.
 use super::{WireFault, present, read_date, write_date};
-use domain::prescription::LoadWish;
+use domain::prescription::{LoadWish, SetGroup};
 use domain::{Fact, Mass, Prescription};
 use serde::{Deserialize, Serialize};
 
@@ -97,14 +97,17 @@ impl From<&Prescription> for PrescriptionV1 {
             date: write_date(row.date),
             lifter: row.lifter.clone(),
             lift: row.lift.clone(),
-            sets: row.sets,
-            reps: row.reps,
-            load: match row.load {
+            sets: row.first.sets,
+            reps: row.first.reps.planned(),
+            load: match row.first.load {
                 LoadWish::Mass(mass) => LoadWishV1::MassNg(mass.ng()),
                 LoadWish::OfBest(share) => LoadWishV1::OfBest(share),
+                LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => {
+                    unreachable!("version 2 writes rows that are not straight")
+                }
             },
             ladder: row.ladder.clone(),
-            rest_s: row.rest_s,
+            rest_s: row.first.rest_s,
             note: row.note.clone(),
         }
     }
@@ -113,18 +116,20 @@ impl From<&Prescription> for PrescriptionV1 {
 impl TryFrom<PrescriptionV1> for Prescription {
     type Error = WireFault;
     fn try_from(row: PrescriptionV1) -> Result<Self, WireFault> {
+        let load = match row.load {
+            LoadWishV1::MassNg(ng) => LoadWish::Mass(Mass::from_ng(ng)),
+            LoadWishV1::OfBest(share) => LoadWish::OfBest(share),
+        };
         Ok(Self {
             date: read_date(&row.date)?,
             lifter: row.lifter,
             lift: row.lift,
-            sets: row.sets,
-            reps: row.reps,
-            load: match row.load {
-                LoadWishV1::MassNg(ng) => LoadWish::Mass(Mass::from_ng(ng)),
-                LoadWishV1::OfBest(share) => LoadWish::OfBest(share),
+            first: SetGroup {
+                rest_s: row.rest_s,
+                ..SetGroup::straight(row.sets, row.reps, load)
             },
+            then: Vec::new(),
             ladder: row.ladder,
-            rest_s: row.rest_s,
             note: row.note,
         })
     }

@@ -22,7 +22,7 @@ pub(crate) struct LoadSettledV1 {
 }
 
 impl LoadSettledV1 {
-    pub(super) fn of(no: LiftNo, settled: &Settled) -> Self {
+    pub(in crate::wire) fn of(no: LiftNo, settled: &Settled) -> Self {
         Self {
             no: no.0,
             rung: settled.rung,
@@ -34,17 +34,23 @@ impl LoadSettledV1 {
     }
 }
 
+impl From<LoadSettledV1> for Settled {
+    fn from(body: LoadSettledV1) -> Self {
+        Self {
+            rung: body.rung,
+            load: Mass::from_ng(body.load_ng),
+            per_side: body.per_side.into_iter().map(Into::into).collect(),
+            belt: body.belt,
+            straps: body.straps,
+        }
+    }
+}
+
 impl From<LoadSettledV1> for Fact {
     fn from(body: LoadSettledV1) -> Self {
         Self::LoadSettled {
             no: LiftNo(body.no),
-            settled: Settled {
-                rung: body.rung,
-                load: Mass::from_ng(body.load_ng),
-                per_side: body.per_side.into_iter().map(Into::into).collect(),
-                belt: body.belt,
-                straps: body.straps,
-            },
+            settled: body.into(),
         }
     }
 }

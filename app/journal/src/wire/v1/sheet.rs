@@ -111,6 +111,7 @@ impl TryFrom<LiftSheetV1> for LiftSheet {
             overlap: sheet.overlap.map(Overlap::from),
             grip: sheet.grip.into(),
             rungs: rungs.collect::<Result<_, _>>()?,
+            groups: Vec::new(),
             asked: Mass::from_ng(sheet.asked_ng),
             cues: sheet.cues,
             cautions: sheet.cautions,

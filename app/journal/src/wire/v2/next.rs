@@ -34,6 +34,7 @@ pub(crate) struct NextDecidedV2 {
 #[serde(rename_all = "snake_case")]
 enum WhyV2 {
     Range,
+    Hard,
     Waiting,
     Anew,
     Ill,
@@ -49,6 +50,7 @@ impl WhyV2 {
     const fn of(why: Why) -> Option<Self> {
         Some(match why {
             Why::Range => Self::Range,
+            Why::Hard => Self::Hard,
             Why::Waiting => Self::Waiting,
             Why::Anew => Self::Anew,
             Why::Ill => Self::Ill,
@@ -76,6 +78,7 @@ impl From<WhyV2> for Why {
     fn from(why: WhyV2) -> Self {
         match why {
             WhyV2::Range => Self::Range,
+            WhyV2::Hard => Self::Hard,
             WhyV2::Waiting => Self::Waiting,
             WhyV2::Anew => Self::Anew,
             WhyV2::Ill => Self::Ill,

@@ -1,0 +1,14 @@
+//! The phrases of set groups, both languages side by side.
+crate::phrases! {
+    TOP: "top set", "Topsatz";
+    BACK_OFF: "back-off", "Back-off";
+    DROP: "drop set", "Reduktionssatz";
+    OF_TOP: "{0} of the top set", "{0} des Topsatzes";
+    MORE: "last time + {0}", "letztes Mal + {0}";
+    DUE: "what is due", "was fällig ist";
+    EFFORT: "RPE {0}", "RPE {0}";
+    NO_LOAD: "nothing is due of it yet; write a load into the plan", "davon ist noch nichts fällig; eine Last in den Plan schreiben";
+    AS_MANY: "how many?", "wie viele?";
+    NTH: "{0} {1} of {2}", "{0} {1} von {2}";
+    HOW_HARD: "how hard was it? RPE {0} was asked; 10: nothing left", "wie schwer war es? Verlangt war RPE {0}; 10: nichts mehr drin";
+}
