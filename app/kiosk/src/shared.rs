@@ -143,7 +143,8 @@ fn board(scene: &Scene<'_>) -> Board {
 
 /// A programme's row as those of the plan, of which nothing is done so far.
 fn planned_row(lifter: &Lifter, row: Prescription) -> PlannedRow {
-    let group = row.main();
+    let group = *row.main();
+    let sets = row.groups().map(|group| u32::from(group.sets)).sum();
     let (load, share) = match group.load {
         LoadWish::Mass(load) => (Some(load), None),
         LoadWish::OfBest(share) => (None, Some(share)),
@@ -153,7 +154,7 @@ fn planned_row(lifter: &Lifter, row: Prescription) -> PlannedRow {
         date: row.date.to_string(),
         lifter: row.lifter,
         lift: row.lift,
-        sets: row.groups().map(|group| u32::from(group.sets)).sum(),
+        sets,
         reps: group.reps.planned().into(),
         load,
         share,

@@ -121,6 +121,7 @@ fn cells(row: &Prescription, hand: &Hand) -> Vec<String> {
             }
         }
         LoadWish::OfBest(share) => format!("{}.{:02} %", share / 100, share % 100),
+        LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => panic!("no such row is made"),
     };
     let rest = row.first.rest_s.map_or_else(String::new, |rest| {
         if hand.minutes {
