@@ -112,11 +112,9 @@ impl Season {
             date,
             lifter: lifter.to_owned(),
             lift: lift.to_owned(),
-            sets: 3,
-            reps,
-            load: LoadWish::OfBest(8_000),
+            first: domain::prescription::SetGroup::straight(3, reps, LoadWish::OfBest(8_000)),
+            then: Vec::new(),
             ladder: None,
-            rest_s: None,
             note: String::new(),
         };
         let rows = vec![row(self.date, 5), row(self.date + Days::new(2), 3)];
