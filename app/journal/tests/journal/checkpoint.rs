@@ -224,5 +224,5 @@ fn the_lines_are_those_of_this_format() {
     let lines = &lines[1..lines.len() - 1];
     let sum = Sha256::digest(lines.join("\n"));
     let sum: String = sum.iter().map(|byte| format!("{byte:02x}")).collect();
-    insta::assert_snapshot!(format!("{} {sum}", lines.len()), @"292 b489331fb95fdd3a12217bca000077ae81b41d7236bcc3399855bcde9c35bf8b");
+    insta::assert_snapshot!(format!("{} {sum}", lines.len()), @"292 6f5813996dcc51df97fa9dc79e858dd01e0a103ebdcd080d77d0761de7b92d64");
 }
