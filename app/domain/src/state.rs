@@ -3,7 +3,7 @@
 //! `apply` cannot fail: an event that makes no sense changes nothing. Refuses: clocks, words.
 use crate::attendance::Attendance;
 use crate::believed::BelievedBar;
-use crate::coach_word::Health;
+use crate::coach_word::{CoachWord, Health};
 use crate::equipment::PlateFace;
 use crate::event::{Event, Fact, LiftNo};
 use crate::mass::Mass;
@@ -121,10 +121,7 @@ impl State {
             Fact::LifterLeft { no } => self.attend(*no, Attendance::leave),
             Fact::LifterReturned { no } => self.attend(*no, |here| here.come(at)),
             Fact::ScreenShown(shown) => self.show(shown, at),
-            Fact::CoachSaid(word) => {
-                let health = self.health.entry(word.lifter.clone()).or_default();
-                health.hear(word);
-            }
+            Fact::CoachSaid(word) => self.hear_coach(word),
             Fact::ClockAnchored {
                 boot,
                 up_ms,
@@ -139,6 +136,11 @@ impl State {
         self.note_unshown(&event.fact);
         self.note_open(&event.fact);
         self.drop_turns_done();
+    }
+
+    fn hear_coach(&mut self, word: &CoachWord) {
+        let health = self.health.entry(word.lifter.clone()).or_default();
+        health.hear(word);
     }
 
     /// All events at once, from nothing.

@@ -109,11 +109,9 @@ fn lift(no: u64) -> Vec<Event> {
         date: sheet.date,
         lifter: sheet.lifter.clone(),
         lift: sheet.lift.clone(),
-        sets: 4,
-        reps,
-        load: LoadWish::Mass(work.load),
+        first: domain::prescription::SetGroup::straight(4, reps, LoadWish::Mass(work.load)),
+        then: Vec::new(),
         ladder: None,
-        rest_s: None,
         note: String::new(),
     };
     let name = "plan.csv".to_owned();
