@@ -37,7 +37,7 @@ pub(crate) fn plan() -> Fact {
         lifter: lifter.to_owned(),
         lift: "rack pull".to_owned(),
         first: SetGroup {
-            rest_s: rest_s,
+            rest_s,
             ..SetGroup::straight(1, 5, load)
         },
         then: Vec::new(),

@@ -208,7 +208,7 @@ fn prescription() -> impl Strategy<Value = Prescription> {
             lifter,
             lift,
             first: SetGroup {
-                rest_s: rest_s,
+                rest_s,
                 ..SetGroup::straight(sets, reps, load)
             },
             then: Vec::new(),
