@@ -10,7 +10,7 @@ use crate::next::Decided;
 use crate::prescription::Prescription;
 use crate::rotation::{CalledTurn, Station, station_of};
 use crate::settle::Settled;
-use crate::sheet::LiftSheet;
+use crate::sheet::{GroupSheet, LiftSheet};
 use crate::shown::Shown;
 use crate::state::{LiftRun, State};
 use alloc::boxed::Box;
@@ -329,13 +329,9 @@ fn follow_top(state: &State, no: LiftNo, sets: Vec<Settled>) -> Result<Fact, Ref
     let run = state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
     let now = run.next_rung().ok_or(Refusal::Over)?;
     for settled in &sets {
-        let rung = usize::from(settled.rung);
-        let follows = run.sheet.group_of(rung).is_some_and(|group| {
-            group.of_top.is_some()
-                && group.rungs().end > now
-                && rung >= now.min(group.rungs().start)
-        });
-        if !follows {
+        let group = run.sheet.group_of(usize::from(settled.rung));
+        let follows = |group: &GroupSheet| group.of_top.is_some() && group.rungs().start >= now;
+        if !group.is_some_and(follows) {
             return Err(Refusal::NotTheRungOfNow);
         }
         load_in_range(settled.load)?;

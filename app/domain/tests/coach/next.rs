@@ -14,6 +14,7 @@ const SHORT: Went = Went::Short { set: 1, reps: 4 };
 const FAR_SHORT: Went = Went::Short { set: 1, reps: 1 };
 const MOVED_LATE: Went = Went::Moved { set: 1, rep: 5 };
 const MOVED_EARLY: Went = Went::Moved { set: 1, rep: 2 };
+const SMALL: [i64; 6] = [20_000, 15_000, 10_000, 5_000, 2_500, 1_250];
 
 /// A bar of 20 kg and plates down to 1.25 kg: every 2.5 kg up to 500 kg and beyond.
 fn loads(plates: &[i64]) -> Loads {
@@ -36,8 +37,6 @@ fn loads(plates: &[i64]) -> Loads {
     bar.sleeve = domain::Length::mm(2_000);
     Loads::new(&equipment(&bar, &set), kg(700)).expect("few plates")
 }
-
-const SMALL: [i64; 6] = [20_000, 15_000, 10_000, 5_000, 2_500, 1_250];
 
 fn day(days: u64) -> NaiveDate {
     NaiveDate::from_ymd_opt(2026, 1, 5).expect("a day") + Days::new(days)

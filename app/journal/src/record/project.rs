@@ -66,10 +66,8 @@ pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
             settle_load(tables, seq, *no, settled.rung, settled.load.ng())
         }
         Fact::LoadsFollowed { no, sets } => {
-            for settled in sets {
-                follow_load(tables, seq, *no, settled)?;
-            }
-            Ok(())
+            let mut sets = sets.iter();
+            sets.try_for_each(|settled| follow_load(tables, seq, *no, settled))
         }
         Fact::NextDecided { no, decided } => decide_next(tables, *no, decided),
         Fact::NextOverridden { no, load, note } => run(
