@@ -2,6 +2,7 @@
 mod checkpoint;
 mod copies;
 mod faults;
+mod groups;
 mod invented;
 mod invented_days;
 mod invented_next;
