@@ -139,8 +139,8 @@ impl<'g> Gear<'g> {
 }
 
 /// The loads of groups to come that follow from the top set as it was really lifted, where they
-/// are others than the sheet's: the heaviest set of the group that was done for a rep and more, or
-/// what is on its sheet as long as none was.
+/// are others than the sheet's; none before it was done for a rep and more, so that a heavier one
+/// that was missed raises nothing.
 #[must_use]
 pub fn following(gym: &Gym, run: &LiftRun) -> Vec<Settled> {
     let Some(now) = run.next_rung() else {
@@ -205,17 +205,15 @@ fn before<'s>(sheet: &'s LiftSheet, found: &'s [Settled], rungs: Range<usize>) -
     }
 }
 
-/// The top set's load as it was lifted; as it is planned before it.
+/// The top set's load as it was lifted: the heaviest that was done for a rep and more.
 fn lifted(run: &LiftRun) -> Option<Mass> {
     let sheet = &run.sheet;
     let first = sheet.groups.first()?;
     let top = sheet.groups.iter().find(|group| group.role == Role::Top);
     let range = top.unwrap_or(first).rungs();
-    let passed: Vec<_> = run.passed().collect();
-    let done = range.clone().filter(|at| {
-        let entry = passed.get(*at).map(|entry| entry.what);
-        matches!(entry, Some(Entered::Set { reps: 1.., .. }))
-    });
-    let load = |at: usize| sheet.rungs.get(at).map(|rung| rung.load);
-    done.filter_map(load).max().or_else(|| load(range.start))
+    let both = run.passed().zip(&sheet.rungs).enumerate();
+    let of_top = both.filter(|(at, _)| range.contains(at));
+    let done =
+        of_top.filter(|(_, (entry, _))| matches!(entry.what, Entered::Set { reps: 1.., .. }));
+    done.map(|(_, (_, rung))| rung.load).max()
 }

@@ -152,6 +152,12 @@ fn a_missed_top_set_leaves_the_back_offs_and_a_moved_back_in_one_counts() {
     take(&mut life, top_and_back_offs(0, 160));
     let no = begun(&mut life, 0);
     warm_up(&mut life, no);
+    let run = &life.state.lifts[&no];
+    let choice = choices(&life.gym, &life.state, run).expect("choices");
+    let settled = choice.loads.last().expect("more").clone();
+    assert!(settled.load > kg(160));
+    life.obey(Command::SettleLoad { no, settled });
+    assert!(following(&life.gym, &life.state.lifts[&no]).is_empty());
     set(&mut life, no, 0);
     assert_eq!(works(&life.state.lifts[&no])[1..], [145, 145, 145].map(kg));
     let rung = life.state.lifts[&no].next_rung().expect("open");
