@@ -64,8 +64,11 @@ impl Gym {
 pub struct Pattern {
     /// What plans call it: "fives", "5-3-2-1".
     pub name: String,
-    /// The warm-ups, lowest first.
+    /// The warm-ups, lowest first; none for a lift that is begun with its work sets.
     pub steps: Vec<PatternStep>,
+    /// Whether it is for somebody who is warm from another lift: then no step up to its first
+    /// warm-up, or to the work load, is too long.
+    pub already_warm: bool,
 }
 
 /// One warm-up of a pattern.

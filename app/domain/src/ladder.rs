@@ -28,6 +28,8 @@
 //!   stand nearer to their shares, or one more set stands half-way, with the reps of the lighter
 //!   one, at most four such: whichever is rounder. Where the plates make no shorter steps, the
 //!   least excess.
+//! - Somebody who is already warm goes to the first warm-up of the pattern, or to the work load, in
+//!   one step of whatever length, and from there in steps of 35 % at most.
 //! - All loads and plates are chosen together. Then, for those loads, the stacks that are
 //!   quickest to handle, in the order that the gym allows.
 //! - From the floor every rung stands on plates that set the bar as high as its load can, up to
@@ -102,6 +104,8 @@ pub(crate) struct Habit {
     longest: Mass,
     /// The longest step between rungs, and from the first load, in thousandths of the work load.
     longest_share: [i64; 2],
+    /// The longest step of somebody who is already warm, the same.
+    longest_warm: i64,
     /// Steps so short are never too long.
     short: Mass,
     /// How many sets may be added to make steps shorter.
@@ -125,6 +129,7 @@ impl Habit {
         least: Mass::from_ng(4_500_000_000_000),
         longest: Mass::from_ng(61_500_000_000_000),
         longest_share: [275, 300],
+        longest_warm: 350,
         short: Mass::from_ng(10_000_000_000_000),
         added_most: 4,
         set_ms: 12_000,
@@ -160,24 +165,39 @@ pub fn work_off(asked: Mass) -> Mass {
 }
 
 /// The patterns that come with the program: "fives" for someone new to a lift, "5-3-2-1" for
-/// someone used to it, both at 30, 50, 70 and 90 %. Common practice, no source.
+/// someone used to it, both at 30, 50, 70 and 90 %; for the second lift of a day "short", at 60
+/// and 85 %, and "none". Common practice, no source.
 #[must_use]
 pub fn shipped_patterns() -> Vec<Pattern> {
-    let pattern = |name: &str, reps: [u8; 4]| {
-        let steps = [3_000, 5_000, 7_000, 9_000].into_iter().zip(reps);
-        Pattern {
-            name: String::from(name),
-            steps: steps
-                .map(|(share, reps)| PatternStep { share, reps })
-                .collect(),
-        }
+    let pattern = |name: &str, steps: &[(u32, u8)], already_warm| Pattern {
+        name: String::from(name),
+        steps: steps
+            .iter()
+            .map(|&(share, reps)| PatternStep { share, reps })
+            .collect(),
+        already_warm,
+    };
+    let whole = |reps: [u8; 4]| {
+        [
+            (3_000, reps[0]),
+            (5_000, reps[1]),
+            (7_000, reps[2]),
+            (9_000, reps[3]),
+        ]
     };
     [
-        pattern("fives", [5, 5, 5, 5]),
-        pattern("5-3-2-1", [5, 3, 2, 1]),
+        pattern("fives", &whole([5, 5, 5, 5]), false),
+        pattern("5-3-2-1", &whole([5, 3, 2, 1]), false),
+        pattern(SHORT, &[(6_000, 3), (8_500, 1)], true),
+        pattern(NONE, &[], true),
     ]
     .into()
 }
+
+/// The pattern of somebody who is already warm.
+pub const SHORT: &str = "short";
+/// The pattern without a warm-up.
+pub const NONE: &str = "none";
 
 /// As [`build_from`], for a lift from pins or hooks: any plates set the bar at its height.
 ///

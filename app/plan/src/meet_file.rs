@@ -234,6 +234,7 @@ fn pattern(gym: Option<&Gym>, lifter: &str, named: Option<&str>) -> Pattern {
     found.or(patterns.first()).cloned().unwrap_or(Pattern {
         name: String::new(),
         steps: Vec::new(),
+        already_warm: false,
     })
 }
 

@@ -26,19 +26,32 @@ pub(crate) fn read(doc: &mut Doc<'_>, gym: &Entry<'_>, known: &mut Known) -> Vec
         let name = entry.text(doc, "name", name);
         known.add(doc, name.as_deref(), &entry.at_value("name"));
         let steps = steps(doc, &entry);
+        let shipped = name.as_deref().and_then(|name| named(&patterns, name));
+        let warm = shipped.is_some_and(|at| patterns[at].already_warm);
+        let already_warm = entry.flag(doc, "already_warm", warm);
         let Some(name) = name else {
             continue;
         };
-        match patterns
-            .iter_mut()
-            .find(|old| fold(&old.name) == fold(&name))
-        {
-            Some(old) => old.steps = steps,
-            None => patterns.push(Pattern { name, steps }),
+        let pattern = Pattern {
+            name,
+            steps,
+            already_warm,
+        };
+        match named(&patterns, &pattern.name) {
+            Some(at) => {
+                let name = patterns[at].name.clone();
+                patterns[at] = Pattern { name, ..pattern };
+            }
+            None => patterns.push(pattern),
         }
     }
     known.also(patterns.iter().map(|pattern| pattern.name.as_str()));
     patterns
+}
+
+fn named(patterns: &[Pattern], name: &str) -> Option<usize> {
+    let is = |old: &Pattern| fold(&old.name) == fold(name);
+    patterns.iter().position(is)
 }
 
 fn steps(doc: &mut Doc<'_>, pattern: &Entry<'_>) -> Vec<PatternStep> {

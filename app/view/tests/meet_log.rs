@@ -17,6 +17,7 @@ fn day() -> MeetDay {
             steps: [(5_000, 5), (8_000, 1)]
                 .map(|(share, reps)| PatternStep { share, reps })
                 .into(),
+            already_warm: false,
         },
     };
     let flight = |lift: &str, starters| MeetFlight {

@@ -94,8 +94,15 @@ fn rise<'a>(
 /// The longest step that may follow the load at `at`.
 fn longest(steps: &Steps<'_>, at: usize, from_first: &[Mass]) -> Mass {
     let habit = steps.habit;
+    if at == 0 && steps.already_warm {
+        return steps.work;
+    }
     let from_the_first = from_first[at] == steps.first;
-    let share = habit.longest_share[usize::from(from_the_first)];
+    let share = if steps.already_warm {
+        habit.longest_warm
+    } else {
+        habit.longest_share[usize::from(from_the_first)]
+    };
     thousandth(steps.work, share)
         .max(habit.short)
         .min(habit.longest)

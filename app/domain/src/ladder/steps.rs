@@ -32,6 +32,8 @@ pub(super) struct Steps<'a> {
     pub first: Mass,
     /// How far a warm-up may be off its share, in thousandths of the work load.
     pub off: i64,
+    /// Whether the first step is never too long.
+    pub already_warm: bool,
     loads: &'a Loads,
     /// Reps of the pattern's last.
     last_reps: Option<u8>,
@@ -68,6 +70,7 @@ impl<'a> Steps<'a> {
             habit,
             first,
             off: habit.off_most,
+            already_warm: pattern.already_warm,
             loads,
             last_reps: pattern.steps.last().map(|step| step.reps),
         };

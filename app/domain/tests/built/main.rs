@@ -157,3 +157,27 @@ fn a_load_between_two_is_rounded_down_when_equally_near() {
     assert_eq!(near("10 kg"), pair("25 kg", "15 kg"));
     assert_eq!(near("900 kg"), pair("145 kg", "-755 kg"));
 }
+
+/// For the second lift of a day: common practice, no source. Nothing before the work set, or two
+/// short warm-ups without a climb from the empty bar, at any load that a gym works with.
+#[test]
+fn whoever_is_already_warm_does_not_climb_again() {
+    for (bar, plates, first, step) in [
+        (bar("20 kg"), kilos(), "60 kg", "2.5 kg"),
+        (bar("45 lb"), pounds(), "135 lb", "5 lb"),
+    ] {
+        for n in 0..97 {
+            let asked = mass(first) + mass(step).times(n);
+            let none = built("none", &bar, &plates, asked);
+            assert_eq!(none.rungs.len(), 1, "{}", gyms::shown("none", &none));
+            assert_eq!(none.rungs[0].load, asked);
+            let short = built("short", &bar, &plates, asked);
+            let shown = gyms::shown("short", &short);
+            // From about 230 kg on a step of a quarter is over the longest there may be.
+            let most = if asked < mass("225 kg") { 3 } else { 4 };
+            assert!((2..=most).contains(&short.rungs.len()), "{shown}");
+            let lowest = short.rungs[0].load;
+            assert!(lowest.times(2) >= asked, "under half: {shown}");
+        }
+    }
+}

@@ -150,12 +150,14 @@ pub(crate) fn any_set() -> impl Strategy<Value = PlateSet> {
 }
 
 pub(crate) fn any_pattern() -> impl Strategy<Value = Pattern> {
-    prop::collection::vec((0..11_000_u32, 0..=50_u8), 0..12).prop_map(|steps| Pattern {
+    let steps = prop::collection::vec((0..11_000_u32, 0..=50_u8), 0..12);
+    (steps, any::<bool>()).prop_map(|(steps, warm)| Pattern {
         name: String::from("own"),
         steps: steps
             .into_iter()
             .map(|(share, reps)| PatternStep { share, reps })
             .collect(),
+        already_warm: warm,
     })
 }
 

@@ -102,6 +102,7 @@ pub(crate) fn gym(rack: Rack, lifter: Lifter) -> Gym {
             steps: steps
                 .map(|(share, reps)| PatternStep { share, reps })
                 .into(),
+            already_warm: false,
         }],
     }
 }

@@ -120,6 +120,12 @@ pub const PATTERN: Table = Table {
             "[{ share = \"30 %\", reps = 5 }]",
             "the warm-ups, lowest first, 1 to 12",
         ),
+        may(
+            "already_warm",
+            "false",
+            "true",
+            "whether it is for somebody who is warm from another lift: then the step up to its first warm-up may be of any length",
+        ),
     ],
 };
 
