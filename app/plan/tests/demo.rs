@@ -133,7 +133,9 @@ fn the_plan_is_whole() {
                 MassUnit::Kg
             }),
             LoadWish::OfBest(share) => format!("{share} of 10000"),
-            other => format!("{other:?}"),
+            other @ (LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due) => {
+                format!("{other:?}")
+            }
         };
         format!("{date} {lifter}: {lift} {sets} x {reps}, {load}, {ladder:?}, {rest_s:?}, {note:?}")
     };

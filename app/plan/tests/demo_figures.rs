@@ -175,7 +175,9 @@ fn every_load_can_be_loaded() {
                 let best = lifter.bests.iter().find(|(lift, _)| *lift == row.lift);
                 Mass::from_ng(best.expect("a best").1.ng() / 10_000 * i64::from(share))
             }
-            other => panic!("the demo has no {other:?}"),
+            other @ (LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due) => {
+                panic!("the demo has no {other:?}")
+            }
         };
         let side = Mass::from_ng((load - bar.mass - bar.collars).ng() / 2);
         let room = sides(set)

@@ -169,15 +169,15 @@ fn whoever_is_already_warm_does_not_climb_again() {
         for n in 0..97 {
             let asked = mass(first) + mass(step).times(n);
             let none = built("none", &bar, &plates, asked);
-            assert_eq!(none.rungs.len(), 1, "{}", gyms::shown("none", &none));
+            assert_eq!(none.rungs.len(), 1, "{}", shown("none", &none));
             assert_eq!(none.rungs[0].load, asked);
             let short = built("short", &bar, &plates, asked);
-            let shown = gyms::shown("short", &short);
+            let told = shown("short", &short);
             // From about 230 kg on a step of a quarter is over the longest there may be.
             let most = if asked < mass("225 kg") { 3 } else { 4 };
-            assert!((2..=most).contains(&short.rungs.len()), "{shown}");
+            assert!((2..=most).contains(&short.rungs.len()), "{told}");
             let lowest = short.rungs[0].load;
-            assert!(lowest.times(2) >= asked, "under half: {shown}");
+            assert!(lowest.times(2) >= asked, "under half: {told}");
         }
     }
 }
