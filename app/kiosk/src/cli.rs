@@ -45,7 +45,7 @@ enum Command {
         /// The plan's file.
         plan: PathBuf,
         /// The Monday that week 1 begins on, for plans that count weeks.
-        #[arg(long, value_name = "DATE")]
+        #[arg(long, value_name = "DATE", value_parser = day)]
         monday: Option<NaiveDate>,
     },
     /// Check plans and the gym's files, and tell every fault.
@@ -121,11 +121,17 @@ pub(crate) fn language(code: &str) -> Result<Language, String> {
         .ok_or_else(|| format!("no language is called {code}; there are {codes}"))
 }
 
+/// A day as it is written on the command line.
+fn day(text: &str) -> Result<NaiveDate, String> {
+    let read = text.parse();
+    read.map_err(|_| format!("\"{text}\" is no day of the calendar; write it as in 2026-12-01"))
+}
+
 /// Options of `sheet`.
 #[derive(Debug, Args)]
 pub struct SheetArgs {
     /// The day, as in 2026-12-01; today by default.
-    #[arg(long, value_name = "D")]
+    #[arg(long, value_name = "D", value_parser = day)]
     date: Option<NaiveDate>,
     /// One lifter alone.
     #[arg(long, value_name = "NAME")]
@@ -145,7 +151,7 @@ pub struct NextArgs {
     #[arg(long, value_name = "LIFT", requires = "lifter")]
     lift: Option<String>,
     /// The day that is asked about, as in 2026-12-01; tomorrow by default.
-    #[arg(long, value_name = "D", conflicts_with = "load")]
+    #[arg(long, value_name = "D", value_parser = day, conflicts_with = "load")]
     date: Option<NaiveDate>,
     /// As JSON.
     #[arg(long)]
@@ -167,7 +173,7 @@ pub struct NextArgs {
 #[group(multiple = false)]
 pub struct WordArgs {
     /// Hurt since that day: nothing is due until `--fit`.
-    #[arg(long, value_name = "D", requires = "note", conflicts_with = "load")]
+    #[arg(long, value_name = "D", value_parser = day, requires = "note", conflicts_with = "load")]
     hurt: Option<NaiveDate>,
     /// Fit again.
     #[arg(long, requires = "note", conflicts_with = "load")]
@@ -187,7 +193,7 @@ pub struct SplitArgs {
     #[arg(long, value_name = "NAME")]
     lifter: String,
     /// The day that is asked about, as in 2026-12-01; tomorrow by default.
-    #[arg(long, value_name = "D")]
+    #[arg(long, value_name = "D", value_parser = day)]
     date: Option<NaiveDate>,
     /// As JSON.
     #[arg(long)]
@@ -289,7 +295,7 @@ enum PlanCommand {
         /// The plan's file.
         file: PathBuf,
         /// The Monday that week 1 begins on, for plans that count weeks.
-        #[arg(long, value_name = "DATE")]
+        #[arg(long, value_name = "DATE", value_parser = day)]
         monday: Option<NaiveDate>,
         /// As JSON.
         #[arg(long)]

@@ -87,6 +87,10 @@ fn by_options(gym: &Gym, args: &MeetArgs) -> Result<MeetDoc, KioskError> {
     let lifter = lifter(gym, args.lifter.as_deref().unwrap_or_default())?;
     let lift = find_lift(gym, &args.lift)?;
     let (opener, unit) = load(args.opener.as_deref().unwrap_or_default())?;
+    if opener <= domain::Mass::default() {
+        let told = "an opener of nothing needs no warm-up; write it as in \"200 kg\"";
+        return Err(KioskError::Usage(told.into()));
+    }
     let (bar, plates) = domain::day::loaded_with(gym, lifter, lift).ok_or_else(|| {
         KioskError::Usage(format!(
             "{} has no rack, bar or plate set in the gym's files; check them with pinladder check",
