@@ -87,6 +87,11 @@ fn sentence(came: &Came) -> String {
     let first = first.trim_start_matches("pinladder: ").replace('|', "\\|");
     let first = first.replace(cases::LONG, "xxx…");
     // Lists of all that there is grow with the kiosk.
+    for list in ["there are ", "write one of ", "; write \"fives\""] {
+        if let Some((before, _)) = first.split_once(list) {
+            return format!("{before}{list}…");
+        }
+    }
     let more = lines.next().is_some() && !first.starts_with("error: ");
     match first.char_indices().nth(LETTERS_MAX) {
         Some((end, _)) => format!("{}…", &first[..end]),
