@@ -10,7 +10,7 @@ use crate::mark::rulings;
 use crate::outside::Outside;
 use crate::rows::hash_of;
 use crate::verify::{Report, verify_with};
-use crate::{JOURNAL_FILE, open, witness};
+use crate::{JOURNAL_FILE, make_private, open, witness};
 use domain::Event;
 use rusqlite::backup::{Backup, StepResult};
 use rusqlite::{Connection, OpenFlags};
@@ -154,7 +154,7 @@ pub fn backup(
     stamp: &str,
     keep: usize,
 ) -> Result<Copied, BackupError> {
-    fs::create_dir_all(place).map_err(at(place))?;
+    make_private(place).map_err(at(place))?;
     if same(folder, place) {
         return Err(BackupError::SamePlace {
             path: place.to_owned(),

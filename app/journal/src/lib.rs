@@ -16,6 +16,7 @@ mod mark;
 mod mend;
 mod open;
 mod outside;
+mod private;
 mod rebuild;
 mod record;
 mod rows;
@@ -33,6 +34,7 @@ pub use log::Journal;
 pub use mark::MARK_FILE;
 pub use mend::{Mended, mend};
 pub use outside::{Outside, keep_mark};
+pub use private::make_private;
 pub use rebuild::{FileOutcome, Rebuilt, rebuild};
 pub use record::{
     Followed, LifterSum, PlannedRow, Record, RecordError, RecordReader, SetRow, WeekRow,

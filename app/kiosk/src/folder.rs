@@ -74,8 +74,23 @@ impl Folder {
                 .ok_or(KioskError::NoHome)?
                 .join("pinladder"),
         };
-        std::fs::create_dir_all(&path).map_err(KioskError::file(&path))?;
+        journal::make_private(&path).map_err(KioskError::file(&path))?;
         Ok(Self(path))
+    }
+
+    /// That others on this machine may look into the folder, and what to do; `None` where they may
+    /// not. A folder that is made here is private, but older ones were not.
+    #[must_use]
+    pub fn open_to_others(&self) -> Option<String> {
+        use std::os::unix::fs::PermissionsExt as _;
+        let mode = std::fs::metadata(&self.0).ok()?.permissions().mode() & 0o777;
+        let path = self.0.display();
+        (mode & 0o007 != 0).then(|| {
+            format!(
+                "{path} can be read by others on this machine (mode {mode:04o}), with what lifters \
+                 weigh and lift; make it private: chmod 700 {path}"
+            )
+        })
     }
 
     /// The folder itself.

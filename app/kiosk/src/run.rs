@@ -68,6 +68,9 @@ const LOOK_TICKS: u32 = 4;
 /// [`KioskError`] when folder or journal cannot be used.
 pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let _alone = folder.alone()?;
+    if let Some(told) = folder.open_to_others() {
+        tracing::warn!("{told}");
+    }
     let mut kiosk = match Kiosk::open(folder, Box::new(SystemClock)) {
         Ok(kiosk) => kiosk,
         Err(why) => return trouble::wait(folder, why),

@@ -192,7 +192,11 @@ fn errors() -> Vec<KioskError> {
             other: "journal.sqlite".to_owned(),
         }
         .into(),
-        share::CodeError::Plain.into(),
+        share::CodeError::Plain(share::Plain::FewSigns).into(),
+        share::CodeError::Plain(share::Plain::Repeats).into(),
+        share::CodeError::Plain(share::Plain::Row).into(),
+        share::CodeError::Plain(share::Plain::Date).into(),
+        share::CodeError::Plain(share::Plain::Common).into(),
         share::CodeError::Length(3).into(),
         unreadable_record().into(),
         share::CodeError::Hash("no numbers".to_owned()).into(),

@@ -1,7 +1,10 @@
-//! How often a code may be guessed: few times from one address, not many in all.
+//! How often a code may be guessed: few times from one address, not many in all. Who has given the
+//! right code before is counted apart, so that strangers cannot shut the coach out.
 //!
 //! Refuses: growing with the number of guesses.
+use crate::token::TokenHash;
 use std::collections::VecDeque;
+use std::fmt;
 use std::net::{IpAddr, Ipv6Addr};
 
 /// Wrong codes from one address within [`WINDOW_MS`].
@@ -11,17 +14,49 @@ pub(crate) const ALL_MAX: usize = 30;
 /// 15 minutes.
 pub(crate) const WINDOW_MS: u64 = 15 * 60 * 1_000;
 
+/// Who guesses.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Guesser {
+    /// Somebody at an address.
+    Address(IpAddr),
+    /// A browser that a coach has signed in from before.
+    Known(TokenHash),
+    /// Somebody at the kiosk itself.
+    Kiosk,
+}
+
+impl fmt::Debug for Guesser {
+    /// For the log: an address, never what a browser is known by.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Address(address) => write!(f, "{address}"),
+            Self::Known(_) => f.write_str("a known browser"),
+            Self::Kiosk => f.write_str("the kiosk"),
+        }
+    }
+}
+
+impl Guesser {
+    /// As it is counted: one machine cannot be many.
+    fn whole(self) -> Self {
+        match self {
+            Self::Address(address) => Self::Address(whole(address)),
+            known => known,
+        }
+    }
+}
+
 /// The attempts of late, oldest first.
 #[derive(Debug, Default)]
-pub(crate) struct Attempts(VecDeque<(u64, IpAddr)>);
+pub(crate) struct Attempts(VecDeque<(u64, Guesser)>);
 
 impl Attempts {
     /// Notes an attempt before it is judged, so that many at once count too.
     ///
     /// # Errors
     /// Milliseconds to wait when there were too many; the attempt is then not to be judged.
-    pub(crate) fn begin(&mut self, now: u64, from: IpAddr) -> Result<(), u64> {
-        let from = whole(from);
+    pub(crate) fn begin(&mut self, now: u64, from: Guesser) -> Result<(), u64> {
+        let from = from.whole();
         while self
             .0
             .front()
@@ -29,25 +64,27 @@ impl Attempts {
         {
             self.0.pop_front();
         }
-        let ours = || self.0.iter().filter(|(_, address)| *address == from);
-        let oldest = if ours().count() >= EACH_MAX {
-            ours().next()
-        } else if self.0.len() >= ALL_MAX {
-            self.0.front()
-        } else {
-            None
+        let oldest_of = |most: usize, counts: &dyn Fn(&Guesser) -> bool| {
+            let mut counted = self.0.iter().filter(|(_, who)| counts(who));
+            let oldest = counted.next().map(|(at, _)| *at);
+            oldest.filter(|_| counted.count() + 1 >= most)
         };
-        if let Some((at, _)) = oldest {
+        let is_stranger = |who: &Guesser| matches!(who, Guesser::Address(_));
+        let full = oldest_of(EACH_MAX, &|who| *who == from).or_else(|| {
+            let strange = is_stranger(&from);
+            strange.then(|| oldest_of(ALL_MAX, &is_stranger)).flatten()
+        });
+        if let Some(at) = full {
             return Err((at + WINDOW_MS).saturating_sub(now));
         }
         self.0.push_back((now, from));
         Ok(())
     }
 
-    /// Forgets the attempts of an address that gave the right code.
-    pub(crate) fn well(&mut self, from: IpAddr) {
-        let from = whole(from);
-        self.0.retain(|(_, address)| *address != from);
+    /// Forgets the attempts of whoever gave the right code.
+    pub(crate) fn well(&mut self, from: Guesser) {
+        let from = from.whole();
+        self.0.retain(|(_, who)| *who != from);
     }
 }
 
@@ -65,17 +102,45 @@ fn whole(address: IpAddr) -> IpAddr {
 
 #[cfg(test)]
 mod tests {
-    use super::{ALL_MAX, Attempts, EACH_MAX, WINDOW_MS};
+    use super::{ALL_MAX, Attempts, EACH_MAX, Guesser, WINDOW_MS};
     use std::net::{IpAddr, Ipv4Addr};
 
-    fn host(n: usize) -> IpAddr {
-        Ipv4Addr::new(
-            10,
-            0,
-            u8::try_from(n / 250).expect("few"),
-            u8::try_from(n % 250).expect("few"),
-        )
-        .into()
+    fn host(n: usize) -> Guesser {
+        let part = |n: usize| u8::try_from(n).expect("few");
+        let address = Ipv4Addr::new(10, 0, part(n / 250), part(n % 250));
+        Guesser::Address(address.into())
+    }
+
+    fn at(text: &str) -> Guesser {
+        Guesser::Address(text.parse::<IpAddr>().expect("an address"))
+    }
+
+    #[test]
+    fn strangers_shut_out_neither_a_known_browser_nor_the_kiosk() {
+        let mut attempts = Attempts::default();
+        for n in 0..ALL_MAX {
+            attempts.begin(0, host(n)).expect("may");
+        }
+        assert!(attempts.begin(1, host(900)).is_err());
+        for known in [Guesser::Known([7; 32]), Guesser::Kiosk] {
+            for _ in 0..EACH_MAX {
+                assert_eq!(attempts.begin(1, known), Ok(()));
+            }
+            // Nor does it guess on and on.
+            assert_eq!(attempts.begin(2, known), Err(WINDOW_MS - 1));
+        }
+        assert_eq!(attempts.begin(2, Guesser::Known([8; 32])), Ok(()));
+    }
+
+    #[test]
+    fn those_who_are_known_take_no_stranger_s_place() {
+        let mut attempts = Attempts::default();
+        for n in 0..10 {
+            for _ in 0..EACH_MAX {
+                attempts.begin(0, Guesser::Known([n; 32])).expect("may");
+            }
+        }
+        assert_eq!(attempts.begin(0, host(1)), Ok(()));
     }
 
     #[test]
@@ -109,23 +174,12 @@ mod tests {
     fn one_network_of_ipv6_is_one_address() {
         let mut attempts = Attempts::default();
         for n in 0..EACH_MAX {
-            let from: IpAddr = format!("2001:db8::{n}").parse().expect("an address");
-            attempts.begin(0, from).expect("may");
+            attempts
+                .begin(0, at(&format!("2001:db8::{n}")))
+                .expect("may");
         }
-        assert!(
-            attempts
-                .begin(0, "2001:db8::ffff".parse().expect("one"))
-                .is_err()
-        );
-        assert!(
-            attempts
-                .begin(0, "2001:db8:0:1::1".parse().expect("one"))
-                .is_ok()
-        );
-        assert!(
-            attempts
-                .begin(0, "::ffff:10.0.0.1".parse().expect("one"))
-                .is_ok()
-        );
+        assert!(attempts.begin(0, at("2001:db8::ffff")).is_err());
+        assert!(attempts.begin(0, at("2001:db8:0:1::1")).is_ok());
+        assert!(attempts.begin(0, at("::ffff:10.0.0.1")).is_ok());
     }
 }

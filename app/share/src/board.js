@@ -42,6 +42,14 @@ function show(board) {
   }
 }
 
-const live = new EventSource("/board/live");
-live.onmessage = (event) => { state.textContent = ""; show(JSON.parse(event.data)); };
-live.onerror = () => { state.textContent = state.dataset.waiting; };
+// A browser tries again by itself where the line breaks, but never after an answer that refuses.
+const AGAIN_MS = 5000;
+function follow() {
+  const live = new EventSource("/board/live");
+  live.onmessage = (event) => { state.textContent = ""; show(JSON.parse(event.data)); };
+  live.onerror = () => {
+    state.textContent = state.dataset.waiting;
+    if (live.readyState === EventSource.CLOSED) setTimeout(follow, AGAIN_MS);
+  };
+}
+follow();

@@ -1,6 +1,7 @@
 //! The coach's code: set by the owner, kept as an argon2id hash (RFC 9106) in the data folder.
 //!
 //! Refuses: codes that are soon guessed, keeping the code itself, telling how near a guess was.
+use crate::plain::{self, Plain};
 use argon2::password_hash::{PasswordHash, SaltString};
 use argon2::{Argon2, PasswordHasher as _, PasswordVerifier as _};
 use std::fs;
@@ -24,11 +25,9 @@ pub enum CodeError {
     /// Too short or too long.
     #[error("a code of {0} characters; choose from {SHORTEST} to {LONGEST}")]
     Length(usize),
-    /// One character over and over, or digits in a row.
-    #[error(
-        "a code that is soon guessed; choose one that is no row of the same or of following signs"
-    )]
-    Plain,
+    /// One of those that are guessed first.
+    #[error("a code that is soon guessed: {0}; choose another, three plain words for example")]
+    Plain(Plain),
     /// The system has no random numbers, or the hash cannot be reckoned.
     #[error("the code cannot be kept safely ({0}); try again")]
     Hash(String),
@@ -52,8 +51,8 @@ pub fn set_code(folder: &Path, code: &str) -> Result<(), CodeError> {
     if !(SHORTEST..=LONGEST).contains(&length) {
         return Err(CodeError::Length(length));
     }
-    if is_plain(code) {
-        return Err(CodeError::Plain);
+    if let Some(plain) = plain::why_plain(code) {
+        return Err(CodeError::Plain(plain));
     }
     keep_hash(folder, CODE_FILE, &hash(code)?)
 }
@@ -145,16 +144,4 @@ pub fn hash(code: &str) -> Result<String, CodeError> {
         .hash_password(code.as_bytes(), &salt)
         .map_err(told)?;
     Ok(hash.to_string())
-}
-
-/// "aaaaaa", "123456", "987654".
-fn is_plain(code: &str) -> bool {
-    let steps: Vec<i64> = code
-        .chars()
-        .zip(code.chars().skip(1))
-        .map(|(a, b)| i64::from(u32::from(b)) - i64::from(u32::from(a)))
-        .collect();
-    [-1, 0, 1]
-        .iter()
-        .any(|step| steps.iter().all(|s| s == step))
 }

@@ -1,10 +1,11 @@
 //! What the kiosk and its page share: the board of now, links for lifters, who is signed in.
 //!
 //! Refuses: the record and the journal; those are files that the page only reads.
-use crate::attempts::Attempts;
+use crate::attempts::{Attempts, Guesser};
 use crate::board::Board;
 use crate::code::{self, CodeError};
 use crate::counter::{Counter, Order, Told};
+use crate::known;
 use crate::programme::Filled;
 use crate::sessions::{COACH_MS, LINK_MS, Sessions, Who};
 use crate::token;
@@ -136,11 +137,11 @@ impl Desk {
         &self,
         errand: Errand,
         code: String,
-        from: IpAddr,
+        from: Guesser,
     ) -> Result<Told, NotIn> {
         let kept = self.kept()?;
         self.judge_slowly(kept, code, from).await?;
-        tracing::info!(%from, ?errand, "an order at the desk");
+        tracing::info!(?from, ?errand, "an order at the desk");
         let (answer, answered) = oneshot::channel();
         match &*lock(&self.0.orders) {
             Some(take) => take(Order { errand, answer }),
@@ -185,7 +186,11 @@ impl Desk {
 
     /// Signs a coach in: the session's token and how long it holds, seconds. Blocks for the time
     /// that the hash takes.
-    pub(crate) async fn sign_in(&self, code: String, from: IpAddr) -> Result<(String, u64), NotIn> {
+    pub(crate) async fn sign_in(
+        &self,
+        code: String,
+        from: Guesser,
+    ) -> Result<(String, u64), NotIn> {
         let kept = self.kept()?;
         self.judge_slowly(kept.clone(), code, from).await?;
         let who = Who::Coach(token::hash(&kept));
@@ -195,7 +200,7 @@ impl Desk {
     }
 
     /// Judges a code on a thread of its own, within the limit on guesses.
-    async fn judge_slowly(&self, kept: String, code: String, from: IpAddr) -> Result<(), NotIn> {
+    async fn judge_slowly(&self, kept: String, code: String, from: Guesser) -> Result<(), NotIn> {
         let begun = self.attempts().begin(self.now(), from);
         begun.map_err(|wait_ms| NotIn::Wait(wait_ms.div_ceil(1_000)))?;
         let judge = self.0.judging.acquire().await;
@@ -208,15 +213,15 @@ impl Desk {
         Ok(())
     }
 
-    /// Judges a code that was given at the kiosk itself, with the same limit on guesses; `from`
-    /// is loopback there. Blocks for the time that the hash takes.
+    /// Judges a code that was given at the kiosk itself, as few times as from one address; what
+    /// others guess over the network does not count there. Blocks for the time that the hash takes.
     ///
     /// # Errors
     /// A sentence that says what to do.
     pub fn judge(&self, code: &str) -> Result<(), String> {
         let say = self.language();
         let kept = self.kept().map_err(|why| why.words(say))?;
-        let from = IpAddr::from([127, 0, 0, 1]);
+        let from = Guesser::Kiosk;
         let begun = self.attempts().begin(self.now(), from);
         begun.map_err(|ms| NotIn::Wait(ms.div_ceil(1_000)).words(say))?;
         if !code::is_code(&kept, code) {
@@ -224,6 +229,18 @@ impl Desk {
         }
         self.attempts().well(from);
         Ok(())
+    }
+
+    /// Who guesses a code: a browser with the word of an earlier sign-in, else an address. The word
+    /// holds for the code of now alone.
+    pub(crate) fn guesser(&self, word: Option<&str>, from: IpAddr) -> Guesser {
+        let known = word.and_then(|word| known::id(&self.kept().ok()?, word));
+        known.map_or(Guesser::Address(from), Guesser::Known)
+    }
+
+    /// The word by which a browser is known again after it gave the right code.
+    pub(crate) fn known_word(&self) -> Option<String> {
+        known::word(&self.kept().ok()?)
     }
 
     /// Whether a session's token is a coach's, signed in with the code of now.
@@ -244,11 +261,16 @@ impl Desk {
         }
     }
 
-    /// Opens a lifter's link: the session's token, seconds that it holds, the lifter.
-    pub(crate) fn open_link(&self, token: &str) -> Option<(String, u64, String)> {
+    /// Opens a lifter's link: the session's token, seconds that it holds.
+    pub(crate) fn open_link(&self, token: &str) -> Option<(String, u64)> {
         let now = self.now();
-        let (session, until, lifter) = self.sessions().open_link(now, token)?;
-        Some((session, until.saturating_sub(now) / 1_000, lifter))
+        let (session, until, _) = self.sessions().open_link(now, token)?;
+        Some((session, until.saturating_sub(now) / 1_000))
+    }
+
+    /// Whether a token is a link's that may still be opened.
+    pub(crate) fn is_link(&self, token: &str) -> bool {
+        self.sessions().is_link(self.now(), token)
     }
 
     /// Whether a token was a link's of late: one that was opened, or whose time is over.
@@ -272,7 +294,7 @@ impl Desk {
                 tracing::error!(%error, "the coach's code cannot be read");
                 Err(NotIn::Failed)
             }
-            Err(CodeError::Length(_) | CodeError::Plain) => Err(NotIn::Failed),
+            Err(CodeError::Length(_) | CodeError::Plain(_)) => Err(NotIn::Failed),
         }
     }
 

@@ -2,6 +2,7 @@
 //!
 //! Refuses: guesses beyond a few, codes in addresses, sessions that a script or another site can
 //! use.
+use crate::attempts::Guesser;
 use crate::counter;
 use crate::desk::NotIn;
 use crate::guard::Peer;
@@ -22,6 +23,9 @@ use view::Language;
 
 const COACH: &str = "pinladder-coach";
 const OWN: &str = "pinladder-own";
+const KNOWN: &str = "pinladder-known";
+/// A browser that signed in is known for half a year.
+const KNOWN_S: u64 = 180 * 24 * 60 * 60;
 const LANGUAGE: &str = "pinladder-language";
 /// The chosen language is kept for a year.
 const LANGUAGE_S: u64 = 365 * 24 * 60 * 60;
@@ -50,13 +54,19 @@ pub(crate) async fn sign_in(
     request: Request,
 ) -> Result<Response, Problem> {
     let say = app.language(request.headers());
-    let code = field(&read_form(request).await?, "code")?;
     let from = address(peer);
-    match app.desk.sign_in(code, from).await {
+    let guesser = guesser(&app, request.headers(), from);
+    let code = field(&read_form(request).await?, "code")?;
+    match app.desk.sign_in(code, guesser).await {
         Ok((token, lasts_s)) => {
             tracing::info!(%from, "a coach signed in");
             let mut response = Redirect::to("/coach").into_response();
             set_cookie(&mut response, &app, COACH, &token, lasts_s);
+            if !matches!(guesser, Guesser::Known(_))
+                && let Some(word) = app.desk.known_word()
+            {
+                set_cookie(&mut response, &app, KNOWN, &word, KNOWN_S);
+            }
             Ok(response)
         }
         Err(NotIn::Wait(seconds)) => {
@@ -79,6 +89,11 @@ fn address(peer: Option<Extension<Peer>>) -> IpAddr {
     peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |Extension(peer)| peer.0)
 }
 
+/// Whoever comes with the word of an earlier sign-in is counted apart from strangers.
+fn guesser(app: &App, headers: &HeaderMap, from: IpAddr) -> Guesser {
+    app.desk.guesser(cookie(headers, KNOWN), from)
+}
+
 /// An order at the coach's desk: a session, and the code again.
 pub(crate) async fn order(
     State(app): State<App>,
@@ -89,12 +104,13 @@ pub(crate) async fn order(
     if !is_coach(&app, &headers) {
         return Err(Problem::new(StatusCode::UNAUTHORIZED, w::SIGN_IN_FIRST));
     }
+    let guesser = guesser(&app, &headers, address(peer));
     let form = read_form(request).await?;
     let (code, about) = (field(&form, "code")?, field(&form, "about")?);
     let errand = counter::errand(&field(&form, "order")?, &about);
     let errand = errand.ok_or(Problem::new(StatusCode::BAD_REQUEST, w::NO_SUCH_ORDER))?;
     let say = app.language(&headers);
-    let (status, told) = match app.desk.order(errand, code, address(peer)).await {
+    let (status, told) = match app.desk.order(errand, code, guesser).await {
         Ok(told) => (StatusCode::OK, told.words(say)),
         Err(NotIn::Wait(seconds)) => return Err(Problem::wait(seconds)),
         Err(why) => (StatusCode::FORBIDDEN, why.words(say)),
@@ -112,51 +128,56 @@ pub(crate) async fn sign_out(State(app): State<App>, headers: HeaderMap) -> Resp
     response
 }
 
-/// A lifter's own record: the link opens it once, and the session that it gives shows it again
-/// until its time is over.
+/// A lifter's own record: the link opens it once, by a tap, since programs look at links before
+/// people do; the session that it gives shows it again until its time is over.
 pub(crate) async fn mine(
     State(app): State<App>,
     headers: HeaderMap,
-    request_method: axum::http::Method,
     token: Result<Path<String>, axum::extract::rejection::PathRejection>,
 ) -> Result<Response, Response> {
     let token = token.map(|Path(token)| token).unwrap_or_default();
     let say = app.language(&headers);
-    let closed = || {
-        let known = token::is_token(&token) && app.desk.knows_link(&token);
-        let status = if known {
-            StatusCode::GONE
-        } else {
-            StatusCode::NOT_FOUND
-        };
-        (status, page_of(front::gone(say))).into_response()
-    };
-    if !token::is_token(&token) {
-        return Err(closed());
-    }
     let own = cookie(&headers, OWN).and_then(|cookie| app.desk.lifter(cookie));
     let again = own.filter(|(_, link)| *link == token::hash(&token));
-    // A look ahead by HEAD must not use the link up.
-    let opened = match again {
-        Some((lifter, _)) => Some((None, lifter)),
-        None if request_method == axum::http::Method::HEAD => None,
-        None => app
-            .desk
-            .open_link(&token)
-            .map(|(session, lasts_s, lifter)| (Some((session, lasts_s)), lifter)),
-    };
-    let Some((session, lifter)) = opened else {
-        return Err(closed());
+    let Some((lifter, _)) = again else {
+        if token::is_token(&token) && app.desk.is_link(&token) {
+            return Ok(page_of(front::open_own(say, &token)).into_response());
+        }
+        return Err(closed(&app, say, &token));
     };
     let filled = app.desk.filled();
-    let mut response = stream_page(&app, move |record, sink| {
+    stream_page(&app, move |record, sink| {
         lifter_page::write(say, (record, &filled), (&lifter, Nav::Own), sink)
     })
-    .await?;
-    if let Some((session, lasts_s)) = session {
-        set_cookie(&mut response, &app, OWN, &session, lasts_s);
-    }
-    Ok(response)
+    .await
+}
+
+/// Opens a lifter's link: from now on this browser alone has it.
+pub(crate) async fn open_mine(
+    State(app): State<App>,
+    headers: HeaderMap,
+    token: Result<Path<String>, axum::extract::rejection::PathRejection>,
+) -> Response {
+    let token = token.map(|Path(token)| token).unwrap_or_default();
+    let say = app.language(&headers);
+    let opened = token::is_token(&token).then(|| app.desk.open_link(&token));
+    let Some((session, lasts_s)) = opened.flatten() else {
+        return closed(&app, say, &token);
+    };
+    let mut response = Redirect::to(&format!("/mine/{token}")).into_response();
+    set_cookie(&mut response, &app, OWN, &session, lasts_s);
+    response
+}
+
+/// That a link opens nothing: no longer, or never.
+fn closed(app: &App, say: Language, token: &str) -> Response {
+    let known = token::is_token(token) && app.desk.knows_link(token);
+    let status = if known {
+        StatusCode::GONE
+    } else {
+        StatusCode::NOT_FOUND
+    };
+    (status, page_of(front::gone(say))).into_response()
 }
 
 /// The fields of a form, percent-encoded (URL Standard, 5.1).

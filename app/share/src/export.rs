@@ -24,6 +24,8 @@ impl From<Stop> for ExportError {
         match stop {
             Stop::Record(error) => Self::Record(error),
             Stop::Gone(error) | Stop::Copy(error) => Self::Write(error),
+            // An export is of everybody.
+            Stop::Nobody => Self::Write(io::ErrorKind::NotFound.into()),
         }
     }
 }

@@ -35,6 +35,18 @@ pub(crate) fn sign_in(say: Language, told: Option<&str>) -> Markup {
     }
 }
 
+/// Before a lifter's link is used up: a button, since a preview looks at pages too.
+pub(crate) fn open_own(say: Language, token: &str) -> Markup {
+    html! {
+        (head(say, say.pick(w::YOUR_RECORD), Nav::All))
+        p { (say.pick(w::ONCE)) }
+        form class="sign-in" method="post" action=(format!("/mine/{token}")) {
+            button { (say.pick(w::SHOW_RECORD)) }
+        }
+        (foot(say))
+    }
+}
+
 pub(crate) fn gone(say: Language) -> Markup {
     html! {
         (head(say, say.pick(w::YOUR_RECORD), Nav::All))

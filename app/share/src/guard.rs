@@ -86,6 +86,7 @@ fn reads_html(request: &Request) -> bool {
 fn methods(path: &str) -> &'static str {
     match path {
         "/sign-in" | "/coach/desk" => "GET, HEAD, POST",
+        own if own.starts_with("/mine/") => "GET, HEAD, POST",
         "/sign-out" | "/language" => "POST",
         _ => "GET, HEAD",
     }

@@ -29,7 +29,6 @@ pub(crate) fn write(
     (lifter, nav): (&str, Nav),
     sink: &mut Sink,
 ) -> Result<(), Stop> {
-    put(sink, &head(say, lifter, nav))?;
     let known = match record {
         Some(record) => record.lifters()?.into_iter().find(|l| l.lifter == lifter),
         None => None,
@@ -39,7 +38,12 @@ pub(crate) fn write(
         None => Vec::new(),
     };
     let rows = together(rows, filled, EVER, Some(lifter));
-    if known.is_none() && rows.is_empty() {
+    let nothing = known.is_none() && rows.is_empty();
+    if nothing && nav == Nav::Coach {
+        return Err(Stop::Nobody);
+    }
+    put(sink, &head(say, lifter, nav))?;
+    if nothing {
         put(sink, &html! { p { (say.pick(w::NOTHING_OF)) } })?;
         return Ok(put(sink, &foot(say))?);
     }

@@ -88,7 +88,7 @@ pub fn router(places: Places, desk: Desk, secure: bool) -> Router {
         .route("/record.csv", get(csv))
         .route("/record.json", get(json))
         .route("/journal.sqlite", get(database))
-        .route("/mine/{token}", get(doors::mine))
+        .route("/mine/{token}", get(doors::mine).post(doors::open_mine))
         .fallback(nothing_here)
         .with_state(app.clone())
         .layer(middleware::from_fn_with_state(app, guard))

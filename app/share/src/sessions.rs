@@ -110,6 +110,13 @@ impl Sessions {
             .any(|link| token::hash(&link.token) == hash)
     }
 
+    /// Whether a link of this token may still be opened.
+    pub(crate) fn is_link(&self, now: u64, token: &str) -> bool {
+        let hash = token::hash(token);
+        let fits = |link: &Link| !link.used && link.until > now && token::hash(&link.token) == hash;
+        self.links.iter().any(fits)
+    }
+
     /// Opens a link, once: the session that it gives, its token and end.
     pub(crate) fn open_link(&mut self, now: u64, token: &str) -> Option<(String, u64, String)> {
         let hash = token::hash(token);

@@ -49,6 +49,8 @@ pub(crate) enum Stop {
     Record(RecordError),
     /// No copy of the journal could be made or read.
     Copy(io::Error),
+    /// There is nothing of that name.
+    Nobody,
 }
 
 impl From<RecordError> for Stop {
@@ -120,12 +122,13 @@ async fn pieces(
             Ok(()) | Err(Stop::Gone(_)) => {}
             Err(Stop::Record(error)) => {
                 tracing::error!(%error, "the record cannot be shown");
-                sink.fail();
+                sink.fail(io::ErrorKind::Other);
             }
             Err(Stop::Copy(error)) => {
                 tracing::error!(%error, "the database cannot be copied");
-                sink.fail();
+                sink.fail(io::ErrorKind::Other);
             }
+            Err(Stop::Nobody) => sink.fail(io::ErrorKind::NotFound),
         }
         drop(seat);
     });
@@ -136,6 +139,9 @@ async fn pieces(
             rest: pieces,
             worker,
         })),
+        Ok(Some(Err(error))) if error.kind() == io::ErrorKind::NotFound => {
+            Err(Problem::new(StatusCode::NOT_FOUND, w::NOBODY))
+        }
         Ok(Some(Err(_)) | None) => Err(unreadable),
         Err(_) => Err(Problem::new(StatusCode::SERVICE_UNAVAILABLE, w::SLOW)),
     }
@@ -157,8 +163,8 @@ impl Sink {
     }
 
     /// Ends the answer as broken, so that nobody takes it for whole.
-    fn fail(&self) {
-        let broken = io::Error::other("the record could not be read to its end");
+    fn fail(&self, kind: io::ErrorKind) {
+        let broken = io::Error::new(kind, "the record could not be read to its end");
         // Who has gone need not know.
         drop(self.sender.blocking_send(Err(broken)));
     }

@@ -11,7 +11,7 @@ use rustls::pki_types::{CertificateDer, PrivateKeyDer};
 use sha2::{Digest as _, Sha256};
 use std::fs;
 use std::io::{self, Write as _};
-use std::os::unix::fs::PermissionsExt as _;
+use std::os::unix::fs::{MetadataExt as _, PermissionsExt as _};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use thiserror::Error;
@@ -41,6 +41,14 @@ pub enum TlsError {
         wanted: &'static str,
         /// What the library says.
         detail: String,
+    },
+    /// A key that others on the machine can read.
+    #[error("{} can be read by others on this machine (mode {mode:04o}); make it private: chmod 600 {}", .path.display(), .path.display())]
+    Open {
+        /// The file.
+        path: PathBuf,
+        /// Its permissions.
+        mode: u32,
     },
     /// Certificate and key do not fit, or none could be made.
     #[error(
@@ -103,6 +111,7 @@ pub fn identity(
         .collect();
     let secret = PrivateKeyDer::from_pem_slice(&read(&key)?)
         .map_err(|error| content(&key, "private key", error.to_string()))?;
+    is_ours_alone(&key)?;
     let config = ServerConfig::builder_with_provider(Arc::new(ring::default_provider()))
         .with_safe_default_protocol_versions()
         .and_then(|config| config.with_no_client_auth().with_single_cert(chain, secret))
@@ -117,6 +126,25 @@ fn read(path: &Path) -> Result<Vec<u8>, TlsError> {
     fs::read(path).map_err(|source| TlsError::File {
         path: path.to_owned(),
         source,
+    })
+}
+
+/// A key that others on the machine can read is no secret. The group may read it where it belongs
+/// to root, as keys do that a package keeps for several services (the rule of PostgreSQL's
+/// `ssl_key_file`).
+fn is_ours_alone(key: &Path) -> Result<(), TlsError> {
+    let about = fs::metadata(key).map_err(|source| TlsError::File {
+        path: key.to_owned(),
+        source,
+    })?;
+    let mode = about.permissions().mode() & 0o777;
+    let open = if about.uid() == 0 { 0o037 } else { 0o077 };
+    if mode & open == 0 {
+        return Ok(());
+    }
+    Err(TlsError::Open {
+        path: key.to_owned(),
+        mode,
     })
 }
 

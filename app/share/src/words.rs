@@ -22,6 +22,8 @@ view::phrases! {
     SIGN_IN: "Sign in", "Anmelden";
     YOUR_RECORD: "Your record", "Deine Daten";
     ONCE: "This page opens once and closes ten minutes after the lift.", "Diese Seite öffnet einmal und schließt zehn Minuten nach der Übung.";
+    SHOW_RECORD: "Show my record", "Meine Daten zeigen";
+    NOBODY: "there is no lifter of that name on record; choose one from the list", "unter diesem Namen ist niemand bekannt; wähl jemanden aus der Liste";
     GONE: "This link was opened already, or its ten minutes are over. The kiosk shows another at the end of your next lift.", "Dieser Link wurde schon geöffnet, oder seine zehn Minuten sind um. Der Kiosk zeigt am Ende deiner nächsten Übung einen neuen.";
     // The coach's list.
     DUE_AND_WAITS: "Due, and who waits for the coach", "Fällig, und wer auf den Coach wartet";

@@ -284,8 +284,9 @@ fn backup(error: &BackupError) -> Words {
 
 fn code(error: &CodeError) -> Words {
     match error {
-        CodeError::Plain => words!(
-            "a code that is soon guessed; choose one that is no row of the same or of following signs"
+        CodeError::Plain(why) => words!(
+            "a code that is soon guessed: {0}; choose another, three plain words for example",
+            plain(*why)
         ),
         CodeError::Hash(why) => words!("the code cannot be kept safely ({0}); try again", why),
         CodeError::File { path, source } => words!(
@@ -299,6 +300,16 @@ fn code(error: &CodeError) -> Words {
             CODE_SHORTEST,
             CODE_LONGEST
         ),
+    }
+}
+
+fn plain(why: Plain) -> Words {
+    match why {
+        Plain::FewSigns => words!("fewer than four different signs"),
+        Plain::Repeats => words!("the same piece over and over"),
+        Plain::Row => words!("a row of letters, digits or keys"),
+        Plain::Date => words!("a date"),
+        Plain::Common => words!("a word that everybody tries"),
     }
 }
 

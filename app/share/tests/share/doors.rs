@@ -167,6 +167,59 @@ async fn guesses_are_few() {
     assert_eq!(guess("10.0.0.1", CODE).await.status(), 303);
 }
 
+/// Thirty wrong codes from six addresses shut strangers out, but no coach.
+#[tokio::test]
+async fn strangers_do_not_shut_the_coach_out() {
+    let gym = two_days();
+    share::set_code(gym.folder(), CODE).expect("sets");
+    let from = |host: &str| {
+        let from: IpAddr = host.parse().expect("an address");
+        gym.router().layer(Extension(Peer(from)))
+    };
+    let first = sign_in(from("10.0.0.9"), CODE).await;
+    let words = first.headers().get_all("set-cookie").iter();
+    let words = words.map(|word| word.to_str().expect("text").to_owned());
+    let known = words
+        .filter(|word| word.starts_with("pinladder-known="))
+        .last();
+    let known = known.expect("the browser is known from now on");
+    assert!(known.contains("; HttpOnly") && known.contains("; SameSite=Strict"));
+    let known = known.split(';').next().expect("a pair").to_owned();
+    for n in 0..30 {
+        let host = format!("10.0.1.{}", n % 6);
+        assert_eq!(sign_in(from(&host), "guess").await.status(), 403);
+    }
+    assert_eq!(sign_in(from("10.0.0.9"), CODE).await.status(), 429);
+    assert_eq!(gym.desk().judge(CODE), Ok(()), "nor at the kiosk itself");
+    let with = async |known: &str, code: &str| {
+        let headers = [FORM, OURS, ("cookie", known)];
+        post(&gym, "/sign-in", &headers, format!("code={code}").into()).await
+    };
+    assert_eq!(with(&known, CODE).await.status(), 303);
+    let made_up = format!("pinladder-known={}", "0".repeat(64));
+    assert_eq!(with(&made_up, CODE).await.status(), 429);
+    // It is held to as few guesses as any other, and to the code that it was given under.
+    for _ in 0..5 {
+        assert_eq!(with(&known, "guess").await.status(), 403);
+    }
+    assert_eq!(with(&known, CODE).await.status(), 429);
+    gym.wait_ms(1);
+    share::set_code(gym.folder(), "another-code").expect("sets");
+    assert_eq!(with(&known, "another-code").await.status(), 429);
+}
+
+#[tokio::test]
+async fn a_lifter_without_a_record_is_not_found() {
+    let gym = two_days();
+    let session = gym.coach().await;
+    let headers = [("cookie", session.as_str())];
+    for (name, status) in [("Ada", 200), ("nobody", 404), ("%F0%9F%8F%8B", 404)] {
+        let target = format!("/coach/lifter/{name}");
+        let response = ask_with(gym.router(), "GET", &target, &headers).await;
+        assert_eq!(response.status(), status, "{name}");
+    }
+}
+
 #[tokio::test]
 async fn forms_that_are_none() {
     let gym = two_days();
@@ -258,11 +311,26 @@ async fn other_sites_get_nothing_done() {
 async fn a_lifter_s_link_opens_once() {
     let gym = two_days();
     let path = gym.desk().link(2, "Ada", 0).expect("a link");
-    // A look ahead, as some phones take it, uses nothing up.
-    assert_eq!(ask(gym.router(), "HEAD", &path).await.status(), 410);
-    let response = gym.open(&path).await;
-    assert_eq!(response.status(), 200);
+    // A look ahead, as some phones and mail programs take it, uses nothing up and tells nothing.
+    assert_eq!(ask(gym.router(), "HEAD", &path).await.status(), 200);
+    for _ in 0..3 {
+        let response = gym.open(&path).await;
+        assert_eq!(response.status(), 200);
+        assert!(!response.headers().contains_key("set-cookie"));
+        let page = text(response).await;
+        assert!(page.contains("Show my record") && !page.contains("Ada"));
+    }
+    // Another site cannot open it for somebody.
+    let foreign = [("origin", "http://elsewhere.example")];
+    let response = post(&gym, &path, &foreign, Body::empty()).await;
+    assert_eq!(response.status(), 403);
+    let response = post(&gym, &path, &[OURS], Body::empty()).await;
+    assert_eq!(response.status(), 303);
+    assert_eq!(response.headers()["location"], path.as_str());
     let own = cookie(&response);
+    let opened = [("cookie", own.as_str())];
+    let response = ask_with(gym.router(), "GET", &path, &opened).await;
+    assert_eq!(response.status(), 200);
     let page = text(response).await;
     assert!(page.contains("<h1>Ada</h1>") && page.contains("halting deadlift"));
     assert!(
@@ -270,6 +338,8 @@ async fn a_lifter_s_link_opens_once() {
         "only her own record"
     );
     assert_eq!(gym.open(&path).await.status(), 410, "once");
+    let twice = post(&gym, &path, &[OURS], Body::empty()).await;
+    assert_eq!(twice.status(), 410, "once");
     let headers = [("cookie", own.as_str())];
     let again = ask_with(gym.router(), "GET", &path, &headers).await;
     assert_eq!(again.status(), 200, "the same browser may look again");
@@ -322,12 +392,12 @@ fn codes_are_hashed_and_the_file_is_ours_alone() {
         ("", "a code of 0 characters; choose from 6 to 64"),
         ("12345", "a code of 5 characters; choose from 6 to 64"),
         (
-            "123456",
-            "a code that is soon guessed; choose one that is no row of the same or of following signs",
+            "112233",
+            "a code that is soon guessed: a row of letters, digits or keys; choose another, three plain words for example",
         ),
         (
-            "aaaaaaaa",
-            "a code that is soon guessed; choose one that is no row of the same or of following signs",
+            "Password",
+            "a code that is soon guessed: a word that everybody tries; choose another, three plain words for example",
         ),
     ] {
         assert_eq!(set(code), Err(told.to_owned()));

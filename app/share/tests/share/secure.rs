@@ -83,6 +83,18 @@ fn files_that_are_no_certificate() {
     };
     assert!(told(&noise, &key).starts_with("DATA/noise.pem is no certificate in PEM"));
     assert!(told(&certificate, &noise).starts_with("DATA/noise.pem is no private key in PEM"));
+    // A key that others can read is no secret; its group may where root keeps it.
+    let set = |mode| {
+        let mode = std::fs::Permissions::from_mode(mode);
+        std::fs::set_permissions(&key, mode).expect("sets");
+    };
+    set(0o644);
+    assert_eq!(
+        told(&certificate, &key),
+        "DATA/lan-key.pem can be read by others on this machine (mode 0644); make it private: \
+         chmod 600 DATA/lan-key.pem"
+    );
+    set(0o600);
     assert!(told(&folder.path().join("none"), &key).starts_with("DATA/none cannot be used"));
     let other = tempfile::tempdir().expect("a folder");
     identity(other.path(), None, &names).expect("made");

@@ -72,7 +72,12 @@ super::rows! {
     "{0} cannot be used ({1}); check that the place is there, open to this user and not full" => "{0} ist nicht zu gebrauchen ({1}); prüf, ob der Ort da ist, offen für diesen Benutzer und nicht voll";
     "{0} is the data folder itself; choose a place on another disk" => "{0} ist der Datenordner selbst; wähl einen Ort auf einem anderen Datenträger";
     "{0} is in use; close the kiosk first, or restore on its desk" => "{0} ist in Gebrauch; schließ erst den Kiosk, oder leg die Kopie an seinem Schreibtisch zurück";
-    "a code that is soon guessed; choose one that is no row of the same or of following signs" => "ein Code, der schnell zu raten ist; wähl einen ohne Reihe gleicher oder aufeinander folgender Zeichen";
+    "a code that is soon guessed: {0}; choose another, three plain words for example" => "ein Code, der schnell zu raten ist: {0}; wähl einen anderen, etwa drei schlichte Wörter";
+    "fewer than four different signs" => "weniger als vier verschiedene Zeichen";
+    "the same piece over and over" => "immer wieder dasselbe Stück";
+    "a row of letters, digits or keys" => "eine Reihe von Buchstaben, Ziffern oder Tasten";
+    "a date" => "ein Datum";
+    "a word that everybody tries" => "ein Wort, das jeder versucht";
     "the code cannot be kept safely ({0}); try again" => "der Code lässt sich nicht sicher behalten ({0}); versuch es noch einmal";
     "{0} cannot be used ({1}); check the data folder's permissions" => "{0} ist nicht zu gebrauchen ({1}); prüf die Rechte des Datenordners";
     "a code of {0} characters; choose from {1} to {2}" => "ein Code von {0} Zeichen; nimm {1} bis {2}";
