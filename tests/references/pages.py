@@ -312,6 +312,8 @@ def own(driver, out, season):
     path = season.say("link")
     driver.delete_all_cookies()
     driver.get(BASE + path)
+    shoot(driver, out, "mine-before", PHONE)
+    driver.find_element(By.CSS_SELECTOR, "main button, form.sign-in button").click()
     charts(driver)
     shoot(driver, out, "mine-phone", PHONE)
     driver.refresh()

@@ -8,7 +8,7 @@ use hardware::{DeviceFault, Trouble};
 use journal::wire::WireFault;
 use journal::{BackupError, JournalError, RecordError, RowFault};
 use plan::{Piece, Words, words};
-use share::{CODE_LONGEST, CODE_SHORTEST, CodeError};
+use share::{CODE_LONGEST, CODE_SHORTEST, CodeError, Plain};
 use std::io;
 use std::path::Path;
 
