@@ -84,6 +84,12 @@ impl People {
         }
         let cut = usize::try_from(self.dice.roll(new as u64 - 1)).unwrap_or(0);
         let mut kept = events.len() - 1 - cut;
+        // Where nothing of the tap was written but what the machine says of itself, it was not heard.
+        let heard = |event: &domain::Event| !matches!(event.fact, Fact::ClockSet { .. });
+        let own = events.iter().take(kept).filter(|(seq, _)| *seq > from);
+        if !own.map(|(_, event)| event).any(heard) {
+            return;
+        }
         // A set and its plates are written in one piece.
         let last = events.get(kept - 1).map(|(_, event)| &event.fact);
         if matches!(last, Some(Fact::BarSaid(word)) if matches!(word.said, Said::Set(_))) {

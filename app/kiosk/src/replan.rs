@@ -1,6 +1,7 @@
 //! After an entry: the order of turns at that station is planned anew from the bar as it stands.
 //!
-//! Those called already keep their places. Refuses: keeping a lifter waiting; the planner ends
+//! Those called already keep their places, and whoever is up keeps the plates that the screen
+//! shows: hands may be at work on them. Refuses: keeping a lifter waiting; the planner ends
 //! with the best it has when its time is up, and a station that cannot be planned keeps the
 //! ladders' own order.
 use crate::clock::stopwatch;
@@ -10,6 +11,7 @@ use domain::rotation::{CalledTurn, Station, ask, open_at};
 use domain::solve::rotation::{Effort, Problem, plan};
 use domain::state::LiftRun;
 use domain::{Gym, LiftNo, Moment, State};
+use std::collections::BTreeSet;
 
 /// Time for one plan, nanoseconds: with it, the entry is still on the screen within 100 ms.
 const WITHIN_NS: u64 = 40_000_000;
@@ -29,7 +31,16 @@ pub enum Patience {
     Never,
 }
 
-/// The turns to call at `station`, `first` before all others; `None` when what is called still serves, or nothing can be
+/// What makes the turns at a station be looked at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Because {
+    /// Something happened to a lifter of that station; who must come first, if anybody.
+    Here(Option<LiftNo>),
+    /// Something happened elsewhere: what is called stays while it can be carried out.
+    Elsewhere,
+}
+
+/// The turns to call at `station`; `None` when what is called still serves, or nothing can be
 /// planned.
 #[must_use]
 pub fn replan(
@@ -38,16 +49,19 @@ pub fn replan(
     station: &Station,
     date: NaiveDate,
     now: Moment,
-    first: Option<LiftNo>,
+    because: Because,
     patience: Patience,
 ) -> Option<Vec<CalledTurn>> {
     let lifters = open_at(state, station, date).count();
     let called = state.rotation(station);
     let never = patience == Patience::Never;
-    let gone = |turn: &CalledTurn| open_at(state, station, date).all(|run| run.no != turn.no);
-    let serves = lifters == 1
+    let (first, may_stay) = match because {
+        Because::Here(first) => (first, lifters == 1),
+        Because::Elsewhere => (None, true),
+    };
+    let serves = may_stay
         && is_next(state, called)
-        && !called.iter().any(gone)
+        && is_for(open_at(state, station, date), called)
         && !lacks(gym, state, station, now);
     if never || lifters == 0 || serves {
         return None;
@@ -70,11 +84,32 @@ pub fn replan(
         let all = asked.with_all_plates();
         turns = attempt(&all.problem).map(|plan| all.turns(&plan));
     }
-    let turns = turns.unwrap_or_else(|refusal| {
+    let mut turns = turns.unwrap_or_else(|refusal| {
         tracing::warn!(%refusal, ?station, "the order of turns cannot be planned");
         by_rest(state, station, date)
     });
+    if let (Some(up), Some(was)) = (turns.first_mut(), called.first())
+        && (up.no, up.rung) == (was.no, was.rung)
+        && is_at_work(state, was)
+        && !lacks(gym, state, station, now)
+    {
+        up.per_side.clone_from(&was.per_side);
+    }
     Some(turns).filter(|turns| turns != called)
+}
+
+/// Whether all who are called have turns to come there, and nobody else has.
+fn is_for<'s>(open: impl Iterator<Item = &'s LiftRun>, called: &[CalledTurn]) -> bool {
+    let open: BTreeSet<LiftNo> = open.map(|run| run.no).collect();
+    open == called.iter().map(|turn| turn.no).collect()
+}
+
+/// Whether the plates of that turn were shown, and nobody has said anything of the bar since.
+fn is_at_work(state: &State, turn: &CalledTurn) -> bool {
+    let run = state.lifts.get(&turn.no);
+    let known = run.and_then(|run| state.bars.get(&run.sheet.bar.name));
+    let ordered = known.and_then(|known| known.ordered.as_ref());
+    ordered.is_some_and(|ordered| ordered.faces() == turn.per_side)
 }
 
 /// Whether what was called begins with the rung of now: not after an undo.

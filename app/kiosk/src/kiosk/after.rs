@@ -3,8 +3,8 @@
 //!
 //! Refuses: to fail; what could not be recorded is logged, and made up for at the next tick.
 use super::Kiosk;
-use crate::replan::replan;
 use domain::day::groups::following;
+use crate::replan::{Because, replan};
 use domain::next::here::{decided, undecided};
 use domain::rotation::{Station, open_at, station_of, stations};
 use domain::state::{LiftRun, Unshown};
@@ -20,7 +20,7 @@ impl Kiosk {
         }
         let no = match command {
             // A lift that is open again has turns to come.
-            Command::Day(DayCommand::ReopenLift { .. }) => return self.replan(None),
+            Command::Day(DayCommand::ReopenLift { .. }) => return self.replan(None, None),
             Command::BeginLift(_) => LiftNo(self.owner.state().last_no),
             Command::EnterSet { no, .. } | Command::SkipRung { no, .. } => *no,
             Command::StopLift(no) | Command::GoOn(no) | Command::Undo(no) => *no,
@@ -44,7 +44,8 @@ impl Kiosk {
         self.follow_top();
         self.decide_next();
         let first = matches!(command, Command::Undo(_) | Command::Claim(_)).then_some(no);
-        self.replan(first);
+        let here = self.owner.state().lifts.get(&no).map(station_of);
+        self.replan(first, here.as_ref());
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
         match command {
@@ -98,7 +99,7 @@ impl Kiosk {
         };
         if !matches!(unshown, Unshown::Word | Unshown::WordUndone) {
             let called = self.owner.state().called_since.clone();
-            self.replan_but(first, &called);
+            self.replan_but(first, None, &called);
         }
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
@@ -216,32 +217,39 @@ impl Kiosk {
         any
     }
 
-    /// Calls the turns at every station anew where they changed.
-    pub(super) fn replan(&mut self, first: Option<LiftNo>) {
-        self.replan_but(first, &BTreeSet::new());
+    /// Calls the turns at every station anew where they changed: at `here`, where something
+    /// happened, or at all without it, as they are best; elsewhere where they no longer serve.
+    pub(super) fn replan(&mut self, first: Option<LiftNo>, here: Option<&Station>) {
+        self.replan_but(first, here, &BTreeSet::new());
     }
 
     /// The same, but at stations where that is done already.
-    fn replan_but(&mut self, first: Option<LiftNo>, done: &BTreeSet<Station>) {
+    fn replan_but(
+        &mut self,
+        first: Option<LiftNo>,
+        here: Option<&Station>,
+        done: &BTreeSet<Station>,
+    ) {
         let (date, now) = (self.date(), self.clock.now());
         let mut stations = stations(self.owner.state(), date);
         stations.retain(|station| !done.contains(station));
         for station in stations {
             let state = self.owner.state();
-            let here = |no: &LiftNo| {
-                state
-                    .lifts
-                    .get(no)
-                    .is_some_and(|r| station_of(r) == station)
+            let own = |no: &LiftNo| {
+                let run = state.lifts.get(no);
+                run.is_some_and(|run| station_of(run) == station)
             };
-            let first = first.filter(here);
+            let because = match here {
+                Some(here) if *here != station => Because::Elsewhere,
+                _ => Because::Here(first.filter(own)),
+            };
             let turns = replan(
                 &self.gym.gym,
                 state,
                 &station,
                 date,
                 now,
-                first,
+                because,
                 self.patience,
             );
             let Some(turns) = turns else { continue };

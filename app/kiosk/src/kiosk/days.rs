@@ -25,7 +25,7 @@ impl Kiosk {
         let closed = self.close_left_open();
         if closed {
             self.decide_next();
-            self.replan(None);
+            self.replan(None, None);
         }
         noted || closed
     }
@@ -83,7 +83,7 @@ impl Kiosk {
         let on = self.date();
         let command = Command::Day(DayCommand::ReopenLift { no, on });
         self.owner.command(&command, self.clock.now())?;
-        self.replan(None);
+        self.replan(None, None);
         self.after_change();
         Ok(())
     }
