@@ -3,12 +3,12 @@
 //!
 //! Refuses: to fail; what could not be recorded is logged, and made up for at the next tick.
 use super::Kiosk;
-use domain::day::groups::following;
 use crate::replan::{Because, replan};
+use domain::day::groups::following;
 use domain::next::here::{decided, undecided};
 use domain::rotation::{Station, open_at, station_of, stations};
 use domain::state::{LiftRun, Unshown};
-use domain::{Command, DayCommand, LiftNo};
+use domain::{Command, DayCommand, LiftNo, State};
 use std::collections::BTreeSet;
 
 impl Kiosk {
@@ -99,7 +99,8 @@ impl Kiosk {
         };
         if !matches!(unshown, Unshown::Word | Unshown::WordUndone) {
             let called = self.owner.state().called_since.clone();
-            self.replan_but(first, None, &called);
+            let here = happened_at(self.owner.state(), unshown);
+            self.replan_but(first, here.as_ref(), &called);
         }
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
@@ -259,4 +260,21 @@ impl Kiosk {
             }
         }
     }
+}
+
+/// The station at which happened what the screen had not answered, where it is one lift's.
+fn happened_at(state: &State, unshown: Unshown) -> Option<Station> {
+    let runs = || state.lifts.values();
+    let run = match unshown {
+        Unshown::Entry(no)
+        | Unshown::Undo(no)
+        | Unshown::Load(no)
+        | Unshown::PutOff(no)
+        | Unshown::Claim(no) => state.lifts.get(&no),
+        Unshown::Begin => state.lifts.get(&LiftNo(state.last_no)),
+        Unshown::Return => runs().max_by_key(|run| run.attendance.here_since),
+        Unshown::Pass => runs().max_by_key(|run| run.attendance.passed_at),
+        Unshown::Word | Unshown::WordUndone => None,
+    };
+    run.map(station_of)
 }
