@@ -41,7 +41,7 @@ impl Guesser {
     fn whole(self) -> Self {
         match self {
             Self::Address(address) => Self::Address(whole(address)),
-            known => known,
+            Self::Known(_) | Self::Kiosk => self,
         }
     }
 }

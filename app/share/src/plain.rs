@@ -103,7 +103,7 @@ fn is_of_keys(code: &[char]) -> bool {
     let forward: String = code.iter().collect();
     let backward: String = code.iter().rev().collect();
     let within = |keys: &&str| keys.contains(&forward) || keys.contains(&backward);
-    KEYS.iter().any(|keys| within(&keys))
+    KEYS.iter().any(within)
 }
 
 /// A piece of at most half the length, over and over to the end.
