@@ -181,7 +181,7 @@ async fn strangers_do_not_shut_the_coach_out() {
     let words = words.map(|word| word.to_str().expect("text").to_owned());
     let known = words
         .filter(|word| word.starts_with("pinladder-known="))
-        .last();
+        .next_back();
     let known = known.expect("the browser is known from now on");
     assert!(known.contains("; HttpOnly") && known.contains("; SameSite=Strict"));
     let known = known.split(';').next().expect("a pair").to_owned();
