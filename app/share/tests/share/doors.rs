@@ -178,10 +178,8 @@ async fn strangers_do_not_shut_the_coach_out() {
     };
     let first = sign_in(from("10.0.0.9"), CODE).await;
     let words = first.headers().get_all("set-cookie").iter();
-    let words = words.map(|word| word.to_str().expect("text").to_owned());
-    let known = words
-        .filter(|word| word.starts_with("pinladder-known="))
-        .next_back();
+    let mut words = words.map(|word| word.to_str().expect("text").to_owned());
+    let known = words.find(|word| word.starts_with("pinladder-known="));
     let known = known.expect("the browser is known from now on");
     assert!(known.contains("; HttpOnly") && known.contains("; SameSite=Strict"));
     let known = known.split(';').next().expect("a pair").to_owned();
