@@ -28,24 +28,23 @@ fn take(data: &Path, work: &str) {
 fn lift_until(bench: &Bench, until: &str) {
     for _ in 0..60 {
         let frame = bench.frame();
-        match &frame.screen {
-            Screen::Bar(bar) if bar.rung.starts_with(until) => return,
-            Screen::Rest(_) => {
-                bench.wait_ms(600_000);
-                continue;
-            }
-            _ => {}
+        if matches!(&frame.screen, Screen::Bar(bar) if bar.rung.starts_with(until)) {
+            return;
         }
-        bench.tap(&main_label(&frame));
+        if matches!(frame.screen, Screen::Rest(_)) {
+            bench.wait_ms(600_000);
+        } else {
+            bench.tap(&main_label(&frame));
+        }
     }
     panic!("no {until}: {}", bench.screen());
 }
 
 fn bar(bench: &Bench) -> view::bar::AtTheBar {
-    match bench.frame().screen {
-        Screen::Bar(bar) => bar,
-        _ => panic!("at the bar: {}", bench.screen()),
-    }
+    let Screen::Bar(bar) = bench.frame().screen else {
+        panic!("at the bar: {}", bench.screen())
+    };
+    bar
 }
 
 #[test]
