@@ -1,5 +1,6 @@
 //! Tests of what the gym's network sees.
 mod doors;
+mod guesses;
 mod gym;
 mod languages;
 mod limits;
