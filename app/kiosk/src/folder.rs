@@ -35,6 +35,10 @@ pub const DEMO_PLAN: &str = include_str!("../../../demo-data/plans/four-weeks.cs
 /// How long a place outside the folder is waited for: at the rack somebody waits too.
 const HANGS: Duration = Duration::from_secs(2);
 
+/// How often, and how long apart, a folder that somebody has is asked for.
+const LOCK_TRIES: u32 = 10;
+const LOCK_WAIT: Duration = Duration::from_millis(50);
+
 /// That a folder is this kiosk's alone.
 #[derive(Debug)]
 pub struct Alone {
@@ -169,7 +173,18 @@ impl Folder {
             Err(why) if is_closed(&why) => return Ok(Alone { _lock: None }),
             Err(why) => return Err(KioskError::File { path, why }),
         };
-        match lock.try_lock() {
+        // A process that is being started holds for a moment what its parent has open.
+        let mut tried = 0;
+        let got = loop {
+            match lock.try_lock() {
+                Err(TryLockError::WouldBlock) if tried < LOCK_TRIES => {
+                    tried += 1;
+                    std::thread::sleep(LOCK_WAIT);
+                }
+                got => break got,
+            }
+        };
+        match got {
             Ok(()) => {
                 journal::clear_halves(&self.0);
                 Ok(Alone { _lock: Some(lock) })

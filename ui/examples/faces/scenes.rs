@@ -71,6 +71,7 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
     notice.notice = "The entry was not kept: the disk is full. Call whoever runs the gym.".into();
     faces.push(("bar-notice", notice.clone()));
     notice.screen = choose(&tiles()[..6]);
+    notice.turn = String::new();
     faces.push(("choose-notice", notice));
     faces
 }
