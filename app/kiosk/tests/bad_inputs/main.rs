@@ -76,16 +76,16 @@ fn sentence(came: &Came) -> String {
     let both = [&came.err, &came.out];
     let said = both.into_iter().find(|text| !text.trim().is_empty());
     let said = said.map(|text| text.trim()).unwrap_or_default();
+    let mut lines = said.lines().map(str::trim).filter(|line| !line.is_empty());
+    let first = lines.next().unwrap_or_default();
+    let first = first.trim_start_matches("pinladder: ").replace('|', "\\|");
+    let mut first = first.replace(cases::LONG, "xxx…");
     // A face that is told with a refusal: the refusal.
     if let Some((_, refused)) = said.rsplit_once("\"refused\":\"")
         && said.starts_with("{\"screen\"")
     {
-        return refused.trim_end_matches("\"}").replace("\\\"", "\"");
+        first = refused.trim_end_matches("\"}").replace("\\\"", "\"");
     }
-    let mut lines = said.lines().map(str::trim).filter(|line| !line.is_empty());
-    let first = lines.next().unwrap_or_default();
-    let first = first.trim_start_matches("pinladder: ").replace('|', "\\|");
-    let first = first.replace(cases::LONG, "xxx…");
     // Lists of all that there is grow with the kiosk.
     for list in ["there are ", "write one of ", "; write \"fives\""] {
         if let Some((before, _)) = first.split_once(list) {
