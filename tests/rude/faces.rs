@@ -6,7 +6,8 @@ use view::{Frame, Screen};
 /// Where one lifter's turn can be spoken of, the button for it is drawn; chips and lists agree.
 pub(super) fn sound(face: &Answer, frame: &Frame) -> Result<(), String> {
     let drawn = |label: &str| face.buttons.iter().any(|b| b.label == label);
-    if has_turn(frame) && !drawn("later, skip...") {
+    // In whatever language somebody chose meanwhile.
+    if has_turn(frame) && (frame.turn.is_empty() || !drawn(&frame.turn)) {
         return Err(format!("nobody can put the turn off on {}", face.screen));
     }
     let mut names: Vec<&str> = frame

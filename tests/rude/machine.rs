@@ -84,10 +84,13 @@ impl People {
         }
         let cut = usize::try_from(self.dice.roll(new as u64 - 1)).unwrap_or(0);
         let mut kept = events.len() - 1 - cut;
-        // Where nothing of the tap was written but what the machine says of itself, it was not heard.
+        // Where nothing of the tap was written but what the machine says of itself, it was not
+        // heard; somebody who was passed over meanwhile is another matter than the tap.
+        let new = || events.iter().filter(|(seq, _)| *seq > from);
+        let passed = new().any(|(_, event)| matches!(event.fact, Fact::TurnPassed { .. }));
         let heard = |event: &domain::Event| !matches!(event.fact, Fact::ClockSet { .. });
-        let own = events.iter().take(kept).filter(|(seq, _)| *seq > from);
-        if !own.map(|(_, event)| event).any(heard) {
+        let kept_of_it = kept.saturating_sub(events.len() - new().count());
+        if passed || !new().take(kept_of_it).any(|(_, event)| heard(event)) {
             return;
         }
         // A set and its plates are written in one piece.

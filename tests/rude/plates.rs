@@ -286,12 +286,13 @@ impl Bars {
         let plates = self.at(&task.bar);
         let plates = plates.plates().filter_map(|p| self.masses.get(&kind(p)));
         let hangs = bar.mass + bar.collars + plates.copied().sum::<Mass>();
-        let unit = Mass::read_with_unit(&task.load).map(|(_, unit)| unit);
+        // Somebody may have chosen a language that writes a comma.
+        let load = task.load.replace(',', ".");
+        let unit = Mass::read_with_unit(&load).map(|(_, unit)| unit);
         let words = unit.map(|unit| hangs.words(unit)).unwrap_or_default();
-        if words == task.load {
+        if words == load {
             return Ok(());
         }
-        let load = &task.load;
         Err(Stuck::Fault(format!(
             "{load} is shown, {words} hangs on the {}",
             task.bar
