@@ -154,7 +154,8 @@ pub(super) fn belongs(
     });
     let last = last.max_by_key(|(at, ..)| *at);
     let logged = last.map(|(_, load, reps)| (Some(load), Some(reps)));
-    if logged == Some((face.load.clone(), reps)) {
+    let shown = face.load.as_ref().map(|load| load.replace(',', "."));
+    if logged == Some((shown, reps)) {
         return Ok(());
     }
     Err(format!(
