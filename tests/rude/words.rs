@@ -72,7 +72,8 @@ impl People {
         } else {
             None
         };
-        if !self.press(Deed::Holds) {
+        if !self.press(Deed::Holds) || self.face.screen != "holds" {
+            // The face changed under the finger.
             return;
         }
         match word {
@@ -111,6 +112,7 @@ impl People {
     pub(super) fn says_wrong(&mut self) {
         let face = self.face.clone();
         let Some(bar) = face.bar.clone() else { return };
+        let known = self.rehearsal.kiosk().state().bars.clone();
         let said = if face.button(Deed::Loaded).is_some() && self.dice.chance(50) {
             self.press(Deed::Loaded)
         } else if face.button(Deed::Holds).is_some() {
@@ -124,7 +126,8 @@ impl People {
         } else {
             false
         };
-        if !said {
+        if !said || self.rehearsal.kiosk().state().bars == known {
+            // Nobody heard it: the face changed under the finger.
             return;
         }
         self.note("slip", "said something wrong of the bar");
@@ -148,7 +151,14 @@ impl People {
         self.hear(&Line::tap(label));
         self.bars.misled(&bar);
         self.read = None;
+        if self.looks_again(face.sets_logged) {
+            return;
+        }
+        let logged = self.face.sets_logged;
         self.undo_by(1, 0);
+        if self.looks_again(logged) {
+            self.undo_by(1, 0);
+        }
         if self.face.sets_logged != face.sets_logged {
             self.fault(format!("a set logged by mistake stays: {:?}", self.face));
         }

@@ -15,8 +15,12 @@ impl Stage {
             if shown.date == scene.date {
                 return Self::of(shown);
             }
-            // Another day: everybody begins anew.
-            return Self::default();
+            // Another day: everybody begins anew; the floor stays the floor.
+            let floor = shown.screen == ShownScreen::Floor;
+            return Self {
+                floor,
+                ..Self::default()
+            };
         }
         let last = scene.runs().max_by_key(|run| last_touched(run));
         let open = last.filter(|run| !run.is_over());
