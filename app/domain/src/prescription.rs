@@ -65,6 +65,19 @@ pub enum Role {
     Drop,
 }
 
+impl Role {
+    /// "work", "top", "back-off" or "drop".
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Work => "work",
+            Self::Top => "top",
+            Self::BackOff => "back-off",
+            Self::Drop => "drop",
+        }
+    }
+}
+
 /// How a plan names a load.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum LoadWish {

@@ -1,10 +1,14 @@
 //! A start from the kept state: it is kept when nobody waits, the face is the same with it and
 //! without, and damage in what such a start does not read is told all the same.
+#[path = "evening/mod.rs"]
+mod evening;
+
+use evening::lift_until;
 use kiosk::clock::BenchClock;
 use kiosk::{Folder, Kiosk};
 use std::fs;
 use std::path::Path;
-use view::{Screen, Tap};
+use view::Tap;
 
 /// Ticks until the journal has rested.
 const IDLE_TICKS: usize = 25;
@@ -14,31 +18,6 @@ fn open(data: &Path) -> Kiosk {
     let clock = BenchClock::at(day.and_hms_opt(18, 0, 0).expect("a time"));
     let folder = Folder::open(Some(data)).expect("a folder");
     Kiosk::open(&folder, Box::new(clock)).expect("it opens")
-}
-
-/// Taps as an evening has them until so many events are kept.
-#[allow(
-    clippy::wildcard_enum_match_arm,
-    reason = "every other face has one main button"
-)]
-fn lift_until(kiosk: &mut Kiosk, events: u64) {
-    for at in 0..2_000_usize {
-        if kiosk.seq() >= events {
-            return;
-        }
-        let tap = match &kiosk.frame().screen {
-            Screen::Choose(choose) => {
-                let tile = &choose.tiles[at % choose.tiles.len()];
-                Tap::Lifter(tile.lifter.clone())
-            }
-            Screen::SetUp(set_up) if set_up.main.is_empty() => Tap::All,
-            Screen::End(_) => Tap::Undo,
-            _ if at.is_multiple_of(11) => Tap::All,
-            _ => Tap::Main,
-        };
-        kiosk.tap(&tap);
-    }
-    panic!("only {} events", kiosk.seq());
 }
 
 #[test]

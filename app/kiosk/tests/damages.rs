@@ -1,14 +1,17 @@
 //! Damage to every file of the data folder, seeded: each is told, or does no harm; none is silent.
 //!
 //! `PINLADDER_DAMAGES=400 cargo test -p kiosk --test damages` does so many to each file.
+#[path = "evening/mod.rs"]
+mod evening;
+
 use disk::Random;
 use domain::State;
+use evening::lift_until;
 use kiosk::clock::BenchClock;
 use kiosk::{Folder, Kiosk, KioskError};
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
-use view::{Screen, Tap};
 
 type Files = BTreeMap<String, Vec<u8>>;
 
@@ -25,39 +28,15 @@ fn open(data: &Path) -> Result<Kiosk, KioskError> {
     Kiosk::open(&folder, Box::new(clock))
 }
 
-#[allow(
-    clippy::wildcard_enum_match_arm,
-    reason = "every other face has one main button"
-)]
-fn lift(kiosk: &mut Kiosk, events: u64) {
-    for at in 0..2_000_usize {
-        if kiosk.seq() >= events {
-            return;
-        }
-        let tap = match &kiosk.frame().screen {
-            Screen::Choose(choose) => {
-                let tile = &choose.tiles[at % choose.tiles.len()];
-                Tap::Lifter(tile.lifter.clone())
-            }
-            Screen::SetUp(set_up) if set_up.main.is_empty() => Tap::All,
-            Screen::End(_) => Tap::Undo,
-            _ if at.is_multiple_of(11) => Tap::All,
-            _ => Tap::Main,
-        };
-        kiosk.tap(&tap);
-    }
-    panic!("only {} events", kiosk.seq());
-}
-
 /// A folder as a power cut leaves it in the middle of an evening.
 fn left() -> (Files, State) {
     let data = tempfile::tempdir().expect("a folder");
     let mut kiosk = open(data.path()).expect("opens");
-    lift(&mut kiosk, EVENTS);
+    lift_until(&mut kiosk, EVENTS);
     for _ in 0..25 {
         kiosk.tick();
     }
-    lift(&mut kiosk, EVENTS + 12);
+    lift_until(&mut kiosk, EVENTS + 12);
     (files(data.path()), kiosk.state().clone())
 }
 

@@ -4,10 +4,11 @@
 use crate::fault::{Column, Fault, Wrong};
 use crate::gathered::shorten;
 use crate::plan_faults::letters;
-use crate::set_group::{LoadAsk, PlanRow, Role, SetGroup, ShareOf};
+use crate::set_group::{LoadAsk, PlanRow, SetGroup, ShareOf};
 use crate::words::{Words, words};
 use domain::Prescription;
 use domain::prescription::LoadWish;
+use domain::prescription::Role;
 
 /// Faults that are kept of a plan.
 const KEPT_MAX: usize = 50;
@@ -91,12 +92,7 @@ fn group(group: &SetGroup) -> Result<domain::prescription::SetGroup, Words> {
         },
         load: load(group)?,
         rest_s: group.rest_s,
-        role: match group.role {
-            Role::Work => domain::prescription::Role::Work,
-            Role::Top => domain::prescription::Role::Top,
-            Role::BackOff => domain::prescription::Role::BackOff,
-            Role::Drop => domain::prescription::Role::Drop,
-        },
+        role: group.role,
         effort: group.effort,
     })
 }

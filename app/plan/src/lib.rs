@@ -63,6 +63,7 @@ pub mod fields;
 pub use blank::{blank_csv, blank_xlsx};
 pub use check::{PLAN_ENDINGS, check, check_all};
 pub use coach_file::{Understood, coach_plan, coach_plan_since, understand};
+pub use domain::prescription::Role;
 pub use fault::{Column, Fault, Weight, count};
 pub use gathered::shorten;
 pub use gym_file::{gym, gym_noted};
@@ -70,9 +71,7 @@ pub use kiosk_file::{Kiosk, kiosk, kiosk_noted};
 pub use meet_file::meet;
 pub use plan_text::{PlanCells, plan_csv};
 pub use programme_file::coaching;
-pub use set_group::{
-    From, LoadAsk, PlanRow, Reps, Role, SetGroup, ShareOf, effort_text, share_text,
-};
+pub use set_group::{From, LoadAsk, PlanRow, Reps, SetGroup, ShareOf, effort_text, share_text};
 pub use shift::shift_weeks;
 pub use words::{Piece, Term, Words};
 

@@ -12,9 +12,10 @@ use crate::plan_row::{Own, Reading};
 use crate::plan_time::rest_of_time;
 use crate::quantity::{rest_s, whole};
 use crate::scheme::{self, Bare, spread};
-use crate::set_group::{LoadAsk, PlanRow, Reps, Role, SetGroup};
+use crate::set_group::{LoadAsk, PlanRow, Reps, SetGroup};
 use crate::words::words;
 use domain::MassUnit;
+use domain::prescription::Role;
 
 /// Longest note, in characters.
 pub(crate) const NOTE_MAX: usize = 200;

@@ -2,6 +2,7 @@
 //!
 //! Refuses: what it means for plates, and what a lifter can do today; that is the domain's.
 use chrono::NaiveDate;
+use domain::prescription::Role;
 use domain::{Mass, MassUnit, decimal};
 use std::fmt;
 
@@ -89,20 +90,6 @@ pub enum ShareOf {
     TopSet,
 }
 
-/// What sets are for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub enum Role {
-    /// Work.
-    #[default]
-    Work,
-    /// The heaviest of the day, which others follow.
-    Top,
-    /// Lighter ones after it.
-    BackOff,
-    /// Lighter ones right after, without a rest of their own.
-    Drop,
-}
-
 impl Reps {
     /// So many, no more and no less.
     #[must_use]
@@ -128,19 +115,6 @@ impl ShareOf {
             Self::TrainingMax => "training max",
             Self::Best => "best",
             Self::TopSet => "top set",
-        }
-    }
-}
-
-impl Role {
-    /// "work", "top", "back-off" or "drop".
-    #[must_use]
-    pub const fn word(self) -> &'static str {
-        match self {
-            Self::Work => "work",
-            Self::Top => "top",
-            Self::BackOff => "back-off",
-            Self::Drop => "drop",
         }
     }
 }

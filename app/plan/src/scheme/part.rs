@@ -8,8 +8,9 @@ use super::load::{self, word_at};
 use super::{Bare, time::time};
 use crate::fault::{Wrong, quote};
 use crate::quantity::rest_s;
-use crate::set_group::{LoadAsk, Reps, Role, ShareOf};
+use crate::set_group::{LoadAsk, Reps, ShareOf};
 use crate::words::words;
+use domain::prescription::Role;
 
 /// A share whose reference may still follow from its role.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

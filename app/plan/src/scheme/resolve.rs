@@ -5,8 +5,9 @@ use super::dims::{self, REPS_MAX, Told, count};
 use super::part::{Asked, Part};
 use super::{Bare, Beside, bare_load};
 use crate::fault::{Wrong, quote};
-use crate::set_group::{LoadAsk, Reps, Role, SetGroup, ShareOf};
+use crate::set_group::{LoadAsk, Reps, SetGroup, ShareOf};
 use crate::words::words;
+use domain::prescription::Role;
 
 /// The groups of a part.
 pub(super) fn groups(

@@ -9,7 +9,8 @@ use super::part::{Asked, Reader, fixed_reps, is_open_word, is_reps_word, is_sets
 use super::time::time;
 use crate::fault::Wrong;
 use crate::quantity::rest_s;
-use crate::set_group::{LoadAsk, Reps, Role};
+use crate::set_group::{LoadAsk, Reps};
+use domain::prescription::Role;
 
 impl Reader<'_> {
     /// Reads a word at the front of tokens; how many it took, 0 when it is none of ours.
