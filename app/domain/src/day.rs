@@ -31,6 +31,8 @@ pub use no_sheet::NoSheet;
 mod against;
 pub mod groups;
 
+use groups::share_of;
+
 /// One lifter's one lift of a day.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct DayEntry {
@@ -96,10 +98,7 @@ pub(crate) fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate
     };
     let planned = state.plan.get(&(date, lifter.name.clone()));
     if let Some(rows) = planned.filter(|rows| !rows.is_empty()) {
-        let next = |row: &Prescription| {
-            let reps = row.main().reps.least;
-            decision(gym, state, lifter, &row.lift, reps, date)
-        };
+        let next = |row: &Prescription| decision(gym, state, lifter, &row.lift, row.track(), date);
         return rows.iter().map(|row| entry(row, next(row), None)).collect();
     }
     match fill(gym, state, lifter, date) {
@@ -190,6 +189,7 @@ pub fn sheet(
         lifter: lifter.name.clone(),
         unit: lifter.unit,
         lift: lift.name.clone(),
+        track: row.track,
         date: row.date,
         rack: rack.name.clone(),
         bar: BarSheet {
@@ -253,7 +253,7 @@ pub fn loaded_with<'g>(
     Some((bar_for(gym, rack, lifter, lift)?, plates))
 }
 
-/// The load that the plan asks for. A best is the lifter's file's or the record's, whichever is
+/// The load that a group of the plan asks for. A best is the lifter's file's or the record's, whichever is
 /// heavier.
 fn asked(
     state: &State,
@@ -264,9 +264,13 @@ fn asked(
     let share = match group.load {
         LoadWish::Mass(mass) => return Ok(mass),
         LoadWish::OfBest(share) => share,
+        LoadWish::OfTraining(share) => {
+            let max = lifter.training_max(&row.lift, row.date);
+            return Ok(share_of(max.ok_or(NoSheet::NoTrainingMax)?, share));
+        }
         LoadWish::More(more) => {
             let past = outings(state, &lifter.name, &row.lift, row.date);
-            let like = |outing: &&Outing| outing.reps == row.main().reps.least;
+            let like = |outing: &&Outing| outing.track() == row.track();
             let last = past.iter().rev().find(like).ok_or(NoSheet::NoLoad)?;
             return Ok(last.load + more);
         }
@@ -280,8 +284,7 @@ fn asked(
     let best = written
         .max(state.best(&lifter.name, &row.lift))
         .ok_or(NoSheet::NoBest)?;
-    let ng = i128::from(best.ng()) * i128::from(share) / 10_000;
-    Ok(Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX)))
+    Ok(share_of(best, share))
 }
 
 /// Whether the plates that a row's lifter has make the mass that it asks for. A row that names

@@ -47,6 +47,7 @@ pub mod state;
 pub mod steady;
 pub mod steel;
 pub mod stress;
+pub mod track;
 pub mod training_day;
 pub mod weighed;
 
@@ -63,3 +64,4 @@ pub use prescription::Prescription;
 pub use sheet::{LiftSheet, Rung};
 pub use state::{LiftRun, State};
 pub use stress::Stress;
+pub use track::{Track, TrackName};

@@ -5,6 +5,7 @@ use crate::lift::Landmark;
 use crate::mass::{Mass, MassUnit};
 use alloc::string::String;
 use alloc::vec::Vec;
+use chrono::NaiveDate;
 
 /// Somebody who lifts here.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -33,6 +34,20 @@ pub struct Lifter {
     pub straps: GearFrom,
     /// Recorded best by lift, for percentages.
     pub bests: Vec<(String, Mass)>,
+    /// Frozen figures for percentages, in the order of the file.
+    pub training_maxes: Vec<TrainingMax>,
+}
+
+/// A frozen figure of one lift that shares are of: it moves when the coach says so, not when a new
+/// best falls.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct TrainingMax {
+    /// The lift's name.
+    pub lift: String,
+    /// The figure.
+    pub load: Mass,
+    /// From this day on; `None` for ever.
+    pub since: Option<NaiveDate>,
 }
 
 impl Lifter {
@@ -41,6 +56,15 @@ impl Lifter {
     pub fn hook_hole(&self, lift: &str) -> Option<u16> {
         let of = |(name, _): &&(String, u16)| name == lift;
         self.hooks.iter().find(of).map(|(_, hole)| *hole)
+    }
+
+    /// The training max of a lift on a day: the one with the latest date that has come, of two
+    /// alike the later in the file.
+    #[must_use]
+    pub fn training_max(&self, lift: &str, on: NaiveDate) -> Option<Mass> {
+        let all = self.training_maxes.iter();
+        let here = all.filter(|max| max.lift == lift && max.since.is_none_or(|day| day <= on));
+        here.max_by_key(|max| max.since).map(|max| max.load)
     }
 
     /// The height of a landmark, if it was measured.

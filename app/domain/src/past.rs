@@ -6,6 +6,7 @@ use crate::mass::{Mass, MassUnit};
 use crate::moment::Moment;
 use crate::next::outing::Outing;
 use crate::state::{Entered, LiftRun};
+use crate::track::Track;
 use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -15,7 +16,7 @@ use chrono::NaiveDate;
 /// for who does four lifts a week. The rules of next time look back over tries, drops and breaks,
 /// none of which is so long, and what is due follows from what was recorded after the last one.
 pub const LATEST: usize = 48;
-/// Of each lift with the same reps at least so many are kept, however long ago.
+/// Of each lift in each track at least so many are kept, however long ago.
 pub const OF_TRACK: usize = 10;
 /// Lifts of which the day is kept, for a programme's queue: over ten years.
 pub const DAYS: usize = 4_096;
@@ -165,10 +166,10 @@ impl LifterPast {
         let Some(surplus) = self.outings.len().checked_sub(LATEST) else {
             return;
         };
-        let mut later: BTreeMap<(&str, u8), usize> = BTreeMap::new();
+        let mut later: BTreeMap<(&str, Track), usize> = BTreeMap::new();
         let mut stays = Vec::new();
         for (at, past) in self.outings.iter().enumerate().rev() {
-            let count = later.entry((&past.lift, past.outing.reps)).or_default();
+            let count = later.entry((&past.lift, past.outing.track())).or_default();
             *count += 1;
             stays.push(at >= surplus || *count <= OF_TRACK);
         }

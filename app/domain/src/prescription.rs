@@ -2,6 +2,7 @@
 //!
 //! Knows nothing of plates; what it means for them is the sheet's work.
 use crate::mass::Mass;
+use crate::track::{Track, TrackName};
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
@@ -19,6 +20,8 @@ pub struct Prescription {
     pub first: SetGroup,
     /// The sets after those, in their order.
     pub then: Vec<SetGroup>,
+    /// The track's name; `None` where the reps alone say which sets follow from one another.
+    pub track: Option<TrackName>,
     /// Name of the warm-up pattern; `None` for the lifter's own.
     pub ladder: Option<String>,
     /// The coach's words.
@@ -85,6 +88,8 @@ pub enum LoadWish {
     Mass(Mass),
     /// So many hundredths of a percent of the lifter's recorded best of the lift.
     OfBest(u32),
+    /// So many hundredths of a percent of the lifter's training max of the lift on the day.
+    OfTraining(u32),
     /// So many hundredths of a percent of today's top set, as it was really lifted.
     OfTop(u32),
     /// So much more than the last time.
@@ -159,17 +164,42 @@ impl Prescription {
         core::iter::once(&self.first).chain(&self.then)
     }
 
-    /// Whether it is one group of straight sets.
+    /// Whether it is one group of straight sets of no track by name.
     #[must_use]
     pub fn is_straight(&self) -> bool {
-        self.then.is_empty() && self.first.is_straight()
+        self.then.is_empty() && self.first.is_straight() && self.track.is_none()
     }
 
-    /// The group that the next time follows from: the top set, else the first sets.
+    /// The place of the group that the next time follows from: the top set, else the heaviest
+    /// sets as far as the plan alone tells, the first of those.
+    #[must_use]
+    pub fn main_at(&self) -> usize {
+        let top = self.groups().position(|group| group.role == Role::Top);
+        top.unwrap_or_else(|| {
+            let (mut at, mut heaviest) = (0, self.first.load);
+            for (nth, group) in self.groups().enumerate() {
+                if group.role == Role::Work && group.load.is_over(heaviest) {
+                    (at, heaviest) = (nth, group.load);
+                }
+            }
+            at
+        })
+    }
+
+    /// The group that the next time follows from.
     #[must_use]
     pub fn main(&self) -> &SetGroup {
-        let top = self.groups().find(|group| group.role == Role::Top);
-        top.unwrap_or(&self.first)
+        let main = self.groups().nth(self.main_at());
+        main.unwrap_or(&self.first)
+    }
+
+    /// The sets whose load follows from one another.
+    #[must_use]
+    pub fn track(&self) -> Track {
+        Track {
+            reps: self.main().reps.least,
+            name: self.track,
+        }
     }
 
     /// The same with what is due in the place of every load that asks for it.
@@ -183,19 +213,54 @@ impl Prescription {
         filled
     }
 
-    /// The same with another load for the first sets, and for those after them that would else be
-    /// heavier.
+    /// The same with another load for the main sets, and for those of their own load that would
+    /// else be heavier; `asked` says what a group asks for.
     #[must_use]
-    pub fn with_load(&self, load: Mass) -> Self {
+    pub fn with_load(&self, load: Mass, asked: impl Fn(&SetGroup) -> Option<Mass>) -> Self {
         let mut other = self.clone();
-        let before = other.first.load;
-        other.first.load = LoadWish::Mass(load);
-        for group in &mut other.then {
-            let heavier = matches!(group.load, LoadWish::Mass(mass) if mass > load);
-            if group.load == before || heavier {
+        let (main, before) = (self.main_at(), self.main().load);
+        let all = core::iter::once(&mut other.first).chain(&mut other.then);
+        for (at, group) in all.enumerate() {
+            let follows = matches!(group.load, LoadWish::OfTop(_));
+            let heavier = !follows && asked(group).is_some_and(|mass| mass > load);
+            if at == main || group.load == before || heavier {
                 group.load = LoadWish::Mass(load);
             }
         }
         other
+    }
+}
+
+impl LoadWish {
+    /// The mass, where one is written.
+    #[must_use]
+    pub fn mass(self) -> Option<Mass> {
+        if let Self::Mass(mass) = self {
+            Some(mass)
+        } else {
+            None
+        }
+    }
+
+    /// The share in hundredths of a percent, where one of the best is written.
+    #[must_use]
+    pub fn share_of_best(self) -> Option<u32> {
+        if let Self::OfBest(share) = self {
+            Some(share)
+        } else {
+            None
+        }
+    }
+
+    /// Whether it is heavier than another of its kind, whoever lifts.
+    const fn is_over(self, other: Self) -> bool {
+        match (self, other) {
+            (Self::Mass(own), Self::Mass(other)) | (Self::More(own), Self::More(other)) => {
+                own.ng() > other.ng()
+            }
+            (Self::OfBest(own), Self::OfBest(other))
+            | (Self::OfTraining(own), Self::OfTraining(other)) => own > other,
+            _ => false,
+        }
     }
 }

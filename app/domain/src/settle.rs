@@ -99,7 +99,7 @@ pub fn choices(gym: &Gym, state: &State, run: &LiftRun) -> Option<Choices> {
     let on_bar = places(plates, &on_bar).unwrap_or_default();
     let mut past = outings(state, &sheet.lifter, &sheet.lift, sheet.date);
     let asked = sheet.reps_of(rung).least;
-    past.retain(|outing| outing.reps == asked);
+    past.retain(|outing| outing.reps == asked && outing.track == sheet.track);
     let last = past.last().copied();
     let step = step_of(&gym.coaching.rule(&sheet.lifter, &sheet.lift), now.load);
     let around = Around {

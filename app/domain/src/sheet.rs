@@ -8,6 +8,7 @@ use crate::length::Length;
 use crate::lift::{Grip, Landmark, Start};
 use crate::mass::{Mass, MassUnit};
 use crate::prescription::{Reps, Role};
+use crate::track::TrackName;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
@@ -21,6 +22,8 @@ pub struct LiftSheet {
     pub unit: MassUnit,
     /// What.
     pub lift: String,
+    /// The track's name, where the plan gives one.
+    pub track: Option<TrackName>,
     /// When.
     pub date: NaiveDate,
     /// Name of the rack.

@@ -63,6 +63,7 @@ fn sheet(lifter: &str, lift: &str) -> LiftSheet {
             rung(RungKind::Work, 140, 5, &[20, 20, 20]),
         ],
         groups: Vec::new(),
+        track: None,
         asked: Mass::of(KG, 140_000),
         cues: Vec::new(),
         cautions: Vec::new(),
@@ -322,6 +323,7 @@ fn a_day_is_taken_off_the_plan_once() {
             domain::prescription::LoadWish::OfBest(8_000),
         ),
         then: Vec::new(),
+        track: None,
         ladder: None,
         note: String::new(),
     };

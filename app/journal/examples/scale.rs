@@ -111,6 +111,7 @@ fn lift(no: u64) -> Vec<Event> {
         lift: sheet.lift.clone(),
         first: domain::prescription::SetGroup::straight(4, reps, LoadWish::Mass(work.load)),
         then: Vec::new(),
+        track: None,
         ladder: None,
         note: String::new(),
     };

@@ -5,7 +5,6 @@
 //! any wait.
 use chrono::{Days, NaiveDate};
 use domain::next::coach_list::{CoachLine, lines_of, put_in_order};
-use domain::prescription::LoadWish;
 use domain::programme::fill::filled;
 use domain::{Gym, Lifter, Prescription, State};
 use journal::PlannedRow;
@@ -145,11 +144,7 @@ fn board(scene: &Scene<'_>) -> Board {
 fn planned_row(lifter: &Lifter, row: Prescription) -> PlannedRow {
     let group = *row.main();
     let sets = row.groups().map(|group| u32::from(group.sets)).sum();
-    let (load, share) = match group.load {
-        LoadWish::Mass(load) => (Some(load), None),
-        LoadWish::OfBest(share) => (None, Some(share)),
-        LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => (None, None),
-    };
+    let (load, share) = (group.load.mass(), group.load.share_of_best());
     PlannedRow {
         date: row.date.to_string(),
         lifter: row.lifter,

@@ -128,9 +128,17 @@ fn what_was_understood_in_words_and_not_taken() {
     let (well, said) = pinladder(&["--data", &data, "take", &plan]);
     assert!(!well, "{said}");
     assert!(
-        said.contains("week.csv, row 2, column D: read a load of another kind (80 % of training max); read, but the rack cannot show it yet"),
+        said.contains(
+            "week.csv, row 2, column D: read \"80 % of training max\", of a training max in the rack \
+             pull that Hamza does not have on 2026-12-07; write a mass, or the training max in lifters.toml"
+        ),
         "{said}"
     );
+    let bare = "date,lifter,lift,scheme\n2026-12-07,Hamza,rack pull,5x3\n";
+    fs::write(&plan, bare).expect("a plan");
+    let (well, said) = pinladder(&["--data", &data, "take", &plan]);
+    assert!(!well && said.contains("sets without a load"), "{said}");
+    assert!(said.contains("the rack cannot show it yet"), "{said}");
     fs::write(&plan, text).expect("a plan");
     let (well, said) = pinladder(&["--data", &data, "take", &plan]);
     assert!(well, "{said}");

@@ -4,6 +4,7 @@
 use crate::fault::Wrong;
 use crate::known::Known;
 use crate::words::{term, words};
+use chrono::NaiveDate;
 use domain::prescription::LoadWish;
 use domain::{Gym, Lifter, Mass, MassUnit};
 
@@ -91,8 +92,7 @@ impl<'g> Against<'g> {
         &self,
         text: &str,
         load: LoadWish,
-        lifter: &str,
-        lift: &str,
+        (lifter, lift, on): (&str, &str, NaiveDate),
     ) -> Result<(), Wrong> {
         let Some(gym) = self.gym else {
             return Ok(());
@@ -100,6 +100,15 @@ impl<'g> Against<'g> {
         let load = match load {
             LoadWish::Mass(load) => load,
             LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => return Ok(()),
+            LoadWish::OfTraining(share) => {
+                let who = gym.lifters.iter().find(|known| known.name == lifter);
+                // One that is missing is understood all the same; it is told where rows are taken.
+                let max = who.and_then(|who| who.training_max(lift, on));
+                let Some(max) = max else {
+                    return Ok(());
+                };
+                share_of(max, share)
+            }
             LoadWish::OfBest(share) => {
                 let who = gym.lifters.iter().find(|known| known.name == lifter);
                 let Some(best) = who.and_then(|who| best(who, lift)) else {
@@ -111,9 +120,7 @@ impl<'g> Against<'g> {
                     let right = words!("write a mass, or record the best in lifters.toml");
                     return Err(Wrong::value(text, &what, right));
                 };
-                // Hundredths of a percent: ten thousand make the whole.
-                let ng = i128::from(best.ng()) * i128::from(share) / 10_000;
-                Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX))
+                share_of(best, share)
             }
         };
         match self.lightest() {
@@ -127,6 +134,12 @@ impl<'g> Against<'g> {
             _ => Ok(()),
         }
     }
+}
+
+/// Hundredths of a percent of a mass: ten thousand make the whole.
+fn share_of(of: Mass, share: u32) -> Mass {
+    let ng = i128::from(of.ng()) * i128::from(share) / 10_000;
+    Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX))
 }
 
 fn best(lifter: &Lifter, lift: &str) -> Option<Mass> {

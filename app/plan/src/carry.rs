@@ -6,9 +6,8 @@ use crate::gathered::shorten;
 use crate::plan_faults::letters;
 use crate::set_group::{LoadAsk, PlanRow, SetGroup, ShareOf};
 use crate::words::{Words, words};
-use domain::Prescription;
-use domain::prescription::LoadWish;
-use domain::prescription::Role;
+use domain::prescription::{LoadWish, Role};
+use domain::{Gym, Prescription};
 
 /// Faults that are kept of a plan.
 const KEPT_MAX: usize = 50;
@@ -17,14 +16,16 @@ const KEPT_MAX: usize = 50;
 pub(crate) fn prescriptions(
     file: &str,
     rows: Vec<PlanRow>,
+    gym: Option<&Gym>,
 ) -> Result<Vec<Prescription>, Vec<Fault>> {
     let mut faults = Vec::new();
     let mut carried = Vec::new();
     for row in rows {
-        match prescription(&row) {
+        let missing = gym.and_then(|gym| no_training_max(&row, gym));
+        match missing.map_or_else(|| prescription(&row).map_err(not_shown), Err) {
             Ok(row) if faults.is_empty() => carried.push(row),
             Ok(_) => {}
-            Err(what) => faults.push(fault(file, &row, what)),
+            Err(wrong) => faults.push(fault(file, &row, wrong)),
         }
         if faults.len() > 2 * KEPT_MAX {
             shorten(file, &mut faults, KEPT_MAX);
@@ -37,10 +38,14 @@ pub(crate) fn prescriptions(
     Err(faults)
 }
 
-fn fault(file: &str, row: &PlanRow, what: Words) -> Fault {
+fn not_shown(what: Words) -> Wrong {
     let right = words!(
         "read, but the rack cannot show it yet; write sets x reps @ a load or a share of the best"
     );
+    Wrong::plain(what, right)
+}
+
+fn fault(file: &str, row: &PlanRow, wrong: Wrong) -> Fault {
     let column = row.from.column.map(|at| Column {
         number: at + 1,
         name: Some(letters(at)),
@@ -49,15 +54,31 @@ fn fault(file: &str, row: &PlanRow, what: Words) -> Fault {
         sheet: (!row.from.is_text).then(|| row.from.sheet.clone()),
         row: Some(row.from.row),
         column,
-        ..Fault::whole(file, Wrong::plain(what, right))
+        ..Fault::whole(file, wrong)
     }
+}
+
+/// A share of a training max that the lifter does not have on the day.
+fn no_training_max(row: &PlanRow, gym: &Gym) -> Option<Wrong> {
+    let of_it =
+        |group: &&SetGroup| matches!(group.load, Some(LoadAsk::Share(_, ShareOf::TrainingMax)));
+    let load = row.groups.iter().find(of_it)?.load?;
+    let lifter = gym.lifters.iter().find(|known| known.name == row.lifter)?;
+    if lifter.training_max(&row.lift, row.date).is_some() {
+        return None;
+    }
+    let what = words!(
+        "of a training max in the {0} that {1} does not have on {2}",
+        row.lift.as_str(),
+        row.lifter.as_str(),
+        row.date.to_string()
+    );
+    let right = words!("write a mass, or the training max in lifters.toml");
+    Some(Wrong::value(&load.to_string(), &what, right))
 }
 
 /// One row as the rack takes it, or what it cannot show yet.
 fn prescription(row: &PlanRow) -> Result<Prescription, Words> {
-    if let Some(track) = &row.track {
-        return Err(words!("a track ({0})", track));
-    }
     let [first, then @ ..] = row.groups.as_slice() else {
         return Err(words!("a row without sets"));
     };
@@ -78,6 +99,7 @@ fn prescription(row: &PlanRow) -> Result<Prescription, Words> {
         lift: row.lift.clone(),
         first: group(first)?,
         then: then.collect::<Result<_, _>>()?,
+        track: row.track,
         ladder: row.ladder.clone(),
         note: row.note.clone(),
     })
@@ -101,14 +123,12 @@ fn load(group: &SetGroup) -> Result<LoadWish, Words> {
     match group.load {
         Some(LoadAsk::Mass(mass, _)) => Ok(LoadWish::Mass(mass)),
         Some(LoadAsk::Share(share, ShareOf::Best)) => Ok(LoadWish::OfBest(share)),
+        Some(LoadAsk::Share(share, ShareOf::TrainingMax)) => Ok(LoadWish::OfTraining(share)),
         Some(LoadAsk::Share(share, ShareOf::TopSet)) => Ok(LoadWish::OfTop(share)),
         Some(LoadAsk::More(mass, _)) => Ok(LoadWish::More(mass)),
         Some(LoadAsk::Due) => Ok(LoadWish::Due),
         // An effort alone leaves the load to what is due.
         None if group.effort.is_some() => Ok(LoadWish::Due),
-        Some(load @ LoadAsk::Share(_, ShareOf::TrainingMax)) => {
-            Err(words!("a load of another kind ({0})", load.to_string()))
-        }
         None => Err(words!("sets without a load")),
     }
 }

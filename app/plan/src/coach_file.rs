@@ -61,7 +61,7 @@ pub(crate) fn read(
     monday: Option<NaiveDate>,
 ) -> (Vec<Prescription>, Vec<Fault>) {
     let Understood { rows, mut faults } = understand(source, gym, monday);
-    match carry::prescriptions(source.name, rows) {
+    match carry::prescriptions(source.name, rows, gym) {
         Ok(rows) => (rows, faults),
         Err(more) => {
             faults.extend(more);

@@ -8,7 +8,7 @@ use crate::nearest::squeeze;
 use crate::weekday::weekday;
 use crate::words::words;
 use chrono::{NaiveDate, Weekday};
-use domain::MassUnit;
+use domain::{MassUnit, TrackName};
 
 /// Facts that hold for some cells; what is not said is `None`.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -26,7 +26,7 @@ pub(crate) struct Facts {
     /// The lift's proper name.
     pub(crate) lift: Option<String>,
     /// The track.
-    pub(crate) track: Option<String>,
+    pub(crate) track: Option<TrackName>,
     /// The unit of bare loads.
     pub(crate) unit: Option<MassUnit>,
     /// The Monday of week 1.
@@ -124,7 +124,7 @@ fn one(text: &str, against: &Against<'_>) -> Result<Option<Facts>, Wrong> {
         return facts(&|facts| facts.unit = Some(unit));
     }
     if let Some(track) = track(text) {
-        return facts(&|facts| facts.track = Some(track.to_owned()));
+        return facts(&|facts| facts.track = TrackName::new(track));
     }
     let lower = text.to_lowercase();
     if let Some(found) = labelled(text, &lower, against)? {

@@ -15,7 +15,7 @@ pub use coach::{BEGIN, COACHING, DAY, PROGRAMME, RULE, SPLIT, TASK, WORK};
 pub use equipment::{BAR, CALIBRATION, GYM, PLATE, PLATE_SET, RACK, WEIGHED};
 pub use lifts::{LIFT, PATTERN, STEP};
 pub use meet::{FLIGHT, MEET, STARTER};
-pub use people::{KIOSK, LANDMARKS, LIFTER, LIFTERS};
+pub use people::{KIOSK, LANDMARKS, LIFTER, LIFTERS, TRAINING_MAX};
 pub use plan::{COLUMNS, MORE_COLUMNS, PlanColumn};
 
 /// A table of a TOML file.
@@ -89,6 +89,7 @@ pub const TABLES: &[(&str, &Table)] = &[
     ("lifters.toml", &LIFTERS),
     ("lifters.toml", &LIFTER),
     ("lifters.toml", &LANDMARKS),
+    ("lifters.toml", &TRAINING_MAX),
     ("programme.toml", &COACHING),
     ("programme.toml", &PROGRAMME),
     ("programme.toml", &BEGIN),

@@ -3,6 +3,7 @@
 //! Refuses: names of racks, bars, patterns and lifts that the gym does not have. Never refuses an
 //! order of landmarks: real bodies differ, so an unusual one is only told as odd.
 use crate::Source;
+use crate::date::date;
 use crate::fault::{Fault, Wrong, quote};
 use crate::fields;
 use crate::known::Known;
@@ -13,7 +14,7 @@ use crate::wording::{choice, name};
 use crate::words::{term, words};
 use domain::body::{Body, Sex};
 use domain::lift::Landmark;
-use domain::lifter::GearFrom;
+use domain::lifter::{GearFrom, TrainingMax};
 use domain::{Gym, Length, LengthUnit, Lifter, Mass, MassUnit};
 use std::ops::RangeInclusive;
 
@@ -100,6 +101,7 @@ fn lifter(
     let belt = entry.text(doc, "belt", gear);
     let straps = entry.text(doc, "straps", gear);
     let bests = bests(doc, entry, &names.lifts);
+    let training_maxes = training_maxes(doc, entry, &names.lifts);
     Some(Lifter {
         name: name?,
         also,
@@ -113,6 +115,7 @@ fn lifter(
         belt: belt.unwrap_or(GearFrom::Never),
         straps: straps.unwrap_or(GearFrom::Never),
         bests,
+        training_maxes,
     })
 }
 
@@ -274,4 +277,34 @@ fn bests(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<(String, M
         }
     }
     bests
+}
+
+/// Most training maxes of a lifter: five lifts, moved every fortnight for two years.
+const TRAINING_MAXES_MAX: usize = 260;
+
+fn training_maxes(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<TrainingMax> {
+    let mut maxes: Vec<TrainingMax> = Vec::new();
+    let entries = lifter.entries(
+        doc,
+        "training_max",
+        TRAINING_MAXES_MAX,
+        &fields::TRAINING_MAX,
+    );
+    for entry in entries {
+        let lift = entry.text(doc, "lift", |text| lifts.find(text));
+        let load = entry.text(doc, "load", |text| mass(text, &loads()));
+        let since = entry.text(doc, "since", date);
+        let (Some(lift), Some((load, _))) = (lift, load) else {
+            continue;
+        };
+        let same = |other: &TrainingMax| other.lift == lift && other.since == since;
+        if maxes.iter().any(same) {
+            let read = words!("a second training max of {0} from one day on", quote(&lift));
+            let right = words!("keep one of them, or write another \"since\"");
+            doc.wrong(entry.at(), Wrong::plain(read, right));
+            continue;
+        }
+        maxes.push(TrainingMax { lift, load, since });
+    }
+    maxes
 }

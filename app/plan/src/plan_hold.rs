@@ -6,6 +6,7 @@ use crate::plan_row::Reading;
 use crate::plan_work::{Entry, NOTE_MAX, Work};
 use crate::set_group::LoadAsk;
 use crate::wording::words as line;
+use chrono::NaiveDate;
 use domain::MassUnit;
 
 impl Entry<'_> {
@@ -38,8 +39,7 @@ impl Entry<'_> {
         &self,
         reading: &mut Reading<'_, '_>,
         work: &Work,
-        lifter: &str,
-        lift: &str,
+        of: (&str, &str, NaiveDate),
     ) -> bool {
         let against = reading.beside.against;
         for group in &work.groups {
@@ -50,7 +50,7 @@ impl Entry<'_> {
                 Some(LoadAsk::Mass(_, unit)) => unit,
                 Some(LoadAsk::Share(..) | LoadAsk::More(..) | LoadAsk::Due) | None => MassUnit::Kg,
             };
-            if let Err(wrong) = against.judge(&shown(load, unit), load, lifter, lift) {
+            if let Err(wrong) = against.judge(&shown(load, unit), load, of) {
                 reading.wrong(work.at.unwrap_or(0), wrong);
                 return false;
             }

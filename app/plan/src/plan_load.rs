@@ -117,9 +117,8 @@ pub(crate) fn held(load: LoadAsk) -> Option<LoadWish> {
     match load {
         LoadAsk::Mass(mass, _) => Some(LoadWish::Mass(mass)),
         LoadAsk::Share(share, ShareOf::Best) => Some(LoadWish::OfBest(share)),
-        LoadAsk::Share(_, ShareOf::TrainingMax | ShareOf::TopSet)
-        | LoadAsk::More(..)
-        | LoadAsk::Due => None,
+        LoadAsk::Share(share, ShareOf::TrainingMax) => Some(LoadWish::OfTraining(share)),
+        LoadAsk::Share(_, ShareOf::TopSet) | LoadAsk::More(..) | LoadAsk::Due => None,
     }
 }
 
@@ -127,7 +126,9 @@ pub(crate) fn held(load: LoadAsk) -> Option<LoadWish> {
 pub(crate) fn shown(load: LoadWish, unit: MassUnit) -> String {
     match load {
         LoadWish::Mass(mass) => Mass::exact(mass, unit),
-        LoadWish::OfBest(share) | LoadWish::OfTop(share) => crate::set_group::share_text(share),
+        LoadWish::OfBest(share) | LoadWish::OfTop(share) | LoadWish::OfTraining(share) => {
+            crate::set_group::share_text(share)
+        }
         LoadWish::More(mass) => format!("+{}", Mass::exact(mass, unit)),
         LoadWish::Due => String::new(),
     }

@@ -18,6 +18,7 @@ use crate::wording::name;
 use crate::words::words;
 use crate::{columns, quantity::whole};
 use chrono::NaiveDate;
+use domain::TrackName;
 use std::borrow::Cow;
 
 /// What rows of a sheet are read with.
@@ -211,14 +212,13 @@ impl Reading<'_, '_> {
                 _ => match tracked(text, against) {
                     Some((lift, track)) => {
                         facts.lift = Some(lift);
-                        facts.track = Some(track.to_owned());
+                        facts.track = TrackName::new(track);
                     }
                     None => facts.lift = Some(against.lifts.find(text)?),
                 },
             },
             _ => {
-                let track = facts::track(text).map(str::to_owned);
-                facts.track = Some(track.map_or_else(|| name(text), Ok)?);
+                facts.track = Some(track_name(text)?);
             }
         }
         Ok(())
@@ -351,6 +351,24 @@ impl Reading<'_, '_> {
         );
         true
     }
+}
+
+/// The name of a track, however it is spelt: "Heavy " and "heavy" are one.
+fn track_name(text: &str) -> Result<TrackName, Wrong> {
+    if let Some(known) = facts::track(text).and_then(TrackName::new) {
+        return Ok(known);
+    }
+    let words: Vec<String> = name(text)?
+        .split_whitespace()
+        .map(str::to_lowercase)
+        .collect();
+    TrackName::new(&words.join(" ")).ok_or_else(|| {
+        let what = words!(
+            "a track's name of over {0} letters; ä, é and the like count twice",
+            TrackName::LONGEST
+        );
+        Wrong::value(text, what, words!("write a shorter one, such as \"heavy\""))
+    })
 }
 
 /// Whether a cell is what stands behind the comma of a load: "5 kg", "5%".

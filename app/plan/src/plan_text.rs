@@ -2,8 +2,9 @@
 //!
 //! Refuses: judging them; the reader does, whoever wrote them.
 use crate::fields::COLUMNS;
+use crate::set_group::share_text;
 use domain::prescription::LoadWish;
-use domain::{Mass, MassUnit, Prescription, decimal};
+use domain::{Mass, MassUnit, Prescription};
 
 /// A row of a plan as its cells have it; an empty cell is one that says nothing.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -53,9 +54,9 @@ impl From<&Prescription> for PlanCells {
 fn load_text(load: LoadWish) -> String {
     match load {
         LoadWish::Mass(mass) => mass_text(mass),
-        LoadWish::OfBest(share) | LoadWish::OfTop(share) => {
-            format!("{} %", decimal::write_rounded(share.into(), 100, 2))
-        }
+        LoadWish::OfBest(share) => share_text(share),
+        LoadWish::OfTraining(share) => format!("{} of training max", share_text(share)),
+        LoadWish::OfTop(share) => format!("{} of top set", share_text(share)),
         LoadWish::More(mass) => format!("+{}", mass_text(mass)),
         LoadWish::Due => String::new(),
     }

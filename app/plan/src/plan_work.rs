@@ -133,14 +133,14 @@ impl Entry<'_> {
                 let Some(note) = self.note(reading, notes, &work) else {
                     continue;
                 };
-                if !self.judge(reading, &work, lifter, &lift) || work.groups.is_empty() {
+                if !self.judge(reading, &work, (lifter, &lift, date)) || work.groups.is_empty() {
                     continue;
                 }
                 rows.push(PlanRow {
                     date,
                     lifter: lifter.clone(),
                     lift: lift.clone(),
-                    track: facts.track.clone(),
+                    track: facts.track,
                     groups: work.groups.clone(),
                     ladder: work.ladder.clone(),
                     note,

@@ -3,7 +3,7 @@
 //! Refuses: what it means for plates, and what a lifter can do today; that is the domain's.
 use chrono::NaiveDate;
 use domain::prescription::Role;
-use domain::{Mass, MassUnit, decimal};
+use domain::{Mass, MassUnit, TrackName, decimal};
 use std::fmt;
 
 /// What one lifter is to do of one lift on one day.
@@ -16,7 +16,7 @@ pub struct PlanRow {
     /// The lift's name, as in the gym's file.
     pub lift: String,
     /// The name of a track such as "heavy", where one was written.
-    pub track: Option<String>,
+    pub track: Option<TrackName>,
     /// The sets, in their order; never empty.
     pub groups: Vec<SetGroup>,
     /// Name of the warm-up pattern; `None` for the lifter's own.

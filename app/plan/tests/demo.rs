@@ -133,7 +133,10 @@ fn the_plan_is_whole() {
                 MassUnit::Kg
             }),
             LoadWish::OfBest(share) => format!("{share} of 10000"),
-            other @ (LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due) => {
+            other @ (LoadWish::OfTraining(_)
+            | LoadWish::OfTop(_)
+            | LoadWish::More(_)
+            | LoadWish::Due) => {
                 format!("{other:?}")
             }
         };

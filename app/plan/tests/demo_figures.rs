@@ -175,7 +175,10 @@ fn every_load_can_be_loaded() {
                 let best = lifter.bests.iter().find(|(lift, _)| *lift == row.lift);
                 Mass::from_ng(best.expect("a best").1.ng() / 10_000 * i64::from(share))
             }
-            other @ (LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due) => {
+            other @ (LoadWish::OfTraining(_)
+            | LoadWish::OfTop(_)
+            | LoadWish::More(_)
+            | LoadWish::Due) => {
                 panic!("the demo has no {other:?}")
             }
         };

@@ -94,6 +94,7 @@ fn row() -> impl Strategy<Value = Prescription> {
                     )
                 },
                 then: Vec::new(),
+                track: None,
                 ladder: pattern.map(|pattern| pattern.name),
                 note: note.join(" "),
             }
@@ -121,7 +122,9 @@ fn cells(row: &Prescription, hand: &Hand) -> Vec<String> {
             }
         }
         LoadWish::OfBest(share) => format!("{}.{:02} %", share / 100, share % 100),
-        LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => panic!("no such row is made"),
+        LoadWish::OfTraining(_) | LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => {
+            panic!("no such row is made")
+        }
     };
     let rest = row.first.rest_s.map_or_else(String::new, |rest| {
         if hand.minutes {

@@ -11,6 +11,7 @@ fn row(date: NaiveDate) -> Prescription {
         lift: String::from("rack pull"),
         first: SetGroup::straight(1, 5, LoadWish::Mass(Mass::ZERO)),
         then: Vec::new(),
+        track: None,
         ladder: None,
         note: String::new(),
     }

@@ -151,7 +151,7 @@ fn idle_tile(scene: &Scene<'_>, name: &str) -> Tile {
 fn sheet_tile(say: Language, sheet: &LiftSheet) -> Tile {
     Tile {
         lifter: sheet.lifter.clone(),
-        lift: say.shipped(&sheet.lift),
+        lift: say.tracked(&sheet.lift, sheet.track),
         work: say.work(sheet),
         place: place(say, sheet),
         word: sheet.rack.clone(),

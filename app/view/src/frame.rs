@@ -164,7 +164,7 @@ pub fn frame(stage: &Stage, scene: &Scene<'_>) -> Frame {
         | Due::Settle(run, _)
         | Due::Rest(run, ..)
         | Due::Bar(run, _)
-        | Due::End(run) => say.shipped(&run.sheet.lift),
+        | Due::End(run) => say.tracked(&run.sheet.lift, run.sheet.track),
     };
     let screen = match due {
         Due::All => Screen::Choose(choose(scene)),

@@ -58,7 +58,9 @@ pub(crate) fn next_trail(scene: &Scene<'_>, run: &LiftRun) -> Trail {
     };
     let decision = next.due().decision;
     let mut past = outings(scene.state, &sheet.lifter, &sheet.lift, tomorrow);
-    past.retain(|o| o.reps == decision.reps && (o.date, o.no) <= (sheet.date, run.no));
+    past.retain(|o| {
+        o.reps == decision.reps && o.track == sheet.track && (o.date, o.no) <= (sheet.date, run.no)
+    });
     let past = &past[past.len().saturating_sub(PAST_MAX)..];
     let scale = Scale::of(past.iter().map(|o| o.load).chain([decision.load]));
     let due = Point {

@@ -78,8 +78,8 @@ pub fn state_of(concern: &Concern) -> Phrase {
 #[must_use]
 pub fn whose(say: Language, line: &CoachLine) -> String {
     match &line.of {
-        Some((lift, reps)) => {
-            let (lift, reps) = (say.shipped(lift), say.reps(*reps));
+        Some((lift, track)) => {
+            let (lift, reps) = (say.tracked(lift, track.name), say.reps(track.reps));
             format!("{}, {lift}, {reps}", line.lifter)
         }
         None => line.lifter.clone(),
@@ -141,7 +141,7 @@ pub fn all_due_doc(
         OneDueDoc {
             lifter: line.lifter.clone(),
             lift: line.of.as_ref().map(|(lift, _)| lift.clone()),
-            reps: line.of.as_ref().map(|(_, reps)| *reps),
+            reps: line.of.as_ref().map(|(_, track)| track.reps),
             state: state_of(&line.concern).english,
             ask_coach: line.concern.waits(),
             why: because(say, line),

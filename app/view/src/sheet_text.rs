@@ -58,7 +58,14 @@ fn other_due(one: &LiftDue, unit: MassUnit) -> String {
     let decision = &one.due.decision;
     let last = say.short_date(decision.date);
     let due = say.fill(c::DUE_LAST, &[&say.due(&one.due, unit), &last]);
-    say.fill(c::DUE_OF, &[&one.lift, &say.reps(decision.reps), &due])
+    say.fill(
+        c::DUE_OF,
+        &[
+            &say.tracked(&one.lift, one.track.name),
+            &say.reps(decision.reps),
+            &due,
+        ],
+    )
 }
 
 fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {

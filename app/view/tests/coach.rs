@@ -35,6 +35,7 @@ fn split(advice: Advice) -> Split {
         went,
         at_top: true,
         hard: false,
+        track: None,
         chosen: false,
         kept: None,
     };
@@ -199,6 +200,7 @@ fn lifter(landmarks: Vec<(Landmark, Length)>, stature: Option<Length>) -> Lifter
         belt: GearFrom::Never,
         straps: GearFrom::Never,
         bests: Vec::new(),
+        training_maxes: Vec::new(),
     }
 }
 

@@ -44,6 +44,7 @@ fn sheet(unit: MassUnit, warnings: Vec<Warning>) -> LiftSheet {
         grip: Grip::DoubleOverhand,
         rungs: Vec::new(),
         groups: Vec::new(),
+        track: None,
         asked: kg(141),
         cues: Vec::new(),
         cautions: Vec::new(),

@@ -1,6 +1,6 @@
 //! What a row of the plan asks against what is due: the lower of the two stands on the sheet until
 //! the coach has ruled, and nothing stands there for who is hurt or begins anew.
-use super::{NoSheet, sheet};
+use super::{NoSheet, asked, sheet};
 use crate::gym::Gym;
 use crate::lifter::Lifter;
 use crate::mass::Mass;
@@ -47,7 +47,7 @@ pub(super) fn against(
     if !ruled && work < due {
         return (planned, Some(work));
     }
-    let row = row.with_load(due);
+    let row = row.with_load(due, |group| asked(state, lifter, row, group).ok());
     let lower = sheet(gym, state, lifter, &row);
     (lower, (!ruled).then_some(work))
 }

@@ -48,13 +48,23 @@ pub(super) fn add(
     asked: impl Fn(&SetGroup) -> Result<Mass, NoSheet>,
 ) -> Result<Grouped, NoSheet> {
     let first = rungs.len() - usize::from(row.first.sets.max(1)).min(rungs.len());
+    let main = row.main_at();
     let mut groups = Vec::from([group_sheet(first, &row.first)]);
     let mut top = rungs.last().map_or(Mass::ZERO, |rung| rung.load);
-    let gear = Gear::new(lift.start, bar, plates, top.times(2));
-    for group in &row.then {
+    let heaviest = row.then.iter().filter_map(|group| asked(group).ok()).max();
+    let most = heaviest.map_or(top, |heaviest| heaviest.max(top));
+    let gear = Gear::new(lift.start, bar, plates, most.times(2));
+    for (at, group) in (1..).zip(&row.then) {
+        // Sets that rise to the heaviest of the day make that one the top set.
+        let role = if at == main { Role::Top } else { group.role };
+        let group = &SetGroup { role, ..*group };
         let wanted = match group.load {
             LoadWish::OfTop(share) => share_of(top, share),
-            LoadWish::Mass(_) | LoadWish::OfBest(_) | LoadWish::More(_) | LoadWish::Due => {
+            LoadWish::Mass(_)
+            | LoadWish::OfBest(_)
+            | LoadWish::OfTraining(_)
+            | LoadWish::More(_)
+            | LoadWish::Due => {
                 let wanted = asked(group)?;
                 makes(bar, plates, lifter.unit, wanted)?;
                 wanted
@@ -94,13 +104,17 @@ fn group_sheet(rung: usize, group: &SetGroup) -> GroupSheet {
         role: group.role,
         of_top: match group.load {
             LoadWish::OfTop(share) => Some(share),
-            LoadWish::Mass(_) | LoadWish::OfBest(_) | LoadWish::More(_) | LoadWish::Due => None,
+            LoadWish::Mass(_)
+            | LoadWish::OfBest(_)
+            | LoadWish::OfTraining(_)
+            | LoadWish::More(_)
+            | LoadWish::Due => None,
         },
         effort: group.effort,
     }
 }
 
-fn share_of(load: Mass, share: u32) -> Mass {
+pub(super) fn share_of(load: Mass, share: u32) -> Mass {
     let ng = i128::from(load.ng()) * i128::from(share) / 10_000;
     Mass::from_ng(i64::try_from(ng).unwrap_or(i64::MAX))
 }

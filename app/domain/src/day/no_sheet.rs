@@ -45,6 +45,8 @@ pub enum NoSheet {
     },
     /// A percentage of a best that nobody recorded.
     NoBest,
+    /// A share of a training max that nobody wrote for the day.
+    NoTrainingMax,
     /// A load that follows from what was done, of which nothing was.
     NoLoad,
     /// The plates make nothing within [`WORK_OFF`] of the load that is asked for.
@@ -108,6 +110,9 @@ impl fmt::Display for NoSheet {
             }
             Self::NoLoad => f.write_str("nothing is due of it yet; write a load into the plan"),
             Self::NoBest => f.write_str("no best is recorded; write the load as a mass"),
+            Self::NoTrainingMax => f.write_str(
+                "no training max for this day; write it into lifters.toml, or the load as a mass",
+            ),
             Self::NotMade {
                 asked,
                 unit,

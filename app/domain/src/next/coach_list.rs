@@ -8,6 +8,7 @@ use crate::gym::Gym;
 use crate::lifter::Lifter;
 use crate::mass::{Mass, MassUnit};
 use crate::state::State;
+use crate::track::Track;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::{Days, NaiveDate};
@@ -22,8 +23,8 @@ pub struct CoachLine {
     pub lifter: String,
     /// Kilo or pound for this lifter.
     pub unit: MassUnit,
-    /// The lift and the reps of a work set; `None` for what concerns all lifts.
-    pub of: Option<(String, u8)>,
+    /// The lift and its track; `None` for what concerns all lifts.
+    pub of: Option<(String, Track)>,
     /// Why it stands here.
     pub concern: Concern,
     /// What is due, and why.
@@ -119,7 +120,7 @@ pub fn lines_of(
     }
     let planned = planned(gym, state, lifter, today);
     let mut lines = Vec::new();
-    for (day, reps, entry) in &planned {
+    for (day, track, entry) in &planned {
         if let Err(NoSheet::LooksWrong { load, supports, .. }) = entry.outcome {
             let date = *day;
             let concern = Concern::LooksWrong {
@@ -127,12 +128,12 @@ pub fn lines_of(
                 load,
                 supports,
             };
-            lines.push(line(Some((entry.lift.clone(), *reps)), concern));
+            lines.push(line(Some((entry.lift.clone(), *track)), concern));
         }
     }
     lines.extend(all_due(gym, state, lifter, date).into_iter().map(|one| {
         let concern = concern(&one, &planned);
-        let of = Some((one.lift.clone(), one.due.decision.reps));
+        let of = Some((one.lift.clone(), one.track));
         CoachLine {
             after: one.recorded.is_some().then_some(one.due.decision.after),
             due: Some(one.due),
@@ -142,13 +143,13 @@ pub fn lines_of(
     lines
 }
 
-/// Rows of the plan to come with their reps, those begun left out.
+/// Rows of the plan to come with their tracks, those begun left out.
 fn planned(
     gym: &Gym,
     state: &State,
     lifter: &Lifter,
     today: NaiveDate,
-) -> Vec<(NaiveDate, u8, DayEntry)> {
+) -> Vec<(NaiveDate, Track, DayEntry)> {
     let last = today.checked_add_days(Days::new(PLAN_DAYS - 1));
     let span = (today, String::new())..=(last.unwrap_or(today), lifter.name.clone());
     let own = state
@@ -164,16 +165,16 @@ fn planned(
         let entries = entries(gym, state, lifter, *day);
         let both = rows.iter().zip(entries);
         let open = both.filter(|(row, _)| !begun(&row.lift));
-        all.extend(open.map(|(row, entry)| (*day, row.main().reps.least, entry)));
+        all.extend(open.map(|(row, entry)| (*day, row.track(), entry)));
     }
     all
 }
 
-fn concern(one: &LiftDue, planned: &[(NaiveDate, u8, DayEntry)]) -> Concern {
+fn concern(one: &LiftDue, planned: &[(NaiveDate, Track, DayEntry)]) -> Concern {
     let decision = &one.due.decision;
     let next = planned
         .iter()
-        .find(|(_, reps, entry)| entry.lift == one.lift && *reps == decision.reps);
+        .find(|(_, track, entry)| entry.lift == one.lift && *track == one.track);
     let differs = next.and_then(|(date, _, entry)| Some((*date, entry.planned?)));
     match (decision.why, differs) {
         (Why::OverReaching, _) => Concern::OverReaching,

@@ -11,12 +11,13 @@ use crate::lifter::Lifter;
 use crate::mass::Mass;
 use crate::solve::loads::Loads;
 use crate::state::{LiftRun, State};
+use crate::track::Track;
 use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::{Days, NaiveDate};
 
-/// What is due on `date` for a lifter's lift with so many reps, from all that was done before;
+/// What is due on `date` for a lifter's lift in a track, from all that was done before;
 /// `None` the first time, or when the gym misses something. What was recorded stands, so that a
 /// rule that the coach changes counts from the next outing on; what holds of it on the day, a break
 /// or another pull's moved back, is said by the rule of now.
@@ -26,12 +27,12 @@ pub fn decision(
     state: &State,
     lifter: &Lifter,
     lift: &str,
-    reps: u8,
+    track: Track,
     date: NaiveDate,
 ) -> Option<Due> {
-    let past = same_reps(outings(state, &lifter.name, lift, date), reps);
+    let past = of_track(outings(state, &lifter.name, lift, date), track);
     let last = past.last()?;
-    let around = Around::of(gym, state, lifter, (lift, reps), &past, date)?;
+    let around = Around::of(gym, state, lifter, (lift, track), &past, date)?;
     let season = around.season();
     let mut standing = decide(&season, &past)?;
     let recorded = state.lifts.get(&last.no).and_then(|run| run.next.as_ref());
@@ -58,8 +59,8 @@ pub fn decided(gym: &Gym, state: &State, run: &LiftRun) -> Option<Decided> {
     let day_after = sheet.date.checked_add_days(Days::new(1))?;
     let mut past = outings(state, &sheet.lifter, &sheet.lift, day_after);
     past.retain(|outing| (outing.date, outing.no) <= (this.date, this.no));
-    let past = same_reps(past, this.reps);
-    let of = (sheet.lift.as_str(), this.reps);
+    let past = of_track(past, this.track());
+    let of = (sheet.lift.as_str(), this.track());
     let around = Around::of(gym, state, lifter, of, &past, day_after)?;
     let season = around.season();
     let decision = decide(&season, &past)?.decision;
@@ -86,7 +87,7 @@ impl Around {
         gym: &Gym,
         state: &State,
         lifter: &Lifter,
-        (lift, reps): (&str, u8),
+        (lift, track): (&str, Track),
         past: &[Outing],
         date: NaiveDate,
     ) -> Option<Self> {
@@ -94,7 +95,7 @@ impl Around {
         Some(Self {
             rule: gym.coaching.rule(&lifter.name, lift),
             limits: gym.coaching.limits(&lifter.name, lift),
-            spacing_days: spacing(&gym.coaching, state, lifter, (lift, reps), past, date),
+            spacing_days: spacing(&gym.coaching, state, lifter, (lift, track), past, date),
             family: family(gym, state, &lifter.name, lift, date),
             ill: health.map(|health| health.ill.clone()).unwrap_or_default(),
             hurt: health
@@ -131,12 +132,12 @@ fn family(gym: &Gym, state: &State, lifter: &str, lift: &str, date: NaiveDate) -
     let past = past.into_iter().flat_map(|past| &past.outings);
     let past = past.filter(|past| past.outing.date < date && of_it(&past.lift));
     let past = past.map(|past| (past.lift.as_str(), past.outing, past.at));
-    let mut tracks: BTreeMap<(&str, u8), u16> = BTreeMap::new();
+    let mut tracks: BTreeMap<(&str, Track), u16> = BTreeMap::new();
     let mut times: Vec<FamilyTime> = past
         .chain(late)
         .map(|(lift, outing, at)| {
             let next = u16::try_from(tracks.len()).unwrap_or(u16::MAX);
-            let of = *tracks.entry((lift, outing.reps)).or_insert(next);
+            let of = *tracks.entry((lift, outing.track())).or_insert(next);
             FamilyTime {
                 date: outing.date,
                 no: outing.no,
@@ -152,7 +153,7 @@ fn family(gym: &Gym, state: &State, lifter: &str, lift: &str, date: NaiveDate) -
 }
 
 /// Lifts that are over, from which something follows, and after which nothing was recorded: those
-/// of `today`, and of earlier days the last of each lifter's lift with the same reps. So a lift that
+/// of `today`, and of earlier days the last of each lifter's lift in a track. So a lift that
 /// ended after midnight, before a power cut or under an older version has its next time too.
 #[must_use]
 pub fn undecided(state: &State, today: NaiveDate) -> Vec<LiftNo> {
@@ -165,7 +166,7 @@ pub fn undecided(state: &State, today: NaiveDate) -> Vec<LiftNo> {
         let of = (
             run.sheet.lifter.as_str(),
             run.sheet.lift.as_str(),
-            outing.reps,
+            outing.track(),
         );
         let here = (run.sheet.date, run.no);
         let latest = last.entry(of).or_insert(here);
@@ -182,8 +183,8 @@ pub fn undecided(state: &State, today: NaiveDate) -> Vec<LiftNo> {
         .collect()
 }
 
-fn same_reps(mut past: Vec<Outing>, reps: u8) -> Vec<Outing> {
-    past.retain(|outing| outing.reps == reps);
+fn of_track(mut past: Vec<Outing>, track: Track) -> Vec<Outing> {
+    past.retain(|outing| outing.track() == track);
     past
 }
 
@@ -207,11 +208,13 @@ pub(crate) fn loads(gym: &Gym, lifter: &Lifter, lift: &str, heaviest: Mass) -> O
     Loads::new(&equipment, heaviest + tenth + plate.times(2)).ok()
 }
 
-/// What is due of one lift with so many reps.
+/// What is due of one lift in one track.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct LiftDue {
     /// The lift.
     pub lift: String,
+    /// The track.
+    pub track: Track,
     /// The decision, as it stands on the day that was asked about.
     pub due: Due,
     /// What was recorded after the last outing; `None` in an older record.
@@ -222,19 +225,20 @@ pub struct LiftDue {
     pub past: Vec<Outing>,
 }
 
-/// All that is due for a lifter on `date`, by the order of the gym's lifts and by reps.
+/// All that is due for a lifter on `date`, by the order of the gym's lifts and by track.
 #[must_use]
 pub fn all_due(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Vec<LiftDue> {
     let mut all = Vec::new();
     for lift in &gym.lifts {
         let past = outings(state, &lifter.name, &lift.name, date);
-        let reps: BTreeSet<u8> = past.iter().map(|outing| outing.reps).collect();
-        for reps in reps {
-            let past = same_reps(past.clone(), reps);
-            let due = decision(gym, state, lifter, &lift.name, reps, date);
+        let tracks: BTreeSet<Track> = past.iter().map(Outing::track).collect();
+        for track in tracks {
+            let past = of_track(past.clone(), track);
+            let due = decision(gym, state, lifter, &lift.name, track, date);
             let last = past.last().and_then(|last| state.lifts.get(&last.no));
             all.extend(due.map(|due| LiftDue {
                 lift: lift.name.clone(),
+                track,
                 due,
                 recorded: last.and_then(|run| run.next.clone()),
                 rule: gym.coaching.rule(&lifter.name, &lift.name),

@@ -7,6 +7,7 @@ use crate::moment::Moment;
 use crate::next::NextTime;
 use crate::sheet::RungKind;
 use crate::state::{Entered, LiftRun, State};
+use crate::track::{Track, TrackName};
 use alloc::vec::Vec;
 use chrono::NaiveDate;
 use core::ops::Range;
@@ -24,6 +25,8 @@ pub struct Outing {
     pub sets: u8,
     /// Reps of a work set asked.
     pub reps: u8,
+    /// The track's name, where the plan gave one.
+    pub track: Option<TrackName>,
     /// How it went.
     pub went: Went,
     /// Whether every set reached the top of its range of reps; so it does where there is none.
@@ -106,12 +109,22 @@ impl Outing {
             load: first.load,
             sets,
             reps: asked,
+            track: run.sheet.track,
             went,
             at_top: at_top(run, &main),
             hard: is_hard(run, &main),
             chosen: run.is_settled(),
             kept: run.next.as_ref().map(NextTime::kept),
         })
+    }
+
+    /// What follows from it and what it follows from.
+    #[must_use]
+    pub const fn track(&self) -> Track {
+        Track {
+            reps: self.reps,
+            name: self.track,
+        }
     }
 
     /// Whether it went wrong so early that the same load again is no use: in a warm-up, or with

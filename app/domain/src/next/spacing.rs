@@ -5,6 +5,7 @@ use crate::next::away;
 use crate::next::outing::Outing;
 use crate::programme::{Coaching, Day, Pace, Task};
 use crate::state::State;
+use crate::track::Track;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
@@ -19,29 +20,29 @@ pub(crate) fn spacing(
     coaching: &Coaching,
     state: &State,
     lifter: &Lifter,
-    (lift, reps): (&str, u8),
+    (lift, track): (&str, Track),
     past: &[Outing],
     date: NaiveDate,
 ) -> u16 {
-    let planned = planned(state, &lifter.name, lift, reps);
+    let planned = planned(state, &lifter.name, lift, track);
     let by_plan = usual(&planned);
     if let Some(days) = by_plan.filter(|_| planned.contains(&date)) {
         return days;
     }
     let programme = coaching.of(&lifter.name);
-    let by_programme = programme.and_then(|p| of_programme(&p.days, p.pace, lift, reps));
+    let by_programme = programme.and_then(|p| of_programme(&p.days, p.pace, lift, track));
     let done: Vec<NaiveDate> = past.iter().map(|outing| outing.date).collect();
     let by_record = || usual(&done).map(|days| days.max(DAYS));
     by_programme.or(by_plan).or_else(by_record).unwrap_or(DAYS)
 }
 
 /// The days on which the plan has or had the lift, oldest first.
-fn planned(state: &State, lifter: &str, lift: &str, reps: u8) -> Vec<NaiveDate> {
+fn planned(state: &State, lifter: &str, lift: &str, track: Track) -> Vec<NaiveDate> {
     let of = |(_, who): &&(NaiveDate, String)| who.as_str() == lifter;
     let days = state.plan.iter().filter(|(key, _)| of(key));
     let has = days.filter(|(_, rows)| {
         rows.iter()
-            .any(|row| row.lift == lift && row.main().reps.least == reps)
+            .any(|row| row.lift == lift && row.track() == track)
     });
     has.map(|((date, _), _)| *date).collect()
 }
@@ -59,7 +60,7 @@ fn usual(dates: &[NaiveDate]) -> Option<u16> {
 
 /// The spacing of a lift in a programme: the time that its days take to come round, over how often
 /// the lift is in them.
-fn of_programme(days: &[Day], pace: Pace, lift: &str, reps: u8) -> Option<u16> {
+fn of_programme(days: &[Day], pace: Pace, lift: &str, track: Track) -> Option<u16> {
     let round = match pace {
         Pace::Week => 7,
         Pace::Queue { apart_days } => u16::from(apart_days) * u16::try_from(days.len()).ok()?,
@@ -69,13 +70,13 @@ fn of_programme(days: &[Day], pace: Pace, lift: &str, reps: u8) -> Option<u16> {
     let is = |task: &&Task| {
         task.alternate
             .iter()
-            .any(|w| w.lift == lift && w.reps == reps)
+            .any(|w| w.lift == lift && Track::of_reps(w.reps) == track)
     };
     let gap = |task: &Task| {
         let here = task
             .alternate
             .iter()
-            .filter(|w| w.lift == lift && w.reps == reps);
+            .filter(|w| w.lift == lift && Track::of_reps(w.reps) == track);
         let (times, turns) = (here.count(), task.alternate.len());
         round * u16::try_from(turns.div_ceil(times.max(1))).unwrap_or(1)
     };

@@ -11,6 +11,7 @@ use crate::next::here::decision;
 use crate::next::outing::Outing;
 use crate::prescription::{LoadWish, Prescription, SetGroup};
 use crate::state::State;
+use crate::track::Track;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::{Datelike as _, Days, NaiveDate};
@@ -53,7 +54,14 @@ pub fn fill(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Optio
         }
     };
     let rows = works.into_iter().map(|work| {
-        let next = decision(gym, state, lifter, &work.lift, work.reps, date);
+        let next = decision(
+            gym,
+            state,
+            lifter,
+            &work.lift,
+            Track::of_reps(work.reps),
+            date,
+        );
         let due = next.as_ref().map(|next| LoadWish::Mass(next.decision.load));
         let load = due.unwrap_or(work.first);
         let row = Prescription {
@@ -65,6 +73,7 @@ pub fn fill(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Optio
                 ..SetGroup::straight(work.sets, work.reps, load)
             },
             then: Vec::new(),
+            track: None,
             ladder: work.ladder.clone(),
             note: work.note.clone(),
         };

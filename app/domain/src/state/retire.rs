@@ -5,6 +5,7 @@
 use super::{LiftRun, State};
 use crate::event::{Fact, LiftNo};
 use crate::next::outing::Outing;
+use crate::track::Track;
 use crate::training_day::touches;
 use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::string::String;
@@ -174,9 +175,9 @@ impl State {
         }
     }
 
-    /// The last outing of each lifter's lift with the same reps: what is due hangs on it.
+    /// The last outing of each lifter's lift in each track: what is due hangs on it.
     fn last_of_tracks(&self) -> BTreeSet<LiftNo> {
-        let mut last: BTreeMap<(&str, &str, u8), (NaiveDate, LiftNo)> = BTreeMap::new();
+        let mut last: BTreeMap<(&str, &str, Track), (NaiveDate, LiftNo)> = BTreeMap::new();
         for run in self.lifts.values() {
             let Some(outing) = Outing::of(run) else {
                 continue;
@@ -184,7 +185,7 @@ impl State {
             let track = (
                 run.sheet.lifter.as_str(),
                 run.sheet.lift.as_str(),
-                outing.reps,
+                outing.track(),
             );
             let here = (outing.date, outing.no);
             let latest = last.entry(track).or_insert(here);

@@ -38,7 +38,10 @@ fn what_goes_by_the_rules_is_told_and_waits_for_nobody() {
     let life = once();
     let lines = coach_list(&life.gym, &life.state, date(0), date(1));
     assert_eq!(lines.len(), 1);
-    assert_eq!(lines[0].of, Some(("rack pull".into(), 5)));
+    assert_eq!(
+        lines[0].of,
+        Some(("rack pull".into(), domain::Track::of_reps(5)))
+    );
     assert!(lines[0].after.is_some(), "a ruling can be recorded");
     assert_eq!(lines[0].concern, Concern::Due);
     assert!(!Concern::Due.waits() && !Concern::Away.waits());

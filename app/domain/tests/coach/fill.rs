@@ -84,6 +84,7 @@ impl Life {
             lift: lift.into(),
             first: SetGroup::straight(1, 5, LoadWish::Mass(kg(load))),
             then: Vec::new(),
+            track: None,
             ladder: None,
             note: String::new(),
         };

@@ -2,6 +2,7 @@
 //! ranges and sets of as many reps as go, and what is due after each.
 use crate::fill::{Life, coached, date};
 use crate::gym::kg;
+use domain::day::NoSheet;
 use domain::day::groups::following;
 use domain::event::Hold;
 use domain::next::Why;
@@ -11,10 +12,10 @@ use domain::prescription::{LoadWish, Reps, Role, SetGroup};
 use domain::settle::choices;
 use domain::sheet::{LiftSheet, RungKind};
 use domain::state::LiftRun;
-use domain::{Command, LiftNo, Mass, Prescription, State};
+use domain::{Command, LiftNo, Mass, Prescription, State, Track};
 use proptest::prelude::*;
 
-fn group(sets: u8, reps: (u8, Option<u8>), load: LoadWish, role: Role) -> SetGroup {
+pub(crate) fn group(sets: u8, reps: (u8, Option<u8>), load: LoadWish, role: Role) -> SetGroup {
     let (least, most) = reps;
     SetGroup {
         reps: Reps { least, most },
@@ -23,26 +24,27 @@ fn group(sets: u8, reps: (u8, Option<u8>), load: LoadWish, role: Role) -> SetGro
     }
 }
 
-fn row(days: u64, groups: &[SetGroup]) -> Prescription {
+pub(crate) fn row(days: u64, groups: &[SetGroup]) -> Prescription {
     Prescription {
         date: date(days),
         lifter: "Ines".into(),
         lift: "rack pull".into(),
         first: groups[0],
         then: groups[1..].to_vec(),
+        track: None,
         ladder: None,
         note: String::new(),
     }
 }
 
-fn take(life: &mut Life, row: Prescription) {
+pub(crate) fn take(life: &mut Life, row: Prescription) {
     life.obey(Command::TakePlan {
         name: "week.csv".into(),
         rows: vec![row],
     });
 }
 
-fn sheet(life: &Life, days: u64) -> LiftSheet {
+pub(crate) fn sheet(life: &Life, days: u64) -> LiftSheet {
     life.entries(days).remove(0).outcome.expect("a sheet")
 }
 
@@ -214,7 +216,15 @@ fn after_range(reps: [u8; 3]) -> (Why, Mass) {
         set(&mut life, no, reps);
     }
     let ines = &life.gym.lifters[0];
-    let due = decision(&life.gym, &life.state, ines, "rack pull", 3, date(7)).expect("due");
+    let due = decision(
+        &life.gym,
+        &life.state,
+        ines,
+        "rack pull",
+        Track::of_reps(3),
+        date(7),
+    )
+    .expect("due");
     (due.decision.why, due.decision.load)
 }
 
@@ -259,7 +269,14 @@ fn harder_than_asked_is_not_raised() {
         set(&mut life, no, 5);
         life.obey(Command::SayEffort { no, rung, effort });
         let ines = &life.gym.lifters[0];
-        let due = decision(&life.gym, &life.state, ines, "rack pull", 5, date(7));
+        let due = decision(
+            &life.gym,
+            &life.state,
+            ines,
+            "rack pull",
+            Track::of_reps(5),
+            date(7),
+        );
         due.expect("due").decision
     };
     assert_eq!((due(80).why, due(70).why), (Why::Well, Why::Well));
@@ -275,7 +292,7 @@ fn more_than_last_time_and_what_is_due_need_a_last_time() {
         let mut life = Life::new(coached());
         take(&mut life, row(0, &[wish]));
         let why = life.entries(0).remove(0).outcome.expect_err("nothing done");
-        assert_eq!(why, domain::day::NoSheet::NoLoad);
+        assert_eq!(why, NoSheet::NoLoad);
         life.plan(0, "rack pull", 150);
         life.lift(0, |_, reps| (reps, Hold::Kept));
         take(&mut life, row(7, &[wish]));

@@ -74,6 +74,7 @@ pub(crate) fn lifter(landmarks: &[(Landmark, i64)], body: Body) -> Lifter {
         belt: GearFrom::Never,
         straps: GearFrom::Never,
         bests: Vec::new(),
+        training_maxes: Vec::new(),
     }
 }
 

@@ -55,8 +55,14 @@ fn an_illness_eases_sooner_and_cannot_end_before_it_begins() {
     let mut life = once();
     let why = |life: &Life| {
         let ines = &life.gym.lifters[0];
-        let due =
-            domain::next::here::decision(&life.gym, &life.state, ines, "rack pull", 5, date(26));
+        let due = domain::next::here::decision(
+            &life.gym,
+            &life.state,
+            ines,
+            "rack pull",
+            domain::Track::of_reps(5),
+            date(26),
+        );
         due.expect("due").decision
     };
     // The programme brings it every 12 days: 14 days more are held, and eased with 8 of illness.

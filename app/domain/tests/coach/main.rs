@@ -23,3 +23,4 @@ mod settle;
 mod single;
 mod split;
 mod steel;
+mod tracks;

@@ -1,12 +1,11 @@
 //! What is due next time: sequences as a coach would judge them, and what must never be.
 use crate::gym::{bar, kg, plate};
 use chrono::{Days, NaiveDate};
-use domain::event::LiftNo;
 use domain::ladder::equipment;
 use domain::next::outing::{Outing, Went};
 use domain::next::{Decision, FamilyTime, Limits, Rule, Season, Standing, Step, Verdict, Why};
 use domain::solve::loads::Loads;
-use domain::{BarCondition, Mass, MassUnit, Plate, PlateSet};
+use domain::{BarCondition, LiftNo, Mass, MassUnit, Plate, PlateSet};
 use proptest::prelude::*;
 
 const WELL: Went = Went::Well;
@@ -53,6 +52,7 @@ fn outings(list: &[(i64, Went)]) -> Vec<Outing> {
         went: *went,
         at_top: true,
         hard: false,
+        track: None,
         chosen: false,
         kept: None,
     };

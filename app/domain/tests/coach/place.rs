@@ -25,6 +25,7 @@ fn made(lift: &str, spacing: Length, landmarks: &[(Landmark, i64)], body: Body) 
         lift: lift.into(),
         first: SetGroup::straight(1, 5, LoadWish::Mass(kg(140))),
         then: Vec::new(),
+        track: None,
         ladder: None,
         note: String::new(),
     };

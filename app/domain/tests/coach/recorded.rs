@@ -19,7 +19,14 @@ fn one_day() -> Life {
 
 fn due(life: &Life, days: u64) -> domain::next::Due {
     let ines = &life.gym.lifters[0];
-    let due = decision(&life.gym, &life.state, ines, "rack pull", 5, date(days));
+    let due = decision(
+        &life.gym,
+        &life.state,
+        ines,
+        "rack pull",
+        domain::Track::of_reps(5),
+        date(days),
+    );
     due.expect("something is due")
 }
 

@@ -138,7 +138,7 @@ fn verdicts(season: &Season, lift: &str) -> Vec<Verdict> {
             &season.life.state,
             &gym.lifters[0],
             lift,
-            reps(lift),
+            domain::Track::of_reps(reps(lift)),
             date,
         )
     };

@@ -26,6 +26,7 @@ fn pull(life: &mut Life, days: u64, lift: &str, load: i64, reps: u8, hold: Hold)
         lift: lift.into(),
         first: SetGroup::straight(1, 5, LoadWish::Mass(Mass::of(MassUnit::Kg, load * 100))),
         then: Vec::new(),
+        track: None,
         ladder: None,
         note: String::new(),
     };

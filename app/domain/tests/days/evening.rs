@@ -265,6 +265,7 @@ fn sheet(lifter: &str, date: NaiveDate) -> LiftSheet {
             rung(RungKind::Work, 140),
         ],
         groups: Vec::new(),
+        track: None,
         asked: kg(140),
         cues: Vec::new(),
         cautions: Vec::new(),

@@ -224,6 +224,7 @@ fn train(
         went,
         at_top: !(rude > 0 && dice.one_in(15)),
         hard: false,
+        track: None,
         chosen: how == How::Chosen,
         kept: None,
     };

@@ -2,7 +2,7 @@
 use chrono::NaiveDate;
 use domain::next::outing::{Kept, Outing, Went};
 use domain::past::{LifterPast, PastOuting, Top};
-use domain::{LiftNo, Mass, MassUnit, Moment};
+use domain::{LiftNo, Mass, MassUnit, Moment, TrackName};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -21,7 +21,7 @@ pub(super) struct Past {
 /// Lift, first number, best in nanograms, greatest product.
 type Best = (String, Option<u32>, Option<i64>, Option<String>);
 
-/// Place of the lift in `names`, number, day since 1970-01-01, load, sets, reps, how it went, flags, what was due, when.
+/// Place of the lift in `names`, number, day since 1970-01-01, load, sets, reps, how it went, flags, what was due, when, track.
 #[derive(Debug, Serialize, Deserialize)]
 struct One(
     u16,
@@ -34,6 +34,7 @@ struct One(
     u8,
     Option<(i64, bool, bool, i64)>,
     i64,
+    Option<String>,
 );
 
 const AT_TOP: u8 = 1;
@@ -138,11 +139,12 @@ impl One {
             flags,
             kept,
             past.at.0,
+            o.track.map(|name| name.as_str().to_owned()),
         )
     }
 
     fn outing(self, names: &[String]) -> Option<PastOuting> {
-        let Self(lift, no, day, load, sets, reps, went, flags, kept, at) = self;
+        let Self(lift, no, day, load, sets, reps, went, flags, kept, at, track) = self;
         let went = match went {
             (0, _, _) => Went::Well,
             (1, set, reps) => Went::Short { set, reps },
@@ -158,6 +160,10 @@ impl One {
             asks,
             at: Moment(at),
         });
+        let track = match track {
+            Some(name) => Some(TrackName::new(&name)?),
+            None => None,
+        };
         Some(PastOuting {
             lift: names.get(usize::from(lift))?.clone(),
             outing: Outing {
@@ -166,6 +172,7 @@ impl One {
                 load: Mass::from_ng(load),
                 sets,
                 reps,
+                track,
                 went,
                 at_top: on(AT_TOP),
                 hard: on(HARD),

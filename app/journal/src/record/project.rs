@@ -4,10 +4,9 @@
 use super::clock;
 use chrono::NaiveDate;
 use domain::next::{Decided, Verdict};
-use domain::prescription::LoadWish;
 use domain::settle::Settled;
 use domain::sheet::RungKind;
-use domain::{Event, Fact, Hold, LiftNo, LiftSheet, MassUnit, Prescription};
+use domain::{Event, Fact, Hold, LiftNo, LiftSheet, Mass, MassUnit, Prescription};
 use rusqlite::{Connection, OptionalExtension as _, params};
 
 type Done = rusqlite::Result<()>;
@@ -129,11 +128,7 @@ fn take_plan(tables: &Connection, rows: &[Prescription]) -> Done {
     }
     for row in rows {
         let group = row.main();
-        let (load, share) = match group.load {
-            LoadWish::Mass(load) => (Some(load.ng()), None),
-            LoadWish::OfBest(share) => (None, Some(share)),
-            LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => (None, None),
-        };
+        let (load, share) = (group.load.mass(), group.load.share_of_best());
         let sets: u32 = row.groups().map(|group| u32::from(group.sets)).sum();
         run(
             tables,
@@ -145,7 +140,7 @@ fn take_plan(tables: &Connection, rows: &[Prescription]) -> Done {
                 row.lift,
                 sets,
                 group.reps.planned(),
-                load,
+                load.map(Mass::ng),
                 share,
                 row.note
             ],

@@ -66,7 +66,7 @@ pub fn encode(fact: &Fact) -> Option<Written> {
         Fact::PlanTaken { name, rows } if !rows.iter().all(Prescription::is_straight) => {
             write_in(VERSION, PLAN_TAKEN, &PlanTakenV2::of(name, rows))
         }
-        Fact::LiftBegun { no, sheet } if !sheet.groups.is_empty() => {
+        Fact::LiftBegun { no, sheet } if !sheet.groups.is_empty() || sheet.track.is_some() => {
             write_in(VERSION, LIFT_BEGUN, &LiftBegunV2::of(*no, sheet))
         }
         Fact::LoadsFollowed { no, sets } => {

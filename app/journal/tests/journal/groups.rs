@@ -6,7 +6,9 @@ use domain::event::Hold;
 use domain::prescription::{LoadWish, Reps, Role, SetGroup};
 use domain::settle::Settled;
 use domain::sheet::{GroupSheet, RungKind};
-use domain::{Event, Fact, LiftNo, LiftSheet, Mass, MassUnit, Moment, Prescription, State};
+use domain::{
+    Event, Fact, LiftNo, LiftSheet, Mass, MassUnit, Moment, Prescription, State, TrackName,
+};
 use journal::Record;
 use journal::wire::{decode, encode};
 use proptest::prelude::*;
@@ -24,6 +26,7 @@ fn row(groups: &[SetGroup]) -> Prescription {
         lift: "rack pull".to_owned(),
         first: groups[0],
         then: groups[1..].to_vec(),
+        track: None,
         ladder: Some("none".to_owned()),
         note: "slowly".to_owned(),
     }
@@ -33,6 +36,7 @@ fn group() -> impl Strategy<Value = SetGroup> {
     let load = prop_oneof![
         (1..400_i64).prop_map(|load| LoadWish::Mass(kg(load))),
         (1..15_000_u32).prop_map(LoadWish::OfBest),
+        (1..12_001_u32).prop_map(LoadWish::OfTraining),
         (1..10_001_u32).prop_map(LoadWish::OfTop),
         (1..10_i64).prop_map(|load| LoadWish::More(kg(load))),
         Just(LoadWish::Due),
@@ -60,12 +64,33 @@ fn group() -> impl Strategy<Value = SetGroup> {
 
 proptest! {
     #[test]
-    fn a_plan_of_groups_is_read_back(groups in prop::collection::vec(group(), 1..6)) {
-        let row = row(&groups);
+    fn a_plan_of_groups_is_read_back(
+        groups in prop::collection::vec(group(), 1..6),
+        track in track(),
+    ) {
+        let row = Prescription { track, ..row(&groups) };
         let straight = row.is_straight();
         let fact = Fact::PlanTaken { name: "week.csv".to_owned(), rows: vec![row] };
         let written = encode(&fact);
         prop_assert_eq!(written.version, if straight { 1 } else { 2 });
+        let read = decode(written.version, written.kind, &written.body);
+        prop_assert_eq!(read, Ok(fact));
+    }
+}
+
+/// The name of a track, in letters of one to three bytes, or none.
+fn track() -> impl Strategy<Value = Option<TrackName>> {
+    "[a-zäß€ ]{0,30}".prop_map(|name| TrackName::new(&name))
+}
+
+proptest! {
+    #[test]
+    fn a_sheet_of_a_track_is_read_back(track in track(), groups in any::<bool>()) {
+        let sheet = if groups { grouped() } else { from_pins() };
+        let sheet = LiftSheet { track, ..sheet };
+        let fact = Fact::LiftBegun { no: NO, sheet: Box::new(sheet) };
+        let written = encode(&fact);
+        prop_assert_eq!(written.version, if groups || track.is_some() { 2 } else { 1 });
         let read = decode(written.version, written.kind, &written.body);
         prop_assert_eq!(read, Ok(fact));
     }
@@ -93,6 +118,58 @@ fn grouped() -> LiftSheet {
         group(first + 1, 2, Role::BackOff, Some(8_500)),
     ];
     sheet
+}
+
+/// One of each that groups and tracks brought: every way to name a load, a track, a lift of groups,
+/// loads that follow, an effort said.
+pub(crate) fn facts(no: LiftNo) -> Vec<Fact> {
+    let group = |load, role| SetGroup {
+        role,
+        effort: Some(85),
+        ..SetGroup::straight(2, 5, load)
+    };
+    let groups = [
+        group(LoadWish::OfTraining(8_500), Role::Top),
+        group(LoadWish::OfTop(9_000), Role::BackOff),
+        group(LoadWish::More(kg(5)), Role::Work),
+        group(LoadWish::Due, Role::Drop),
+    ];
+    let track = TrackName::new("heavy");
+    let sheet = grouped();
+    let top = sheet.groups[0].rung;
+    let done = (0..=top).map(|rung| Fact::SetDone {
+        no,
+        rung,
+        reps: 5,
+        hold: Hold::Kept,
+    });
+    let mut facts = vec![
+        Fact::PlanTaken {
+            name: "groups.csv".to_owned(),
+            rows: vec![Prescription {
+                track,
+                ..row(&groups)
+            }],
+        },
+        Fact::LiftBegun {
+            no,
+            sheet: Box::new(LiftSheet { track, ..sheet }),
+        },
+    ];
+    facts.extend(done);
+    facts.extend([
+        Fact::EffortSaid {
+            no,
+            rung: top,
+            effort: 85,
+        },
+        Fact::LoadsFollowed {
+            no,
+            sets: vec![settled(top + 1, 68)],
+        },
+        Fact::LiftStopped { no },
+    ]);
+    facts
 }
 
 fn event(fact: Fact) -> Event {

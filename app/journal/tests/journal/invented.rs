@@ -41,6 +41,7 @@ pub(crate) fn plan() -> Fact {
             ..SetGroup::straight(1, 5, load)
         },
         then: Vec::new(),
+        track: None,
         ladder: ladder.map(str::to_owned),
         note: "leg against the bar; \"tall\" — then stop".to_owned(),
     };
@@ -132,6 +133,7 @@ pub(crate) fn from_pins() -> LiftSheet {
         grip: Grip::DoubleOverhand,
         rungs: rungs(),
         groups: Vec::new(),
+        track: None,
         asked: kg(75_000),
         cues: vec!["back flat".to_owned()],
         cautions: vec!["the bar may roll on the pins".to_owned()],

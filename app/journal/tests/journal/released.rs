@@ -1,11 +1,11 @@
 //! One journal of each released version is read for ever.
 //!
 //! `PINLADDER_RENEW=1` writes those of the version in hand; without it they are compared.
-use crate::invented;
 use crate::recording::sets;
 use crate::wire_form::KINDS;
+use crate::{groups, invented};
 use domain::state::State;
-use domain::{Event, Moment};
+use domain::{Event, LiftNo, Moment};
 use journal::{Journal, Record, verify, wire};
 use rusqlite::{Connection, OpenFlags};
 use serde::{Deserialize, Serialize};
@@ -74,7 +74,11 @@ fn compare_or_renew() {
     let folder = tempfile::tempdir().expect("a folder");
     let path = folder.path().join("journal.sqlite");
     let mut journal = Journal::open(&path).expect("opens");
-    journal.append(0, &invented::morning()).expect("appends");
+    let mut events = invented::morning();
+    let last = i64::try_from(events.len()).expect("few");
+    let grouped = groups::facts(LiftNo(9));
+    events.extend((last..).zip(grouped).map(|(n, fact)| invented::at(n, fact)));
+    journal.append(0, &events).expect("appends");
     drop(journal);
     let kinds = verify(&path).expect("sound").kinds;
     for kind in KINDS {

@@ -9,7 +9,7 @@ use domain::prescription::LoadWish;
 use domain::sheet::RungKind;
 use domain::shown::{LifterPart, Shown, ShownOrder, ShownScreen};
 use domain::steady::BootId;
-use domain::{Event, Fact, Hold, LiftNo, LiftSheet, Moment, Prescription, State};
+use domain::{Event, Fact, Hold, LiftNo, LiftSheet, Moment, Prescription, State, TrackName};
 
 const LIFTERS: [&str; 4] = ["Ada", "Bo", "Hamza", "Ines"];
 const LIFTS: [&str; 4] = ["rack pull", "halting deadlift", "barbell shrug", "deadlift"];
@@ -108,12 +108,15 @@ impl Season {
     fn plan(&mut self) {
         let lifter = self.pick(&LIFTERS);
         let lift = self.pick(&LIFTS);
+        let track = self.track();
+        let load = self.pick(&[LoadWish::OfBest(8_000), LoadWish::OfTraining(8_500)]);
         let row = |date, reps| Prescription {
             date,
             lifter: lifter.to_owned(),
             lift: lift.to_owned(),
-            first: domain::prescription::SetGroup::straight(3, reps, LoadWish::OfBest(8_000)),
+            first: domain::prescription::SetGroup::straight(3, reps, load),
             then: Vec::new(),
+            track,
             ladder: None,
             note: String::new(),
         };
@@ -126,11 +129,18 @@ impl Season {
         }
     }
 
+    /// Every third lift is of a track by name.
+    fn track(&mut self) -> Option<TrackName> {
+        let name = self.pick(&["", "", "heavy"]);
+        TrackName::new(name)
+    }
+
     fn sheet(&mut self, lifter: &str) -> LiftSheet {
         let mut sheet = invented::from_pins();
         sheet.lifter = lifter.to_owned();
         sheet.lift = self.pick(&LIFTS).to_owned();
         sheet.date = self.date;
+        sheet.track = self.track();
         sheet.grip = Grip::Hook;
         let kg = i64::try_from(100 + self.random.below(60)).expect("small");
         let reps = self.pick(&[5, 3]);

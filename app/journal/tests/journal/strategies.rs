@@ -185,6 +185,7 @@ pub(crate) fn sheet() -> impl Strategy<Value = LiftSheet> {
             grip,
             rungs,
             groups: Vec::new(),
+            track: None,
             asked,
             cues,
             cautions,
@@ -212,6 +213,7 @@ fn prescription() -> impl Strategy<Value = Prescription> {
                 ..SetGroup::straight(sets, reps, load)
             },
             then: Vec::new(),
+            track: None,
             ladder,
             note,
         },

@@ -86,7 +86,7 @@ fn what_a_newer_program_wrote_is_named_so() {
     insta::assert_snapshot!(decode(1, "set_dreamt", "{}").expect_err("no such kind"), @r#"wire version 1 has no kind "set_dreamt""#);
 }
 
-pub(crate) const KINDS: [&str; 28] = [
+pub(crate) const KINDS: [&str; 30] = [
     "clock_anchored",
     "clock_set",
     "lift_lapsed",
@@ -115,6 +115,8 @@ pub(crate) const KINDS: [&str; 28] = [
     "lifter_returned",
     "screen_shown",
     "coach_said",
+    "loads_followed",
+    "effort_said",
 ];
 
 /// Swaps one byte run of a right body for something else: near misses reach deeper than noise.

@@ -144,7 +144,7 @@ fn row_json(row: &PlanRow) -> Value {
     put("lifter", json!(row.lifter));
     put("lift", json!(row.lift));
     if let Some(track) = &row.track {
-        put("track", json!(track));
+        put("track", json!(track.as_str()));
     }
     put("groups", row.groups.iter().map(group_json).collect());
     if let Some(ladder) = &row.ladder {

@@ -259,6 +259,8 @@ fn entry(
             load,
             sets,
             reps: reps.0,
+            // Its histories are kept apart by the entry's own words.
+            track: None,
             went,
             at_top,
             hard: false,

@@ -92,6 +92,28 @@ pub const LIFTER: Table = Table {
             "{ \"rack pull\" = \"220 kg\" }",
             "recorded best by lift, 1 to 1000 kg, for percentages in plans",
         ),
+        may(
+            "training_max",
+            "none",
+            "[{ lift = \"rack pull\", load = \"200 kg\" }]",
+            "frozen figures for percentages of a training max in plans, up to 260; they move when another is written with its date, not when a new best falls",
+        ),
+    ],
+};
+
+/// One training max.
+pub const TRAINING_MAX: Table = Table {
+    a: term!("a training max"),
+    form: "{ lift = \"rack pull\", load = \"200 kg\", since = \"2026-12-07\" }",
+    fields: &[
+        must("lift", "\"rack pull\"", "which lift"),
+        must("load", "\"200 kg\"", "the figure, 1 to 1000 kg"),
+        may(
+            "since",
+            "for ever",
+            "\"2026-12-07\"",
+            "from this date on; of several the latest that has come",
+        ),
     ],
 };
 

@@ -56,6 +56,7 @@ impl Gym {
             lift: lift.to_owned(),
             first: SetGroup::straight(1, 5, load),
             then: Vec::new(),
+            track: None,
             ladder: None,
             note: "slow & <steady>".to_owned(),
         };
@@ -271,6 +272,7 @@ fn sheet(lifter: &str, unit: MassUnit, lift: &str, date: NaiveDate, load: Mass) 
         grip: Grip::DoubleOverhand,
         rungs: vec![warm_up, work],
         groups: Vec::new(),
+        track: None,
         asked: load,
         cues: vec![],
         cautions: vec![],

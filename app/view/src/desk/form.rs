@@ -382,7 +382,9 @@ fn load_text(load: LoadWish, unit: MassUnit) -> String {
             return format!("{percent} %");
         }
         // Rows with these are told, not typed anew.
-        LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => return String::new(),
+        LoadWish::OfTraining(_) | LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => {
+            return String::new();
+        }
     };
     let other = match unit {
         MassUnit::Kg => MassUnit::Lb,

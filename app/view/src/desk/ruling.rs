@@ -18,7 +18,11 @@ pub(crate) fn next_times(scene: &Scene<'_>, name: &str) -> Rows {
     };
     let row = |one: LiftDue| {
         let decision = &one.due.decision;
-        let title = format!("{} × {}", say.shipped(&one.lift), decision.reps);
+        let title = format!(
+            "{} × {}",
+            say.tracked(&one.lift, one.track.name),
+            decision.reps
+        );
         let load = decision.due().map(|load| say.mass(load, lifter.unit));
         let load = load.unwrap_or_default();
         let row = ListRow::new(title.clone(), load).detail(say.due(&one.due, lifter.unit));

@@ -1,10 +1,24 @@
 //! Set groups as a coach writes and says them: "3 sets of 180 kg × 5", "1 × 3-5 @ 160 kg, top".
 use super::{Language, p};
-use domain::MassUnit;
 use domain::prescription::{LoadWish, Prescription, Reps, Role, SetGroup};
 use domain::sheet::{GroupSheet, LiftSheet};
+use domain::{MassUnit, TrackName};
 
 impl Language {
+    /// "rack pull", with its track where it has one by name: "rack pull, heavy".
+    #[must_use]
+    pub fn tracked(self, lift: &str, track: Option<TrackName>) -> String {
+        let lift = self.shipped(lift);
+        let Some(track) = track else { return lift };
+        let word = match track.as_str() {
+            "heavy" => self.say(p::groups::HEAVY),
+            "medium" => self.say(p::groups::MEDIUM),
+            "light" => self.say(p::groups::LIGHT),
+            other => other.into(),
+        };
+        format!("{lift}, {word}")
+    }
+
     /// "5", "3-5", "5+", "AMRAP".
     #[must_use]
     pub fn reps_asked(self, reps: Reps) -> String {
@@ -80,6 +94,10 @@ impl Language {
         let one = match group.load {
             LoadWish::Mass(mass) => format!("{} × {reps}", self.mass(mass, unit)),
             LoadWish::OfBest(share) => format!("{} × {reps}", percent(share)),
+            LoadWish::OfTraining(share) => {
+                let share = self.fill(p::groups::OF_TRAINING, &[&percent(share)]);
+                format!("{share} × {reps}")
+            }
             LoadWish::OfTop(share) => {
                 let share = self.fill(p::groups::OF_TOP, &[&percent(share)]);
                 format!("{share} × {reps}")

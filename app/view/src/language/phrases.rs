@@ -121,6 +121,7 @@ crate::phrases! {
     MISSING: "no {0} is called \"{1}\"; write it into the gym's files", "{0} „{1}“ gibt es nicht; trag es in die Dateien des Studios ein";
     NOTHING_UNTIL: "nothing today; {0} on {1}", "heute nichts; {0} am {1}";
     GOES_ON_FROM: "nothing today; {0} goes on from {1}", "heute nichts; {0} geht weiter ab {1}";
+    NO_TRAINING_MAX: "no training max for this day; write it into lifters.toml, or the load as a mass", "kein Trainingsmaximum für diesen Tag; schreib es in lifters.toml oder die Last als Gewicht";
     NO_BEST: "no best is recorded; write the load as a mass", "keine Bestleistung bekannt; schreib die Last als Gewicht";
     NO_LADDER: "{0}; ask the coach for another load", "{0}; frag den Coach nach einer anderen Last";
     // Landmarks.

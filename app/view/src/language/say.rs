@@ -350,6 +350,7 @@ impl Language {
             }
             NoSheet::NoLoad => self.say(p::groups::NO_LOAD),
             NoSheet::NoBest => self.say(p::NO_BEST),
+            NoSheet::NoTrainingMax => self.say(p::NO_TRAINING_MAX),
             NoSheet::NotMade {
                 asked,
                 unit,

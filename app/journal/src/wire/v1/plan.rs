@@ -102,7 +102,10 @@ impl From<&Prescription> for PrescriptionV1 {
             load: match row.first.load {
                 LoadWish::Mass(mass) => LoadWishV1::MassNg(mass.ng()),
                 LoadWish::OfBest(share) => LoadWishV1::OfBest(share),
-                LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => {
+                LoadWish::OfTraining(_)
+                | LoadWish::OfTop(_)
+                | LoadWish::More(_)
+                | LoadWish::Due => {
                     unreachable!("version 2 writes rows that are not straight")
                 }
             },
@@ -128,6 +131,7 @@ impl TryFrom<PrescriptionV1> for Prescription {
                 rest_s: row.rest_s,
                 ..SetGroup::straight(row.sets, row.reps, load)
             },
+            track: None,
             then: Vec::new(),
             ladder: row.ladder,
             note: row.note,

@@ -103,6 +103,7 @@ impl TryFrom<LiftSheetV1> for LiftSheet {
             lifter: sheet.lifter,
             unit: sheet.unit.into(),
             lift: sheet.lift,
+            track: None,
             date: read_date(&sheet.date)?,
             rack: sheet.rack,
             bar: sheet.bar.into(),

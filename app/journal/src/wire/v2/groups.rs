@@ -7,7 +7,7 @@ use crate::wire::v1::{present, read_date, write_date};
 use domain::prescription::{LoadWish, Reps, Role, SetGroup};
 use domain::settle::Settled;
 use domain::sheet::GroupSheet;
-use domain::{Fact, LiftNo, LiftSheet, Mass, Prescription};
+use domain::{Fact, LiftNo, LiftSheet, Mass, Prescription, TrackName};
 use serde::{Deserialize, Serialize};
 
 /// Body of `plan_taken`, where a row is more than straight sets.
@@ -25,6 +25,8 @@ pub(crate) struct LiftBegunV2 {
     no: u32,
     sheet: LiftSheetV1,
     groups: Vec<GroupSheetV2>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    track: Option<String>,
 }
 
 /// Body of `loads_followed`.
@@ -52,6 +54,8 @@ struct PrescriptionV2 {
     lifter: String,
     lift: String,
     groups: Vec<SetGroupV2>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    track: Option<String>,
     #[serde(deserialize_with = "present")]
     ladder: Option<String>,
     note: String,
@@ -102,6 +106,7 @@ enum RoleV2 {
 enum LoadWishV2 {
     MassNg(i64),
     OfBest(u32),
+    OfTraining(u32),
     OfTop(u32),
     MoreNg(i64),
     Due,
@@ -114,6 +119,7 @@ impl PlanTakenV2 {
             lifter: row.lifter.clone(),
             lift: row.lift.clone(),
             groups: row.groups().map(SetGroupV2::of).collect(),
+            track: row.track.map(|name| name.as_str().to_owned()),
             ladder: row.ladder.clone(),
             note: row.note.clone(),
         };
@@ -140,6 +146,7 @@ impl TryFrom<PlanTakenV2> for Fact {
                 lift: row.lift,
                 first,
                 then: groups.collect(),
+                track: track(row.track)?,
                 ladder: row.ladder,
                 note: row.note,
             })
@@ -161,6 +168,7 @@ impl LiftBegunV2 {
             no: no.0,
             sheet: sheet.into(),
             groups: sheet.groups.iter().map(GroupSheetV2::of).collect(),
+            track: sheet.track.map(|name| name.as_str().to_owned()),
         }
     }
 }
@@ -170,11 +178,28 @@ impl TryFrom<LiftBegunV2> for Fact {
     fn try_from(body: LiftBegunV2) -> Result<Self, WireFault> {
         let sheet = LiftSheet::try_from(body.sheet)?;
         let groups = body.groups.into_iter().map(GroupSheet::from).collect();
+        let sheet = LiftSheet {
+            groups,
+            track: track(body.track)?,
+            ..sheet
+        };
         Ok(Self::LiftBegun {
             no: LiftNo(body.no),
-            sheet: Box::new(LiftSheet { groups, ..sheet }),
+            sheet: Box::new(sheet),
         })
     }
+}
+
+fn track(name: Option<String>) -> Result<Option<TrackName>, WireFault> {
+    let Some(name) = name else {
+        return Ok(None);
+    };
+    let track = TrackName::new(&name).ok_or(WireFault::Value {
+        field: "track",
+        found: name,
+        wanted: "1 to 24 bytes",
+    })?;
+    Ok(Some(track))
 }
 
 impl LoadsFollowedV2 {
@@ -225,6 +250,7 @@ impl SetGroupV2 {
             load: match group.load {
                 LoadWish::Mass(mass) => LoadWishV2::MassNg(mass.ng()),
                 LoadWish::OfBest(share) => LoadWishV2::OfBest(share),
+                LoadWish::OfTraining(share) => LoadWishV2::OfTraining(share),
                 LoadWish::OfTop(share) => LoadWishV2::OfTop(share),
                 LoadWish::More(mass) => LoadWishV2::MoreNg(mass.ng()),
                 LoadWish::Due => LoadWishV2::Due,
@@ -247,6 +273,7 @@ impl From<SetGroupV2> for SetGroup {
             load: match group.load {
                 LoadWishV2::MassNg(ng) => LoadWish::Mass(Mass::from_ng(ng)),
                 LoadWishV2::OfBest(share) => LoadWish::OfBest(share),
+                LoadWishV2::OfTraining(share) => LoadWish::OfTraining(share),
                 LoadWishV2::OfTop(share) => LoadWish::OfTop(share),
                 LoadWishV2::MoreNg(ng) => LoadWish::More(Mass::from_ng(ng)),
                 LoadWishV2::Due => LoadWish::Due,

@@ -134,6 +134,9 @@ super::rows! {
     "write \"hole 14\"" => "schreib \"hole 14\"";
     "not a hole from 1 to 500" => "kein Loch von 1 bis 500";
     "a second hole for {0}" => "ein zweites Loch für {0}";
+    "a training max" => "ein Trainingsmaximum";
+    "a second training max of {0} from one day on" => "ein zweites Trainingsmaximum von {0} ab einem Tag";
+    "keep one of them, or write another \"since\"" => "behalt eins davon, oder schreib ein anderes \"since\"";
     "a second best for {0}" => "eine zweite Bestleistung für {0}";
     // Patterns, programmes, rules.
     "write one { share, reps } for each warm-up" => "schreib ein { share, reps } für jeden Aufwärmsatz";

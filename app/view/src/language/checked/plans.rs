@@ -82,6 +82,10 @@ super::rows! {
     "keep one of them" => "behalte eins davon";
     "write {0}, or leave the column out" => "schreib {0}, oder lass die Spalte weg";
     "of a best in the {0} that {1} has not recorded" => "von einer Bestleistung ({0}), die für {1} nicht eingetragen ist";
+    "of a training max in the {0} that {1} does not have on {2}" => "von einem Trainingsmaximum ({0}), das {1} am {2} nicht hat";
+    "write a mass, or the training max in lifters.toml" => "schreib ein Gewicht, oder das Trainingsmaximum in lifters.toml";
+    "a track's name of over {0} letters; ä, é and the like count twice" => "ein Name einer Spur mit mehr als {0} Buchstaben; ä, é und ihresgleichen zählen doppelt";
+    "write a shorter one, such as \"heavy\"" => "schreib einen kürzeren, etwa \"heavy\"";
     "write a mass, or record the best in lifters.toml" => "schreib ein Gewicht, oder trag die Bestleistung in lifters.toml ein";
     "less than the lightest bar, {0}" => "weniger als die leichteste Stange, {0}";
     "write the load with the bar counted in" => "schreib die Last mit der Stange";

@@ -111,8 +111,6 @@ super::rows! {
     "a time that nobody has named a rest" => "eine Zeit, die niemand Pause nennt";
     // What the rack cannot show yet.
     "read, but the rack cannot show it yet; write sets x reps @ a load or a share of the best" => "gelesen, aber das Rack kann es noch nicht zeigen; schreib Sätze x Wiederholungen @ eine Last oder einen Anteil der Bestleistung";
-    "a track ({0})" => "eine Spur ({0})";
-    "a load of another kind ({0})" => "eine Last anderer Art ({0})";
     "a row without sets" => "eine Zeile ohne Sätze";
     "a share of a top set that nothing is before" => "ein Anteil eines Topsatzes, vor dem nichts steht";
     "sets without a load" => "Sätze ohne Last";

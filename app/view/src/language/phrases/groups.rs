@@ -4,6 +4,10 @@ crate::phrases! {
     BACK_OFF: "back-off", "Back-off";
     DROP: "drop set", "Reduktionssatz";
     OF_TOP: "{0} of the top set", "{0} des Topsatzes";
+    OF_TRAINING: "{0} of the training max", "{0} des Trainingsmaximums";
+    HEAVY: "heavy", "schwer";
+    MEDIUM: "medium", "mittel";
+    LIGHT: "light", "leicht";
     MORE: "last time + {0}", "letztes Mal + {0}";
     DUE: "what is due", "was fällig ist";
     EFFORT: "RPE {0}", "RPE {0}";
