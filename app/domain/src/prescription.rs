@@ -210,7 +210,18 @@ impl Prescription {
         for group in all.filter(|group| group.load == LoadWish::Due) {
             group.load = LoadWish::Mass(due);
         }
-        filled
+        filled.pinned(self.main_at())
+    }
+
+    /// The same, with the main sets told to be so where the loads alone would say others.
+    fn pinned(mut self, main: usize) -> Self {
+        if self.main_at() != main {
+            let mut all = core::iter::once(&mut self.first).chain(&mut self.then);
+            if let Some(group) = all.nth(main) {
+                group.role = Role::Top;
+            }
+        }
+        self
     }
 
     /// The same with another load for the main sets, and for those of their own load that would
@@ -227,7 +238,7 @@ impl Prescription {
                 group.load = LoadWish::Mass(load);
             }
         }
-        other
+        other.pinned(main)
     }
 }
 

@@ -46,7 +46,7 @@ struct Track {
     asked: Option<Mass>,
     /// Since when all days were lighter ones, and how many.
     light: Option<(NaiveDate, u8)>,
-    /// The last load that was no lighter day's.
+    /// The last load that was no lighter day's, or a heavier one that went well since.
     level: Mass,
 }
 
@@ -124,7 +124,9 @@ fn after(season: &Season<'_>, outing: &Outing, track: &mut Track) -> Decision {
     let rule = &season.rule;
     answered(outing, track);
     let light = light(season, outing, track);
-    if light.is_none() {
+    // A lighter day may well be heavier than the last that was none, where the plan rises slowly.
+    let is_over = outing.went == Went::Well && outing.load > track.level;
+    if light.is_none() || is_over {
         track.level = outing.load;
     }
     let from = match outing.went {
@@ -204,6 +206,11 @@ fn light(season: &Season<'_>, outing: &Outing, track: &mut Track) -> Option<Mass
         track.light = None;
         return None;
     };
+    // One as heavy as the last that was none ends a spell: only what is due has risen further.
+    if outing.load >= track.level {
+        track.light = None;
+        return Some(due);
+    }
     let (since, count) = track.light.unwrap_or((outing.date, 0));
     let count = count.saturating_add(1);
     track.light = Some((since, count));
