@@ -150,6 +150,10 @@ pub struct NextArgs {
     /// One lift alone.
     #[arg(long, value_name = "LIFT", requires = "lifter")]
     lift: Option<String>,
+    /// One track of that lift alone, by its name in the plan, such as "heavy"; "none" for the one
+    /// without a name.
+    #[arg(long, value_name = "TRACK", requires = "lift")]
+    track: Option<String>,
     /// The day that is asked about, as in 2026-12-01; tomorrow by default.
     #[arg(long, value_name = "D", value_parser = day, conflicts_with = "load")]
     date: Option<NaiveDate>,

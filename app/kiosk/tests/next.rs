@@ -193,3 +193,81 @@ fn what_was_left_open_is_listed_and_opened_again() {
     let (well, _, err) = pinladder(data.path(), &["reopen", "9999"]);
     assert!(!well && err.contains("no such lift"), "{err}");
 }
+
+/// Some days ago a light day, today a heavy one; a ruling is for the one that is named.
+#[test]
+fn a_track_is_asked_for_and_ruled_by_its_name() {
+    let data = tempfile::tempdir().expect("a folder");
+    let today = chrono::Local::now().date_naive();
+    let earlier = today - chrono::Days::new(3);
+    let plan = format!(
+        "date,lifter,lift,scheme,track\n{earlier},Tevita,rack pull,1x5 @ 405 lb,light\n\
+         {today},Tevita,rack pull,1x5 @ 500 lb,Heavy\n"
+    );
+    let folder = Folder::open(Some(data.path())).expect("opens");
+    let clock = BenchClock::at(SystemClock.local() - chrono::Days::new(3));
+    // Taken as early as that too: a journal's moments never go back.
+    let gym = Kiosk::open(&folder, Box::new(clock.clone())).expect("opens");
+    let (name, text) = ("days.csv", plan.as_bytes());
+    let rows = plan::coach_plan(plan::Source { name, text }, gym.gym()).expect("a good plan");
+    drop(gym);
+    let mut owner = Owner::open(Journal::open(&folder.journal()).expect("opens")).expect("reads");
+    let take = Command::TakePlan {
+        name: name.to_owned(),
+        rows,
+    };
+    owner.command(&take, clock.now()).expect("taken");
+    drop(owner);
+    for _ in 0..2 {
+        let mut kiosk = Kiosk::open(&folder, Box::new(clock.clone())).expect("opens");
+        kiosk.tick();
+        kiosk.tap(&Tap::Lifter("Tevita".into()));
+        for _ in 0..40 {
+            if matches!(kiosk.frame().screen, Screen::End(_)) {
+                break;
+            }
+            kiosk.tap(&Tap::Main);
+        }
+        let screen = kiosk.frame().screen;
+        assert!(matches!(screen, Screen::End(_)), "{screen:?}");
+        clock.reboot_after_ms(3 * 86_400_000);
+    }
+    let next = |more: &[&str]| {
+        let words = [&["next", "--lifter", "Tevita", "--lift", "Rack Pull"], more].concat();
+        pinladder(data.path(), &words)
+    };
+    let (well, text, err) = next(&["--track", "light"]);
+    assert!(well, "{err}");
+    assert!(text.contains("rack pull, light, 5 reps"), "{text}");
+    assert!(!text.contains("heavy"), "{text}");
+    let (well, _, err) = next(&["--track", "speed"]);
+    assert!(!well, "{err}");
+    let told = "no track of Tevita's rack pull is called \"speed\"; there are heavy, light";
+    assert!(err.contains(told), "{err}");
+    let (well, _, err) = next(&["--load", "450 lb", "--note", "fresh"]);
+    assert!(
+        !well && err.contains("--track; there are heavy, light"),
+        "{err}"
+    );
+    let (well, text, err) = next(&["--track", "HEAVY", "--load", "450 lb", "--note", "fresh"]);
+    assert!(well, "{err}");
+    assert!(text.contains("450 lb, the coach ruled: fresh"), "{text}");
+    let (_, json, _) = next(&["--json"]);
+    let doc: serde_json::Value = serde_json::from_str(&json).expect("JSON");
+    let by = |at: usize| {
+        let lift = &doc["lifts"][at];
+        (lift["track"].clone(), lift["due"]["by"].clone())
+    };
+    assert_eq!(by(0), ("heavy".into(), "coach".into()));
+    assert_eq!(by(1), ("light".into(), "rules".into()));
+}
+
+#[test]
+fn a_lift_that_nobody_knows_is_refused_with_those_there_are() {
+    let data = tempfile::tempdir().expect("a folder");
+    let words = ["next", "--lifter", "Tevita", "--lift", "juggling"];
+    let (well, text, err) = pinladder(data.path(), &words);
+    assert!(!well && text.is_empty(), "{text}");
+    let told = "no lift is called \"juggling\"; there are rack pull, halting deadlift";
+    assert!(err.contains(told), "{err}");
+}

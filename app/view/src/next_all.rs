@@ -29,6 +29,9 @@ pub struct OneDueDoc {
     /// The lift; absent for somebody hurt.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub lift: Option<String>,
+    /// The track's name, where the plan gave one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub track: Option<String>,
     /// Reps of a work set.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub reps: Option<u8>,
@@ -141,6 +144,10 @@ pub fn all_due_doc(
         OneDueDoc {
             lifter: line.lifter.clone(),
             lift: line.of.as_ref().map(|(lift, _)| lift.clone()),
+            track: line
+                .of
+                .as_ref()
+                .and_then(|(_, track)| Some(track.name?.as_str().to_owned())),
             reps: line.of.as_ref().map(|(_, track)| track.reps),
             state: state_of(&line.concern).english,
             ask_coach: line.concern.waits(),

@@ -9,7 +9,7 @@ use domain::decimal::write_rounded;
 use domain::next::here::LiftDue;
 use domain::next::outing::{Outing, Went};
 use domain::next::{Due, Rule, Step};
-use domain::{Gym, Lifter, MassUnit};
+use domain::{Gym, Lifter, MassUnit, TrackName};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -31,6 +31,9 @@ pub struct NextDoc {
 pub struct LiftDueDoc {
     /// The lift.
     pub lift: String,
+    /// The track's name, where the plan gave one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub track: Option<String>,
     /// Work sets the last time.
     pub sets: u8,
     /// Reps of a work set.
@@ -122,6 +125,7 @@ fn lift(say: Language, gym: &Gym, one: &LiftDue, unit: MassUnit) -> LiftDueDoc {
     let ruled = one.recorded.as_ref().filter(|next| next.ruled.is_some());
     LiftDueDoc {
         lift: one.lift.clone(),
+        track: one.track.name.map(|name| name.as_str().to_owned()),
         sets: decision.sets,
         reps: decision.reps,
         due: due_doc(say, &one.due, unit),
@@ -178,7 +182,8 @@ pub fn next_text(say: Language, doc: &NextDoc) -> String {
             1 => reps,
             sets => say.fill(c::D_SETS, &[&sets.to_string(), &reps]),
         };
-        text.push_str(&format!("\n{}, {work}\n", say.shipped(&lift.lift)));
+        let track = lift.track.as_deref().and_then(TrackName::new);
+        text.push_str(&format!("\n{}, {work}\n", say.tracked(&lift.lift, track)));
         let mut line = |head: &str, words: &str| text.push_str(&format!("  {head:<8}{words}\n"));
         line(&say.say(c::D_DUE), &lift.due.reason);
         if let Some(rules) = &lift.by_rules {

@@ -111,11 +111,15 @@ pub(super) fn lifter<'g>(gym: &'g Gym, name: &str) -> Result<&'g Lifter, KioskEr
 
 pub(super) fn find_lift<'g>(gym: &'g Gym, name: &str) -> Result<&'g Lift, KioskError> {
     let lower = name.to_lowercase();
-    let found = gym.lifts.iter().find(|l| l.name.to_lowercase() == lower);
+    let is_it = |name: &String| name.to_lowercase() == lower;
+    let found = gym
+        .lifts
+        .iter()
+        .find(|lift| is_it(&lift.name) || lift.also.iter().any(is_it));
     found.ok_or_else(|| {
         let names: Vec<&str> = gym.lifts.iter().map(|l| l.name.as_str()).collect();
         KioskError::Usage(format!(
-            "no lift is called {name}; there are {}",
+            "no lift is called \"{name}\"; there are {}",
             names.join(", ")
         ))
     })

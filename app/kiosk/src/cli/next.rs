@@ -1,6 +1,6 @@
 //! `pinladder next`: what is due, and the coach's ruling. Refuses: a ruling without a note, or
 //! where nothing was decided.
-use super::coach::{lifter, load as load_of};
+use super::coach::{find_lift, lifter, load as load_of};
 use super::coach_word::word;
 use super::{NextArgs, say};
 use crate::clock::SystemClock;
@@ -10,7 +10,7 @@ use crate::kiosk::Kiosk;
 use crate::owner::Owner;
 use crate::steady::Steady;
 use domain::next::here::{LiftDue, all_due};
-use domain::{Command, State};
+use domain::{Command, Lift, State, TrackName};
 use std::io::Write;
 
 pub(super) fn next(
@@ -45,14 +45,17 @@ pub(super) fn next(
             Kiosk::open(folder, Box::new(SystemClock))?
         }
     };
+    let lift = args.lift.as_deref().map(|name| find_lift(&gym, name));
+    let lift = lift.transpose()?;
     // A load that is meant may be of a lift of which nothing was done so far.
-    let lift = args.lift.as_deref().filter(|_| !args.word.meant);
+    let lift = lift.filter(|_| !args.word.meant);
     let find = |state: &State| -> Result<Vec<LiftDue>, KioskError> {
         let all = all_due(&gym, state, lifter, date);
-        wanted(all, lift, &lifter.name)
+        wanted(all, (lift, args.track.as_deref()), &lifter.name)
     };
     let mut due = find(kiosk.state())?;
     if let (Some(load), Some(note)) = (&args.load, &args.note) {
+        one_track(&due)?;
         drop(kiosk);
         let (load, _) = load_of(load)?;
         let mut owner = Owner::open(folder.open_journal()?)?;
@@ -75,11 +78,14 @@ pub(super) fn next(
     Ok(true)
 }
 
-/// Those of one lift, if one is asked for.
-fn wanted(all: Vec<LiftDue>, lift: Option<&str>, lifter: &str) -> Result<Vec<LiftDue>, KioskError> {
+/// Those of one lift and one track by name, if one is asked for.
+fn wanted(
+    all: Vec<LiftDue>,
+    (lift, track): (Option<&Lift>, Option<&str>),
+    lifter: &str,
+) -> Result<Vec<LiftDue>, KioskError> {
     let Some(lift) = lift else { return Ok(all) };
-    let lower = lift.to_lowercase();
-    let (of, others): (Vec<_>, Vec<_>) = all.into_iter().partition(|due| due.lift == lower);
+    let (of, others): (Vec<_>, Vec<_>) = all.into_iter().partition(|due| due.lift == lift.name);
     if of.is_empty() {
         let mut names: Vec<String> = others.into_iter().map(|due| due.lift).collect();
         names.dedup();
@@ -87,9 +93,44 @@ fn wanted(all: Vec<LiftDue>, lift: Option<&str>, lifter: &str) -> Result<Vec<Lif
             [] => "nothing is due yet".into(),
             names => format!("there are {}", names.join(", ")),
         };
+        let lift = &lift.name;
         return Err(KioskError::Usage(format!(
             "nothing of {lifter}'s {lift} is due; {there}"
         )));
     }
-    Ok(of)
+    let Some(track) = track else { return Ok(of) };
+    let is_it = |due: &LiftDue| name_of(due).to_lowercase() == track.to_lowercase();
+    let (found, others): (Vec<_>, Vec<_>) = of.into_iter().partition(is_it);
+    if found.is_empty() {
+        let (lift, there) = (&lift.name, tracks(&others));
+        return Err(KioskError::Usage(format!(
+            "no track of {lifter}'s {lift} is called \"{track}\"; there are {there}"
+        )));
+    }
+    Ok(found)
+}
+
+/// A ruling is for one track: where several have names, somebody says which.
+fn one_track(due: &[LiftDue]) -> Result<(), KioskError> {
+    let Some((first, others)) = due.split_first() else {
+        return Ok(());
+    };
+    if others.iter().all(|one| one.track.name == first.track.name) {
+        return Ok(());
+    }
+    let there = tracks(due);
+    Err(KioskError::Usage(format!(
+        "say which track is ruled with --track; there are {there}"
+    )))
+}
+
+/// "none" for the one without a name.
+fn name_of(due: &LiftDue) -> &str {
+    due.track.name.as_ref().map_or("none", TrackName::as_str)
+}
+
+fn tracks(due: &[LiftDue]) -> String {
+    let mut names: Vec<&str> = due.iter().map(name_of).collect();
+    names.dedup();
+    names.join(", ")
 }
