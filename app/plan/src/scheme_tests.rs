@@ -147,3 +147,47 @@ fn cells_that_are_asked_about() {
     }
     insta::assert_snapshot!(out);
 }
+
+/// What is missing is named in the words that were written, and a word that would change the work
+/// never ends in a note.
+#[test]
+fn messages_lead_on() {
+    let rpe = "an effort without its number; \
+               write one RPE from 1 to 10 in halves, such as \"RPE 8.5\"";
+    for (text, told) in [
+        ("RPE", rpe),
+        ("5x5 RPE", rpe),
+        ("5x5 @ RPE", rpe),
+        ("3x5 @ 140, RIR?", rpe),
+        (
+            "80% TM",
+            "no reps; write sets x reps, as \"5x3 @ 80 % of training max\"",
+        ),
+        ("RPE 8", "no reps; write sets x reps, as \"5x3 @ RPE 8\""),
+        (
+            "5x5 @ 80 TM",
+            "which could be 80 kg or a share; \
+             write \"80 % tm\", or the load with its unit",
+        ),
+        (
+            "5x5 @ 80 training max",
+            "which could be 80 kg or a share; \
+             write \"80 % training max\", or the load with its unit",
+        ),
+        (
+            "5x5 @ 80 percent",
+            "which could be 80 kg or a share; \
+             write \"80 %\", or the load with its unit",
+        ),
+        (
+            "1RM",
+            "no reps; write sets x reps, as \"1x1 @ RPE 9\" or \"5x3 @ 80 % of best\"",
+        ),
+    ] {
+        assert_eq!(groups(text), format!("? \"{text}\", {told}"), "{text}");
+    }
+    // Words beside a load that has its unit stay words.
+    for text in ["5x5 @ 140 kg max effort", "5x5 @ 140 training pause"] {
+        assert!(groups(text).starts_with("5 x 5 @ 140 kg ["), "{text}");
+    }
+}

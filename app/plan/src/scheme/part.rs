@@ -220,6 +220,7 @@ impl Reader<'_> {
             let right = words!("write the load with the bar counted in");
             return Err(Wrong::value(self.text, words!("a load of one side"), right));
         }
+        self.not_lost(&lower, from)?;
         self.part.notes.push(words.to_owned());
         Ok(())
     }

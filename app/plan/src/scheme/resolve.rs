@@ -43,7 +43,11 @@ pub(super) fn groups(
     let role = part.role.unwrap_or_default();
     loads.extend(part.loads.iter().map(|asked| meant(*asked, role)));
     let Some(reps) = reps else {
-        let right = words!("write sets x reps, as \"5x3 @ 140 kg\"");
+        let right = match (loads.as_slice(), part.effort) {
+            ([load], _) => words!("write sets x reps, as {0}", quote(&format!("5x3 @ {load}"))),
+            ([], Some(_)) => words!("write sets x reps, as {0}", "\"5x3 @ RPE 8\""),
+            _ => words!("write sets x reps, as {0}", "\"5x3 @ 140 kg\""),
+        };
         return Err(Wrong::value(text, words!("no reps"), right));
     };
     let group = |sets: u8, reps: Reps, load: Option<LoadAsk>| SetGroup {

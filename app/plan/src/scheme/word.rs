@@ -1,15 +1,17 @@
 //! The words of a scheme: efforts, rests, what sets are for, what is said of the warm-up.
 //!
 //! Refuses: words that stand where a number must.
+use super::bare_load;
 use super::dims::{Dim, REPS_MAX, count};
 use super::factor::dim;
 use super::lex::{Is, Token};
 use super::load::{self, word_at};
 use super::part::{Asked, Reader, fixed_reps, is_open_word, is_reps_word, is_sets_word, unread};
 use super::time::time;
-use crate::fault::Wrong;
+use crate::fault::{Wrong, quote};
 use crate::quantity::rest_s;
 use crate::set_group::{LoadAsk, Reps};
+use crate::words::words;
 use domain::prescription::Role;
 
 impl Reader<'_> {
@@ -91,6 +93,48 @@ impl Reader<'_> {
             | "last" | "time" | "as" => Ok(usize::from(self.words.is_none())),
             word if is_reps_word(word) => Ok(1),
             _ => Ok(self.role(word, behind)),
+        }
+    }
+
+    /// Words that would change the work are asked about and never end in a note: an effort without
+    /// its number, a number that may be a share.
+    pub(super) fn not_lost(&self, words: &str, from: usize) -> Result<(), Wrong> {
+        let mut all = words.split(|c: char| !c.is_alphanumeric());
+        if all.clone().any(|word| matches!(word, "rpe" | "rir")) {
+            let right = words!("write one RPE from 1 to 10 in halves, such as \"RPE 8.5\"");
+            let what = words!("an effort without its number");
+            return Err(Wrong::value(self.text, what, right));
+        }
+        let first = all.next().unwrap_or_default();
+        // Of a number with its unit nobody asks.
+        let before = self.text[..from].trim_end();
+        let is_digit = |c: char| c.is_ascii_digit() || matches!(c, '.' | ',');
+        let number = &before[before.trim_end_matches(is_digit).len()..];
+        let has_load = !self.part.loads.is_empty() || !self.part.bare.is_empty();
+        if number.is_empty() || !has_load {
+            return Ok(());
+        }
+        match first {
+            "rm" => {
+                let right = words!(
+                    "write sets x reps, as {0}",
+                    "\"1x1 @ RPE 9\" or \"5x3 @ 80 % of best\""
+                );
+                Err(Wrong::value(self.text, words!("no reps"), right))
+            }
+            "tm" | "tmax" | "trainingsmax" | "percent" | "prozent" | "max" | "training"
+                if first != "training" || words.contains("max") =>
+            {
+                let mass = bare_load(self.text, number, self.bare)?.to_string();
+                let what = words!("which could be {0} or a share", mass);
+                let of = words
+                    .trim_start_matches("percent")
+                    .trim_start_matches("prozent");
+                let share = quote(format!("{number} % {}", of.trim()).trim_end());
+                let right = words!("write {0}, or the load with its unit", share);
+                Err(Wrong::value(self.text, what, right))
+            }
+            _ => Ok(()),
         }
     }
 

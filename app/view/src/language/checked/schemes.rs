@@ -73,7 +73,8 @@ super::rows! {
     "not sets x reps" => "nicht Sätze x Wiederholungen";
     "write 1 to {0} sets x 1 to {1} reps, as \"5x3 @ 140 kg\"" => "schreib 1 bis {0} Sätze x 1 bis {1} Wiederholungen, wie \"5x3 @ 140 kg\"";
     "{0} sets, where the column beside says {1}" => "{0} Sätze, wo die Spalte daneben {1} sagt";
-    "write sets x reps, as \"5x3 @ 140 kg\"" => "schreib Sätze x Wiederholungen, wie \"5x3 @ 140 kg\"";
+    "write sets x reps, as {0}" => "schreib Sätze x Wiederholungen, wie {0}";
+    "an effort without its number" => "eine Anstrengung ohne ihre Zahl";
     "no reps" => "keine Wiederholungen";
     "write {0} with your sets and reps" => "schreib {0} mit deinen Sätzen und Wiederholungen";
     "a load without sets and reps" => "eine Last ohne Sätze und Wiederholungen";
