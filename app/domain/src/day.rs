@@ -6,7 +6,7 @@ use crate::disc_height;
 use crate::equipment::{Bar, BarCondition, PlateSet, Rack};
 use crate::gym::{Gym, Pattern};
 use crate::ladder::{BuiltLadder, WorkSet, build_from, neighbours, work_off};
-use crate::lift::{Lift, Start};
+use crate::lift::{Lift, Start, to_step};
 use crate::lifter::Lifter;
 use crate::mass::{Mass, MassUnit};
 use crate::next::Due;
@@ -172,13 +172,13 @@ pub fn sheet(
     let pattern = gym.patterns.iter().find(|p| p.name == *wanted);
     let pattern = pattern.ok_or_else(|| missing("warm-up pattern", wanted))?;
 
-    let asked = asked(state, lifter, row, &row.first)?;
+    let asked = asked((gym, state), lifter, row, &row.first)?;
     let mut warnings = Vec::new();
     let place = place(gym, rack, bar, lifter, lift, &mut warnings);
     makes(bar, plates, lifter.unit, asked)?;
     let built = ladder((lift, bar, plates), pattern, row, asked)?;
     let grouped = groups::add((lift, bar, plates, lifter), row, built.rungs, |group| {
-        self::asked(state, lifter, row, group)
+        self::asked((gym, state), lifter, row, group)
     })?;
     if built.off != Mass::ZERO {
         warnings.push(Warning::NotLoadable);
@@ -256,17 +256,22 @@ pub fn loaded_with<'g>(
 /// The load that a group of the plan asks for. A best is the lifter's file's or the record's, whichever is
 /// heavier.
 fn asked(
-    state: &State,
+    (gym, state): (&Gym, &State),
     lifter: &Lifter,
     row: &Prescription,
     group: &SetGroup,
 ) -> Result<Mass, NoSheet> {
+    let lift = gym.lifts.iter().find(|lift| lift.name == row.lift);
+    let step = lift.and_then(|lift| lift.step_for(lifter.unit));
     let share = match group.load {
         LoadWish::Mass(mass) => return Ok(mass),
         LoadWish::OfBest(share) => share,
         LoadWish::OfTraining(share) => {
             let max = lifter.training_max(&row.lift, row.date);
-            return Ok(share_of(max.ok_or(NoSheet::NoTrainingMax)?, share));
+            return Ok(to_step(
+                share_of(max.ok_or(NoSheet::NoTrainingMax)?, share),
+                step,
+            ));
         }
         LoadWish::More(more) => {
             let past = outings(state, &lifter.name, &row.lift, row.date);
@@ -284,7 +289,7 @@ fn asked(
     let best = written
         .max(state.best(&lifter.name, &row.lift))
         .ok_or(NoSheet::NoBest)?;
-    Ok(share_of(best, share))
+    Ok(to_step(share_of(best, share), step))
 }
 
 /// Whether the plates that a row's lifter has make the mass that it asks for. A row that names

@@ -2,6 +2,7 @@
 //!
 //! Refuses: loads and lifters. Values are common practice, no source; a coach can change them.
 use crate::length::Length;
+use crate::mass::{Mass, MassUnit};
 use alloc::string::String;
 use alloc::vec::Vec;
 
@@ -77,6 +78,9 @@ pub struct Lift {
     pub partner: Option<String>,
     /// The family of lifts that load the same back: what one of them shows, all of them heed.
     pub family: String,
+    /// What loads that follow from a share or from what was done are whole steps of, one for each
+    /// unit of lifters; without one the plates alone say.
+    pub round: Vec<(MassUnit, Mass)>,
     /// The least shared height that is not warned about.
     pub overlap_least: Length,
     /// Rest before a warm-up, seconds.
@@ -87,4 +91,29 @@ pub struct Lift {
     pub cues: Vec<String>,
     /// What can hurt, short.
     pub cautions: Vec<String>,
+}
+
+impl Lift {
+    /// What loads that follow from others are whole steps of for lifters of a unit.
+    #[must_use]
+    pub fn step_for(&self, unit: MassUnit) -> Option<Mass> {
+        let of = |(own, step): &&(MassUnit, Mass)| *own == unit && *step > Mass::ZERO;
+        self.round.iter().find(of).map(|(_, step)| *step)
+    }
+}
+
+/// The whole step nearest to a load, the lower of two equally near; the load itself without a step.
+#[must_use]
+pub fn to_step(load: Mass, step: Option<Mass>) -> Mass {
+    let Some(step) = step.filter(|step| *step > Mass::ZERO) else {
+        return load;
+    };
+    let below = load.ng().div_euclid(step.ng()).saturating_mul(step.ng());
+    let over = load.ng() - below;
+    let up = if over > step.ng() - over {
+        step.ng()
+    } else {
+        0
+    };
+    Mass::from_ng(below.saturating_add(up)).max(step)
 }

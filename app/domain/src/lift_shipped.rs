@@ -5,6 +5,7 @@
 //! a clinician.
 use crate::length::Length;
 use crate::lift::{Grip, Landmark, Lift, Start};
+use crate::mass::{Mass, MassUnit};
 use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -107,6 +108,7 @@ fn rack_pull() -> Lift {
         retired_bar: true,
         partner: Some(String::from("halting deadlift")),
         family: String::from(PULLS),
+        round: Vec::new(),
         overlap_least: OVERLAP_LEAST,
         rest_warm_s: REST_WARM_S,
         rest_work_s: REST_HEAVY_S,
@@ -152,6 +154,10 @@ fn barbell_shrug() -> Lift {
         retired_bar: true,
         partner: None,
         family: String::from(PULLS),
+        round: Vec::from([
+            (MassUnit::Kg, Mass::of(MassUnit::Kg, 2_500)),
+            (MassUnit::Lb, Mass::of(MassUnit::Lb, 5_000)),
+        ]),
         overlap_least: OVERLAP_LEAST,
         rest_warm_s: REST_WARM_S,
         rest_work_s: REST_WORK_S,
@@ -200,6 +206,7 @@ fn from_floor(rest_work_s: u32) -> Lift {
         retired_bar: false,
         partner: None,
         family: String::from(PULLS),
+        round: Vec::new(),
         overlap_least: OVERLAP_LEAST,
         rest_warm_s: REST_WARM_S,
         rest_work_s,

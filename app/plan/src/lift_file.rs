@@ -7,14 +7,14 @@ use crate::fields;
 use crate::known::Known;
 use crate::lifter_file::also;
 use crate::nearest::fold;
-use crate::quantity::{length, rest_s};
+use crate::quantity::{length, mass, rest_s};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name, words};
 use crate::words::words;
 use domain::lift::{Grip, Landmark, Start};
 use domain::lift_shipped;
-use domain::{Length, Lift};
+use domain::{Length, Lift, Mass, MassUnit};
 
 /// Most lifts of a gym.
 const LIFTS_MAX: usize = 100;
@@ -102,6 +102,8 @@ fn lift(
     let rest_warm = entry.text(doc, "rest_warm", rest_s);
     let rest_work = entry.text(doc, "rest_work", rest_s);
     let family = entry.text(doc, "family", words_of_name);
+    let steps = Mass::of(MassUnit::Kg, 500)..=Mass::of(MassUnit::Kg, 20_000);
+    let round = entry.texts(doc, "round", 2, |text| mass(text, &steps));
     let cues = entry.texts(doc, "cues", LINES_MAX, |text| words(text, 60));
     let more = entry.texts(doc, "cautions", LINES_MAX, |text| words(text, 80));
     if start == Some(Start::Hooks) {
@@ -132,6 +134,11 @@ fn lift(
         retired_bar: retired.unwrap_or_else(|| old.map_or(from_pins, |old| old.retired_bar)),
         family,
         partner: old.and_then(|old| old.partner.clone()),
+        round: if entry.has("round") {
+            round.into_iter().map(|(step, unit)| (unit, step)).collect()
+        } else {
+            old.map_or_else(Vec::new, |old| old.round.clone())
+        },
         overlap_least: overlap
             .unwrap_or_else(|| old.map_or(lift_shipped::OVERLAP_LEAST, |old| old.overlap_least)),
         rest_warm_s: rest_warm

@@ -47,7 +47,7 @@ pub(super) fn against(
     if !ruled && work < due {
         return (planned, Some(work));
     }
-    let row = row.with_load(due, |group| asked(state, lifter, row, group).ok());
+    let row = row.with_load(due, |group| asked((gym, state), lifter, row, group).ok());
     let lower = sheet(gym, state, lifter, &row);
     (lower, (!ruled).then_some(work))
 }

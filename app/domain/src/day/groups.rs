@@ -5,7 +5,7 @@ use crate::equipment::{Bar, PlateFace, PlateSet};
 use crate::gym::Gym;
 use crate::ladder::footing::Footing;
 use crate::ladder::{change, equipment};
-use crate::lift::{Lift, Start};
+use crate::lift::{Lift, Start, to_step};
 use crate::lifter::Lifter;
 use crate::mass::Mass;
 use crate::prescription::{LoadWish, Prescription, Role, SetGroup};
@@ -59,7 +59,7 @@ pub(super) fn add(
         let role = if at == main { Role::Top } else { group.role };
         let group = &SetGroup { role, ..*group };
         let wanted = match group.load {
-            LoadWish::OfTop(share) => share_of(top, share),
+            LoadWish::OfTop(share) => to_step(share_of(top, share), lift.step_for(lifter.unit)),
             LoadWish::Mass(_)
             | LoadWish::OfBest(_)
             | LoadWish::OfTraining(_)
@@ -170,6 +170,7 @@ pub fn following(gym: &Gym, run: &LiftRun) -> Vec<Settled> {
     let (Some(lifter), Some((_, plates)), Some(bar)) = (lifter, plates, bar) else {
         return Vec::new();
     };
+    let step = lift.and_then(|lift| lift.step_for(sheet.unit));
     let Some(top) = lifted(run) else {
         return Vec::new();
     };
@@ -187,7 +188,7 @@ pub fn following(gym: &Gym, run: &LiftRun) -> Vec<Settled> {
             continue;
         };
         let before = before(sheet, &found, group.rungs());
-        let Some((load, per_side)) = gear.make(share_of(top, share), before) else {
+        let Some((load, per_side)) = gear.make(to_step(share_of(top, share), step), before) else {
             continue;
         };
         if load == rung.load {

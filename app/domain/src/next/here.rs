@@ -205,7 +205,8 @@ pub(crate) fn loads(gym: &Gym, lifter: &Lifter, lift: &str, heaviest: Mass) -> O
     let plates: Vec<_> = equipment.plates.iter().map(|plate| plate.mass).collect();
     let plate = plates.into_iter().max().unwrap_or_default();
     let tenth = Mass::from_ng(heaviest.ng() / 10);
-    Loads::new(&equipment, heaviest + tenth + plate.times(2)).ok()
+    let loads = Loads::new(&equipment, heaviest + tenth + plate.times(2)).ok()?;
+    Some(loads.in_steps(lift.step_for(lifter.unit)))
 }
 
 /// What is due of one lift in one track.

@@ -22,6 +22,8 @@ pub struct Loads {
     second: Vec<(i64, i64)>,
     /// Least length over each span of `second`: a heap, leaves last.
     shortest: Vec<i64>,
+    /// What loads are whole steps of, where not all count.
+    step: Option<i64>,
 }
 
 /// Sums that one half may have.
@@ -61,12 +63,39 @@ impl Loads {
             first,
             shortest: heap(&second),
             second,
+            step: None,
         })
+    }
+
+    /// The same, of which only whole steps of a mass count, as long as there is one.
+    #[must_use]
+    pub fn in_steps(mut self, step: Option<Mass>) -> Self {
+        self.step = step.map(Mass::ng).filter(|step| *step > 0);
+        self
     }
 
     /// The greatest load that is not above `load`, among those listed.
     #[must_use]
     pub fn at_most(&self, load: Mass) -> Option<Mass> {
+        let whole = || {
+            let mut found = self.any_at_most(load)?;
+            // Each round goes down to the next whole step at least.
+            while let Some(over) = self.over_step(found) {
+                found = self.any_at_most(found - Mass::from_ng(over))?;
+            }
+            Some(found)
+        };
+        whole().or_else(|| self.any_at_most(load))
+    }
+
+    /// By how much a load is over a whole step.
+    fn over_step(&self, load: Mass) -> Option<i64> {
+        self.step
+            .map(|step| load.ng().rem_euclid(step))
+            .filter(|over| *over > 0)
+    }
+
+    fn any_at_most(&self, load: Mass) -> Option<Mass> {
         let side = load
             .ng()
             .saturating_sub(self.bar)
@@ -83,6 +112,17 @@ impl Loads {
     /// The least load that is not below `load`, among those listed.
     #[must_use]
     pub fn at_least(&self, load: Mass) -> Option<Mass> {
+        let whole = || {
+            let mut found = self.any_at_least(load)?;
+            while let (Some(over), Some(step)) = (self.over_step(found), self.step) {
+                found = self.any_at_least(found + Mass::from_ng(step - over))?;
+            }
+            Some(found)
+        };
+        whole().or_else(|| self.any_at_least(load))
+    }
+
+    fn any_at_least(&self, load: Mass) -> Option<Mass> {
         let both = load.ng().saturating_sub(self.bar);
         let side = both.div_euclid(2) + both.rem_euclid(2);
         let fitting = self.first.iter().filter_map(|&(mass, length)| {

@@ -24,3 +24,4 @@ mod single;
 mod split;
 mod steel;
 mod tracks;
+mod whole_steps;

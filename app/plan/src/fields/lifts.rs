@@ -73,6 +73,12 @@ pub const LIFT: Table = Table {
             "the lifts that load the same back, by one name: a back that moved in one of them keeps all of them from rising the next time, and absence is counted from the last of them",
         ),
         may(
+            "round",
+            "as it was; else what the plates make, and for the barbell shrug 2.5 kg or 5 lb",
+            "[\"2.5 kg\", \"5 lb\"]",
+            "what loads that follow from a share or from what was done are whole steps of, 500 g to 20 kg, one for each unit of lifters",
+        ),
+        may(
             "overlap_least",
             "as it was, or 100 mm",
             "\"100 mm\"",
