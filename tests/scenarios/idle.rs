@@ -3,6 +3,9 @@ use crate::bench::{Bench, evening};
 use crate::ladder::{lifters, main_label};
 use hardware::Press;
 use std::path::Path;
+use view::Screen;
+use view::floor::FloorTurn;
+use view::frame::Pace;
 
 /// Minutes go by, one tick a second.
 fn minutes(bench: &Bench, count: u64) {
@@ -155,4 +158,44 @@ fn a_gym_may_say_never() {
     bench.tap(&lifters(&bench).remove(0));
     minutes(&bench, 20);
     assert_eq!((bench.screen(), bench.frame().asleep), ("set-up", false));
+}
+
+#[test]
+fn what_the_floor_says_of_whoever_did_not_come_stays_as_it_was() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    begun(&bench, 3);
+    bench.tap("all lifters");
+    bench.tap("floor");
+    let (mut last, mut told) = (None, 0);
+    for _ in 0..9 * 60 {
+        bench.wait_ms(1_000);
+        let frame = bench.frame();
+        let Screen::Floor(floor) = &frame.screen else {
+            panic!("the floor stays: {}", bench.screen());
+        };
+        let racks = || floor.racks.iter();
+        let turns = || racks().flat_map(|at| at.up.iter().chain(&at.next).chain(&at.then));
+        let still = |turn: &FloorTurn| FloorTurn {
+            word: String::new(),
+            pace: Pace::Fresh,
+            ..turn.clone()
+        };
+        let work: Vec<_> = turns().map(still).collect();
+        let words = turns().map(|turn| format!("{}: {}", turn.lifter, turn.word));
+        let mut missing: Vec<_> = words.filter(|w| w.contains("did not come")).collect();
+        missing.extend(racks().flat_map(|at| at.without_turn.iter().cloned()));
+        told += usize::from(!missing.is_empty());
+        // The same work in the same order: the same words of whoever did not come, and a tap
+        // means the same.
+        if let Some((was, said, number)) = &last
+            && *was == (work.clone(), frame.asleep)
+            && missing.len() == Vec::len(said)
+        {
+            assert_eq!(*said, missing, "at {}", frame.clock);
+            assert_eq!(*number, frame.number, "at {}", frame.clock);
+        }
+        last = Some(((work, frame.asleep), missing, frame.number));
+    }
+    assert!(told > 60, "somebody did not come for {told} s");
 }

@@ -357,6 +357,7 @@ impl Kiosk {
             date: self.date(),
             now: self.clock.now(),
             clock: time,
+            time: self.clock.time(),
             notice: &self.notice,
             meet: self.meet.as_ref(),
             news: &self.news,

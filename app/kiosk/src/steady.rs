@@ -2,7 +2,7 @@
 //! time of day beside them.
 use crate::clock::Clock;
 use crate::owner::Owner;
-use chrono::{DateTime, NaiveDate, NaiveDateTime};
+use chrono::{DateTime, NaiveDate, NaiveDateTime, NaiveTime};
 use domain::steady::{Anchor, Times};
 use domain::{Command, DayCommand, Moment};
 use std::cell::Cell;
@@ -102,11 +102,15 @@ impl Steady {
     /// The time of day, "18:42"; "--:--" on a wall clock that was never set.
     #[must_use]
     pub fn time_of_day(&self) -> String {
-        if self.clock.look().is_known() {
-            self.local().format("%H:%M").to_string()
-        } else {
-            "--:--".into()
-        }
+        let time = self.time();
+        time.map_or_else(|| "--:--".into(), |time| time.format("%H:%M").to_string())
+    }
+
+    /// The time of day; `None` on a wall clock that was never set.
+    #[must_use]
+    pub fn time(&self) -> Option<NaiveTime> {
+        let known = self.clock.look().is_known();
+        known.then(|| self.local().time())
     }
 
     /// How far the wall clock is ahead, if it was set since that was last written down.

@@ -263,6 +263,9 @@ pub(crate) fn up_orders(scene: &Scene<'_>) -> Vec<ShownOrder> {
 /// How somebody who was passed over stands on the floor.
 fn passed_word(scene: &Scene<'_>, run: &LiftRun) -> Option<String> {
     let at = run.attendance.passed_at?;
-    let time = scene.clock_at(at);
-    Some(scene.language().fill(p::PASSED_OVER, &[&time]))
+    let say = scene.language();
+    Some(match scene.clock_at(at) {
+        Some(time) => say.fill(p::PASSED_OVER, &[&time]),
+        None => say.say(p::PASSED_OVER_ONCE),
+    })
 }

@@ -67,6 +67,7 @@ fn still(screen: &mut Screen) {
         Screen::Settle(settle) => (settle.left, settle.share) = (String::new(), 0.0),
         Screen::Floor(floor) => {
             for rack in &mut floor.racks {
+                rack.without_turn.clear();
                 let turns = rack.up.iter_mut().chain(&mut rack.next);
                 for turn in turns.chain(&mut rack.then) {
                     (turn.word, turn.pace) = (String::new(), Pace::Fresh);

@@ -4,7 +4,7 @@ use crate::language::Language;
 use crate::look::{Chosen, SCREEN_FILE};
 use crate::memo::Memo;
 use crate::split::is_told;
-use chrono::NaiveDate;
+use chrono::{NaiveDate, NaiveTime};
 use domain::believed::Said;
 use domain::day::DayEntry;
 use domain::meet_day::MeetDay;
@@ -30,6 +30,8 @@ pub struct Scene<'a> {
     pub now: Moment,
     /// Time of day at the gym, "18:42".
     pub clock: &'a str,
+    /// The same to the millisecond; `None` on a clock that was never set.
+    pub time: Option<NaiveTime>,
     /// A sentence that the lifter must see, or empty.
     pub notice: &'a str,
     /// The meet or test day that is written, if any.
@@ -182,13 +184,12 @@ impl<'a> Scene<'a> {
         self.memo.choices(run.no, make)
     }
 
-    /// The gym's time of day at `at`, "18:42", reckoned from the clock of now.
+    /// The gym's time of day at `at`, "18:42", reckoned from the clock of now, where that is set.
     #[must_use]
-    pub fn clock_at(&self, at: Moment) -> String {
-        let now = chrono::NaiveTime::parse_from_str(self.clock, "%H:%M").unwrap_or_default();
+    pub fn clock_at(&self, at: Moment) -> Option<String> {
         let ago = chrono::Duration::milliseconds(self.now.0.saturating_sub(at.0));
-        let (then, _) = now.overflowing_sub_signed(ago);
-        then.format("%H:%M").to_string()
+        let (then, _) = self.time?.overflowing_sub_signed(ago);
+        Some(then.format("%H:%M").to_string())
     }
 
     /// Whether the lifter of `run` still has to rest, and for how long.

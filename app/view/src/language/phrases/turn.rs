@@ -41,6 +41,7 @@ crate::phrases! {
     BACK_MORE: "count me in again", "ich mache wieder mit";
     AWAY: "away", "weg";
     PASSED_OVER: "did not come at {0}", "kam um {0} nicht";
+    PASSED_OVER_ONCE: "did not come", "kam nicht";
     PLACE_NEXT: "next", "gleich";
     RESTS: "rests {0}", "Pause {0}";
     RAISE: "raise the bar {0} mm", "Stange {0} mm höher";
