@@ -237,15 +237,18 @@ fn agrees(
     if own.load != Some(format!("{} {}", turn.load, turn.unit)) {
         return Err("another load");
     }
-    let (reps, hole) = if let Screen::Bar(bar) = &frame.screen {
+    let (reps, spot) = if let Screen::Bar(bar) = &frame.screen {
         (&bar.reps, &bar.spot)
     } else if let Screen::Rest(rest) = &frame.screen {
         (&rest.reps, &rest.spot)
     } else {
         return Ok(());
     };
-    if *reps != turn.reps || hole.hole != turn.hole {
-        return Err("other reps or another hole");
+    if *reps != turn.reps {
+        return Err("other reps");
+    }
+    if *spot != turn.spot {
+        return Err("another hole, mat, height or gear");
     }
     if !up {
         return if own.screen == "bar" {

@@ -164,6 +164,9 @@ pub(crate) fn change(change: &from::Change) -> Change {
 /// Hole, mats, height, gear, grip.
 pub(crate) fn spot(spot: &view::spot::Spot) -> Spot {
     Spot {
+        place: spot.place.as_str().into(),
+        line: spot.line().into(),
+        short: spot.short().into(),
         hole: spot.hole.as_str().into(),
         mats: spot.mats.as_str().into(),
         raise: spot.raise.as_str().into(),

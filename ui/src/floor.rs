@@ -110,7 +110,6 @@ fn turn(turn: &FloorTurn, label: Option<&String>) -> Turn {
         unit: turn.unit.as_str().into(),
         reps: reps.into(),
         reps_word: reps_word.into(),
-        hole: turn.hole.as_str().into(),
         pace: pace(turn.pace),
         change: change(&turn.change),
         spot: spot(&turn.spot),

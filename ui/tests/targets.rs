@@ -125,7 +125,7 @@ fn the_numbers_of_whoever_is_up_are_20_minutes_of_arc_at_3_m() {
         };
         let ups = floor.racks.iter().filter_map(|rack| rack.up.as_ref());
         let first = |text: &str| text.split(' ').next().unwrap_or_default().to_owned();
-        for number in ups.flat_map(|up| [up.load.clone(), first(&up.reps), up.hole.clone()]) {
+        for number in ups.flat_map(|up| [up.load.clone(), first(&up.reps), up.spot.hole.clone()]) {
             let all = ElementQuery::from_root(face.component())
                 .match_inherits("Numeral")
                 .find_all();

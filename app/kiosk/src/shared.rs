@@ -12,7 +12,7 @@ use share::{Board, BoardRack, BoardTurn, Desk, Filled};
 use std::net::SocketAddr;
 use view::end::Link;
 use view::floor::{Floor, FloorRack, FloorTurn};
-use view::{Frame, Language, Scene, Screen};
+use view::{Frame, Scene, Screen};
 
 /// The desk, and what of it is on the screen.
 #[derive(Debug)]
@@ -135,7 +135,7 @@ fn board(scene: &Scene<'_>) -> Board {
     Board {
         clock: scene.clock.into(),
         empty,
-        racks: racks.into_iter().map(|of| rack(say, of)).collect(),
+        racks: racks.into_iter().map(rack).collect(),
         ..Board::of(say)
     }
 }
@@ -163,26 +163,23 @@ fn planned_row(lifter: &Lifter, row: Prescription) -> PlannedRow {
     }
 }
 
-fn rack(say: Language, rack: FloorRack) -> BoardRack {
+fn rack(rack: FloorRack) -> BoardRack {
     BoardRack {
         name: rack.name,
-        up: rack.up.map(|of| turn(say, of)),
-        next: rack.next.map(|of| turn(say, of)),
-        then: rack.then.into_iter().map(|of| turn(say, of)).collect(),
+        up: rack.up.map(turn),
+        next: rack.next.map(turn),
+        then: rack.then.into_iter().map(turn).collect(),
     }
 }
 
-fn turn(say: Language, turn: FloorTurn) -> BoardTurn {
-    let hole = match turn.hole.as_str() {
-        "" => String::new(),
-        hole => say.hole(hole),
-    };
+fn turn(turn: FloorTurn) -> BoardTurn {
     BoardTurn {
         lifter: turn.lifter,
         lift: turn.lift,
         load: format!("{} {}", turn.load, turn.unit),
         reps: turn.reps,
-        hole,
+        spot: turn.spot.line(),
+        gear: turn.spot.gear.join(", "),
         word: turn.word,
         change: turn.change.sentence,
     }

@@ -22,7 +22,7 @@ function turn(parent, one, name) {
   const load = add(box, "p", "load", "");
   add(load, "span", "kilos", one.load);
   add(load, "span", "reps", one.reps);
-  if (one.hole) add(load, "span", "hole", one.hole);
+  add(box, "p", "spot", one.gear ? one.spot + ", " + one.gear : one.spot);
   if (one.change && name !== "then") add(box, "p", "change", one.change);
 }
 

@@ -66,8 +66,10 @@ pub struct BoardTurn {
     pub load: String,
     /// "5 reps".
     pub reps: String,
-    /// "hole 9", or empty.
-    pub hole: String,
+    /// "hole 9, 1 mat, 20 mm": where the bar starts, and what is stood on.
+    pub spot: String,
+    /// "belt, straps": what is worn for this set, or empty.
+    pub gear: String,
     /// "up", "rest 2:10".
     pub word: String,
     /// What the hands have to do, each side, or empty.

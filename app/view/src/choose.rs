@@ -4,6 +4,7 @@ use crate::frame::Pace;
 use crate::frame::pace;
 use crate::language::{Language, p};
 use crate::scene::Scene;
+use crate::spot::place;
 use domain::day::NoSheet;
 use domain::rotation::stations;
 use domain::sheet::LiftSheet;
@@ -157,17 +158,6 @@ fn sheet_tile(say: Language, sheet: &LiftSheet) -> Tile {
         word: sheet.rack.clone(),
         pace: Pace::Fresh,
         share: 0.0,
-    }
-}
-
-fn place(say: Language, sheet: &LiftSheet) -> String {
-    match (&sheet.pins, sheet.is_from_pins()) {
-        (Some(pins), _) => say.fill(p::HOLE, &[&pins.hole.to_string()]),
-        (None, true) => say.say(p::MEASURE_FIRST),
-        (None, false) => say.say(match sheet.hooks {
-            Some(_) => p::FROM_THE_HOOKS,
-            None => p::FROM_THE_FLOOR,
-        }),
     }
 }
 

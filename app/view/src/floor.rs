@@ -51,9 +51,7 @@ pub struct FloorTurn {
     pub unit: String,
     /// "5 reps".
     pub reps: String,
-    /// "9"; empty from the floor.
-    pub hole: String,
-    /// Hole, mats, height, gear, grip; looked at for the turn that is up.
+    /// Hole, mats, height, gear, grip.
     pub spot: Spot,
     /// "up", "next", "rest 2:10", "ready", "did not come at 18:42".
     pub word: String,
@@ -222,11 +220,6 @@ fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> Fl
         load: say.mass_number(load, sheet.unit),
         unit: sheet.unit.word().into(),
         reps: say.reps(reps),
-        hole: sheet
-            .pins
-            .as_ref()
-            .map(|p| p.hole.to_string())
-            .unwrap_or_default(),
         spot: sheet
             .rungs
             .get(rung)

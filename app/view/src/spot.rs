@@ -7,10 +7,14 @@ use domain::sheet::{LiftSheet, Rung};
 /// What it shows.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Spot {
-    /// "9"; empty from the floor.
+    /// Where the bar starts: "hole 9", "from the floor", "hooks in hole 14".
+    pub place: String,
+    /// "9", of the pins; empty from the floor and from the hooks.
     pub hole: String,
     /// "1 mat, 20 mm", "no mat"; empty where the lift does not start on pins.
     pub mats: String,
+    /// The same with all mats as one height: "2 mats, 30 mm".
+    pub mats_sum: String,
     /// Thickness of each mat: "20 mm".
     pub mat_list: Vec<String>,
     /// "raise the bar 110 mm", or empty.
@@ -21,17 +25,39 @@ pub struct Spot {
     pub grip: String,
 }
 
+impl Spot {
+    /// In one line: "hole 6, 2 mats, 20 + 10 mm", "raise the bar 110 mm", "from the floor".
+    #[must_use]
+    pub fn line(&self) -> String {
+        self.with(&self.mats)
+    }
+
+    /// The same where there is little room: "hole 6, 2 mats, 30 mm".
+    #[must_use]
+    pub fn short(&self) -> String {
+        self.with(&self.mats_sum)
+    }
+
+    fn with(&self, mats: &str) -> String {
+        if !self.raise.is_empty() {
+            self.raise.clone()
+        } else if mats.is_empty() {
+            self.place.clone()
+        } else {
+            format!("{}, {mats}", self.place)
+        }
+    }
+}
+
 pub(crate) fn spot(say: Language, sheet: &LiftSheet, rung: &Rung, to: &Stacks) -> Spot {
     let pins = sheet.pins.as_ref();
     let mats = pins.map(|pins| pins.mats.as_slice()).unwrap_or_default();
-    let hole = match (pins, &sheet.hooks) {
-        (Some(pins), _) => pins.hole.to_string(),
-        (None, _) => String::new(),
-    };
     Spot {
-        hole,
+        place: place(say, sheet),
+        hole: pins.map(|pins| pins.hole.to_string()).unwrap_or_default(),
         // Whoever lifted before at this hole may have left mats: "no mat" is said too.
         mats: pins.map(|_| say.mats(mats)).unwrap_or_default(),
+        mats_sum: pins.map(|_| say.mats_sum(mats)).unwrap_or_default(),
         mat_list: mat_list(sheet),
         raise: raise_words(say, sheet, to),
         gear: say.worn(rung),
@@ -39,6 +65,18 @@ pub(crate) fn spot(say: Language, sheet: &LiftSheet, rung: &Rung, to: &Stacks) -
             Some(_) => String::new(),
             None => say.grip(sheet.grip),
         },
+    }
+}
+
+/// Where the bar starts, in few words.
+pub(crate) fn place(say: Language, sheet: &LiftSheet) -> String {
+    let hooks = sheet.hooks.as_ref().map(|hooks| hooks.hole);
+    match (&sheet.pins, hooks) {
+        (Some(pins), _) => say.fill(p::HOLE, &[&pins.hole.to_string()]),
+        (None, Some(Some(hole))) => say.fill(p::HOOKS_HOLE, &[&hole.to_string()]),
+        (None, Some(None)) => say.say(p::FROM_THE_HOOKS),
+        (None, None) if sheet.is_from_pins() => say.say(p::MEASURE_FIRST),
+        (None, None) => say.say(p::FROM_THE_FLOOR),
     }
 }
 

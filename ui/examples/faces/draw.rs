@@ -97,6 +97,10 @@ pub(crate) fn marked(take_off: &str, put_on: &str) -> Change {
 /// Hole, mats and gear.
 pub(crate) fn spot(hole: &str, mats: &str, gear: &[&str]) -> Spot {
     Spot {
+        place: match hole {
+            "" => "from the floor".into(),
+            hole => format!("hole {hole}"),
+        },
         hole: hole.into(),
         mats: mats.into(),
         gear: gear.iter().copied().map(String::from).collect(),

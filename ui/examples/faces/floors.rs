@@ -22,9 +22,12 @@ fn turn(line: &str) -> FloorTurn {
         load,
         unit,
         reps,
-        spot: spot(&hole, "", &[]),
+        spot: spot(
+            &hole,
+            if hole.is_empty() { "" } else { "1 mat, 20 mm" },
+            &[],
+        ),
         order: None,
-        hole,
         word,
         pace,
         bar: bar(&discs),
@@ -118,7 +121,7 @@ pub(crate) fn racks_of_six() -> Floor {
     racks[1].up = None;
     racks[0].name = "yard rack, old yard bar".into();
     if let Some(up) = &mut racks[0].up {
-        up.hole = String::new();
+        up.spot = spot("", "", &[]);
         up.word = "rest 0:20".into();
         up.pace = Pace::Resting;
         up.lifter = "Bartholomäus Łęcki".into();

@@ -29,6 +29,7 @@ crate::phrases! {
     HOLE: "hole {0}", "Loch {0}";
     FROM_THE_FLOOR: "from the floor", "vom Boden";
     FROM_THE_HOOKS: "from the hooks", "aus den Haken";
+    HOOKS_HOLE: "hooks in hole {0}", "Haken in Loch {0}";
     FROM_HOOKS_HOLE: "from the hooks in hole {0}", "aus den Haken in Loch {0}";
     FROM_HOOKS_ANY: "from the hooks, at the height that suits you", "aus den Haken, so hoch wie es dir passt";
     ESTIMATED_MEASURE: "{0}; estimated, measure", "{0}; geschätzt, messen";

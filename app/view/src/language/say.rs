@@ -162,6 +162,17 @@ impl Language {
         }
     }
 
+    /// "no mat", "1 mat, 20 mm", "2 mats, 30 mm": together.
+    #[must_use]
+    pub fn mats_sum(self, mats: &[Length]) -> String {
+        let all = mats.iter().map(|mat| mat.nm()).sum();
+        let all = self.number(&Length::from_nm(all).number(LengthUnit::Mm));
+        match mats.len() {
+            0 | 1 => self.mats(mats),
+            count => self.fill(p::MATS, &[&count.to_string(), &all]),
+        }
+    }
+
     /// "bar 431 mm above your feet, 4 mm under the mark".
     #[must_use]
     pub fn bar_height(self, pins: &PinSheet) -> String {
