@@ -2,6 +2,7 @@
 use crate::bench::{Bench, evening};
 use crate::ladder::{lifters, main_label};
 use view::Screen;
+use view::floor::FloorRack;
 
 #[test]
 fn two_lifters_in_turn() {
@@ -126,7 +127,9 @@ fn a_moved_back_leaves_the_bar_to_others_and_is_told() {
     bench.tap("back moved");
     bench.tap("1");
     assert_eq!(bench.screen(), "stop");
-    bench.tap("all lifters");
+    if bench.screen() != "choose" {
+        bench.tap("all lifters");
+    }
     bench.tap("floor");
     let Screen::Floor(floor) = bench.frame().screen else {
         panic!("the floor")
@@ -138,4 +141,88 @@ fn a_moved_back_leaves_the_bar_to_others_and_is_told() {
     let mut turns = all.into_iter().flatten().chain(&rack.then);
     assert!(turns.all(|turn| turn.lifter != moved), "no load is offered");
     assert_eq!(rack.without_turn, [format!("{moved}: back moved")]);
+}
+
+/// The racks of the floor; whoever is shown then.
+fn floor(bench: &Bench) -> Vec<FloorRack> {
+    if bench.screen() != "choose" {
+        bench.tap("all lifters");
+    }
+    bench.tap("floor");
+    let Screen::Floor(floor) = bench.frame().screen else {
+        panic!("the floor, not {}", bench.screen())
+    };
+    floor.racks
+}
+
+/// Whoever is next says that it is their turn now.
+fn out_of_turn(bench: &Bench, lifter: &str) {
+    bench.tap("all lifters");
+    bench.tap(lifter);
+    for label in ["later, skip...", "my turn now"] {
+        if bench.labels().iter().any(|it| it == label) {
+            bench.tap(label);
+        }
+    }
+}
+
+#[test]
+fn sets_at_one_rack_leave_the_order_at_another_alone() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    for name in lifters(&bench) {
+        if bench.screen() != "choose" {
+            bench.tap("all lifters");
+        }
+        bench.tap(&name);
+        if bench.labels().iter().any(|label| label == "start") {
+            bench.tap("start");
+        }
+    }
+    let mut held = 0;
+    for turn in 0..16 {
+        // Two turns at one rack, then two at the other.
+        let (here, there) = (turn / 2 % 2, (turn / 2 + 1) % 2);
+        if let Some(next) = floor(&bench).get(there).and_then(|rack| rack.next.clone()) {
+            out_of_turn(&bench, &next.lifter);
+        }
+        let before = floor(&bench);
+        assert_eq!(before.len(), 2, "two racks");
+        let (Some(up), other) = (&before[here].up, &before[there]) else {
+            continue;
+        };
+        // Two bars of one rack share its plates.
+        if other.name.contains(", ") {
+            continue;
+        }
+        bench.tap("all lifters");
+        bench.tap(&up.lifter);
+        if let Screen::Settle(_) = bench.frame().screen {
+            bench.tap(&main_label(&bench.frame()));
+        }
+        if bench.screen() == "rest" {
+            bench.tap(&main_label(&bench.frame()));
+        }
+        if bench.screen() != "bar" {
+            continue;
+        }
+        bench.tap(&main_label(&bench.frame()));
+        let after = floor(&bench);
+        let told = |rack: &FloorRack| {
+            let up = rack.up.clone()?;
+            // After a while a look at the bar is asked for: the plates stay.
+            let plates = up.order.map(|of| (of.holds, of.take_off, of.put_on));
+            Some((up.lifter, up.load, plates))
+        };
+        // A rack where nobody is under way any more makes room for another.
+        let Some(later) = after.iter().find(|rack| rack.name == other.name) else {
+            continue;
+        };
+        assert_eq!(told(other), told(later), "turn {turn}");
+        held += usize::from(other.up.is_some());
+    }
+    assert!(
+        held >= 6,
+        "only {held} orders were held against the later one"
+    );
 }

@@ -2,6 +2,8 @@
 mod command_line;
 
 use command_line::pinladder;
+use kiosk::Folder;
+use kiosk::rehearse::{Line, Rehearsal, moment};
 use std::path::Path;
 
 fn said(data: &Path, words: &[&str]) -> String {
@@ -228,8 +230,8 @@ fn nobody_is_split_without_a_record() {
     );
 }
 
-#[test]
-fn a_squat_from_the_hooks_stands_on_the_sheet() {
+/// A gym where two squat on the first of March: the hole of one's hooks is written.
+fn with_squats() -> tempfile::TempDir {
     let data = tempfile::tempdir().expect("a folder");
     said(data.path(), &["sheet"]);
     let change = |name: &str, edit: &dyn Fn(String) -> String| {
@@ -252,6 +254,12 @@ fn a_squat_from_the_hooks_stands_on_the_sheet() {
     let path = data.path().join("squats.csv");
     std::fs::write(&path, plan).expect("written");
     said(data.path(), &["take", &path.display().to_string()]);
+    data
+}
+
+#[test]
+fn a_squat_from_the_hooks_stands_on_the_sheet() {
+    let data = with_squats();
     let text = said(data.path(), &["sheet", "--date", "2027-03-01"]);
     for part in [
         "start   from the hooks in hole 14",
@@ -285,4 +293,39 @@ fn a_squat_from_the_hooks_stands_on_the_sheet() {
         (&sheet["start"], &sheet["hook_hole"]),
         (&"hooks".into(), &14.into())
     );
+}
+
+#[test]
+fn a_squat_is_said_to_start_from_the_hooks_wherever_its_load_is() {
+    let data = with_squats();
+    let folder = Folder::open(Some(data.path())).expect("a folder");
+    let at = moment("2027-03-01T18:00").expect("a time");
+    let mut rehearsal = Rehearsal::open(&folder, at).expect("it opens");
+    let mut say = |lines: &[Line]| {
+        let mut face = rehearsal.face();
+        for line in lines {
+            face = rehearsal.line(line).expect("it goes on");
+            assert_eq!(face.refused, None, "{line:?}");
+        }
+        face
+    };
+    let has = |texts: &[String], part: &str| texts.iter().any(|text| text.contains(part));
+    let bar = say(&[Line::tap("Tevita"), Line::tap("start")]);
+    assert_eq!(bar.screen, "bar");
+    let done = bar.button(view::Deed::Done).expect("done").to_owned();
+    let rest = say(&[Line::tap(done)]);
+    assert_eq!(rest.screen, "rest");
+    let floor = say(&[
+        Line::tap("all lifters"),
+        Line::tap("Hamza"),
+        Line::tap("start"),
+        Line::tap("all lifters"),
+        Line::tap("floor"),
+    ]);
+    assert_eq!(floor.screen, "floor");
+    for face in [bar, rest, floor] {
+        let texts = &face.texts;
+        assert!(has(texts, "hooks in hole 14"), "{}: {texts:?}", face.screen);
+        assert!(!has(texts, "from the floor"), "{}: {texts:?}", face.screen);
+    }
 }
