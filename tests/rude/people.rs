@@ -199,18 +199,27 @@ impl People {
         self.build(&task)
     }
 
+    /// Whether the bar could be loaded. What does not hang free is fetched from wherever it is, or
+    /// they wait.
     pub(super) fn build(&mut self, task: &Task) -> bool {
-        match self.bars.obey(task) {
-            Ok(()) => true,
-            Err(Stuck::Missing(what)) => {
-                self.note("missing", what);
-                self.someone_else();
-                false
-            }
-            Err(Stuck::Fault(fault)) => {
-                let known = self.known();
-                self.fault(format!("{fault}; {known}; {task:?}; {:?}", self.face));
-                false
+        let fetches = self.dice.chance(60);
+        loop {
+            match self.bars.obey(task) {
+                Ok(()) => return true,
+                Err(Stuck::Missing { plate, told }) => {
+                    self.note("missing", told);
+                    let from = fetches.then(|| self.bars.rob(&task.bar, &plate)).flatten();
+                    let Some(from) = from else {
+                        self.someone_else();
+                        return false;
+                    };
+                    self.note("fetched", format!("{plate} from {from}"));
+                }
+                Err(Stuck::Fault(fault)) => {
+                    let known = self.known();
+                    self.fault(format!("{fault}; {known}; {task:?}; {:?}", self.face));
+                    return false;
+                }
             }
         }
     }

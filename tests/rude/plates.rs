@@ -89,7 +89,12 @@ struct Unsaid {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) enum Stuck {
     /// Plates hang on another bar, where nobody could know it: they have to wait.
-    Missing(String),
+    Missing {
+        /// Such a plate.
+        plate: String,
+        /// The same, and where all plates are.
+        told: String,
+    },
     /// The order itself is wrong.
     Fault(String),
 }
@@ -245,7 +250,8 @@ impl Bars {
                 Err(if honest {
                     Stuck::Fault(told)
                 } else {
-                    Stuck::Missing(told)
+                    let plate = plate.to_owned();
+                    Stuck::Missing { plate, told }
                 })
             }
         }
@@ -308,6 +314,17 @@ impl Bars {
         if came_off && !task.in_doubt && !self.unsaid.contains_key(&task.bar) {
             self.set(&task.bar, now, Some(&task.to));
         }
+    }
+
+    /// Somebody finds a plate of that kind on another bar and takes all of them from there. Tells
+    /// from which.
+    pub(crate) fn rob(&mut self, bar: &str, plate: &str) -> Option<String> {
+        let has = |(name, on): &(&String, &Sleeves)| {
+            *name != bar && on.plates().any(|one| kind(one) == kind(plate))
+        };
+        let from = self.bars.iter().find(has)?.0.clone();
+        self.take_from(&from, plate);
+        Some(from)
     }
 
     /// As a screen told them, somebody takes all plates of that kind from another bar.

@@ -92,9 +92,14 @@ impl People {
         self.build(&task);
     }
 
-    /// Two taps where one was meant, 40 to 1,200 ms apart.
+    /// Two taps where one was meant, or up to five by the impatient, 40 to 1,200 ms apart.
     pub(super) fn twice(&mut self) {
         let gap = 40 + self.dice.roll(1_161);
+        let times = if self.dice.chance(60) {
+            2
+        } else {
+            3 + u32::try_from(self.dice.roll(3)).unwrap_or(0)
+        };
         let deeds = [
             Deed::Done,
             Deed::Go,
@@ -116,26 +121,26 @@ impl People {
         else {
             return;
         };
-        self.note("twice", format!("{deed:?} in {gap} ms"));
+        self.note("twice", format!("{deed:?}, {times} times, {gap} ms apart"));
         if deed == Deed::Done {
-            self.set(2, gap);
+            self.set(times, gap);
         } else if deed == Deed::Undo {
-            self.undo_by(2, gap);
+            self.undo_by(times, gap);
         } else if deed != Deed::Loaded {
-            self.two_taps(label, gap);
+            self.taps(label, times, gap);
         } else {
             let face = self.face.clone();
             if self.load(&face) {
-                self.two_taps(label, gap);
+                self.taps(label, times, gap);
                 self.said(&face);
             }
         }
     }
 
-    fn two_taps(&mut self, label: String, gap_ms: u64) {
+    fn taps(&mut self, label: String, times: u32, gap_ms: u64) {
         self.line(&Line::Tap {
             label,
-            times: 2,
+            times,
             gap_ms,
         });
     }

@@ -149,6 +149,9 @@ impl Guard {
             self.palm_until = now + PALM_MS;
         }
         let takes = self.takes(now, weight, &place);
+        if !takes {
+            self.holds_on(now, weight, &place);
+        }
         let number = self.number;
         self.down = Some(Down {
             finger,
@@ -156,6 +159,16 @@ impl Guard {
             number,
         });
         takes
+    }
+
+    /// Whoever taps on and on has not looked: what is held back is held for as long again.
+    fn holds_on(&mut self, now: u64, weight: Weight, place: &Place) {
+        let again = self.last.as_ref().is_some_and(|last| last.is_near(place));
+        match weight {
+            Weight::Main if now < self.full_at => self.full_at = now + FILL_MS,
+            Weight::Entry if now < self.open_at && again => self.open_at = now + FILL_MS,
+            Weight::Main | Weight::Entry | Weight::Quick => {}
+        }
     }
 
     /// A finger left the button that it came down on, or held it long enough: does the tap count?

@@ -213,6 +213,34 @@ fn two_taps_in_one_place_are_never_two_deeds() {
 }
 
 #[test]
+fn however_often_the_impatient_tap_it_is_one_deed_until_they_stop() {
+    for shown in ALL {
+        for (tap, _, at) in buttons(shown) {
+            for disk_ms in DISKS {
+                for (times, gap) in (3..=8).zip((120..=1_440).step_by(220).cycle()).chain([
+                    (3, 800),
+                    (3, 1_200),
+                    (5, 400),
+                    (8, 300),
+                ]) {
+                    let mut world = World::new(shown, disk_ms);
+                    for _ in 0..times {
+                        world.tap(at, 30);
+                        world.pass(gap - 30);
+                    }
+                    let told = format!("{shown:?}, {tap:?}, disk {disk_ms} ms, {times} x {gap} ms");
+                    assert_eq!(world.deeds.len(), 1, "{told}: {:?}", world.deeds);
+                    world.pass(disk_ms + FILL_MS);
+                    let (_, _, at) = buttons(world.shown).remove(0);
+                    world.tap(at, 30);
+                    assert_eq!(world.deeds.len(), 2, "{told}: then one that is meant");
+                }
+            }
+        }
+    }
+}
+
+#[test]
 fn a_clock_that_changes_the_face_under_two_taps_lets_one_count_at_most() {
     for shown in [Shown::Bar, Shown::Rest] {
         let (_, _, at) = buttons(shown)[0].clone();
