@@ -41,5 +41,7 @@ mod rotation;
 mod ruled;
 #[path = "../scenarios/settle.rs"]
 mod settle;
+#[path = "../scenarios/shared.rs"]
+mod shared;
 #[path = "../scenarios/turns.rs"]
 mod turns;

@@ -119,6 +119,8 @@ pub struct BarWord {
     pub holds: Stacks,
     /// Who said so.
     pub said: Said,
+    /// Other bars that cannot hold all that was believed of them if this is true.
+    pub contradicts: Vec<String>,
 }
 
 /// What is known of a bar at one moment.

@@ -272,6 +272,7 @@ pub fn word_of(run: &LiftRun, holds: Stacks, said: Said) -> BarWord {
         date: run.day,
         holds,
         said,
+        contradicts: Vec::new(),
     }
 }
 

@@ -38,6 +38,11 @@ impl State {
         let before = self.bars.remove(&word.bar);
         let after = BelievedBar::after(word, at, before);
         self.bars.insert(word.bar.clone(), after);
+        for other in &word.contradicts {
+            if let Some(other) = self.bars.get_mut(other).filter(|bar| bar.date == word.date) {
+                other.doubted = true;
+            }
+        }
     }
 
     /// The last word about a bar that was not a set was taken back.
@@ -139,6 +144,7 @@ impl State {
             date,
             holds: Stacks::alike(self.stack(run, rung)),
             said: Said::Set(no),
+            contradicts: alloc::vec::Vec::new(),
         });
         if let Some(pins) = &run.sheet.pins {
             self.holes.insert(station.rack.clone(), (date, pins.hole));

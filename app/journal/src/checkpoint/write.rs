@@ -137,6 +137,7 @@ fn bar(text: &mut String, name: &str, own: &BelievedBar) {
             date: *date,
             holds: holds.clone(),
             said,
+            contradicts: Vec::new(),
         };
         fact(text, &Fact::BarSaid(Box::new(word)));
     };

@@ -28,6 +28,7 @@ fn word(said: Said) -> Fact {
         date: sheet.date,
         holds: stacks(),
         said,
+        contradicts: Vec::new(),
     }))
 }
 

@@ -249,6 +249,7 @@ impl Season {
             date: self.date,
             holds: Self::stacks(),
             said,
+            contradicts: Vec::new(),
         })));
         if self.one_in(3) {
             let bar = bar.to_owned();

@@ -265,12 +265,15 @@ fn word() -> impl Strategy<Value = BarWord> {
         lift().prop_map(Said::Loaded),
         Just(Said::Stated)
     ];
-    (text(), text(), date(), stacks(), said).prop_map(|(rack, bar, date, holds, said)| BarWord {
+    let contradicts = proptest::collection::vec(text(), 0..3);
+    let all = (text(), text(), date(), stacks(), said, contradicts);
+    all.prop_map(|(rack, bar, date, holds, said, contradicts)| BarWord {
         rack,
         bar,
         date,
         holds,
         said,
+        contradicts,
     })
 }
 

@@ -7,9 +7,9 @@ use crate::tap::{HoldsTap, Tap, TurnTap};
 use crate::turn_pad::turn_pad;
 use domain::Command;
 use domain::attendance::LONGER_MOST_S;
-use domain::believed::{Said, Stacks};
+use domain::believed::{BarWord, Said, Stacks};
 use domain::decide::word_of;
-use domain::order::plates_at;
+use domain::order::{contradicted, plates_at};
 use domain::state::LiftRun;
 
 /// How much longer one tap asks for, seconds. Common practice, no source.
@@ -63,11 +63,7 @@ impl Stage {
             return None;
         }
         let to = scene.order(run, *rung).to;
-        Some(Command::SayBar(Box::new(word_of(
-            run,
-            to,
-            Said::Loaded(run.no),
-        ))))
+        Some(say_bar(scene, run, to, Said::Loaded(run.no)))
     }
 
     /// Opens the page on which it is said what the bar holds.
@@ -108,7 +104,7 @@ impl Stage {
             HoldsTap::Save => stated(scene, run, &plates)?,
         };
         self.pad = None;
-        Some(Command::SayBar(Box::new(word_of(run, holds, Said::Stated))))
+        Some(say_bar(scene, run, holds, Said::Stated))
     }
 
     /// The lift whose turn can be spoken of from here: from every screen of a lifter under way, so
@@ -214,4 +210,14 @@ pub(crate) fn stated(scene: &Scene<'_>, run: &LiftRun, plates: &[u16]) -> Option
     let face = |plate: &u16| set.plates.get(usize::from(*plate)).map(|kind| kind.face);
     let faces: Option<Vec<_>> = plates.iter().map(face).collect();
     Some(Stacks::alike(&faces?))
+}
+
+/// A word about the bar of a lift, with the bars that it contradicts.
+fn say_bar(scene: &Scene<'_>, run: &LiftRun, holds: Stacks, said: Said) -> Command {
+    let word = word_of(run, holds, said);
+    let contradicts = contradicted(scene.gym, scene.state, &word);
+    Command::SayBar(Box::new(BarWord {
+        contradicts,
+        ..word
+    }))
 }

@@ -96,6 +96,9 @@ pub(crate) struct BarSaidV2 {
     date: String,
     holds: StacksV2,
     said: SaidV2,
+    /// Other bars of which it leaves open what they hold.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    contradicts: Vec<String>,
 }
 
 impl BarSaidV2 {
@@ -110,6 +113,7 @@ impl BarSaidV2 {
                 Said::Loaded(no) => SaidV2::Loaded(no.0),
                 Said::Stated => SaidV2::Stated,
             },
+            contradicts: word.contradicts.clone(),
         }
     }
 }
@@ -128,6 +132,7 @@ impl TryFrom<BarSaidV2> for Fact {
                 SaidV2::Loaded(no) => Said::Loaded(LiftNo(no)),
                 SaidV2::Stated => Said::Stated,
             },
+            contradicts: body.contradicts,
         })))
     }
 }

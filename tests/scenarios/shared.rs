@@ -1,0 +1,100 @@
+//! Two bars that take their plates from one set: a plate hangs on one of them at a time.
+use kiosk::Folder;
+use kiosk::rehearse::{Answer, Line, Rehearsal, moment};
+use std::path::Path;
+use view::Deed;
+
+/// The old yard bar on the pins, and the light bar on the floor.
+const HEAVY: &str = "Željka";
+const LIGHT: &str = "Parvati";
+
+fn open(data: &Path) -> Rehearsal {
+    let folder = Folder::open(Some(data)).expect("a folder");
+    Rehearsal::open(&folder, moment("2026-12-02T18:00").expect("a time")).expect("it opens")
+}
+
+fn tap(rehearsal: &mut Rehearsal, label: &str) -> Answer {
+    let face = rehearsal.line(&Line::tap(label)).expect("it goes on");
+    assert_eq!(face.refused, None, "{label}: {face:?}");
+    face
+}
+
+fn press(rehearsal: &mut Rehearsal, deed: Deed) -> Answer {
+    let face = rehearsal.face();
+    let label = face
+        .button(deed)
+        .unwrap_or_else(|| panic!("{deed:?} in {face:?}"));
+    tap(rehearsal, label)
+}
+
+/// Up the whole ladder, to the choice of load.
+fn climb(rehearsal: &mut Rehearsal, lifter: &str) -> Answer {
+    if rehearsal.face().screen != "choose" {
+        tap(rehearsal, "all lifters");
+    }
+    tap(rehearsal, lifter);
+    let mut face = press(rehearsal, Deed::Start);
+    while face.screen != "settle" {
+        face = match face.screen {
+            "rest" => press(rehearsal, Deed::Go),
+            "bar" => press(rehearsal, Deed::Done),
+            other => panic!("{other}: {face:?}"),
+        };
+    }
+    face
+}
+
+/// A load of those that are offered, and to the bar.
+fn choose(rehearsal: &mut Rehearsal, load: &str) -> Answer {
+    let face = tap(rehearsal, load);
+    if face.screen == "rest" {
+        press(rehearsal, Deed::Go)
+    } else {
+        face
+    }
+}
+
+fn is_told(face: &Answer, part: &str) -> bool {
+    face.warnings.iter().any(|told| told.contains(part))
+}
+
+#[test]
+fn a_plate_that_was_fetched_from_another_bar_is_not_believed_to_hang_there() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut rehearsal = open(folder.path());
+    climb(&mut rehearsal, HEAVY);
+    let heavy = choose(&mut rehearsal, "keep 137.5");
+    assert_eq!(heavy.load.as_deref(), Some("137.5 kg"));
+    press(&mut rehearsal, Deed::Loaded);
+    climb(&mut rehearsal, LIGHT);
+    let light = choose(&mut rehearsal, "37.5 kg");
+    assert!(
+        is_told(&light, "1.25 kg is on the old yard bar"),
+        "{light:?}"
+    );
+    press(&mut rehearsal, Deed::Done);
+
+    // Back at the first bar, whose plate is gone: the screen says where it is.
+    let mut heavy = tap(&mut rehearsal, &format!("switch to {HEAVY}"));
+    if heavy.screen == "settle" {
+        heavy = choose(&mut rehearsal, "keep 137.5");
+    }
+    if heavy.screen == "rest" {
+        heavy = press(&mut rehearsal, Deed::Go);
+    }
+    assert!(
+        heavy.believed.as_ref().is_some_and(|b| b.in_doubt),
+        "{heavy:?}"
+    );
+    assert!(is_told(&heavy, "1.25 kg is on the light bar"), "{heavy:?}");
+    press(&mut rehearsal, Deed::Done);
+
+    // And at the second one nobody is told to leave the bar as it is.
+    let mut light = tap(&mut rehearsal, &format!("switch to {LIGHT}"));
+    if light.screen == "rest" {
+        light = press(&mut rehearsal, Deed::Go);
+    }
+    let known = light.believed.as_ref().expect("a belief");
+    let holds = known.left.iter().any(|plate| plate == "1.25 kg");
+    assert!(known.in_doubt || !holds, "{light:?}");
+}
