@@ -226,3 +226,43 @@ fn sets_at_one_rack_leave_the_order_at_another_alone() {
         "only {held} orders were held against the later one"
     );
 }
+
+#[test]
+fn whoever_waits_behind_an_idle_bar_is_not_told_to_have_stayed_away() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    for name in ["Hamza", "Željka", "Ilkka"] {
+        if bench.screen() != "choose" {
+            bench.tap("all lifters");
+        }
+        bench.tap(name);
+        bench.tap("start");
+    }
+    // The third says that it is their turn, and goes.
+    for label in ["later, skip...", "my turn now"] {
+        bench.tap(label);
+    }
+    floor(&bench);
+    let mut turns = Vec::new();
+    let mut since = 0;
+    for _ in 0..14 * 60 {
+        bench.wait_ms(1_000);
+        let Screen::Floor(floor) = bench.frame().screen else {
+            panic!("the floor, not {}", bench.screen())
+        };
+        since += 1;
+        let Some(up) = floor.racks.into_iter().find_map(|rack| rack.up) else {
+            continue;
+        };
+        if turns.last() != Some(&up.lifter) {
+            let before = turns.last().cloned();
+            turns.push(up.lifter);
+            if let Some(before) = before {
+                assert!(since > 230, "{before} had {since} s to come: {turns:?}");
+            }
+            since = 0;
+        }
+    }
+    assert_eq!(turns.first().map(String::as_str), Some("Ilkka"));
+    assert!(turns.len() > 2, "{turns:?}");
+}

@@ -8,7 +8,7 @@ use domain::day::groups::following;
 use domain::next::here::{decided, undecided};
 use domain::rotation::{Station, open_at, station_of, stations};
 use domain::state::{LiftRun, Unshown};
-use domain::{Command, DayCommand, LiftNo, State};
+use domain::{Command, DayCommand, LiftNo, Moment, State};
 use std::collections::BTreeSet;
 
 impl Kiosk {
@@ -149,8 +149,9 @@ impl Kiosk {
     pub(super) fn pass_over(&mut self) {
         let now = self.clock.now();
         let passed: Vec<LiftNo> = {
-            let state = self.owner.state();
-            let stations = stations(state, self.date()).into_iter();
+            let all = stations(self.owner.state(), self.date());
+            self.see_who_is_up(&all, now);
+            let stations = all.into_iter();
             let late = stations.filter_map(|station| self.late_at(&station));
             late.collect()
         };
@@ -160,6 +161,28 @@ impl Kiosk {
                 Ok(()) => self.follow(&pass),
                 Err(error) => tracing::warn!(%error, "nobody was passed over"),
             }
+        }
+    }
+
+    /// Nobody can come before the turn is theirs: whoever was up before may have taken long.
+    fn see_who_is_up(&mut self, stations: &BTreeSet<Station>, now: Moment) {
+        let state = self.owner.state();
+        self.seen
+            .up_since
+            .retain(|station, _| stations.contains(station));
+        for station in stations {
+            let Some(first) = state.rotation(station).first().map(|turn| turn.no) else {
+                self.seen.up_since.remove(station);
+                continue;
+            };
+            // After a start nobody knows since when; other signs tell then.
+            let since = match self.seen.up_since.get(station) {
+                Some((no, since)) if *no == first => *since,
+                Some(_) => now,
+                None => Moment::default(),
+            };
+            let station = station.clone();
+            self.seen.up_since.insert(station, (first, since));
         }
     }
 
@@ -175,6 +198,7 @@ impl Kiosk {
             run.attendance.here_since,
             run.attendance.passed_at,
             said,
+            self.seen.up_since.get(station).map(|(_, since)| *since),
         ];
         let called = called.into_iter().flatten().max()?;
         let own = self.stage.lifter.as_ref() == Some(&run.sheet.lifter);

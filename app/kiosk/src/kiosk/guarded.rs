@@ -1,7 +1,10 @@
 //! Taps and presses that come from a window or a switch: each is held against the face that it was
 //! meant for; and what the face does when none come.
 use super::Kiosk;
+use domain::rotation::Station;
+use domain::{LiftNo, Moment};
 use hardware::Press;
+use std::collections::BTreeMap;
 use view::entry::Pad;
 use view::signs::Standing;
 use view::{Frame, Guard, Idle, IdleTimes, Meant, Numbering, Place, Screen, Signs, Tap, Weight};
@@ -26,6 +29,8 @@ pub(super) struct Seen {
     idle: Idle,
     /// Who was up when it was last looked.
     called: Signs,
+    /// Whose turn it is at each station, and since when where that was seen to change.
+    pub(super) up_since: BTreeMap<Station, (LiftNo, Moment)>,
 }
 
 impl Seen {
