@@ -98,3 +98,33 @@ fn a_plate_that_was_fetched_from_another_bar_is_not_believed_to_hang_there() {
     let holds = known.left.iter().any(|plate| plate == "1.25 kg");
     assert!(known.in_doubt || !holds, "{light:?}");
 }
+
+#[test]
+fn whoever_said_that_their_turn_is_now_keeps_the_bar_when_others_come() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut rehearsal = open(folder.path());
+    tap(&mut rehearsal, "Hamza");
+    press(&mut rehearsal, Deed::Start);
+    press(&mut rehearsal, Deed::Done);
+    press(&mut rehearsal, Deed::Go);
+    let own = press(&mut rehearsal, Deed::Loaded);
+    assert_eq!((own.screen, own.load.as_deref()), ("bar", Some("110 kg")));
+
+    tap(&mut rehearsal, "all lifters");
+    tap(&mut rehearsal, HEAVY);
+    let other = press(&mut rehearsal, Deed::Start);
+    assert_eq!(other.screen, "rest", "the bar is taken: {other:?}");
+    let back = tap(&mut rehearsal, "switch to Hamza");
+    assert_eq!((back.screen, back.load), (own.screen, own.load));
+    assert_eq!((back.left, back.right), (own.left, own.right));
+    rehearsal.line(&Line::Restart).expect("it starts");
+    assert_eq!(rehearsal.face().screen, "bar");
+
+    // First the word about the bar, then "go now" itself: the other is ready, and comes first.
+    press(&mut rehearsal, Deed::Undo);
+    let rests = press(&mut rehearsal, Deed::Undo);
+    assert_eq!(rests.screen, "rest");
+    assert!(rests.rest_s.is_some_and(|s| s > 0), "{rests:?}");
+    let other = tap(&mut rehearsal, &format!("switch to {HEAVY}"));
+    assert_eq!(other.screen, "bar", "{other:?}");
+}

@@ -126,6 +126,9 @@ fn undo_takes_back_a_wrong_word_at_a_bar_gone_to_before_the_rest_was_over() {
     assert!(!in_doubt(&misled), "{misled:?}");
     let back = press(&mut gym, Deed::Undo);
     assert!(in_doubt(&back), "{back:?}");
+    assert_eq!((back.screen, back.sets_logged), ("bar", 1), "{back:?}");
+    // Then "go now" itself.
+    let back = press(&mut gym, Deed::Undo);
     assert_eq!((back.screen, back.sets_logged), ("rest", 1), "{back:?}");
 }
 

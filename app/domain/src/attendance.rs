@@ -25,17 +25,21 @@ pub struct Attendance {
     pub not_before: Option<Moment>,
     /// When they came: started, came back, or asked for their turn.
     pub here_since: Option<Moment>,
+    /// Whether they said that their turn is now, rested or not: it stays theirs until the set is
+    /// entered, or they say otherwise, or do not come.
+    pub claimed: bool,
 }
 
 impl Attendance {
     /// The turn is put off until somebody else has lifted.
     pub(crate) const fn defer(&mut self) {
         self.deferred = true;
+        self.claimed = false;
     }
 
     /// They were called and did not come.
     pub(crate) const fn pass(&mut self, at: Moment) {
-        self.deferred = true;
+        self.defer();
         self.passes = self.passes.saturating_add(1);
         self.passed_at = Some(at);
         self.away = self.passes >= PASSES_MOST;
@@ -45,11 +49,13 @@ impl Attendance {
     pub(crate) fn lengthen(&mut self, at: Moment, seconds: u16) {
         let until = at.plus_seconds(u32::from(seconds));
         self.not_before = Some(self.not_before.map_or(until, |known| known.max(until)));
+        self.claimed = false;
     }
 
     /// They are gone for now.
     pub(crate) const fn leave(&mut self) {
         self.away = true;
+        self.claimed = false;
     }
 
     /// They are there, for their turn.
@@ -61,6 +67,7 @@ impl Attendance {
             passed_at: None,
             not_before: self.not_before,
             here_since: Some(at),
+            claimed: false,
         };
     }
 
@@ -68,5 +75,6 @@ impl Attendance {
     pub(crate) const fn claim(&mut self, at: Moment) {
         self.come(at);
         self.not_before = None;
+        self.claimed = true;
     }
 }

@@ -123,6 +123,10 @@ pub fn ask(
     let ns = |at: Moment| u64::try_from(at.0 - zero.0).unwrap_or(0) * 1_000_000;
     let lifters = runs.iter().zip(&ends).map(|(run, ended)| {
         let mut turns = turns(run, plates);
+        // Whoever said that their turn is now does not rest on.
+        if let Some(first) = turns.first_mut().filter(|_| run.attendance.claimed) {
+            first.rest_ns = 0;
+        }
         // A longer rest that was asked for counts from the last set, or from now before the first.
         let ended = ended.or_else(|| run.attendance.not_before.map(|_| now));
         if let (Some(until), Some(ended), Some(first)) =
@@ -278,7 +282,7 @@ fn called(
         let Some(place) = place.filter(|place| !places.contains(place)) else {
             break;
         };
-        let rests = runs[place].rested_at().is_some_and(|at| at > now);
+        let rests = runs[place].ready_at().is_some_and(|at| at > now);
         if rests && first != Some(no) && !is_alone_before(runs, place) {
             break;
         }
@@ -306,6 +310,6 @@ fn soonest(runs: &[&LiftRun]) -> Option<usize> {
     }
     let here = runs.iter().enumerate();
     let here = here.filter(|(_, run)| !run.attendance.deferred);
-    here.min_by_key(|(_, run)| run.rested_at())
+    here.min_by_key(|(_, run)| run.ready_at())
         .map(|(place, _)| place)
 }

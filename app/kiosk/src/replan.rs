@@ -134,7 +134,7 @@ fn lacks(gym: &Gym, state: &State, station: &Station, now: Moment) -> bool {
 /// that nobody under way is left out.
 fn by_rest(state: &State, station: &Station, date: NaiveDate) -> Vec<CalledTurn> {
     let mut runs: Vec<&LiftRun> = open_at(state, station, date).collect();
-    runs.sort_by_key(|run| (run.attendance.deferred, run.rested_at(), run.no));
+    runs.sort_by_key(|run| (run.attendance.deferred, run.ready_at(), run.no));
     let turn = |run: &LiftRun| {
         let rung = run.next_rung()?;
         Some(CalledTurn {

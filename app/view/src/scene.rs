@@ -192,10 +192,11 @@ impl<'a> Scene<'a> {
         Some(then.format("%H:%M").to_string())
     }
 
-    /// Whether the lifter of `run` still has to rest, and for how long.
+    /// Whether the lifter of `run` still has to rest, and for how long; not once they said that
+    /// their turn is now.
     #[must_use]
     pub fn rest_left(&self, run: &LiftRun) -> Option<u32> {
         let left = run.rest_left_s(self.now);
-        (left > 0).then_some(left)
+        (left > 0 && !run.attendance.claimed).then_some(left)
     }
 }

@@ -244,7 +244,8 @@ impl Stage {
         };
         // Whoever asked for their turn when rested goes back to nothing.
         let rested = run.rested_at() <= run.attendance.here_since;
-        self.early == Some((run.no, rung)) && !rested
+        let early = run.attendance.claimed || self.early == Some((run.no, rung));
+        early && !rested
     }
 
     /// Something was said or entered on this face: what brought it up is no longer what undo takes
@@ -270,7 +271,9 @@ impl Stage {
             return Some(Command::UndoBarWord(bar));
         }
         if early {
-            return None;
+            // They rest on, and whoever is ready may come first.
+            let claimed = run.attendance.claimed;
+            return claimed.then_some(Command::Return(run.no));
         }
         Some(Command::Undo(run.no))
     }
@@ -307,8 +310,8 @@ impl Stage {
                 self.answered();
                 // Whoever is rested goes back to nothing.
                 self.early = (left > 0).then_some((run.no, rung));
-                let others_first = scene.first_before(run).is_some();
-                others_first.then_some(Command::Claim(run.no))
+                // Said to all, so that nobody who begins meanwhile takes the bar from them.
+                Some(Command::Claim(run.no))
             }
             Due::Bar(run, rung) => {
                 let reps = run.sheet.rungs.get(rung)?.reps;

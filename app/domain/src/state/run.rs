@@ -207,6 +207,16 @@ impl LiftRun {
         rested.max(self.attendance.not_before)
     }
 
+    /// When they are ready for the rung of now: rested, or at once where they said that their turn
+    /// is now.
+    #[must_use]
+    pub fn ready_at(&self) -> Option<Moment> {
+        match self.attendance.claimed {
+            true => self.attendance.here_since,
+            false => self.rested_at(),
+        }
+    }
+
     /// Whole seconds of rest left at `now`, 0 when it is over or there is none; never more than the
     /// rest itself or the longest that can be asked for, whatever moments older journals or other machines wrote.
     #[must_use]

@@ -153,7 +153,7 @@ pub(super) enum What {
 
 /// How it stands with a turn.
 #[derive(Debug, Clone, Copy, Serialize, Deserialize)]
-pub(super) struct Here(bool, bool, u8, Option<i64>, Option<i64>, Option<i64>);
+pub(super) struct Here(bool, bool, u8, Option<i64>, Option<i64>, Option<i64>, bool);
 
 impl Here {
     const fn of(here: &Attendance) -> Self {
@@ -170,6 +170,7 @@ impl Here {
             passed_at,
             not_before,
             here_since,
+            claimed,
         } = here;
         Self(
             *away,
@@ -178,6 +179,7 @@ impl Here {
             ms(*passed_at),
             ms(*not_before),
             ms(*here_since),
+            *claimed,
         )
     }
 
@@ -189,6 +191,7 @@ impl Here {
             passed_at: self.3.map(Moment),
             not_before: self.4.map(Moment),
             here_since: self.5.map(Moment),
+            claimed: self.6,
         }
     }
 }

@@ -265,7 +265,7 @@ fn word() -> impl Strategy<Value = BarWord> {
         lift().prop_map(Said::Loaded),
         Just(Said::Stated)
     ];
-    let contradicts = proptest::collection::vec(text(), 0..3);
+    let contradicts = vec(text(), 0..3);
     let all = (text(), text(), date(), stacks(), said, contradicts);
     all.prop_map(|(rack, bar, date, holds, said, contradicts)| BarWord {
         rack,

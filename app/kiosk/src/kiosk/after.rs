@@ -194,7 +194,7 @@ impl Kiosk {
         let run = state.lifts.get(&first.no)?;
         let said = state.bars.get(&station.bar).map(|bar| bar.at);
         let called = [
-            run.rested_at(),
+            run.ready_at(),
             run.attendance.here_since,
             run.attendance.passed_at,
             said,
@@ -210,7 +210,7 @@ impl Kiosk {
         };
         let pass_after_ms = i64::from(self.gym.gym.called_for_s()) * 1_000;
         let ready = |other: &LiftRun| {
-            let rested = other.rested_at().is_none_or(|at| at <= now);
+            let rested = other.ready_at().is_none_or(|at| at <= now);
             other.no != run.no && rested && !other.awaits_decision()
         };
         let waits = open_at(state, station, date).any(ready);

@@ -68,7 +68,8 @@ impl Stage {
         if self.settles(scene, run) {
             return Due::Settle(run, rung);
         }
-        if self.early == Some((run.no, rung)) && scene.is_turn(run) {
+        let early = run.attendance.claimed || self.early == Some((run.no, rung));
+        if early && scene.is_turn(run) {
             return Due::Bar(run, rung);
         }
         match scene.rest_left(run) {
@@ -82,7 +83,10 @@ impl Stage {
     fn settles(&self, scene: &Scene<'_>, run: &LiftRun) -> bool {
         let shown = match self.settle {
             Some((no, open)) if no == run.no => open,
-            Some(_) | None => self.early.is_none() && scene.rest_left(run).is_some(),
+            Some(_) | None => {
+                let goes = run.attendance.claimed || self.early.is_some();
+                !goes && scene.rest_left(run).is_some()
+            }
         };
         shown && scene.choices(run).is_some()
     }
