@@ -188,12 +188,14 @@ impl People {
             ));
             return false;
         };
-        if let Some((plate, bar)) = &task.elsewhere {
-            self.note("lacks", format!("{plate} on {bar}"));
+        if !task.elsewhere.is_empty() {
+            self.note("lacks", format!("{:?}", task.elsewhere));
             if self.dice.chance(50) {
                 self.someone_else();
                 return false;
             }
+        }
+        for (plate, bar) in &task.elsewhere {
             self.bars.take_from(bar, plate);
         }
         self.build(&task)

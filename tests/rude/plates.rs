@@ -39,8 +39,8 @@ pub(crate) struct Task {
     off: Sleeves,
     on: Sleeves,
     pub(crate) in_doubt: bool,
-    /// "20 kg is on the light bar; ...": the plate and that bar.
-    pub(crate) elsewhere: Option<(String, String)>,
+    /// "20 kg is on the light bar; ...": the plates and that bar.
+    pub(crate) elsewhere: Vec<(String, String)>,
     load: String,
 }
 
@@ -51,7 +51,7 @@ impl Task {
             left: both.left.clone(),
             right: both.right.clone(),
         };
-        let elsewhere = face.warnings.iter().find_map(|told| {
+        let elsewhere = face.warnings.iter().filter_map(|told| {
             let (plate, bar) = told.split_once(" is on the ")?;
             Some((plate.to_owned(), bar.split(';').next()?.to_owned()))
         });
@@ -64,7 +64,7 @@ impl Task {
             off: sides(face.take_off.as_ref()?),
             on: sides(face.put_on.as_ref()?),
             in_doubt: face.believed.as_ref()?.in_doubt,
-            elsewhere,
+            elsewhere: elsewhere.collect(),
             load: face.load.clone()?,
         })
     }

@@ -59,7 +59,7 @@ impl People {
 
     /// Begins to obey, and is called away.
     pub(super) fn half(&mut self) {
-        let Some(task) = Task::of(&self.face).filter(|task| task.elsewhere.is_none()) else {
+        let Some(task) = Task::of(&self.face).filter(|task| task.elsewhere.is_empty()) else {
             return;
         };
         self.note("half", "takes plates off and goes");
@@ -69,7 +69,7 @@ impl People {
 
     /// Reads the order, to build it in a while.
     pub(super) fn reads(&mut self) {
-        let task = Task::of(&self.face).filter(|task| task.elsewhere.is_none());
+        let task = Task::of(&self.face).filter(|task| task.elsewhere.is_empty());
         if let Some(task) = task {
             self.note("read", format!("{task:?}"));
             self.was_at = self.bars.at(&task.bar);

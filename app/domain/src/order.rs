@@ -23,8 +23,8 @@ pub struct Order {
     pub take_off: Stacks,
     /// What goes on, innermost first.
     pub put_on: Stacks,
-    /// A kind of plate of which too few hang free, and the bar that is believed to have it.
-    pub lacks: Option<(PlateFace, String)>,
+    /// Kinds of plates of which too few hang free, each with the bar that is believed to have it.
+    pub lacks: Vec<(PlateFace, String)>,
 }
 
 impl Order {
@@ -44,7 +44,7 @@ impl Order {
                 left: left_on,
                 right: right_on,
             },
-            lacks: None,
+            lacks: Vec::new(),
         }
     }
 
@@ -99,11 +99,13 @@ pub fn order_to(gym: &Gym, state: &State, run: &LiftRun, belief: Belief, to: Sta
     Order { lacks, ..order }
 }
 
-/// The first kind of plate that has to go on and of which too few hang free, with the bar that has
-/// it.
-fn lacks(gym: &Gym, state: &State, run: &LiftRun, order: &Order) -> Option<(PlateFace, String)> {
+/// The kinds of plates that have to go on and of which too few hang free, with the bar that has
+/// them.
+fn lacks(gym: &Gym, state: &State, run: &LiftRun, order: &Order) -> Vec<(PlateFace, String)> {
     let sheet = &run.sheet;
-    let set = plates_at(gym, &sheet.rack)?;
+    let Some(set) = plates_at(gym, &sheet.rack) else {
+        return Vec::new();
+    };
     let others = elsewhere(gym, state, &sheet.rack, &sheet.bar.name, sheet.date);
     // In doubt the whole stack is built, whatever is believed to be on.
     let fetched = if order.believed.in_doubt {
@@ -111,7 +113,7 @@ fn lacks(gym: &Gym, state: &State, run: &LiftRun, order: &Order) -> Option<(Plat
     } else {
         &order.put_on
     };
-    fetched.discs().find_map(|wanted| {
+    let lacking = fetched.discs().filter_map(|wanted| {
         let kind = set.plates.iter().find(|kind| kind.face == wanted.face)?;
         let of = |discs: &mut dyn Iterator<Item = &Disc>| {
             discs.filter(|disc| disc.face == wanted.face).count()
@@ -123,7 +125,14 @@ fn lacks(gym: &Gym, state: &State, run: &LiftRun, order: &Order) -> Option<(Plat
         }
         let has = others.iter().find(|(_, holds)| of(&mut holds.discs()) > 0);
         has.map(|(bar, _)| (wanted.face, (*bar).clone()))
-    })
+    });
+    let mut all: Vec<(PlateFace, String)> = Vec::new();
+    for one in lacking {
+        if !all.contains(&one) {
+            all.push(one);
+        }
+    }
+    all
 }
 
 /// The other bars that cannot hold all that is believed of them if a word is true: a marked plate

@@ -126,7 +126,7 @@ fn lacks(gym: &Gym, state: &State, station: &Station, now: Moment) -> bool {
     let run = first.and_then(|turn| Some((turn, state.lifts.get(&turn.no)?)));
     run.is_some_and(|(turn, run)| {
         let order = order(gym, state, run, usize::from(turn.rung), now);
-        order.lacks.is_some()
+        !order.lacks.is_empty()
     })
 }
 

@@ -230,7 +230,7 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
     let Some(run) = stage.undoes(scene) else {
         return Default::default();
     };
-    if stage.is_early(scene) && scene.word_to_undo(run).is_none() {
+    if stage.takes_back_go(scene, run) && scene.word_to_undo(run).is_none() {
         return (say.say(p::UNDO), say.say(p::GO_NOW));
     }
     let what = match run.entries.last().map(|e| e.what) {

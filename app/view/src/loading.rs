@@ -30,18 +30,18 @@ pub struct Ordered {
     pub believed: SideLists,
     /// Whether somebody must look before the next plate is moved.
     pub in_doubt: bool,
-    /// The plate that hangs on another bar, and on which: "20 kg is on the light bar".
-    pub lacks: Option<String>,
+    /// The plates that hang on another bar, and on which: "20 kg is on the light bar".
+    pub lacks: Vec<String>,
 }
 
 /// An order as lists of plates.
 pub(crate) fn ordered(say: Language, order: &Order) -> Ordered {
-    let lacks = order.lacks.as_ref().map(|(face, bar)| {
+    let lacks = order.lacks.iter().map(|(face, bar)| {
         let plate = format!("{} {}", face.label(), face.unit.word());
         say.fill(p::PLATES_ELSEWHERE, &[&plate, bar])
     });
     Ordered {
-        lacks,
+        lacks: lacks.collect(),
         holds: lists(&order.to),
         take_off: lists(&order.take_off),
         put_on: lists(&order.put_on),
@@ -143,12 +143,16 @@ fn drawing(sheet: &LiftSheet, left: Row, right: Row) -> BarDrawing {
 /// What the hands have to do, in words; first of all where a plate has to be fetched from.
 pub(crate) fn change_words(say: Language, order: &Order, unit: MassUnit) -> Change {
     let change = plain_words(say, order, unit);
-    let Some((face, bar)) = &order.lacks else {
+    let lacks = order.lacks.iter().map(|(face, bar)| {
+        let plate = face_word(say, face, unit);
+        say.fill(p::PLATES_ELSEWHERE, &[&plate, bar])
+    });
+    let lacks: Vec<String> = lacks.collect();
+    if lacks.is_empty() {
         return change;
-    };
-    let plate = face_word(say, face, unit);
+    }
     Change {
-        heading: say.fill(p::PLATES_ELSEWHERE, &[&plate, bar]),
+        heading: lacks.join(". "),
         ..change
     }
 }

@@ -248,6 +248,12 @@ impl Stage {
         early && !rested
     }
 
+    /// Whether undo takes back "go now" of that lift: not while something that somebody else entered
+    /// brought up this face.
+    pub(crate) fn takes_back_go(&self, scene: &Scene<'_>, run: &LiftRun) -> bool {
+        self.shows(run) && self.is_early(scene)
+    }
+
     /// Something was said or entered on this face: what brought it up is no longer what undo takes
     /// back.
     pub const fn answered(&mut self) {
@@ -264,7 +270,7 @@ impl Stage {
             return None;
         }
         let run = self.undoes(scene)?;
-        let early = self.is_early(scene);
+        let early = self.takes_back_go(scene, run);
         self.early = None;
         // A word about the bar before "go now": a wrong one that stays would be loaded upon.
         if let Some(bar) = scene.word_to_undo(run) {

@@ -2,6 +2,7 @@
 use super::{Due, PadOpen, Stage, last_touched};
 use crate::floor::up_orders;
 use crate::scene::Scene;
+use domain::PlateFace;
 use domain::believed::{Disc, Stacks};
 use domain::shown::{LifterPart, Shown, ShownOrder, ShownScreen};
 use domain::state::{LiftRun, Unshown};
@@ -151,13 +152,24 @@ impl Stage {
 /// holds without them.
 pub(crate) fn shown_orders(scene: &Scene<'_>, run: &LiftRun, rung: usize) -> Vec<ShownOrder> {
     let order = scene.order(run, rung);
-    let other = order.lacks.as_ref().and_then(|(face, name)| {
-        let known = scene.state.bars.get(name)?;
+    let own = ShownOrder {
+        rack: run.sheet.rack.clone(),
+        bar: run.sheet.bar.name.clone(),
+        date: run.day,
+        to: order.to.clone(),
+    };
+    let mut orders = Vec::from([own]);
+    for (name, known) in &scene.state.bars {
+        let lacks = order.lacks.iter().filter(|(_, bar)| bar == name);
+        let faces: Vec<PlateFace> = lacks.map(|(face, _)| *face).collect();
+        if faces.is_empty() {
+            continue;
+        }
         let without = |side: &[Disc]| {
-            let stays = side.iter().filter(|disc| disc.face != *face);
+            let stays = side.iter().filter(|disc| !faces.contains(&disc.face));
             stays.cloned().collect()
         };
-        Some(ShownOrder {
+        orders.push(ShownOrder {
             rack: known.rack.clone(),
             bar: name.clone(),
             date: known.date,
@@ -165,13 +177,7 @@ pub(crate) fn shown_orders(scene: &Scene<'_>, run: &LiftRun, rung: usize) -> Vec
                 left: without(&known.holds.left),
                 right: without(&known.holds.right),
             },
-        })
-    });
-    let own = ShownOrder {
-        rack: run.sheet.rack.clone(),
-        bar: run.sheet.bar.name.clone(),
-        date: run.day,
-        to: order.to,
-    };
-    [Some(own), other].into_iter().flatten().collect()
+        });
+    }
+    orders
 }
