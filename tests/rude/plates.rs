@@ -316,11 +316,13 @@ impl Bars {
         }
     }
 
-    /// Somebody finds a plate of that kind on another bar and takes all of them from there. Tells
-    /// from which.
+    /// Somebody finds a plate of that kind on another bar that stands half loaded, and takes all of
+    /// them from there; not from one that was said to be as it is. Tells from which.
     pub(crate) fn rob(&mut self, bar: &str, plate: &str) -> Option<String> {
         let has = |(name, on): &(&String, &Sleeves)| {
-            *name != bar && on.plates().any(|one| kind(one) == kind(plate))
+            *name != bar
+                && self.unsaid.contains_key(*name)
+                && on.plates().any(|one| kind(one) == kind(plate))
         };
         let from = self.bars.iter().find(has)?.0.clone();
         self.take_from(&from, plate);

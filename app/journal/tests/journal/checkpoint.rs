@@ -228,5 +228,5 @@ fn the_lines_are_those_of_this_format() {
     let lines = &lines[1..lines.len() - 1];
     let sum = Sha256::digest(lines.join("\n"));
     let sum: String = sum.iter().map(|byte| format!("{byte:02x}")).collect();
-    insta::assert_snapshot!(format!("{} {sum}", lines.len()), @"350 2c5963d18e9621dc26c2c3b5d670a9ead7a7b1f94dbb7a2752faaa9a4571e417");
+    insta::assert_snapshot!(format!("{} {sum}", lines.len()), @"350 02298616bb9d7cecbf9d6a1825a25ad9525966d2ad8b37ab7fcc72ffc518959e");
 }

@@ -127,6 +127,24 @@ impl Stage {
         run.next_rung().is_some().then_some(run)
     }
 
+    /// Whether a set is shown that was begun before its rest was over: undo goes back to the rest.
+    /// It stays so when the rest ends meanwhile, so that what a finger comes down on stays too.
+    pub(crate) fn is_early(&self, scene: &Scene<'_>) -> bool {
+        let Due::Bar(run, rung) = self.due(scene) else {
+            return false;
+        };
+        // Whoever asked for their turn when rested goes back to nothing.
+        let rested = run.rested_at() <= run.attendance.here_since;
+        let early = run.attendance.claimed || self.early == Some((run.no, rung));
+        early && !rested
+    }
+
+    /// Whether undo takes back "go now" of that lift: not while something that somebody else entered
+    /// brought up this face.
+    pub(crate) fn takes_back_go(&self, scene: &Scene<'_>, run: &LiftRun) -> bool {
+        self.shows(run) && self.is_early(scene)
+    }
+
     /// Opens later, skip, longer, leave.
     pub(crate) fn open_turn(&mut self, scene: &Scene<'_>, due: &Due<'_>) {
         if self.with_turn(scene, due).is_some() {
