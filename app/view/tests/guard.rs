@@ -231,8 +231,7 @@ fn however_often_the_impatient_tap_it_is_one_deed_until_they_stop() {
                     let told = format!("{shown:?}, {tap:?}, disk {disk_ms} ms, {times} x {gap} ms");
                     assert_eq!(world.deeds.len(), 1, "{told}: {:?}", world.deeds);
                     world.pass(disk_ms + FILL_MS);
-                    let (_, _, at) = buttons(world.shown).remove(0);
-                    world.tap(at, 30);
+                    world.tap(buttons(world.shown).remove(0).2, 30);
                     assert_eq!(world.deeds.len(), 2, "{told}: then one that is meant");
                 }
             }
