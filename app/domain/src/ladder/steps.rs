@@ -106,7 +106,10 @@ impl<'a> Steps<'a> {
             .steps
             .get(at.saturating_sub(1))
             .map_or(0, |step| step.reps);
-        let target = half(below + above);
+        let mut target = half(below + above);
+        if at == self.steps.len() {
+            target = target.min(self.share_of_last(self.last_reps.unwrap_or(reps)));
+        }
         let step = Step {
             target,
             low: target,
@@ -179,8 +182,14 @@ impl<'a> Steps<'a> {
     /// tire. What is written heavier stays so.
     fn last_most(&self, at: usize) -> Mass {
         let Step { target, reps, .. } = self.steps[at];
-        let many = self.last_reps.unwrap_or(reps) > self.habit.few_reps;
-        thousandth(self.work, self.habit.last_most[usize::from(many)]).max(target)
+        self.share_of_last(self.last_reps.unwrap_or(reps))
+            .max(target)
+    }
+
+    /// The share that the last is kept to, where nothing heavier is written.
+    fn share_of_last(&self, reps: u8) -> Mass {
+        let many = reps > self.habit.few_reps;
+        thousandth(self.work, self.habit.last_most[usize::from(many)])
     }
 
     fn makes(&self, (low, high): (Mass, Mass)) -> bool {
