@@ -1,8 +1,10 @@
 //! Measures of a face on a panel: targets, digits, collisions, contrast.
 //!
 //! Refuses: knowing which screen it looks at, beyond the numbers of now.
+mod cut;
 mod pixels;
 
+pub(crate) use cut::half_covered;
 use i_slint_backend_testing::{
     AccessibleRole, ElementHandle, ElementQuery, TestingBackend, TestingBackendOptions,
 };

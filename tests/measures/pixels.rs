@@ -1,6 +1,7 @@
 //! Contrast of every text on its ground, and texts cut short, taken from the pixels that were drawn.
 //!
 //! Refuses: theme colours; what is on the panel counts.
+use super::cut::{cut_digits, lone_units};
 use super::{Area, Panel, area};
 use i_slint_backend_testing::ElementQuery;
 use slint::{Rgba8Pixel, SharedPixelBuffer};
@@ -87,7 +88,76 @@ pub(crate) fn unreadable_texts(face: &Face, _: &Frame, panel: Panel) -> Vec<Stri
             found.push(format!("{label:?} at {at:?} is cut short"));
         }
     }
+    found.extend(cut_digits(face, &picture));
+    found.extend(lone_units(face, &picture));
     found
+}
+
+/// The pixels of an area that differ from its corner.
+pub(crate) struct Inked {
+    /// First row.
+    pub(crate) top: usize,
+    /// Row after the last.
+    pub(crate) bottom: usize,
+    marks: Vec<Vec<bool>>,
+}
+
+impl Inked {
+    pub(crate) fn new(picture: &SharedPixelBuffer<Rgba8Pixel>, area: Area) -> Self {
+        #[allow(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "pixels of a panel"
+        )]
+        let whole = |edge: f32| edge.max(0.0).round() as usize;
+        let (width, height) = (picture.width() as usize, picture.height() as usize);
+        let (left, right) = (whole(area.0).min(width), whole(area.2).min(width));
+        let (top, bottom) = (whole(area.1).min(height), whole(area.3).min(height));
+        // A corner: of a round digit the ink takes more than half.
+        let corner = picture.as_slice().get(top * width + left);
+        let ground = corner.map_or((0, 0, 0), |pixel| (pixel.r, pixel.g, pixel.b));
+        let differs = |x: usize, y: usize| {
+            let pixel = picture.as_slice()[y * width + x];
+            let apart = |one: u8, other: u8| u32::from(one.abs_diff(other));
+            apart(pixel.r, ground.0) + apart(pixel.g, ground.1) + apart(pixel.b, ground.2) > 120
+        };
+        let row = |y: usize| (left..right).map(|x| differs(x, y)).collect();
+        Self {
+            top,
+            bottom,
+            marks: (top..bottom).map(row).collect(),
+        }
+    }
+
+    /// Rows with ink.
+    pub(crate) fn rows(&self) -> impl DoubleEndedIterator<Item = usize> {
+        let rows = self.marks.iter().enumerate();
+        rows.filter(|(_, row)| row.contains(&true))
+            .map(|(at, _)| at + self.top)
+    }
+
+    /// Lines of writing: rows with ink, parted by three and more without.
+    pub(crate) fn lines(&self) -> Vec<(usize, usize)> {
+        let mut lines: Vec<(usize, usize)> = Vec::new();
+        for row in self.rows() {
+            match lines.last_mut() {
+                Some(line) if row <= line.1 + 3 => line.1 = row,
+                Some(_) | None => lines.push((row, row)),
+            }
+        }
+        lines
+    }
+
+    /// How wide the ink of a line is.
+    pub(crate) fn columns(&self, (first, last): (usize, usize)) -> usize {
+        let rows = &self.marks[first - self.top..=last - self.top];
+        let ends = rows.iter().filter_map(|row| {
+            let first = row.iter().position(|mark| *mark)?;
+            Some((first, row.iter().rposition(|mark| *mark)?))
+        });
+        let all = ends.reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)));
+        all.map_or(0, |(from, to)| to + 1 - from)
+    }
 }
 
 /// Whether what is written in the area ends in three dots on the base line.

@@ -101,7 +101,7 @@ impl People {
             };
             self.tap(&key);
         }
-        if self.tap("it holds that") {
+        if self.tap("the bar holds this") {
             self.said(face);
         } else {
             self.fault(format!("plates cannot be said: {:?}", self.face));

@@ -140,3 +140,59 @@ fn other_reps_take_two_taps_and_a_moved_back_too() {
     assert_eq!(said[1].1, "back moved at 2");
     assert_eq!(said[2].0, "not done");
 }
+
+/// What goes under the plates, and the load, where a lift from the floor shows a load.
+fn under(bench: &Bench) -> Option<(String, String)> {
+    match bench.frame().screen {
+        Screen::Bar(bar) => Some((bar.load, bar.spot.raise)),
+        Screen::Rest(rest) => Some((rest.load, rest.spot.raise)),
+        Screen::Settle(settle) => Some((String::new(), settle.spot.raise)),
+        _ => None,
+    }
+}
+
+/// Somebody new pulls the first rungs on small plates, raised; whoever leaves the blocks there
+/// would pull the later ones too high.
+#[test]
+fn from_the_floor_each_rung_says_what_goes_under_the_plates_or_that_nothing_does() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    bench.tap("Parvati");
+    bench.tap("start");
+    let mut told = Vec::new();
+    while bench.screen() != "end" {
+        told.extend(under(&bench));
+        bench.tap(&main_label(&bench.frame()));
+    }
+    let raised = |row: &&(String, String)| row.1 == "raise the bar 110 mm";
+    let flat = |row: &&(String, String)| row.1 == "nothing under the plates";
+    let (low, right) = (
+        told.iter().filter(raised).count(),
+        told.iter().filter(flat).count(),
+    );
+    assert!(low > 1 && right > 4, "{told:?}");
+    assert_eq!(low + right, told.len(), "every one says so: {told:?}");
+    let last = told.iter().rposition(|row| raised(&row));
+    assert_eq!(last, Some(low - 1), "the early rungs alone: {told:?}");
+}
+
+#[test]
+fn plates_said_by_hand_are_added_up_with_the_bar() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    bench.tap("Hamza");
+    bench.tap("start");
+    bench.tap("bar holds...");
+    let total = || match bench.frame().screen {
+        Screen::Holds(holds) => holds.total.replace('\u{a0}', " "),
+        other => panic!("the page of what the bar holds: {other:?}"),
+    };
+    // Bar 20 kg and collars 5 kg of the demo gym, then 2 x 25 and 2 x 1.25.
+    assert_eq!(total(), "25 kg with the bar");
+    bench.tap("+ 25");
+    assert_eq!(total(), "75 kg with the bar");
+    bench.tap("+ 1.25");
+    assert_eq!(total(), "77.5 kg with the bar");
+    bench.tap("take last off");
+    assert_eq!(total(), "75 kg with the bar");
+}

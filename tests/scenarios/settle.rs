@@ -157,3 +157,77 @@ fn a_shared_bar_follows_every_choice() {
         bench.tap("all lifters");
     }
 }
+
+/// Up to the choice before the first work set, whatever was chosen before.
+fn up_to_the_choice(bench: &Bench, name: &str) -> Settle {
+    bench.tap(name);
+    bench.tap("start");
+    for _ in 0..12 {
+        if let Screen::Settle(settle) = bench.frame().screen {
+            return settle;
+        }
+        bench.tap(&main_label(&bench.frame()));
+    }
+    panic!("no choice on the way up");
+}
+
+#[test]
+fn after_a_moved_back_what_is_due_is_kept_and_more_is_called_too_early() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let evening_of = |month, day| {
+        let day = chrono::NaiveDate::from_ymd_opt(2026, month, day).expect("a day");
+        kiosk::clock::BenchClock::at(day.and_hms_opt(18, 0, 0).expect("a time"))
+    };
+    let bench = Bench::start(folder.path(), &evening_of(11, 25));
+    let settle = up_to_the_choice(&bench, "Hamza");
+    let plan = |settle: &Settle| -> Vec<(String, String, String)> {
+        let all = settle.loads.iter();
+        all.map(|c| (c.load.clone(), c.plan.clone(), c.mark.clone()))
+            .collect()
+    };
+    let of = |load: &str, plan: &str, mark: &str| (load.into(), plan.into(), mark.into());
+    assert!(
+        plan(&settle).contains(&of("200", "the plan", "")),
+        "{settle:?}"
+    );
+    assert_eq!(settle.asked, "", "nothing is due yet");
+    bench.tap("keep 200 kg");
+    bench.tap("go now");
+    bench.tap("back moved");
+    bench.tap("2");
+    bench.tap("end the lift");
+    drop(bench);
+
+    // The plan has 205 kg two weeks later; the set-up says that 200 is too early.
+    let bench = Bench::start(folder.path(), &evening_of(12, 9));
+    let settle = up_to_the_choice(&bench, "Hamza");
+    assert_eq!(
+        settle.asked.replace('\u{a0}', " "),
+        "due 190 kg, plan 205 kg"
+    );
+    assert_eq!(settle.main, "keep 190 kg");
+    let expected = [
+        of("180", "", ""),
+        of("185", "", ""),
+        of("190", "due", ""),
+        of("195", "", "more than is due"),
+        of("200", "", "too early"),
+    ];
+    assert_eq!(plan(&settle), expected);
+    let spot = &settle.spot;
+    assert_eq!(
+        (spot.hole.as_str(), spot.mats.as_str()),
+        ("6", "1 mat, 10 mm"),
+        "where the bar starts"
+    );
+    assert_eq!(spot.gear, ["belt", "straps"]);
+    // Kept, it is what the bar has.
+    bench.tap("keep 190 kg");
+    let Screen::Rest(rest) = bench.frame().screen else {
+        panic!("the rest goes on")
+    };
+    assert_eq!(
+        (rest.load.as_str(), rest.spot.grip.as_str()),
+        ("190", "double overhand")
+    );
+}

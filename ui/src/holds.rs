@@ -37,6 +37,7 @@ impl HoldsFace {
             left: key.left,
         }));
         to.set_said(holds.said.as_str().into());
+        to.set_total(holds.total.as_str().into());
         to.set_bar(self.bar.draw(&holds.bar));
         to.set_take_last(holds.take_last.as_str().into());
         to.set_main(holds.main.as_str().into());

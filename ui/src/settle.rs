@@ -1,5 +1,5 @@
 //! Fills the screen of work loads to choose from.
-use crate::draw::{BarFace, change};
+use crate::draw::{BarFace, change, spot};
 use crate::generated::{KioskWindow, Offer, Settle};
 use crate::rows::Rows;
 use slint::ComponentHandle as _;
@@ -25,6 +25,8 @@ impl SettleFace {
         let to = window.global::<Settle<'_>>();
         to.set_work(settle.work.as_str().into());
         to.set_last(settle.last.as_str().into());
+        to.set_asked(settle.asked.as_str().into());
+        to.set_spot(spot(&settle.spot));
         to.set_done(settle.done.as_str().into());
         to.set_left(settle.left.as_str().into());
         let mut bars = self.bars.borrow_mut();
@@ -35,6 +37,7 @@ impl SettleFace {
             load: choice.load.as_str().into(),
             unit: choice.unit.as_str().into(),
             plan: choice.plan.as_str().into(),
+            mark: choice.mark.as_str().into(),
             against: choice.against.as_str().into(),
             bar: bar.draw(&choice.bar),
             change: change(&choice.change),

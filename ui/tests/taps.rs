@@ -94,7 +94,7 @@ fn expected_of_turns() -> Vec<(&'static str, &'static str, Tap)> {
         ("holds", "empty", Tap::Answer(0)),
         ("holds", "+ 2.5", Tap::Hold(HoldsTap::Plate(2))),
         ("holds", "take last off", Tap::Hold(HoldsTap::TakeLast)),
-        ("holds", "it holds that", Tap::Main),
+        ("holds", "the bar holds this", Tap::Main),
     ]
 }
 

@@ -38,20 +38,20 @@ const ALWAYS: &[&str] = &[
 ];
 /// Cautions of lifts that start from pins.
 const PINS: &[&str] = &[
-    "collars on, plates alike on both sides",
+    "collars on, same load on both sides",
     "pins at the same hole on both sides, bar centred on them",
     "hands and feet clear of the pins",
     "set the bar down; do not drop it on the pins",
 ];
 /// Cautions of lifts that start from the floor.
 const FLOOR: &[&str] = &[
-    "collars on, plates alike on both sides",
+    "collars on, same load on both sides",
     "nobody within reach of the bar",
 ];
 
 /// Cautions of lifts that start from hooks.
 const HOOKS: &[&str] = &[
-    "collars on, plates alike on both sides",
+    "collars on, same load on both sides",
     "hooks at the same hole on both sides",
     "pins just under the lowest point, or somebody to spot",
 ];

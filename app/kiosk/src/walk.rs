@@ -77,9 +77,12 @@ pub(crate) fn walk(
     };
     let Some(shown) = shown.cloned() else {
         let date = kiosk.date();
-        let who = lifter.unwrap_or("nobody");
+        let none = match lifter {
+            Some(who) => format!("{who} has no lift to show"),
+            None => "nobody has a lift to show".to_owned(),
+        };
         return Err(KioskError::Usage(format!(
-            "{who} has no lift to show on {date}; choose another with --date or --lifter"
+            "{none} on {date}; choose another with --date or --lifter"
         )));
     };
     if let Some(frame) = floor_of(kiosk, clock, walk, &with_sheet) {

@@ -223,7 +223,7 @@ fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> Fl
         spot: sheet
             .rungs
             .get(rung)
-            .map(|rung| spot(say, sheet, rung, &order.to))
+            .map(|rung| spot(scene, run, rung, &order.to))
             .unwrap_or_default(),
         word,
         pace,

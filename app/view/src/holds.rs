@@ -21,11 +21,13 @@ pub struct Holds {
     pub plates: Vec<PlateKey>,
     /// What was said so far: "25 + 10".
     pub said: String,
+    /// What bar, collars and those plates come to: "110 kg with the bar".
+    pub total: String,
     /// The bar with that.
     pub bar: BarDrawing,
     /// "take last off", or empty.
     pub take_last: String,
-    /// The main button, once a plate was said: "it holds that".
+    /// The main button, once a plate was said: "the bar holds this".
     pub main: String,
 }
 
@@ -85,6 +87,7 @@ pub(crate) fn holds(scene: &Scene<'_>, run: &LiftRun, rung: usize, plates: &[u16
     });
     let stacks = stated(scene, run, plates).unwrap_or_default();
     let some = !plates.is_empty();
+    let total = sheet.bar.mass + sheet.bar.collars + stacks.mass();
     Holds {
         question: say.fill(p::HOLDS_QUESTION, &[&sheet.bar.name]),
         answers,
@@ -95,6 +98,7 @@ pub(crate) fn holds(scene: &Scene<'_>, run: &LiftRun, rung: usize, plates: &[u16
         } else {
             say.say(p::HOLDS_NONE)
         },
+        total: say.fill(p::HOLDS_TOTAL, &[&say.mass(total, sheet.unit)]),
         bar: still_bar(say, sheet, &stacks),
         take_last: if some {
             say.say(p::TAKE_LAST)

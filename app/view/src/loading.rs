@@ -238,6 +238,19 @@ pub(crate) fn stack_words(say: Language, order: &Order, unit: MassUnit) -> Chang
     }
 }
 
+/// The same, each side on a line of its own where they differ.
+pub(crate) fn stack_lines(say: Language, order: &Order, unit: MassUnit) -> Change {
+    let change = stack_words(say, order, unit);
+    if !is_apart(&order.to) {
+        return change;
+    }
+    let (left, right) = sides(say, &order.to, unit);
+    Change {
+        sentence: say.fill(p::LEFT_RIGHT_LINES, &[&left, &right]),
+        ..change
+    }
+}
+
 /// Whether the sides read differently: some plate has a mark.
 fn is_apart(stacks: &Stacks) -> bool {
     stacks.left != stacks.right
@@ -245,6 +258,16 @@ fn is_apart(stacks: &Stacks) -> bool {
 
 /// "25 + 10"; where the sides differ by marks "left 25A + 10, right 25B + 10".
 pub(crate) fn both_sides(say: Language, stacks: &Stacks, unit: MassUnit) -> String {
+    let (left, right) = sides(say, stacks, unit);
+    if is_apart(stacks) {
+        say.fill(p::LEFT_RIGHT, &[&left, &right])
+    } else {
+        left
+    }
+}
+
+/// The left side and the right one: "25A + 10".
+fn sides(say: Language, stacks: &Stacks, unit: MassUnit) -> (String, String) {
     let side = |discs: &[Disc]| {
         let texts: Vec<String> = discs
             .iter()
@@ -252,12 +275,7 @@ pub(crate) fn both_sides(say: Language, stacks: &Stacks, unit: MassUnit) -> Stri
             .collect();
         texts.join(" + ")
     };
-    let (left, right) = (side(&stacks.left), side(&stacks.right));
-    if is_apart(stacks) {
-        say.fill(p::LEFT_RIGHT, &[&left, &right])
-    } else {
-        left
-    }
+    (side(&stacks.left), side(&stacks.right))
 }
 
 /// The mark where there is one, else the number.

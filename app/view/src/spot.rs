@@ -1,8 +1,10 @@
 //! Where the lifter stands and what they wear, shown wherever a load is shown: hole, mats, how much
 //! higher the bar, gear, grip.
 use crate::language::{Language, p, whole_mm};
+use crate::scene::Scene;
 use domain::believed::Stacks;
 use domain::sheet::{LiftSheet, Rung};
+use domain::state::LiftRun;
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -17,7 +19,7 @@ pub struct Spot {
     pub mats_sum: String,
     /// Thickness of each mat: "20 mm".
     pub mat_list: Vec<String>,
-    /// "raise the bar 110 mm", or empty.
+    /// "raise the bar 110 mm"; "nothing under the plates" where others need the bar raised; or empty.
     pub raise: String,
     /// "belt", "straps": what is worn for this set.
     pub gear: Vec<String>,
@@ -49,7 +51,8 @@ impl Spot {
     }
 }
 
-pub(crate) fn spot(say: Language, sheet: &LiftSheet, rung: &Rung, to: &Stacks) -> Spot {
+pub(crate) fn spot(scene: &Scene<'_>, run: &LiftRun, rung: &Rung, to: &Stacks) -> Spot {
+    let (say, sheet) = (scene.language(), &run.sheet);
     let pins = sheet.pins.as_ref();
     let mats = pins.map(|pins| pins.mats.as_slice()).unwrap_or_default();
     Spot {
@@ -59,7 +62,7 @@ pub(crate) fn spot(say: Language, sheet: &LiftSheet, rung: &Rung, to: &Stacks) -
         mats: pins.map(|_| say.mats(mats)).unwrap_or_default(),
         mats_sum: pins.map(|_| say.mats_sum(mats)).unwrap_or_default(),
         mat_list: mat_list(sheet),
-        raise: raise_words(say, sheet, to),
+        raise: raise_words(scene, run, to),
         gear: say.worn(rung),
         grip: match sheet.hooks {
             Some(_) => String::new(),
@@ -86,11 +89,27 @@ pub(crate) fn mat_list(sheet: &LiftSheet) -> Vec<String> {
     mats.map(|mat| mat.words(domain::LengthUnit::Mm)).collect()
 }
 
-/// By how much the bar has to be raised with these plates, where it starts on the floor.
-fn raise_words(say: Language, sheet: &LiftSheet, to: &Stacks) -> String {
+/// By how much the bar has to be raised with these plates, where it starts on the floor. Whoever
+/// lifted before may have left blocks: where any set of the day at this rack needs them, it is said
+/// too that this one needs none.
+fn raise_words(scene: &Scene<'_>, run: &LiftRun, to: &Stacks) -> String {
+    let (say, sheet) = (scene.language(), &run.sheet);
     let raise = sheet.raise(&to.faces());
-    if raise == domain::Length::ZERO {
-        return String::new();
+    if raise != domain::Length::ZERO {
+        return say.fill(p::RAISE, &[&whole_mm(raise)]);
     }
-    say.fill(p::RAISE, &[&whole_mm(raise)])
+    let mut here = scene.runs().filter(|other| other.sheet.rack == sheet.rack);
+    if sheet.is_from_floor() && (is_raised(sheet) || here.any(|other| is_raised(&other.sheet))) {
+        return say.say(p::NOT_RAISED);
+    }
+    String::new()
+}
+
+/// Whether the bar has to be raised for some rung.
+fn is_raised(sheet: &LiftSheet) -> bool {
+    let raise = |rung: &Rung| sheet.raise(&rung.per_side);
+    sheet
+        .rungs
+        .iter()
+        .any(|rung| raise(rung) != domain::Length::ZERO)
 }

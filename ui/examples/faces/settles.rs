@@ -1,68 +1,50 @@
 //! Work loads to choose from, and what is due the next time.
-use super::draw::{bar, change};
+use super::draw::{bar, spot};
 use super::ladders::five_rungs;
 use RowState::{Done, Now};
-use view::draw::RowState;
+use view::draw::{Change, RowState};
 use view::next::Next;
 use view::settle::{Choice, Settle};
 
 /// Five loads around 180 kg.
 pub(crate) fn settle() -> Settle {
-    let choice = |load: &str, plan: &str, against: &str, discs: &str, on: &str, off: &str| Choice {
+    let choice = |load: &str, plan: &str, against: &str, discs: &str| Choice {
         load: load.into(),
         unit: "kg".into(),
         plan: plan.into(),
+        mark: String::new(),
         against: against.into(),
         bar: bar(discs),
-        change: change(off, on, ""),
+        change: Change {
+            heading: "each side".into(),
+            sentence: discs.replace('+', "").replace(' ', " + "),
+            ..Change::default()
+        },
         height: 1.0,
     };
     Settle {
         work: "work set, 5 reps".into(),
         last: "last time 177.5 kg × 5, all reps, back held, on 18 November".into(),
+        asked: String::new(),
+        spot: spot("9", "1 mat, 20 mm", &["belt", "straps"]),
         done: "165 kg × 1, back held".into(),
         left: "2:10".into(),
         share: 0.7,
         loads: vec![
-            choice(
-                "172.5",
-                "",
-                "5 kg less than last time",
-                "25 25 20 +5",
-                "5",
-                "2.5",
-            ),
-            choice(
-                "175",
-                "",
-                "2.5 kg less than last time",
-                "25 25 20 +5 +1.25",
-                "5, 1.25",
-                "",
-            ),
-            choice(
-                "177.5",
-                "",
-                "as last time",
-                "25 25 20 +5 +2.5",
-                "5, 2.5",
-                "",
-            ),
+            choice("172.5", "", "5 kg less than last time", "25 25 20 +5"),
+            choice("175", "", "2.5 kg less than last time", "25 25 20 +5 +1.25"),
+            choice("177.5", "", "as last time", "25 25 20 +5 +2.5"),
             choice(
                 "180",
                 "the plan",
                 "2.5 kg more than last time",
                 "25 25 20 +10",
-                "10",
-                "",
             ),
             choice(
                 "182.5",
                 "",
                 "5 kg more than last time",
                 "25 25 20 +10 +1.25",
-                "10, 1.25",
-                "",
             ),
         ],
         ladder: five_rungs([Done, Done, Done, Done, Now]),

@@ -59,8 +59,9 @@ pub(crate) fn holds() -> Holds {
         by_plate: "or plate by plate, each side, from the inside".into(),
         plates: keys.collect(),
         said: "25 + 20".into(),
+        total: "115 kg with the bar".into(),
         bar: bar("25 20"),
         take_last: "take last off".into(),
-        main: "it holds that".into(),
+        main: "the bar holds this".into(),
     }
 }

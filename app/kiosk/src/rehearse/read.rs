@@ -56,6 +56,7 @@ pub(super) fn read(kiosk: &Kiosk, frame: &Frame) -> Answer {
             }
         }
         Screen::Settle(settle) => {
+            spot(&mut answer, &settle.spot);
             answer.rest_s = seconds(&settle.left);
             answer.warnings.extend(filled(&settle.caution));
         }

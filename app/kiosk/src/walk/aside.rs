@@ -14,7 +14,7 @@ const PARTS: usize = 3;
 /// Milliseconds of a day.
 const DAY_MS: i64 = 86_400_000;
 /// The title of the row that says what the kiosk is.
-const ABOUT_ROW: &str = "about";
+const ABOUT_ROW: &str = "about Pinladder";
 /// Where the landmark that is typed stands on a lifter's page.
 const LOCKOUT_ROW: usize = 3;
 

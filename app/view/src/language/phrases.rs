@@ -102,8 +102,8 @@ crate::phrases! {
     // What undo takes back.
     THE_START: "the start", "den Anfang";
     THE_END: "the end", "das Ende";
-    GOING_ON: "going on", "das Weitermachen";
-    THE_SKIP: "the skip", "das Auslassen";
+    GOING_ON: "going on", "„weiter“";
+    THE_SKIP: "the skip", "„auslassen“";
     // Rest.
     REST: "rest", "Pause";
     AFTER: "after {0}", "nach {0}";
@@ -139,8 +139,8 @@ crate::phrases! {
     DAYLIGHT: "daylight", "hell";
     DIM: "dim", "dunkel";
     BY_HOUR_DETAIL: "daylight from {0} to {1} o'clock", "hell von {0} bis {1} Uhr";
-    ABOUT: "about", "Über";
-    ABOUT_VALUE: "and licences", "und Lizenzen";
+    ABOUT: "about Pinladder", "über Pinladder";
+    ABOUT_VALUE: "its licences", "Lizenzen";
     ABOUT_WHAT: "Pinladder {0}: what the rack must show today, and a record of what was lifted.", "Pinladder {0}: was das Rack heute zeigen muss, und ein Verzeichnis dessen, was gehoben wurde.";
     ABOUT_TERMS: "Free software under the GNU General Public License, version 3 only, without any warranty. The source and the whole text of the licence come with it.", "Freie Software unter der GNU General Public License, nur Version 3, ohne jede Gewähr. Quelltext und ganzer Lizenztext liegen bei.";
     ABOUT_PARTS: "Drawn by Slint under the same licence; set in Roboto Condensed, whose licence lies beside the font. The other libraries are listed in Cargo.lock.", "Gezeichnet mit Slint unter derselben Lizenz; gesetzt in Roboto Condensed, deren Lizenz bei der Schrift liegt. Die übrigen Bibliotheken stehen in Cargo.lock.";
@@ -198,7 +198,10 @@ crate::phrases! {
     // Choosing the load on the day. The caution: common practice, no source.
     OTHER_LOAD: "other load", "andere Last";
     THE_CHOICE: "the choice", "die Wahl";
-    THE_PLAN: "the plan", "der Plan";
+    THE_PLAN: "the plan", "laut Plan";
+    THE_DUE: "due", "fällig";
+    TOO_EARLY: "too early", "zu früh";
+    OVER_DUE: "more than is due", "mehr als fällig";
     WORK_SET_REPS: "work set, {0}", "Arbeitssatz, {0}";
     WORK_SETS_OF: "{0} work sets of {1}", "{0} Arbeitssätze zu {1}";
     SETTLE_CAUTION: "more only if the back held in every warm-up; the coach decides", "mehr nur, wenn der Rücken bei jedem Aufwärmsatz hielt; der Coach entscheidet";

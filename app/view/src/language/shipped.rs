@@ -44,6 +44,11 @@ pub(crate) const WORDS: &[(&str, &str)] = &[
         "Schmerz: aufhören, zu Coach oder Arzt",
     ),
     (
+        "collars on, same load on both sides",
+        "Verschlüsse zu, beide Seiten gleich schwer",
+    ),
+    // As sheets of an older journal have it.
+    (
         "collars on, plates alike on both sides",
         "Verschlüsse zu, Seiten gleich",
     ),

@@ -10,22 +10,24 @@ crate::phrases! {
     MUST_HOLD: "must hold {0}", "es muss {0} drauf sein";
     NO_PLATES: "no plates", "keine Scheiben";
     LEFT_RIGHT: "left {0}, right {1}", "links {0}, rechts {1}";
+    LEFT_RIGHT_LINES: "left {0}\nright {1}", "links {0}\nrechts {1}";
     WEIGHS: "{0}, weighs {1}", "{0}, wiegt {1}";
-    PLATES_ELSEWHERE: "{0} is on the {1}; take it from there and say so there", "{0} liegt auf: {1}; von dort nehmen und es dort sagen";
+    PLATES_ELSEWHERE: "{0} is on the {1}; take it from there", "{0} hängt noch auf: {1}; von dort holen";
     LOADED: "loaded", "aufgelegt";
     BAR_HOLDS: "bar holds...", "auf der Stange...";
     // What the bar holds, said by hand.
-    HOLDS_QUESTION: "What is on the {0} now?", "Was ist jetzt auf: {0}?";
+    HOLDS_QUESTION: "What is on the {0} now?", "{0}: was ist jetzt drauf?";
     HOLDS_EMPTY: "empty", "leer";
     HOLDS_WANTED: "as it should be", "wie es sein soll";
     HOLDS_BEFORE: "as before", "wie vorher";
     HOLDS_PLATES: "or plate by plate, each side, from the inside", "oder Scheibe für Scheibe, je Seite, von innen";
     HOLDS_NONE: "no plates so far", "noch keine Scheiben";
-    HOLDS_SAVE: "it holds that", "das ist drauf";
+    HOLDS_SAVE: "the bar holds this", "das ist drauf";
+    HOLDS_TOTAL: "{0} with the bar", "mit Stange {0}";
     TAKE_LAST: "take last off", "letzte weg";
     THE_WORD: "what the bar holds", "was auf der Stange ist";
     // Whose turn it is.
-    TURN_PAD: "later, skip...", "später, weg...";
+    TURN_PAD: "later, skip...", "nicht jetzt...";
     TURN_QUESTION: "{0}: what now?", "{0}: was jetzt?";
     LATER: "later", "später";
     LATER_MORE: "after the next lifter", "nach dem Nächsten";
@@ -45,6 +47,7 @@ crate::phrases! {
     PLACE_NEXT: "next", "gleich";
     RESTS: "rests {0}", "Pause {0}";
     RAISE: "raise the bar {0} mm", "Stange {0} mm höher";
+    NOT_RAISED: "nothing under the plates", "nichts unter den Scheiben";
     WAITING_LOAD: "load the bar when it is your turn", "auflegen, wenn du dran bist";
     X_LONGER: "{0} s is out of range; ask for 1 to {1} s", "{0} s geht nicht; 1 bis {1} s sind möglich";
     X_NOTHING_SAID: "nobody said what is on that bar; say what it holds", "niemand hat gesagt, was auf der Stange ist; sag, was drauf ist";
