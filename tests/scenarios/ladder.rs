@@ -187,12 +187,12 @@ fn plates_said_by_hand_are_added_up_with_the_bar() {
         Screen::Holds(holds) => holds.total.replace('\u{a0}', " "),
         other => panic!("the page of what the bar holds: {other:?}"),
     };
-    // Bar 20 kg and collars 5 kg of the demo gym, then 2 x 25 and 2 x 1.25.
-    assert_eq!(total(), "25 kg with the bar");
+    // The bar of 20 kg, then 2 x 25 and 2 x 1.25.
+    assert_eq!(total(), "20 kg with the bar");
     bench.tap("+ 25");
-    assert_eq!(total(), "75 kg with the bar");
+    assert_eq!(total(), "70 kg with the bar");
     bench.tap("+ 1.25");
-    assert_eq!(total(), "77.5 kg with the bar");
+    assert_eq!(total(), "72.5 kg with the bar");
     bench.tap("take last off");
-    assert_eq!(total(), "75 kg with the bar");
+    assert_eq!(total(), "70 kg with the bar");
 }

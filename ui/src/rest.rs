@@ -5,11 +5,20 @@ use crate::generated::{KioskWindow, Rest, Rung};
 use crate::rows::Rows;
 use slint::{ComponentHandle as _, SharedString};
 
+/// Steps in which the time left is drawn.
+const STEPS: u8 = 20;
+
+/// Which steps are left; the last one stays until nothing is.
+fn steps(share: f32) -> impl ExactSizeIterator<Item = bool> {
+    (0..u16::from(STEPS)).map(move |step| f32::from(step) < share * f32::from(STEPS))
+}
+
 /// Keeps its lists.
 pub(crate) struct RestFace {
     bar: BarFace,
     ladder: Rows<Rung>,
     digits: Rows<SharedString>,
+    steps: Rows<bool>,
 }
 
 impl RestFace {
@@ -18,10 +27,12 @@ impl RestFace {
             bar: BarFace::new(),
             ladder: Rows::new(),
             digits: Rows::new(),
+            steps: Rows::new(),
         };
         let to = window.global::<Rest<'_>>();
         to.set_ladder(face.ladder.model());
         to.set_left_digits(face.digits.model());
+        to.set_steps(face.steps.model());
         face
     }
 
@@ -31,7 +42,7 @@ impl RestFace {
         to.set_left(rest.left.as_str().into());
         let digits = rest.left.chars().map(String::from);
         self.digits.settle(digits.map(SharedString::from));
-        to.set_share(rest.share.clamp(0.0, 1.0));
+        self.steps.settle(steps(rest.share));
         // Rested, but not while others come first: then the number is a place, not a time.
         to.set_ticks(rest.left.contains(':'));
         to.set_over(rest.share <= 0.0 && rest.left.contains(':'));

@@ -181,7 +181,7 @@ fn the_answer_that_does_not_come_is_told_at_a_fixed_place() {
     let painted = rows(&told);
     assert!(painted.len() > 30, "it is told: {painted:?}");
     assert!(
-        painted.iter().all(|row| (570..650).contains(row)),
+        painted.iter().all(|row| (656..784).contains(row)),
         "{painted:?}"
     );
     bench::answer(&face, 1);
