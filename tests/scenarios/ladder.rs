@@ -143,12 +143,17 @@ fn other_reps_take_two_taps_and_a_moved_back_too() {
 
 /// What goes under the plates, and the load, where a lift from the floor shows a load.
 fn under(bench: &Bench) -> Option<(String, String)> {
-    match bench.frame().screen {
-        Screen::Bar(bar) => Some((bar.load, bar.spot.raise)),
-        Screen::Rest(rest) => Some((rest.load, rest.spot.raise)),
-        Screen::Settle(settle) => Some((String::new(), settle.spot.raise)),
-        _ => None,
+    let screen = bench.frame().screen;
+    if let Screen::Bar(bar) = screen {
+        return Some((bar.load, bar.spot.raise));
     }
+    if let Screen::Rest(rest) = screen {
+        return Some((rest.load, rest.spot.raise));
+    }
+    let Screen::Settle(settle) = screen else {
+        return None;
+    };
+    Some((String::new(), settle.spot.raise))
 }
 
 /// Somebody new pulls the first rungs on small plates, raised; whoever leaves the blocks there
@@ -183,9 +188,11 @@ fn plates_said_by_hand_are_added_up_with_the_bar() {
     bench.tap("Hamza");
     bench.tap("start");
     bench.tap("bar holds...");
-    let total = || match bench.frame().screen {
-        Screen::Holds(holds) => holds.total.replace('\u{a0}', " "),
-        other => panic!("the page of what the bar holds: {other:?}"),
+    let total = || {
+        let Screen::Holds(holds) = bench.frame().screen else {
+            panic!("the page of what the bar holds")
+        };
+        holds.total.replace('\u{a0}', " ")
     };
     // The bar of 20 kg, then 2 x 25 and 2 x 1.25.
     assert_eq!(total(), "20 kg with the bar");

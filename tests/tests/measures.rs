@@ -167,36 +167,34 @@ fn filled(frame: &Frame) -> Vec<Frame> {
             "nach Maximiliane Hohenstein",
         ],
     };
-    match &frame.screen {
-        Screen::Settle(settle) => {
-            let mut full = settle.clone();
-            (full.asked, full.last) = (asked.into(), last.into());
-            for choice in &mut full.loads {
-                (choice.plan, choice.mark) = (plan.into(), mark.into());
-                choice.against = against.into();
-            }
-            vec![with(Screen::Settle(full))]
+    if let Screen::Settle(settle) = &frame.screen {
+        let mut full = settle.clone();
+        (full.asked, full.last) = (asked.into(), last.into());
+        for choice in &mut full.loads {
+            (choice.plan, choice.mark) = (plan.into(), mark.into());
+            choice.against = against.into();
         }
-        Screen::Rest(rest) => {
-            let mut waits = rest.clone();
-            (waits.left, waits.word) = ("2nd".into(), after.into());
-            (waits.order, waits.loaded, waits.holds) = (None, String::new(), String::new());
-            waits.share = 0.0;
-            let mut high = rest.clone();
-            high.spot = longest(frame.language, &rest.spot);
-            let mut both = waits.clone();
-            both.spot = high.spot.clone();
-            [waits, high, both]
-                .map(|rest| with(Screen::Rest(rest)))
-                .into()
-        }
-        Screen::Bar(bar) => {
-            let mut high = bar.clone();
-            high.spot = longest(frame.language, &bar.spot);
-            vec![with(Screen::Bar(high))]
-        }
-        _ => Vec::new(),
+        return vec![with(Screen::Settle(full))];
     }
+    if let Screen::Rest(rest) = &frame.screen {
+        let mut waits = rest.clone();
+        (waits.left, waits.word) = ("2nd".into(), after.into());
+        (waits.order, waits.loaded, waits.holds) = (None, String::new(), String::new());
+        waits.share = 0.0;
+        let mut high = rest.clone();
+        high.spot = longest(frame.language, &rest.spot);
+        let mut both = waits.clone();
+        both.spot = high.spot.clone();
+        return [waits, high, both]
+            .map(|rest| with(Screen::Rest(rest)))
+            .into();
+    }
+    if let Screen::Bar(bar) = &frame.screen {
+        let mut high = bar.clone();
+        high.spot = longest(frame.language, &bar.spot);
+        return vec![with(Screen::Bar(high))];
+    }
+    Vec::new()
 }
 
 #[test]
