@@ -8,15 +8,7 @@ use view::settle::Settle;
 /// Up to the choice of loads after the last warm-up.
 fn warmed_up(bench: &Bench) -> Settle {
     let name = lifters(bench).remove(0);
-    bench.tap(&name);
-    bench.tap("start");
-    for _ in 0..12 {
-        if let Screen::Settle(settle) = bench.frame().screen {
-            return settle;
-        }
-        bench.tap(&main_label(&bench.frame()));
-    }
-    panic!("no choice on the way up");
+    up_to_the_choice(bench, &name)
 }
 
 fn label(choice: &view::settle::Choice) -> String {

@@ -128,3 +128,24 @@ fn whoever_said_that_their_turn_is_now_keeps_the_bar_when_others_come() {
     let other = tap(&mut rehearsal, &format!("switch to {HEAVY}"));
     assert_eq!(other.screen, "bar", "{other:?}");
 }
+
+#[test]
+fn what_is_said_by_hand_of_one_bar_puts_another_in_doubt_where_both_cannot_be() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut rehearsal = open(folder.path());
+    climb(&mut rehearsal, HEAVY);
+    choose(&mut rehearsal, "keep 137.5");
+    press(&mut rehearsal, Deed::Loaded);
+    let doubted = |rehearsal: &Rehearsal| {
+        let bars = &rehearsal.kiosk().state().bars;
+        bars.get("old yard bar").map(|bar| bar.doubted)
+    };
+    assert_eq!(doubted(&rehearsal), Some(false));
+    tap(&mut rehearsal, "all lifters");
+    tap(&mut rehearsal, LIGHT);
+    press(&mut rehearsal, Deed::Start);
+    press(&mut rehearsal, Deed::Holds);
+    tap(&mut rehearsal, "+ 1.25");
+    tap(&mut rehearsal, "the bar holds this");
+    assert_eq!(doubted(&rehearsal), Some(true), "there is one pair of them");
+}
