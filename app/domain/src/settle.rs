@@ -8,7 +8,7 @@ use crate::gym::Gym;
 use crate::ladder::equipment;
 use crate::ladder::footing::Footing;
 use crate::length::Length;
-use crate::lift::Start;
+use crate::lift::{Start, to_step};
 use crate::mass::Mass;
 use crate::next::outing::{Outing, outings};
 use crate::next::{RAISE_MOST, share_of, step_of};
@@ -94,6 +94,7 @@ pub fn choices(gym: &Gym, state: &State, run: &LiftRun) -> Option<Choices> {
     let bar = gym.bars.iter().find(|bar| bar.name == sheet.bar.name)?;
     let rack = gym.racks.iter().find(|rack| rack.name == sheet.rack)?;
     let plates = gym.plate_sets.iter().find(|p| p.name == rack.plates)?;
+    let lift = gym.lifts.iter().find(|lift| lift.name == sheet.lift);
     let equipment = equipment(bar, plates);
     let on_bar = state.plates_on(&sheet.bar.name, run.day);
     let on_bar = places(plates, &on_bar).unwrap_or_default();
@@ -105,6 +106,7 @@ pub fn choices(gym: &Gym, state: &State, run: &LiftRun) -> Option<Choices> {
     let around = Around {
         planned: now.load,
         step,
+        whole: lift.and_then(|lift| lift.step_for(lifter.unit)),
         last: last.map(|outing| outing.load),
         footing: &footing(sheet, &equipment, now.load)?,
     };
@@ -143,6 +145,8 @@ pub fn choices(gym: &Gym, state: &State, run: &LiftRun) -> Option<Choices> {
 struct Around<'a> {
     planned: Mass,
     step: Mass,
+    /// What offers are whole steps of, where the lift says so.
+    whole: Option<Mass>,
     last: Option<Mass>,
     footing: &'a Footing,
 }
@@ -170,14 +174,18 @@ impl Around<'_> {
     /// it stands.
     fn stacks(&self, equipment: &Equipment, on_bar: &[usize]) -> Vec<Made> {
         let mut found = Vec::new();
+        let loads = Loads::new(equipment, self.most()).map(|loads| loads.in_steps(self.whole));
+        let step = self
+            .whole
+            .map_or(self.step, |_| to_step(self.step, self.whole));
         for steps in (-STEPS..=STEPS).filter(|steps| *steps != 0) {
-            let wish = self.wish(self.planned + self.step.times(steps));
+            let wish = self.wish(self.planned + step.times(steps), step, loads.as_ref().ok());
             self.add(
                 &mut found,
                 wish.and_then(|wish| one(equipment, on_bar, self.on_foot(wish))),
             );
         }
-        if let Ok(loads) = Loads::new(equipment, self.most()) {
+        if let Ok(loads) = loads {
             self.widen(&mut found, &loads, |load| {
                 one(equipment, on_bar, self.on_foot(exactly(load)))
             });
@@ -235,11 +243,18 @@ impl Around<'_> {
         }
     }
 
-    /// A load within half a step of `target`; the last time's own where that is one.
-    fn wish(&self, target: Mass) -> Option<Wish> {
-        let half = Mass::from_ng(self.step.ng() / 2);
+    /// A load within half a step of `target`; the last time's own where that is one, else a whole
+    /// step where the lift goes by them.
+    fn wish(&self, target: Mass, step: Mass, loads: Option<&Loads>) -> Option<Wish> {
+        let half = Mass::from_ng(step.ng() / 2);
         if let Some(last) = self.last.filter(|last| last.apart(target) <= half) {
             return Some(exactly(last));
+        }
+        if let Some(loads) = loads.filter(|_| self.whole.is_some()) {
+            let near = loads
+                .nearest(target)
+                .filter(|near| near.apart(target) <= half);
+            return near.map(exactly);
         }
         (target > Mass::ZERO).then_some(Wish {
             target,

@@ -84,6 +84,7 @@
 //! - `family`: names of the lifts that load the same back
 //! - `bar`, `collars`, `sleeve`, `plates` and `big_inside` as for a ladder; `handling_s` may be left
 //!   out
+//! - `round`: what loads that follow from others are whole steps of, a mass; optional
 //! - `rule`: keys of a rule in programme.toml (`solve/next_rule.rs`); optional, as shipped
 //! - `history`: oldest first, a list of `date`, `lift`, `track`, `sets`, `reps` (`[least, most]`, a
 //!   most of null for as many as go), `load`, `done` (reps of each set; one with none at all counts
@@ -112,6 +113,7 @@ mod hole;
 mod ladder;
 mod nearest;
 mod next;
+mod next_loads;
 mod next_rule;
 mod next_words;
 mod read;

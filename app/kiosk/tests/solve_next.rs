@@ -77,6 +77,23 @@ fn who_succeeds_every_32_days_is_never_lowered() {
     assert_eq!(loads, wanted);
 }
 
+/// By hand: 2.5 % over 150 kg are 153.75 kg, as near to 152.5 as to 155 kg, of which the lower one
+/// hangs; in whole steps of 10 kg 160 kg are the nearest above 150 kg. Held, 155 kg stays as it was
+/// lifted.
+#[test]
+fn what_follows_is_whole_steps_of_what_the_lift_is_rounded_to() {
+    let raised = problem("2026-01-08", 7, &[well("2026-01-01", "150 kg")]);
+    assert_eq!(due(&solve(&raised)), (Some("152.5 kg"), "raise", false));
+    let raised = with(raised, "round", json!("10 kg"));
+    assert_eq!(due(&solve(&raised)), (Some("160 kg"), "raise", false));
+    let held = problem("2026-01-29", 7, &[well("2026-01-01", "155 kg")]);
+    let held = with(held, "round", json!("10 kg"));
+    assert_eq!(due(&solve(&held)), (Some("155 kg"), "hold", false));
+    let eased = problem("2026-01-30", 7, &[well("2026-01-01", "155 kg")]);
+    let eased = with(eased, "round", json!("10 kg"));
+    assert_eq!(due(&solve(&eased)), (Some("140 kg"), "ease", false));
+}
+
 #[test]
 fn absence_is_counted_from_the_family_beyond_the_spacing() {
     let mut history = vec![well("2026-01-01", "180 kg")];

@@ -15,7 +15,7 @@ pub(crate) fn step_of(rule: &Rule, from: Mass) -> Mass {
 /// A raise to the nearest above the old load, all else never above what is wished.
 pub(super) fn round(decision: &mut Decision, limits: &Limits, loads: &Loads) {
     if decision.verdict != Verdict::Raise {
-        decision.load = not_above(decision.wished, loads);
+        decision.load = again(decision.wished, decision.from, loads);
         return;
     }
     match raised(decision.from, decision.wished, limits, loads) {
@@ -23,9 +23,17 @@ pub(super) fn round(decision: &mut Decision, limits: &Limits, loads: &Loads) {
         None => {
             decision.verdict = Verdict::Repeat;
             decision.why = Why::NoStep;
-            decision.load = not_above(decision.from, loads);
+            decision.load = again(decision.from, decision.from, loads);
         }
     }
+}
+
+/// What stays as it was lifted stays, whatever the lift is rounded to: the coach wrote it, and
+/// nobody who did it all is lowered because of it. All else is never above `wished`.
+pub(super) fn again(wished: Mass, from: Mass, loads: &Loads) -> Mass {
+    let same = loads.at_most_in_any_step(from);
+    same.filter(|_| wished == from)
+        .unwrap_or_else(|| not_above(wished, loads))
 }
 
 /// The load nearest to `wished` that is above `from` and at most [`RAISE_MOST`] over it; where

@@ -2,7 +2,7 @@
 //!
 //! Never gives more than was decided.
 use super::away::{self, Break};
-use super::round::{above, less, more, not_above};
+use super::round::{above, again, less, more, not_above};
 use super::{Decision, FamilyTime, Limits, Season, Standing, Verdict, Why};
 use crate::mass::Mass;
 use chrono::{Days, NaiveDate};
@@ -77,7 +77,7 @@ impl Standing {
             why,
             from: at,
             wished,
-            load: not_above(wished, season.loads),
+            load: again(wished, wished, season.loads),
             ..self.decision
         }
     }

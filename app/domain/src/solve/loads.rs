@@ -74,6 +74,12 @@ impl Loads {
         self
     }
 
+    /// The greatest load that is not above `load`, a whole step or not.
+    #[must_use]
+    pub fn at_most_in_any_step(&self, load: Mass) -> Option<Mass> {
+        self.any_at_most(load)
+    }
+
     /// The greatest load that is not above `load`, among those listed.
     #[must_use]
     pub fn at_most(&self, load: Mass) -> Option<Mass> {

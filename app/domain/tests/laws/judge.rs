@@ -186,7 +186,7 @@ fn hold(law: u8, holds: bool, told: &str) -> Held {
 
 impl Case<'_> {
     fn loadable(&self, load: Mass) -> Mass {
-        self.life.loads.at_most(load).unwrap_or_default()
+        self.life.written.at_most(load).unwrap_or_default()
     }
 
     fn count(seen: &mut Seen, case: &'static str) {

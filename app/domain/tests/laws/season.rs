@@ -22,6 +22,8 @@ pub(crate) struct Life {
     pub(crate) limits: Limits,
     pub(crate) spacing: u16,
     pub(crate) loads: Loads,
+    /// What the plates make, whatever the lift is rounded to: coaches write what they like.
+    pub(crate) written: Loads,
     /// Work sets and reps asked.
     pub(crate) work: (u8, u8),
     /// Outings by track; all tracks are of one family.
@@ -46,11 +48,14 @@ impl Life {
             drops: tenth(dice, 0, 2),
             ..Rule::SHIPPED
         };
+        let spacing = dice.pick(&SPACINGS);
+        let (loads, written) = loads(dice);
         Self {
             rule,
             limits: Limits::SHIPPED,
-            spacing: dice.pick(&SPACINGS),
-            loads: loads(dice),
+            spacing,
+            loads,
+            written,
             work: (tenth(dice, 1, 5), tenth(dice, 1, 8)),
             tracks: vec![Vec::new(); usize::from(dice.roll(3) + 1)],
             family: Vec::new(),
@@ -97,8 +102,9 @@ fn tenth(dice: &mut Dice, least: u8, most: u8) -> u8 {
     least + u8::try_from(dice.roll(u16::from(most - least) + 1)).expect("small")
 }
 
-/// A bar with kilo or pound plates, fine, usual or coarse.
-fn loads(dice: &mut Dice) -> Loads {
+/// A bar with kilo or pound plates, fine, usual or coarse: what is due of it, in whole steps for one
+/// lift in three, and all that it makes.
+fn loads(dice: &mut Dice) -> (Loads, Loads) {
     let unit = dice.pick(&[MassUnit::Kg, MassUnit::Kg, MassUnit::Lb]);
     let (bar, plates): (i64, &[i64]) = match (unit, dice.roll(3)) {
         (MassUnit::Kg, 0) => (20_000, &[20_000, 15_000, 10_000, 5_000, 2_500, 1_250, 500]),
@@ -120,7 +126,12 @@ fn loads(dice: &mut Dice) -> Loads {
         big_inside: false,
         plates: plates.iter().map(kind).collect(),
     };
-    Loads::new(&equipment, Mass::of(MassUnit::Kg, 450_000)).expect("few plates")
+    let made = || Loads::new(&equipment, Mass::of(MassUnit::Kg, 450_000)).expect("few plates");
+    let step = dice.one_in(3).then(|| match unit {
+        MassUnit::Kg => Mass::of(unit, 2_500 * i64::from(dice.roll(2) + 1)),
+        MassUnit::Lb => Mass::of(unit, 5_000 * i64::from(dice.roll(2) + 1)),
+    });
+    (made().in_steps(step), made())
 }
 
 /// Lives one season, and holds each due load against the laws.
@@ -177,7 +188,7 @@ fn choose(
 ) -> Option<(Mass, How)> {
     let first = Mass::of(MassUnit::Kg, 30_000 + i64::from(dice.roll(150)) * 1_000);
     let Some(decision) = due else {
-        return Some((life.loads.nearest(first)?, How::Coach));
+        return Some((life.written.nearest(first)?, How::Coach));
     };
     let Some(load) = decision.due() else {
         // The hurt lift nothing until the coach has ruled; others begin anew, well below.
@@ -188,11 +199,11 @@ fn choose(
             return None;
         }
         let half = Mass::from_ng(decision.from.ng() / 2);
-        return Some((life.loads.nearest(half)?, How::Coach));
+        return Some((life.written.nearest(half)?, How::Coach));
     };
     let some = |percent: i64| {
         let wanted = Mass::from_ng(load.ng() / 100 * percent);
-        life.loads.nearest(wanted).filter(|found| *found != load)
+        life.written.nearest(wanted).filter(|found| *found != load)
     };
     let chosen = match dice.roll(24) {
         0 | 1 if rude > 0 => some(60 + i64::from(dice.roll(20))).map(|load| (load, How::Coach)),
@@ -242,7 +253,7 @@ fn train(
         // The coach rules, up to a fifth more or less.
         let percent = 80 + i64::from(dice.roll(40));
         let wanted = Mass::from_ng(load.ng() / 100 * percent);
-        ruled = life.loads.nearest(wanted);
+        ruled = life.written.nearest(wanted);
     }
     if let Some(load) = ruled {
         outing.kept = Some(Kept {

@@ -1,5 +1,6 @@
 //! The problem `next`: JSON to the rules of next time and back. The contract is at the head of
 //! `solve`.
+use super::next_loads::loads;
 use super::next_rule::rule;
 use super::next_words::{verdict, why};
 use super::read::{Fault, Object, Value};
@@ -9,8 +10,7 @@ use domain::event::LiftNo;
 use domain::next::outing::{Outing, Went};
 use domain::next::{Decision, FamilyTime, Ill, Limits, Rule, Season, decide};
 use domain::solve::loads::Loads;
-use domain::solve::{Equipment, PairKind};
-use domain::{Length, Mass, MassUnit, Moment};
+use domain::{Mass, MassUnit, Moment};
 use serde::Serialize;
 use serde_json::value::RawValue;
 use std::collections::BTreeMap;
@@ -117,6 +117,7 @@ fn read(input: &Object<'_>) -> Result<Asked, Fault> {
         "sleeve",
         "big_inside",
         "plates",
+        "round",
         "rule",
         "history",
         "ill",
@@ -352,46 +353,4 @@ fn family(entries: &[Entry], lifts: &[String]) -> Vec<FamilyTime> {
         });
     }
     times
-}
-
-/// The bar's unit, and the loads of bar and plates up to well over the heaviest of the past.
-fn loads(input: &Object<'_>, past: &[Outing]) -> Result<(MassUnit, Loads), Fault> {
-    let (bar, unit) = input.need("bar")?.mass()?;
-    let collars = input.get("collars").map(|v| v.mass()).transpose()?;
-    let sleeve = input.get("sleeve").map(|v| v.length()).transpose()?;
-    let mut plates = Vec::new();
-    for value in input.need("plates")?.list()? {
-        let plate = value.object()?;
-        plate.only(&["mass", "pairs", "thickness", "diameter", "handling_s"])?;
-        let handling = plate.get("handling_s");
-        let handling = handling.map(|v| v.seconds(PairKind::HANDLING_LIMIT_NS));
-        plates.push(PairKind {
-            mass: plate.need("mass")?.mass()?.0,
-            pairs: plate.need("pairs")?.count()?,
-            thickness: match plate.get("thickness") {
-                Some(value) => value.length()?.0,
-                None => Length::ZERO,
-            },
-            diameter: Length::ZERO,
-            // How long it takes decides no load.
-            handling_ns: handling.transpose()?.unwrap_or_default(),
-        });
-    }
-    let big_inside = input.get("big_inside").map(|v| v.flag()).transpose()?;
-    let equipment = Equipment {
-        bar_and_collars: bar + collars.map_or(Mass::ZERO, |(mass, _)| mass),
-        sleeve: sleeve.map(|(length, _)| length),
-        big_inside: big_inside.unwrap_or_default(),
-        plates,
-    };
-    equipment.check()?;
-    let heaviest = past
-        .iter()
-        .map(|outing| outing.load)
-        .max()
-        .unwrap_or_default();
-    let plate = equipment.plates.iter().map(|plate| plate.mass).max();
-    let quarter = Mass::from_ng(heaviest.ng() / 4);
-    let most = heaviest + quarter + plate.unwrap_or_default().times(2);
-    Ok((unit, Loads::new(&equipment, most)?))
 }
