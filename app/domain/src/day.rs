@@ -3,7 +3,7 @@
 //! Refuses: guessing. What is not measured, not written or not loadable is said.
 use self::against::against;
 use crate::disc_height;
-use crate::equipment::{Bar, BarCondition, PlateSet, Rack};
+use crate::equipment::{Bar, PlateSet};
 use crate::gym::{Gym, Pattern};
 use crate::ladder::{BuiltLadder, WorkSet, build_from, neighbours, work_off};
 use crate::lift::{Lift, Start, to_step};
@@ -29,7 +29,10 @@ mod no_sheet;
 pub use no_sheet::NoSheet;
 
 mod against;
+mod bar;
 pub mod groups;
+
+pub use bar::loaded_with;
 
 use groups::share_of;
 
@@ -167,14 +170,22 @@ pub fn sheet(
     let rack = rack.ok_or_else(|| missing("rack", &lifter.rack))?;
     let plates = gym.plate_sets.iter().find(|p| p.name == rack.plates);
     let plates = plates.ok_or_else(|| missing("plate set", &rack.plates))?;
-    let bar = bar_for(gym, rack, lifter, lift).ok_or_else(|| missing("bar", &rack.name))?;
+    let bar = bar::of_row(gym, rack, lifter, lift, row)?;
+    bar::holes(rack, row)?;
     let wanted = row.ladder.as_ref().unwrap_or(&lifter.ladder);
     let pattern = gym.patterns.iter().find(|p| p.name == *wanted);
     let pattern = pattern.ok_or_else(|| missing("warm-up pattern", wanted))?;
 
     let asked = asked((gym, state), lifter, row, &row.first)?;
     let mut warnings = Vec::new();
-    let place = place(gym, rack, bar, lifter, lift, &mut warnings);
+    let place = place(
+        gym,
+        (rack, bar),
+        lifter,
+        lift,
+        row.first.manner.hole,
+        &mut warnings,
+    );
     makes(bar, plates, lifter.unit, asked)?;
     let built = ladder((lift, bar, plates), pattern, row, asked)?;
     let grouped = groups::add((lift, bar, plates, lifter), row, built.rungs, |group| {
@@ -183,9 +194,12 @@ pub fn sheet(
     if built.off != Mass::ZERO {
         warnings.push(Warning::NotLoadable);
     }
-    disc_height::warn(lift, &grouped.rungs, &mut warnings);
+    // On blocks each rung says how high its bar is.
+    if row.groups().all(|group| group.manner.block.is_none()) {
+        disc_height::warn(lift, &grouped.rungs, &mut warnings);
+    }
     steel::warn(rack, bar, lift, &grouped.rungs, &mut warnings);
-    Ok(LiftSheet {
+    let mut sheet = LiftSheet {
         lifter: lifter.name.clone(),
         unit: lifter.unit,
         lift: lift.name.clone(),
@@ -205,52 +219,16 @@ pub fn sheet(
         }),
         overlap: place.overlap,
         grip: lift.grip,
-        rungs: dress(grouped.rungs, lifter, lift, (row, &grouped.groups)),
+        rungs: rested(grouped.rungs, lift, (row, &grouped.groups)),
         groups: groups::told(row, grouped.groups),
         asked,
         cues: lift.cues.clone(),
         cautions: lift.cautions.clone(),
         warnings,
         note: row.note.clone(),
-    })
-}
-
-/// The bar for a lift: the retired one where the lift wants it and there is one, else the
-/// lifter's own, else the first straight one by that rack, else any.
-pub(crate) fn bar_for<'g>(
-    gym: &'g Gym,
-    rack: &'g Rack,
-    lifter: &Lifter,
-    lift: &Lift,
-) -> Option<&'g Bar> {
-    let wanted = if lift.retired_bar {
-        BarCondition::Retired
-    } else {
-        BarCondition::Straight
     };
-    let own = gym
-        .bars
-        .iter()
-        .find(|b| Some(&b.name) == lifter.bar.as_ref());
-    let fitting = gym.bars_at(&rack.name).find(|b| b.condition == wanted);
-    let any = gym.bars_at(&rack.name).next();
-    if lift.retired_bar {
-        fitting.or(own).or(any)
-    } else {
-        own.or(fitting).or(any)
-    }
-}
-
-/// The bar and the plates that a lifter's lift is done with; `None` when the gym misses one.
-#[must_use]
-pub fn loaded_with<'g>(
-    gym: &'g Gym,
-    lifter: &Lifter,
-    lift: &Lift,
-) -> Option<(&'g Bar, &'g PlateSet)> {
-    let rack = gym.racks.iter().find(|r| r.name == lifter.rack)?;
-    let plates = gym.plate_sets.iter().find(|p| p.name == rack.plates)?;
-    Some((bar_for(gym, rack, lifter, lift)?, plates))
+    sheet.dress(lifter);
+    Ok(sheet)
 }
 
 /// The load that a group of the plan asks for. A best is the lifter's file's or the record's, whichever is
@@ -304,7 +282,9 @@ pub fn check_load(gym: &Gym, row: &Prescription) -> Result<(), NoSheet> {
     let (Some(lifter), Some(lift), LoadWish::Mass(asked)) = (lifter, lift, row.first.load) else {
         return Ok(());
     };
-    match loaded_with(gym, lifter, lift) {
+    let own = row.bar.as_ref();
+    let own = own.and_then(|name| gym.bars.iter().find(|bar| bar.name == *name));
+    match loaded_with(gym, lifter, lift).map(|(bar, plates)| (own.unwrap_or(bar), plates)) {
         Some((bar, plates)) => makes(bar, plates, lifter.unit, asked),
         None => Ok(()),
     }
@@ -352,10 +332,9 @@ fn ladder(
     build_from(lift.start, &work, pattern, bar, plates).map_err(no_ladder)
 }
 
-/// Adds gear and rest to the rungs.
-fn dress(
+/// Adds rests to the rungs.
+fn rested(
     mut rungs: Vec<Rung>,
-    lifter: &Lifter,
     lift: &Lift,
     (row, groups): (&Prescription, &[GroupSheet]),
 ) -> Vec<Rung> {
@@ -370,8 +349,6 @@ fn dress(
         group.rest_s.unwrap_or(own)
     };
     for (at, rung) in rungs.iter_mut().enumerate() {
-        rung.belt = lifter.belt.worn(at + 1, rung.load);
-        rung.straps = lifter.straps.worn(at + 1, rung.load);
         rung.rest_s = match rung.kind {
             _ if at == 0 => 0,
             RungKind::WarmUp => lift.rest_warm_s,

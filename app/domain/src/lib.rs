@@ -24,6 +24,7 @@ pub mod length;
 pub mod lift;
 pub mod lift_shipped;
 pub mod lifter;
+pub mod manner;
 pub mod mass;
 pub mod meet;
 pub mod meet_day;

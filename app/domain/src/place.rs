@@ -9,7 +9,7 @@ use crate::length::Length;
 use crate::lift::{Landmark, Lift, Start};
 use crate::lifter::Lifter;
 use crate::sheet::{Overlap, PinSheet, Warning};
-use crate::solve::hole;
+use crate::solve::hole::{self, Setting};
 use alloc::vec::Vec;
 
 /// Pins and overlap of a sheet.
@@ -21,26 +21,30 @@ pub struct Place {
     pub overlap: Option<Overlap>,
 }
 
-/// Finds hole, mats and overlap, and says what is amiss.
+/// Finds hole, mats and overlap, and says what is amiss; the hole that the coach `said`, where one
+/// was.
 pub fn place(
     gym: &Gym,
-    rack: &Rack,
-    bar: &Bar,
+    (rack, bar): (&Rack, &Bar),
     lifter: &Lifter,
     lift: &Lift,
+    said: Option<u16>,
     warnings: &mut Vec<Warning>,
 ) -> Place {
-    let pins = match pins(rack, bar, lifter, lift) {
+    let pins = match pins((rack, bar), lifter, lift, said) {
         Ok(pins) => pins.map(|(pins, estimated)| {
             warnings.extend(estimated);
             pins
         }),
+        // The coach's own hole needs no height.
+        Err(_) if said.is_some() => None,
         Err(warning) => {
             warnings.push(warning);
             None
         }
     };
-    if pins.is_some() && bar.condition == BarCondition::Straight {
+    let on_pins = matches!(lift.start, Start::Pins { .. }) && said.is_some();
+    if (on_pins || pins.is_some()) && bar.condition == BarCondition::Straight {
         warnings.push(Warning::StraightBarOnPins);
     }
     let overlap = overlap(gym, rack, lifter, lift, pins.as_ref());
@@ -56,10 +60,10 @@ pub fn place(
 
 /// The pins of a lift, and what is to be said of them; `Ok(None)` from the floor.
 fn pins(
-    rack: &Rack,
-    bar: &Bar,
+    (rack, bar): (&Rack, &Bar),
     lifter: &Lifter,
     lift: &Lift,
+    said: Option<u16>,
 ) -> Result<Option<(PinSheet, Option<Warning>)>, Warning> {
     let Start::Pins { landmark, below } = lift.start else {
         return Ok(None);
@@ -79,7 +83,20 @@ fn pins(
         patella_top: lifter.landmark(Landmark::PatellaTop),
         calibration: rack.calibration,
     };
-    let found = hole::find(&problem).map_err(|_| Warning::NoHole(target))?;
+    let found = match said {
+        Some(hole) => {
+            let bar_height = problem.bar_above_floor(hole);
+            let off = bar_height.half_nm() - hole::Height::from(target).half_nm();
+            Setting {
+                hole,
+                mats: Vec::new(),
+                bar_height,
+                off_target: hole::Height::from_half_nm(off),
+                overlap: None,
+            }
+        }
+        None => hole::find(&problem).map_err(|_| Warning::NoHole(target))?,
+    };
     let pins = PinSheet {
         hole: found.hole,
         mats: found.mats.iter().map(|at| problem.mats[*at]).collect(),
@@ -166,7 +183,7 @@ fn overlap(
                 .bars_at(&rack.name)
                 .find(|b| b.condition == BarCondition::Retired);
             let bar = bar.or_else(|| gym.bars_at(&rack.name).next())?;
-            let (start, told) = self::pins(rack, bar, lifter, partner).ok()??;
+            let (start, told) = self::pins((rack, bar), lifter, partner, None).ok()??;
             (lift.end, start.bar_height, told.into_iter().collect())
         }
         (Start::Pins { .. }, Start::Pins { .. })

@@ -1,6 +1,7 @@
 //! One row of a coach's plan: what one lifter is to do of one lift on one day, as set groups.
 //!
 //! Knows nothing of plates; what it means for them is the sheet's work.
+use crate::manner::Manner;
 use crate::mass::Mass;
 use crate::track::{Track, TrackName};
 use alloc::string::String;
@@ -24,6 +25,9 @@ pub struct Prescription {
     pub track: Option<TrackName>,
     /// Name of the warm-up pattern; `None` for the lifter's own.
     pub ladder: Option<String>,
+    /// The bar's name, as in the gym's file; `None` for the one that the lift is done with. One for
+    /// all sets: another bar is another climb.
+    pub bar: Option<String>,
     /// The coach's words.
     pub note: String,
 }
@@ -43,6 +47,8 @@ pub struct SetGroup {
     pub role: Role,
     /// How hard each should be, RPE in tenths, 10 to 100; `None` where nobody asks.
     pub effort: Option<u8>,
+    /// Where and how they are done.
+    pub manner: Manner,
 }
 
 /// Reps of a set.
@@ -147,6 +153,15 @@ impl SetGroup {
             rest_s: None,
             role: Role::Work,
             effort: None,
+            manner: Manner {
+                hole: None,
+                block: None,
+                tempo: None,
+                pause_s: None,
+                belt: None,
+                straps: None,
+                grip: None,
+            },
         }
     }
 
@@ -154,7 +169,8 @@ impl SetGroup {
     #[must_use]
     pub fn is_straight(&self) -> bool {
         let plain_load = matches!(self.load, LoadWish::Mass(_) | LoadWish::OfBest(_));
-        self.reps.is_just() && self.role == Role::Work && self.effort.is_none() && plain_load
+        let plain = self.role == Role::Work && self.effort.is_none() && self.manner.is_own();
+        self.reps.is_just() && plain && plain_load
     }
 }
 
@@ -164,10 +180,11 @@ impl Prescription {
         core::iter::once(&self.first).chain(&self.then)
     }
 
-    /// Whether it is one group of straight sets of no track by name.
+    /// Whether it is one group of straight sets of no track by name, with the lift's own bar.
     #[must_use]
     pub fn is_straight(&self) -> bool {
-        self.then.is_empty() && self.first.is_straight() && self.track.is_none()
+        let plain = self.track.is_none() && self.bar.is_none();
+        self.then.is_empty() && self.first.is_straight() && plain
     }
 
     /// The place of the group that the next time follows from: the top set, else the heaviest

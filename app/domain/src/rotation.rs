@@ -241,18 +241,14 @@ fn free_kinds(
 /// The rungs that are left of a lift. Loads are settled already: the planner only chooses stacks,
 /// from the floor those that set the bar no lower than the sheet's own.
 fn turns(run: &LiftRun, plates: &PlateSet) -> Vec<Turn> {
-    let hole = run.sheet.pins.as_ref().map(|pins| pins.hole);
-    let left = run
-        .sheet
-        .rungs
-        .iter()
-        .skip(run.next_rung().unwrap_or(usize::MAX));
-    left.map(|rung| Turn {
+    let next = run.next_rung().unwrap_or(usize::MAX);
+    let left = run.sheet.rungs.iter().enumerate().skip(next);
+    left.map(|(at, rung)| Turn {
         target: rung.load,
         below: Mass::ZERO,
         above: Mass::ZERO,
         least_diameter: run.sheet.least_diameter(rung, plates),
-        hole,
+        hole: run.sheet.pin_hole(at),
         lasts_ns: (GET_SET_MS + REP_MS * u64::from(rung.reps)) * 1_000_000,
         rest_ns: u64::from(rung.rest_s) * 1_000_000_000,
     })

@@ -111,12 +111,15 @@ pub fn choices(gym: &Gym, state: &State, run: &LiftRun) -> Option<Choices> {
         footing: &footing(sheet, &equipment, now.load)?,
     };
     let number = u16::try_from(rung).ok()?;
-    let settle = |load: Mass, per_side: Vec<PlateFace>| Settled {
-        rung: number,
-        load,
-        per_side,
-        belt: lifter.belt.worn(rung + 1, load),
-        straps: lifter.straps.worn(rung + 1, load),
+    let settle = |load: Mass, per_side: Vec<PlateFace>| {
+        let (belt, straps) = sheet.worn(lifter, rung, load);
+        Settled {
+            rung: number,
+            load,
+            per_side,
+            belt,
+            straps,
+        }
     };
     let face = |at: &usize| plates.plates[*at].face;
     let mut loads: Vec<Settled> = around

@@ -6,12 +6,15 @@ use crate::disc_height::{least_diameter, low_plates, raise_of};
 use crate::equipment::{PlateFace, PlateSet};
 use crate::length::Length;
 use crate::lift::{Grip, Landmark, Start};
+use crate::manner::Manner;
 use crate::mass::{Mass, MassUnit};
 use crate::prescription::{Reps, Role};
 use crate::track::TrackName;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
+
+mod placed;
 
 /// One lifter's one lift of one day.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -64,7 +67,9 @@ impl LiftSheet {
                 Warning::NotMeasured(_) | Warning::NoHole(_) | Warning::EstimateTooRough { .. }
             )
         };
-        self.pins.is_some() || self.warnings.iter().any(unplaced)
+        let said = self.groups.iter().any(|group| group.manner.hole.is_some());
+        let placed = self.pins.is_some() || self.hooks.is_none() && said;
+        placed || self.warnings.iter().any(unplaced)
     }
 
     /// The set group of a rung; `None` for warm-ups and straight sets.
@@ -111,12 +116,13 @@ impl LiftSheet {
         self.hooks.is_none() && !self.is_from_pins()
     }
 
-    /// By how much the bar must be raised with this stack on each side, see
-    /// [`crate::disc_height::raise_of`].
+    /// By how much the bar must be raised for a rung with this stack on each side: what
+    /// [`crate::disc_height::raise_of`] says, and the blocks that the plan asks for.
     #[must_use]
-    pub fn raise(&self, per_side: &[PlateFace]) -> Length {
+    pub fn raise(&self, rung: usize, per_side: &[PlateFace]) -> Length {
         if self.is_from_floor() {
-            raise_of(Start::Floor, per_side)
+            let block = self.manner_of(rung).block.unwrap_or_default();
+            raise_of(Start::Floor, per_side) + block
         } else {
             Length::ZERO
         }
@@ -130,7 +136,9 @@ impl LiftSheet {
         let mut told = self.warnings.clone();
         let at = told.iter().position(is_low).unwrap_or(told.len());
         told.retain(|warning| !is_low(warning));
-        if self.is_from_floor() {
+        // On blocks each rung says how high its bar is.
+        let blocks = self.groups.iter().any(|group| group.manner.block.is_some());
+        if self.is_from_floor() && !blocks {
             told.splice(at..at, low_plates(&self.rungs));
         }
         told
@@ -162,6 +170,8 @@ pub struct GroupSheet {
     pub of_top: Option<u32>,
     /// How hard each should be, RPE in tenths; `None` where nobody asks.
     pub effort: Option<u8>,
+    /// Where and how they are done.
+    pub manner: Manner,
 }
 
 impl GroupSheet {

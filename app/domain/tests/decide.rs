@@ -314,6 +314,7 @@ fn a_day_is_taken_off_the_plan_once() {
     let mut state = State::default();
     let date = NaiveDate::from_ymd_opt(2026, 12, 2).unwrap();
     let row = domain::Prescription {
+        bar: None,
         date,
         lifter: "Ines".into(),
         lift: "deadlift".into(),

@@ -106,6 +106,7 @@ fn lift(no: u64) -> Vec<Event> {
         });
     }
     let row = Prescription {
+        bar: None,
         date: sheet.date,
         lifter: sheet.lifter.clone(),
         lift: sheet.lift.clone(),

@@ -14,6 +14,7 @@ const WORDS_MAX: usize = 6;
 /// What rows are held against.
 pub(crate) struct Against<'g> {
     pub(crate) gym: Option<&'g Gym>,
+    pub(crate) bars: Known,
     pub(crate) lifters: Known,
     pub(crate) lifts: Known,
     pub(crate) patterns: Known,
@@ -25,6 +26,7 @@ impl<'g> Against<'g> {
         let Some(read) = gym else {
             return Self {
                 gym,
+                bars: Known::open(term!("bar")),
                 lifters: Known::open(term!("lifter")),
                 lifts: Known::open(term!("lift")),
                 patterns: Known::open(term!("warm-up pattern")),
@@ -47,6 +49,7 @@ impl<'g> Against<'g> {
         }
         Self {
             gym,
+            bars: Known::of(term!("bar"), read.bars.iter().map(|b| b.name.as_str())),
             lifters,
             lifts,
             patterns: Known::of(

@@ -101,6 +101,7 @@ fn prescription(row: &PlanRow) -> Result<Prescription, Words> {
         then: then.collect::<Result<_, _>>()?,
         track: row.track,
         ladder: row.ladder.clone(),
+        bar: row.bar.clone(),
         note: row.note.clone(),
     })
 }
@@ -116,6 +117,7 @@ fn group(group: &SetGroup) -> Result<domain::prescription::SetGroup, Words> {
         rest_s: group.rest_s,
         role: group.role,
         effort: group.effort,
+        manner: group.manner,
     })
 }
 

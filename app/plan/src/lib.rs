@@ -31,8 +31,10 @@ mod plan_count;
 mod plan_day;
 mod plan_extra;
 mod plan_faults;
+mod plan_fit;
 mod plan_hold;
 mod plan_load;
+mod plan_manner;
 mod plan_names;
 mod plan_row;
 mod plan_text;
@@ -71,7 +73,9 @@ pub use kiosk_file::{Kiosk, kiosk, kiosk_noted};
 pub use meet_file::meet;
 pub use plan_text::{PlanCells, plan_csv};
 pub use programme_file::coaching;
-pub use set_group::{From, LoadAsk, PlanRow, Reps, SetGroup, ShareOf, effort_text, share_text};
+pub use set_group::{
+    From, LoadAsk, PlanRow, Reps, SetGroup, ShareOf, effort_text, manner_texts, share_text,
+};
 pub use shift::shift_weeks;
 pub use words::{Piece, Term, Words};
 

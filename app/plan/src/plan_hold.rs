@@ -42,6 +42,11 @@ impl Entry<'_> {
         of: (&str, &str, NaiveDate),
     ) -> bool {
         let against = reading.beside.against;
+        let manners: Vec<_> = work.groups.iter().map(|group| group.manner).collect();
+        if let Err(wrong) = against.fits(&manners, work.bar.as_deref(), (of.0, of.1)) {
+            reading.wrong(work.at.unwrap_or(0), wrong);
+            return false;
+        }
         for group in &work.groups {
             let Some(load) = group.load.and_then(held) else {
                 continue;

@@ -8,6 +8,7 @@ use crate::fault::Wrong;
 use crate::plan_count::{reps, sets};
 use crate::plan_extra::{extras, is_nothing, segments};
 use crate::plan_load;
+use crate::plan_manner::bar_of;
 use crate::plan_row::{Own, Reading};
 use crate::plan_time::rest_of_time;
 use crate::quantity::{rest_s, whole};
@@ -15,6 +16,7 @@ use crate::scheme::{self, Bare, spread};
 use crate::set_group::{LoadAsk, PlanRow, Reps, SetGroup};
 use crate::words::words;
 use domain::MassUnit;
+use domain::manner::Manner;
 use domain::prescription::Role;
 
 /// Longest note, in characters.
@@ -24,6 +26,8 @@ pub(crate) const NOTE_MAX: usize = 200;
 #[derive(Debug, Clone, Default)]
 pub(crate) struct Work {
     pub(crate) groups: Vec<SetGroup>,
+    /// The bar, where one is written.
+    pub(crate) bar: Option<String>,
     ladder: Option<String>,
     pub(crate) notes: Vec<String>,
     /// The lift, where the cell itself says it.
@@ -143,6 +147,7 @@ impl Entry<'_> {
                     track: facts.track,
                     groups: work.groups.clone(),
                     ladder: work.ladder.clone(),
+                    bar: work.bar.clone(),
                     note,
                     from: reading.from(work.at),
                 });
@@ -214,6 +219,7 @@ impl Entry<'_> {
                 group.effort = group.effort.or(effort).or(reserve);
             }
             work.ladder = work.ladder.take().or_else(|| ladder.clone());
+            self.manners(reading, work);
         }
         (reading.faults.told() == failed_before).then_some(works)
     }
@@ -292,8 +298,10 @@ impl Entry<'_> {
                         group.effort = group.effort.or(*effort);
                     }
                 }
+                let bar = bar_of(reading, at, &mut scheme)?;
                 works.push(Work {
                     groups: scheme.groups,
+                    bar,
                     ladder: scheme.warm.map(str::to_owned),
                     notes: scheme.notes,
                     lift,
@@ -365,6 +373,7 @@ impl Entry<'_> {
             effort,
             rest_s: None,
             role: Role::Work,
+            manner: Manner::default(),
         };
         Some(Work {
             groups: rows.into_iter().map(group).collect(),
@@ -376,7 +385,7 @@ impl Entry<'_> {
 
 impl Reading<'_, '_> {
     /// What is wrong with a cell that a spreadsheet has made a day or a time of.
-    fn typed(&self, at: usize, text: &str) -> Option<Wrong> {
+    pub(crate) fn typed(&self, at: usize, text: &str) -> Option<Wrong> {
         let what = match self.kind(at) {
             CellKind::Day => words!("a day, which a spreadsheet makes of \"3-5\""),
             CellKind::Time => words!("a time, which a spreadsheet makes of \"3:00\""),

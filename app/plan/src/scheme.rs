@@ -5,9 +5,11 @@ mod dims;
 mod factor;
 mod lex;
 mod load;
+mod manner;
 mod part;
 mod resolve;
 mod sign;
+mod tempo;
 mod time;
 mod word;
 
@@ -17,6 +19,7 @@ use crate::quantity::{mass, percent};
 use crate::set_group::{LoadAsk, Reps, SetGroup, ShareOf};
 use crate::words::words;
 use domain::MassUnit;
+use domain::manner::Manner;
 use domain::prescription::Role;
 use lex::{Is, Token};
 use part::Part;
@@ -58,6 +61,8 @@ pub(crate) struct Scheme {
     pub(crate) notes: Vec<String>,
     /// What was said of the warm-up: "none" or "short".
     pub(crate) warm: Option<&'static str>,
+    /// The bar, as it was written.
+    pub(crate) bar: Option<String>,
 }
 
 /// Reads a cell of a scheme; what it leaves out may stand `beside` it.
@@ -71,16 +76,22 @@ pub(crate) fn read(text: &str, bare: Bare, beside: &Beside) -> Result<Scheme, Wr
     let tokens = lex::tokens(&plain);
     let mut parts: Vec<Part> = Vec::new();
     let mut scheme = Scheme::default();
+    let mut whole = None;
     for piece in pieces(&tokens) {
         let mut part = part::read(&plain, piece, bare)?;
         scheme.notes.append(&mut part.notes);
         scheme.warm = part.warm.or(scheme.warm);
+        // A bar between commas of its own is that of the whole lift.
+        if !part.has_sets() && !parts.is_empty() {
+            whole = part.bar.take().or(whole);
+        }
         match parts.last_mut() {
             // "5x3 @ 140, rest 3 min": what has no sets of its own belongs to what stands before.
             Some(last) if !part.has_sets() => last.join(part, &plain)?,
             _ => parts.push(part),
         }
     }
+    scheme.bar = one_bar(text, &parts, whole.as_ref())?;
     for part in parts {
         scheme
             .groups
@@ -91,6 +102,59 @@ pub(crate) fn read(text: &str, bare: Bare, beside: &Beside) -> Result<Scheme, Wr
         return Err(Wrong::value(text, what, words!("split it over days")));
     }
     Ok(scheme)
+}
+
+/// The bar of a lift: one for all its sets, so that one ladder leads up to them.
+fn one_bar(text: &str, parts: &[Part], whole: Option<&String>) -> Result<Option<String>, Wrong> {
+    let mut said = parts.iter().map(|part| part.bar.as_ref());
+    let first = whole.or(said.clone().flatten().next());
+    let fits = |bar: Option<&String>| bar == first || bar.is_none() && whole.is_some();
+    if said.all(fits) {
+        return Ok(first.cloned());
+    }
+    Err(two_bars(text))
+}
+
+pub(crate) fn two_bars(text: &str) -> Wrong {
+    let what = words!("a bar for some of the sets of one lift");
+    let right = words!(
+        "write the sets on another bar as a second lift of the day, with a name of its own in gym.toml"
+    );
+    Wrong::value(text, what, right)
+}
+
+/// Reads a column that says where or how sets are done; `lead` is what its header stands for.
+pub(crate) fn manner(text: &str, lead: &str) -> Result<Manner, Wrong> {
+    let mut plain = lex::plain(text);
+    let lower = plain.to_lowercase();
+    let none = ["none", "raw", "-", "ohne"].contains(&lower.as_str());
+    if lead == "gear" && none {
+        return Ok(Manner {
+            belt: Some(false),
+            straps: Some(false),
+            ..Manner::default()
+        });
+    }
+    if lead != "gear" && !lower.starts_with(lead) {
+        plain = format!("{lead} {plain}");
+    }
+    if lead == "pause" && plain.ends_with(|c: char| c.is_ascii_digit()) {
+        plain.push_str(" s");
+    }
+    let mut read = Part::default();
+    for piece in pieces(&lex::tokens(&plain)) {
+        read.join(part::read(&plain, piece, Bare::Unknown)?, text)?;
+    }
+    let said = read.manner;
+    read.manner = Manner::default();
+    if said.is_own() || !read.is_blank() || !read.notes.is_empty() {
+        let right = words!(
+            "write \"hole 6\", \"blocks 100 mm\", \"tempo 3-0-1-0\", \"pause 2 s\", \"belt\", \"straps\", \"no belt\" or \"hook grip\""
+        );
+        let what = words!("not understood as where or how sets are done");
+        return Err(Wrong::value(text, what, right));
+    }
+    Ok(said)
 }
 
 /// The tokens of each set group: between line breaks, semicolons, commas, "then" and plus signs.

@@ -13,6 +13,9 @@ fn groups(text: &str) -> String {
             if !scheme.notes.is_empty() {
                 told += &format!(" [{}]", scheme.notes.join("; "));
             }
+            if let Some(bar) = scheme.bar {
+                told += &format!(" bar {bar}");
+            }
             if let Some(warm) = scheme.warm {
                 told += &format!(" warm {warm}");
             }
@@ -88,10 +91,10 @@ fn cells_that_mean_one_thing() {
         ),
         ("3x5 @ 140, rest 3 min", "3 x 5 @ 140 kg rest 180 s"),
         ("3x5 @ 140 R: 2:30", "3 x 5 @ 140 kg rest 150 s"),
-        ("3x5 @ 140 (belt)", "3 x 5 @ 140 kg [belt]"),
+        ("3x5 @ 140 (belt)", "3 x 5 @ 140 kg belt"),
         (
             "3x5 @ 140 paused, tempo 30X1",
-            "3 x 5 @ 140 kg [paused; tempo 30X1]",
+            "3 x 5 @ 140 kg tempo 3-0-X-1 [paused]",
         ),
         ("3x5 @ 140, no warm-up", "3 x 5 @ 140 kg warm none"),
     ] {
@@ -189,5 +192,202 @@ fn messages_lead_on() {
     // Words beside a load that has its unit stay words.
     for text in ["5x5 @ 140 kg max effort", "5x5 @ 140 training pause"] {
         assert!(groups(text).starts_with("5 x 5 @ 140 kg ["), "{text}");
+    }
+}
+
+#[test]
+fn where_and_how_sets_are_done() {
+    for (text, meant) in [
+        ("5x5 @ 3-0-1-0", "5 x 5 tempo 3-0-1-0"),
+        ("5x5 @ 140 3-0-1-0", "5 x 5 @ 140 kg tempo 3-0-1-0"),
+        ("5x5 @ 140 tempo 3010", "5 x 5 @ 140 kg tempo 3-0-1-0"),
+        ("5x5 @ 140 Tempo: 30X0", "5 x 5 @ 140 kg tempo 3-0-X-0"),
+        (
+            "5x5 @ 140 tempo 3 / 0 / x / 0",
+            "5 x 5 @ 140 kg tempo 3-0-X-0",
+        ),
+        (
+            "5x5 @ 140 tempo 3:0:1:0 rest 3 min",
+            "5 x 5 @ 140 kg rest 180 s tempo 3-0-1-0",
+        ),
+        ("5x5 @ 140 tempo 3.0.1.0", "5 x 5 @ 140 kg tempo 3-0-1-0"),
+        ("5x5 @ 140 tempo 3,0,1,0", "5 x 5 @ 140 kg tempo 3-0-1-0"),
+        (
+            "5x5 @ 140 3 \u{2013} 0 \u{2013} 1 \u{2013} 0",
+            "5 x 5 @ 140 kg tempo 3-0-1-0",
+        ),
+        ("3x3 @ 140 hole 6", "3 x 3 @ 140 kg hole 6"),
+        ("3x3 @ 140 @ hole 6", "3 x 3 @ 140 kg hole 6"),
+        ("3x3 @ 140 (Loch: 6)", "3 x 3 @ 140 kg hole 6"),
+        ("3x3 @ 140, pins 6", "3 x 3 @ 140 kg hole 6"),
+        (
+            "1x3 @ 150 hole 6 belt; 2x5 @ 120 hole 9 no belt straps",
+            "1 x 3 @ 150 kg hole 6 belt, 2 x 5 @ 120 kg hole 9 no belt straps",
+        ),
+        ("2x5 @ 120 straps", "2 x 5 @ 120 kg straps"),
+        ("2x5 @ 120 + straps", "2 x 5 @ 120 kg straps"),
+        (
+            "2x5 @ 120 with belt and straps",
+            "2 x 5 @ 120 kg belt straps",
+        ),
+        (
+            "2x5 @ 120 beltless, no straps",
+            "2 x 5 @ 120 kg no belt no straps",
+        ),
+        (
+            "2x5 @ 120 mit G\u{fc}rtel ohne Zughilfen",
+            "2 x 5 @ 120 kg belt no straps",
+        ),
+        ("2x5 @ 120 hook grip", "2 x 5 @ 120 kg hook grip"),
+        (
+            "2x5 @ 120 double overhand grip",
+            "2 x 5 @ 120 kg double overhand",
+        ),
+        (
+            "2 sets of double overhand 3 reps @ 100",
+            "2 x 3 @ 100 kg double overhand",
+        ),
+        ("3x5 @ 120 pause 2 s", "3 x 5 @ 120 kg pause 2 s"),
+        (
+            "3x5 @ 120 pause 2s at the knee",
+            "3 x 5 @ 120 kg pause 2 s [pause at the knee]",
+        ),
+        ("3x5 @ 120 2 sec pause", "3 x 5 @ 120 kg pause 2 s"),
+        (
+            "3x5 @ 120 paused 3 s rest 2 min",
+            "3 x 5 @ 120 kg rest 120 s pause 3 s",
+        ),
+        ("3x5 @ 120 pause 3 min", "3 x 5 @ 120 kg rest 180 s"),
+        ("3x5 @ 120 blocks 10 cm", "3 x 5 @ 120 kg blocks 100 mm"),
+        ("3x5 @ 120 4 in blocks", "3 x 5 @ 120 kg blocks 101.6 mm"),
+        (
+            "3x5 @ 120 4\" high blocks",
+            "3 x 5 @ 120 kg blocks 101.6 mm",
+        ),
+        (
+            "1x5 @ 120 blocks 10 cm, 1x5 @ 100 no blocks",
+            "1 x 5 @ 120 kg blocks 100 mm, 1 x 5 @ 100 kg no blocks",
+        ),
+        (
+            "3x5 @ 120 straps for the last set",
+            "3 x 5 @ 120 kg [straps for the last set]",
+        ),
+        (
+            "3x5 @ 120 bar close, slow off the pins",
+            "3 x 5 @ 120 kg [bar close; slow off the pins]",
+        ),
+        ("3x5 @ 120 bar: hex", "3 x 5 @ 120 kg bar hex"),
+        (
+            "1x5 @ 120, 3x5 @ 100, bar = old yard bar",
+            "1 x 5 @ 120 kg, 3 x 5 @ 100 kg bar old yard bar",
+        ),
+    ] {
+        assert_eq!(groups(text), meant, "{text}");
+    }
+}
+
+/// The coach who writes it their own way is asked, with what to write.
+#[test]
+fn rude_ways_are_asked_about() {
+    for (text, asked) in [
+        (
+            "5x5 @ 140 tempo 3-0-1",
+            "? \"5x5 @ 140 tempo 3-0-1\", a tempo of 3 figures; write four",
+        ),
+        (
+            "5x5 @ 140 tempo 3-0-1-0-2",
+            "? \"5x5 @ 140 tempo 3-0-1-0-2\", a tempo of 5 figures; write four",
+        ),
+        (
+            "5x5 @ 3-0-1-0-2",
+            "? \"5x5 @ 3-0-1-0-2\", a tempo of 5 figures; write four",
+        ),
+        (
+            "5x5 @ 140 tempo 30X02",
+            "? \"5x5 @ 140 tempo 30X02\", a tempo of 5 figures",
+        ),
+        (
+            "5x5 @ 140 tempo X-0-1-0",
+            "? \"5x5 @ 140 tempo X-0-1-0\", a tempo with figures that are not",
+        ),
+        (
+            "5x5 @ 140 tempo 30-0-1-0",
+            "? \"5x5 @ 140 tempo 30-0-1-0\", a tempo with figures that are not 0 to 15 seconds",
+        ),
+        (
+            "5x5 @ 3010",
+            "? \"5x5 @ 3010\", which could be a load or a tempo; write \"tempo 3010\"",
+        ),
+        (
+            "5x5 @ 140 3-0-1-0 tempo 2010",
+            "? \"5x5 @ 140 3-0-1-0 tempo 2010\", two things said of the tempo",
+        ),
+        (
+            "3x3 @ 140 hole 0",
+            "? \"3x3 @ 140 hole 0\", a hole 0, where holes count from 1",
+        ),
+        (
+            "3x3 @ 140 hole 6.5",
+            "? \"3x3 @ 140 hole 6.5\", a hole 6.5, where holes count from 1",
+        ),
+        (
+            "3x3 @ 140 hole six",
+            "? \"3x3 @ 140 hole six\", a hole ?, where holes count from 1",
+        ),
+        (
+            "3x3 @ 140 hole 6 hole 7",
+            "? \"3x3 @ 140 hole 6 hole 7\", two things said of the hole",
+        ),
+        (
+            "3x3 @ 140 hole 6, hole 7",
+            "? \"3x3 @ 140 hole 6, hole 7\", two ways of doing the same sets",
+        ),
+        (
+            "3x5 @ 120 pause 2",
+            "? \"3x5 @ 120 pause 2\", which could be a rest or a pause in each rep; write \"pause 2 s\" or \"rest 2 min\"",
+        ),
+        (
+            "3x5 @ 120 pause 0 s",
+            "? \"3x5 @ 120 pause 0 s\", not a pause within a rep; write whole seconds from 1 to 14",
+        ),
+        (
+            "3x5 @ 120 off blocks",
+            "? \"3x5 @ 120 off blocks\", blocks without their height",
+        ),
+        (
+            "3x5 @ 120 blocks 4",
+            "? \"3x5 @ 120 blocks 4\", blocks without their height",
+        ),
+        (
+            "3x5 @ 120 blocks 9 m",
+            "? \"3x5 @ 120 blocks 9 m\", blocks without their height",
+        ),
+        (
+            "3x5 @ 120 blocks 2 in blocks 4 in",
+            "? \"3x5 @ 120 blocks 2 in blocks 4 in\", two things said of the blocks",
+        ),
+        (
+            "3x5 @ 120 mixed grip",
+            "? \"3x5 @ 120 mixed grip\", a mixed grip, which is not taken",
+        ),
+        (
+            "3x5 @ 120 belt no belt",
+            "? \"3x5 @ 120 belt no belt\", two things said of the belt",
+        ),
+        (
+            "3x5 @ 100 bar: hex, 2x5 @ 120 bar: old",
+            "? \"3x5 @ 100 bar: hex, 2x5 @ 120 bar: old\", a bar for some of the sets of one lift; write the sets on another bar as a second lift",
+        ),
+        (
+            "3x5 @ 100 bar: hex, 2x5 @ 120",
+            "? \"3x5 @ 100 bar: hex, 2x5 @ 120\", a bar for some",
+        ),
+        (
+            "3x5 @ 100 bar:",
+            "? \"3x5 @ 100 bar:\", not understood from",
+        ),
+    ] {
+        let told = groups(text);
+        assert!(told.starts_with(asked), "{text}\n{told}");
     }
 }

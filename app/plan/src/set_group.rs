@@ -2,8 +2,10 @@
 //!
 //! Refuses: what it means for plates, and what a lifter can do today; that is the domain's.
 use chrono::NaiveDate;
+use domain::lift::Grip;
+use domain::manner::Manner;
 use domain::prescription::Role;
-use domain::{Mass, MassUnit, TrackName, decimal};
+use domain::{LengthUnit, Mass, MassUnit, TrackName, decimal};
 use std::fmt;
 
 /// What one lifter is to do of one lift on one day.
@@ -21,6 +23,8 @@ pub struct PlanRow {
     pub groups: Vec<SetGroup>,
     /// Name of the warm-up pattern; `None` for the lifter's own.
     pub ladder: Option<String>,
+    /// The bar's name, as in the gym's file; `None` for the one that the lift is done with.
+    pub bar: Option<String>,
     /// The coach's words, and the columns that no plan needs.
     pub note: String,
     /// Where it was read.
@@ -55,6 +59,8 @@ pub struct SetGroup {
     pub rest_s: Option<u32>,
     /// What they are for.
     pub role: Role,
+    /// Where and how they are done, where that was written.
+    pub manner: Manner,
 }
 
 /// Reps of a set.
@@ -125,6 +131,38 @@ pub fn share_text(share: u32) -> String {
     format!("{} %", decimal::write_rounded(share.into(), 100, 2))
 }
 
+/// What is said of where and how sets are done, each as it is read back: "hole 6", "no straps".
+#[must_use]
+pub fn manner_texts(manner: &Manner) -> Vec<String> {
+    let gear = |on: Option<bool>, word: &str| {
+        on.map(|on| {
+            if on {
+                word.to_owned()
+            } else {
+                format!("no {word}")
+            }
+        })
+    };
+    let block = |block: domain::Length| match block {
+        domain::Length::ZERO => "no blocks".to_owned(),
+        block => format!("blocks {}", block.exact(LengthUnit::Mm)),
+    };
+    let grip = |grip: Grip| match grip {
+        Grip::DoubleOverhand => "double overhand".to_owned(),
+        Grip::Hook => "hook grip".to_owned(),
+    };
+    let all = [
+        manner.hole.map(|hole| format!("hole {hole}")),
+        manner.block.map(block),
+        gear(manner.belt, "belt"),
+        gear(manner.straps, "straps"),
+        manner.grip.map(grip),
+        manner.tempo.map(|tempo| format!("tempo {tempo}")),
+        manner.pause_s.map(|pause| format!("pause {pause} s")),
+    ];
+    all.into_iter().flatten().collect()
+}
+
 /// Tenths of RPE as "8" or "8.5".
 #[must_use]
 pub fn effort_text(effort: u8) -> String {
@@ -165,6 +203,9 @@ impl fmt::Display for SetGroup {
         }
         if let Some(rest) = self.rest_s {
             write!(f, " rest {rest} s")?;
+        }
+        for said in manner_texts(&self.manner) {
+            write!(f, " {said}")?;
         }
         if self.role != Role::Work {
             write!(f, " ({})", self.role.word())?;

@@ -78,6 +78,7 @@ fn row() -> impl Strategy<Value = Prescription> {
             let first = NaiveDate::from_ymd_opt(2000, 1, 1).expect("a day");
             let note: Vec<_> = note.split_whitespace().collect();
             Prescription {
+                bar: None,
                 date: first + chrono::Days::new(u64::from(days.unsigned_abs())),
                 lifter: who.name,
                 lift: lift.name,

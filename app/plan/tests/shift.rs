@@ -6,6 +6,7 @@ use proptest::prelude::*;
 
 fn row(date: NaiveDate) -> Prescription {
     Prescription {
+        bar: None,
         date,
         lifter: String::from("Hamza"),
         lift: String::from("rack pull"),

@@ -64,7 +64,7 @@ pub(crate) fn at_the_bar(scene: &Scene<'_>, run: &LiftRun, at: usize) -> AtTheBa
         bar: whole_bar(say, sheet, &order),
         change: change_words(say, &order, sheet.unit),
         order: ordered(say, &order),
-        spot: spot(scene, run, rung, &order.to),
+        spot: spot(scene, run, at, &order.to),
         loaded: loaded(say, &order),
         holds: say.say(p::BAR_HOLDS),
         ladder: drawings::ladder(say, sheet, Some(run)),

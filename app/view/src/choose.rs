@@ -154,7 +154,7 @@ fn sheet_tile(say: Language, sheet: &LiftSheet) -> Tile {
         lifter: sheet.lifter.clone(),
         lift: say.tracked(&sheet.lift, sheet.track),
         work: say.work(sheet),
-        place: place(say, sheet),
+        place: place(say, sheet, 0),
         word: sheet.rack.clone(),
         pace: Pace::Fresh,
         share: 0.0,

@@ -30,26 +30,33 @@ pub(crate) fn shade(face: &PlateFace) -> Shade {
     }
 }
 
-/// The upright with its pin, mats and landmarks; empty from the floor.
+/// The upright with its pin, mats and landmarks for the rung `at`; empty from the floor, and in a
+/// hole whose height nobody knows.
 #[must_use]
-pub fn rack(say: Language, sheet: &LiftSheet) -> RackDrawing {
+pub fn rack(say: Language, sheet: &LiftSheet, at: usize) -> RackDrawing {
     let Some(pins) = &sheet.pins else {
         return RackDrawing::default();
     };
-    let stood: Length = pins.mats.iter().copied().sum();
+    let mats = sheet.mats_of(at);
+    let stood: Length = mats.iter().copied().sum();
+    let chosen = sheet.pin_hole(at).unwrap_or(pins.hole);
+    let up = pins.spacing.times(i64::from(chosen) - i64::from(pins.hole));
+    let own: Length = pins.mats.iter().copied().sum();
     let top = pins.first_hole + pins.spacing.times(i64::from(pins.holes));
     RackDrawing {
-        holes: (1..=pins.holes).map(|number| hole(pins, number)).collect(),
+        holes: (1..=pins.holes)
+            .map(|number| hole(pins, number, chosen))
+            .collect(),
         top_mm: mm(top),
-        bar_mm: mm(pins.bar_height + stood),
+        bar_mm: mm(pins.bar_height + own + up),
         shaft_mm: mm(sheet.bar.shaft_diameter),
-        mats_mm: pins.mats.iter().copied().map(mm).collect(),
+        mats_mm: mats.iter().copied().map(mm).collect(),
         marks: marks(say, pins, stood),
     }
 }
 
-fn hole(pins: &PinSheet, number: u16) -> HoleDrawing {
-    let chosen = number == pins.hole;
+fn hole(pins: &PinSheet, number: u16, chosen: u16) -> HoleDrawing {
+    let chosen = number == chosen;
     HoleDrawing {
         number: i32::from(number),
         height_mm: mm(pins.first_hole + pins.spacing.times(i64::from(number) - 1)),

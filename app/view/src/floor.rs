@@ -223,7 +223,7 @@ fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> Fl
         spot: sheet
             .rungs
             .get(rung)
-            .map(|rung| spot(scene, run, rung, &order.to))
+            .map(|_| spot(scene, run, rung, &order.to))
             .unwrap_or_default(),
         word,
         pace,

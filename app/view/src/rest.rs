@@ -86,7 +86,7 @@ pub(crate) fn rest(scene: &Scene<'_>, run: &LiftRun, at: usize, left: u32) -> Re
         bar,
         change,
         order: is_turn.then(|| ordered(say, &order)),
-        spot: spot(scene, run, rung, &order.to),
+        spot: spot(scene, run, at, &order.to),
         loaded: if is_turn {
             loaded(say, &order)
         } else {

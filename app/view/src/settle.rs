@@ -99,7 +99,7 @@ pub(crate) fn settle(scene: &Scene<'_>, run: &LiftRun, choices: &Choices) -> Set
         },
         last: last_time(say, choices.last.as_ref(), sheet.unit),
         asked: entry.map(|e| say.side_by_side(e)).unwrap_or_default(),
-        spot: spot(scene, run, now, &order.to),
+        spot: spot(scene, run, choices.rung, &order.to),
         done: crate::rest::last_words(say, run),
         left: if left > 0 {
             minutes(left)

@@ -125,10 +125,13 @@ fn nothing(warning: String) -> SetUp {
 }
 
 pub(crate) fn set_up(say: Language, sheet: &LiftSheet, run: Option<&LiftRun>) -> SetUp {
-    let pins = sheet.pins.as_ref();
+    // In mid-lift the place is that of the rung to come.
+    let at = run.and_then(LiftRun::next_rung).unwrap_or(0);
+    let hole = sheet.pin_hole(at);
+    let pins = sheet.pins.as_ref().filter(|pins| Some(pins.hole) == hole);
     let mut gear = Vec::new();
     if sheet.hooks.is_none() {
-        gear.push(say.say(match sheet.grip {
+        gear.push(say.say(match sheet.grip_of(at) {
             Grip::DoubleOverhand => p::DOUBLE_OVERHAND_GRIP,
             Grip::Hook => p::HOOK_GRIP,
         }));
@@ -136,10 +139,12 @@ pub(crate) fn set_up(say: Language, sheet: &LiftSheet, run: Option<&LiftRun>) ->
     gear.extend(say.gear(sheet));
     SetUp {
         work: say.work(sheet),
-        rack: drawings::rack(say, sheet),
-        hole: pins.map(|p| p.hole.to_string()).unwrap_or_default(),
-        mats: pins.map(|p| say.mats(&p.mats)).unwrap_or_default(),
-        mat_list: crate::spot::mat_list(sheet),
+        rack: drawings::rack(say, sheet, at),
+        hole: hole.map(|hole| hole.to_string()).unwrap_or_default(),
+        mats: hole
+            .map(|_| say.mats(sheet.mats_of(at)))
+            .unwrap_or_default(),
+        mat_list: crate::spot::mat_list(sheet, at),
         height: match pins {
             Some(pins) if words::is_estimated(sheet) => {
                 say.fill(p::ESTIMATED_MEASURE, &[&say.bar_height(pins)])

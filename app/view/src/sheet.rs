@@ -208,6 +208,18 @@ pub struct RungDoc {
     pub belt: bool,
     /// Straps on.
     pub straps: bool,
+    /// The hole that the plan asks for, from 1; absent where it asks for none.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hole: Option<u16>,
+    /// "3-0-1-0", where the plan asks for a tempo.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub tempo: Option<String>,
+    /// Seconds that each rep is paused, where the plan asks for it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub pause_s: Option<u8>,
+    /// How the bar is held, where the plan asks for another grip.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub grip: Option<String>,
     /// Least rest before this rung, seconds.
     pub rest_s: u32,
 }
@@ -308,7 +320,7 @@ fn lift_doc(sheet: &LiftSheet) -> LiftDoc {
             "floor"
         }
         .into(),
-        hook_hole: sheet.hooks.and_then(|hooks| hooks.hole),
+        hook_hole: sheet.hook_hole(0),
         pins: sheet.pins.as_ref().map(|pins| pin_doc(sheet, pins)),
         overlap: sheet.overlap.as_ref().map(|o| OverlapDoc {
             partner: o.partner.clone(),
@@ -320,7 +332,8 @@ fn lift_doc(sheet: &LiftSheet) -> LiftDoc {
         ladder: sheet
             .rungs
             .iter()
-            .map(|rung| rung_doc(sheet, rung))
+            .enumerate()
+            .map(|(at, rung)| rung_doc(sheet, at, rung))
             .collect(),
         cues: sheet.cues.clone(),
         cautions: sheet.cautions.clone(),
@@ -339,8 +352,9 @@ fn pin_doc(sheet: &LiftSheet, pins: &PinSheet) -> PinDoc {
     }
 }
 
-fn rung_doc(sheet: &LiftSheet, rung: &domain::Rung) -> RungDoc {
-    let raise = sheet.raise(&rung.per_side);
+fn rung_doc(sheet: &LiftSheet, at: usize, rung: &domain::Rung) -> RungDoc {
+    let raise = sheet.raise(at, &rung.per_side);
+    let manner = sheet.manner_of(at);
     let list = |plates: &[PlateFace]| plates.iter().map(|p| p.mass.exact(p.unit)).collect();
     RungDoc {
         kind: if rung.kind == RungKind::Work {
@@ -357,6 +371,10 @@ fn rung_doc(sheet: &LiftSheet, rung: &domain::Rung) -> RungDoc {
         raise: (raise != Length::ZERO).then(|| raise.exact(LengthUnit::Mm)),
         belt: rung.belt,
         straps: rung.straps,
+        hole: manner.hole,
+        tempo: manner.tempo.map(|tempo| tempo.to_string()),
+        pause_s: manner.pause_s,
+        grip: manner.grip.map(words::grip),
         rest_s: rung.rest_s,
     }
 }

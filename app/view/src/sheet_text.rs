@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 use domain::MassUnit;
 use domain::day::DayEntry;
 use domain::next::here::LiftDue;
-use domain::sheet::{LiftSheet, Rung, RungKind};
+use domain::sheet::{LiftSheet, RungKind};
 use std::fmt::Write as _;
 
 /// Columns at most.
@@ -110,7 +110,10 @@ fn lift(text: &mut String, entry: &DayEntry, sheet: &LiftSheet) {
             let words = format!("hole {}, {mats}; {height}{estimated}", pins.hole);
             line(text, "pins", &words);
         }
-        None if sheet.is_from_pins() => line(text, "pins", "not set: see below"),
+        None if sheet.is_from_pins() => match sheet.pin_hole(0) {
+            Some(hole) => line(text, "pins", &format!("hole {hole}, no mat, by the plan")),
+            None => line(text, "pins", "not set: see below"),
+        },
         None => line(text, "start", &words::start(sheet)),
     }
     if sheet.overlap.is_some() {
@@ -158,7 +161,7 @@ fn ladder(text: &mut String, sheet: &LiftSheet) {
             None => words::set(rung.load, sheet.unit, rung.reps),
             Some(group) => words::set_of(rung.load, sheet.unit, group),
         };
-        let gear = words::worn(rung).join(", ");
+        let gear = words::gear_of(sheet, at).join(", ");
         let plates = match words::plates(&rung.per_side, sheet.unit) {
             none if none.is_empty() => "empty bar".into(),
             some => some,
@@ -166,7 +169,7 @@ fn ladder(text: &mut String, sheet: &LiftSheet) {
         line(
             text,
             head,
-            &row(&set, &rest, &gear, &plates, &hands(sheet, rung)),
+            &row(&set, &rest, &gear, &plates, &hands(sheet, at)),
         );
     }
 }
@@ -176,16 +179,27 @@ fn row(set: &str, rest: &str, gear: &str, plates: &str, hands: &str) -> String {
     row.trim_end().to_owned()
 }
 
-fn hands(sheet: &LiftSheet, rung: &Rung) -> String {
+fn hands(sheet: &LiftSheet, at: usize) -> String {
+    let Some(rung) = sheet.rungs.get(at) else {
+        return String::new();
+    };
+    let hole = |at: usize| sheet.manner_of(at).hole;
+    let moved = at
+        .checked_sub(1)
+        .is_some_and(|before| hole(before) != hole(at));
+    let hole = hole(at).filter(|_| moved);
+    let hole = hole.map(|hole| format!("hole {hole}")).unwrap_or_default();
     let off = words::plates(&rung.take_off, sheet.unit);
     let on = words::plates(&rung.put_on, sheet.unit);
-    let raise = sheet.raise(&rung.per_side);
+    let raise = sheet.raise(at, &rung.per_side);
     let raise = match raise {
         domain::Length::ZERO => String::new(),
         _ => format!("raise {} mm", whole_mm(raise)),
     };
     let (off, on) = (signed("-", &off), signed("+", &on));
-    let all = [off, on, raise].into_iter().filter(|part| !part.is_empty());
+    let all = [hole, off, on, raise]
+        .into_iter()
+        .filter(|part| !part.is_empty());
     all.collect::<Vec<_>>().join("  ")
 }
 

@@ -66,14 +66,15 @@ pub fn signs(stage: &Stage, scene: &Scene<'_>) -> Signs {
     };
     let open = scene.runs().filter(|run| !run.is_over());
     let lifts: BTreeMap<LiftNo, Standing> = open.map(|run| (run.no, standing(run))).collect();
+    let next = |run: &LiftRun| run.next_rung().unwrap_or(0);
     let first_up = || {
         let up = lifts.iter().filter(|(_, now)| **now == Standing::Up);
         let mut runs = up.filter_map(|(no, _)| scene.state.lifts.get(no));
-        runs.find(|run| run.sheet.pins.is_some())
+        runs.find(|run| run.sheet.pin_hole(next(run)).is_some())
     };
     let hole = shown.or_else(first_up).and_then(|run| {
-        let pins = run.sheet.pins.as_ref()?;
-        Some((run.sheet.rack.clone(), pins.hole))
+        let hole = run.sheet.pin_hole(next(run))?;
+        Some((run.sheet.rack.clone(), hole))
     });
     Signs { lifts, hole }
 }

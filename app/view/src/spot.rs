@@ -21,7 +21,7 @@ pub struct Spot {
     pub mat_list: Vec<String>,
     /// "raise the bar 110 mm"; "nothing under the plates" where others need the bar raised; or empty.
     pub raise: String,
-    /// "belt", "straps": what is worn for this set.
+    /// "belt", "straps", "tempo 3-0-1-0", "pause 2 s": what is worn for this set, and how it goes.
     pub gear: Vec<String>,
     /// "double overhand"; empty from the hooks.
     pub grip: String,
@@ -51,31 +51,31 @@ impl Spot {
     }
 }
 
-pub(crate) fn spot(scene: &Scene<'_>, run: &LiftRun, rung: &Rung, to: &Stacks) -> Spot {
+/// The spot of the rung `at`, from 0.
+pub(crate) fn spot(scene: &Scene<'_>, run: &LiftRun, at: usize, to: &Stacks) -> Spot {
     let (say, sheet) = (scene.language(), &run.sheet);
-    let pins = sheet.pins.as_ref();
-    let mats = pins.map(|pins| pins.mats.as_slice()).unwrap_or_default();
+    let (hole, mats) = (sheet.pin_hole(at), sheet.mats_of(at));
     Spot {
-        place: place(say, sheet),
-        hole: pins.map(|pins| pins.hole.to_string()).unwrap_or_default(),
+        place: place(say, sheet, at),
+        hole: hole.map(|hole| hole.to_string()).unwrap_or_default(),
         // Whoever lifted before at this hole may have left mats: "no mat" is said too.
-        mats: pins.map(|_| say.mats(mats)).unwrap_or_default(),
-        mats_sum: pins.map(|_| say.mats_sum(mats)).unwrap_or_default(),
-        mat_list: mat_list(sheet),
-        raise: raise_words(scene, run, to),
-        gear: say.worn(rung),
+        mats: hole.map(|_| say.mats(mats)).unwrap_or_default(),
+        mats_sum: hole.map(|_| say.mats_sum(mats)).unwrap_or_default(),
+        mat_list: mat_list(sheet, at),
+        raise: raise_words(scene, run, at, to),
+        gear: say.gear_of(sheet, at),
         grip: match sheet.hooks {
             Some(_) => String::new(),
-            None => say.grip(sheet.grip),
+            None => say.grip(sheet.grip_of(at)),
         },
     }
 }
 
-/// Where the bar starts, in few words.
-pub(crate) fn place(say: Language, sheet: &LiftSheet) -> String {
-    let hooks = sheet.hooks.as_ref().map(|hooks| hooks.hole);
-    match (&sheet.pins, hooks) {
-        (Some(pins), _) => say.fill(p::HOLE, &[&pins.hole.to_string()]),
+/// Where the bar starts for a rung, in few words.
+pub(crate) fn place(say: Language, sheet: &LiftSheet, at: usize) -> String {
+    let hooks = sheet.hooks.as_ref().map(|_| sheet.hook_hole(at));
+    match (sheet.pin_hole(at), hooks) {
+        (Some(hole), _) => say.fill(p::HOLE, &[&hole.to_string()]),
         (None, Some(Some(hole))) => say.fill(p::HOOKS_HOLE, &[&hole.to_string()]),
         (None, Some(None)) => say.say(p::FROM_THE_HOOKS),
         (None, None) if sheet.is_from_pins() => say.say(p::MEASURE_FIRST),
@@ -83,18 +83,18 @@ pub(crate) fn place(say: Language, sheet: &LiftSheet) -> String {
     }
 }
 
-/// Thickness of each mat that is stood on: "20 mm".
-pub(crate) fn mat_list(sheet: &LiftSheet) -> Vec<String> {
-    let mats = sheet.pins.iter().flat_map(|pins| &pins.mats);
+/// Thickness of each mat that is stood on for a rung: "20 mm".
+pub(crate) fn mat_list(sheet: &LiftSheet, at: usize) -> Vec<String> {
+    let mats = sheet.mats_of(at).iter();
     mats.map(|mat| mat.words(domain::LengthUnit::Mm)).collect()
 }
 
 /// By how much the bar has to be raised with these plates, where it starts on the floor. Whoever
 /// lifted before may have left blocks: where any set of the day at this rack needs them, it is said
 /// too that this one needs none.
-fn raise_words(scene: &Scene<'_>, run: &LiftRun, to: &Stacks) -> String {
+fn raise_words(scene: &Scene<'_>, run: &LiftRun, at: usize, to: &Stacks) -> String {
     let (say, sheet) = (scene.language(), &run.sheet);
-    let raise = sheet.raise(&to.faces());
+    let raise = sheet.raise(at, &to.faces());
     if raise != domain::Length::ZERO {
         return say.fill(p::RAISE, &[&whole_mm(raise)]);
     }
@@ -107,9 +107,7 @@ fn raise_words(scene: &Scene<'_>, run: &LiftRun, to: &Stacks) -> String {
 
 /// Whether the bar has to be raised for some rung.
 fn is_raised(sheet: &LiftSheet) -> bool {
-    let raise = |rung: &Rung| sheet.raise(&rung.per_side);
-    sheet
-        .rungs
-        .iter()
-        .any(|rung| raise(rung) != domain::Length::ZERO)
+    let raise = |(at, rung): (usize, &Rung)| sheet.raise(at, &rung.per_side);
+    let mut all = sheet.rungs.iter().enumerate();
+    all.any(|rung| raise(rung) != domain::Length::ZERO)
 }

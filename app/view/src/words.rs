@@ -7,7 +7,7 @@ use domain::event::Hold;
 use domain::lift::Grip;
 use domain::next::Verdict;
 use domain::next::outing::Outing;
-use domain::sheet::{GroupSheet, LiftSheet, PinSheet, Rated, Rung, Warning};
+use domain::sheet::{GroupSheet, LiftSheet, PinSheet, Rated, Warning};
 use domain::solve::bar::GUIDE;
 use domain::steel::Figures;
 use domain::{Length, Mass, MassUnit, PlateFace};
@@ -166,10 +166,10 @@ pub fn steel(figures: &Figures, unit: MassUnit) -> String {
     parts.join("; ")
 }
 
-/// What is worn on this rung.
+/// What is worn on a rung, and how its reps go.
 #[must_use]
-pub fn worn(rung: &Rung) -> Vec<String> {
-    ENGLISH.worn(rung)
+pub fn gear_of(sheet: &LiftSheet, at: usize) -> Vec<String> {
+    ENGLISH.gear_of(sheet, at)
 }
 
 /// One warning as a sentence: what is the matter, then what to do.

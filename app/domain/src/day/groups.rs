@@ -30,7 +30,7 @@ pub(super) struct Grouped {
 pub(super) fn told(row: &Prescription, groups: Vec<GroupSheet>) -> Vec<GroupSheet> {
     let first = &row.first;
     let plain = first.reps.is_just() && first.role == Role::Work && first.effort.is_none();
-    if plain && row.then.is_empty() {
+    if plain && first.manner.is_own() && row.then.is_empty() {
         Vec::new()
     } else {
         groups
@@ -111,6 +111,7 @@ fn group_sheet(rung: usize, group: &SetGroup) -> GroupSheet {
             | LoadWish::Due => None,
         },
         effort: group.effort,
+        manner: group.manner,
     }
 }
 
@@ -194,13 +195,13 @@ pub fn following(gym: &Gym, run: &LiftRun) -> Vec<Settled> {
         if load == rung.load {
             continue;
         }
-        let nth = group.rungs().start + 1;
+        let (belt, straps) = sheet.worn(lifter, group.rungs().start, load);
         let settled = Settled {
             rung: group.rung,
             load,
             per_side,
-            belt: lifter.belt.worn(nth, load),
-            straps: lifter.straps.worn(nth, load),
+            belt,
+            straps,
         };
         found.push(settled);
     }

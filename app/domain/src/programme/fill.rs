@@ -75,6 +75,7 @@ pub fn fill(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Optio
             then: Vec::new(),
             track: None,
             ladder: work.ladder.clone(),
+            bar: None,
             note: work.note.clone(),
         };
         (row, next)

@@ -146,8 +146,8 @@ impl State {
             said: Said::Set(no),
             contradicts: alloc::vec::Vec::new(),
         });
-        if let Some(pins) = &run.sheet.pins {
-            self.holes.insert(station.rack.clone(), (date, pins.hole));
+        if let Some(hole) = run.sheet.pin_hole(rung) {
+            self.holes.insert(station.rack.clone(), (date, hole));
         }
         if let Some(word) = word {
             self.hear(&word, at);

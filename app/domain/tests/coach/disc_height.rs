@@ -100,7 +100,7 @@ fn a_rotation_and_a_choice_keep_the_height() {
     let sheet = life.entries(0)[0].outcome.clone().expect("a sheet");
     assert!(sheet.is_from_floor());
     let raises = |stacks: &[Vec<PlateFace>]| {
-        let of = |stack: &Vec<PlateFace>| sheet.raise(stack).nm() / 1_000_000;
+        let of = |stack: &Vec<PlateFace>| sheet.raise(0, stack).nm() / 1_000_000;
         stacks.iter().map(of).collect::<Vec<_>>()
     };
     let own: Vec<Vec<PlateFace>> = sheet.rungs.iter().map(|r| r.per_side.clone()).collect();
@@ -128,7 +128,7 @@ fn a_rotation_and_a_choice_keep_the_height() {
     }
     let offered = choices(&life.gym, &life.state, &life.state.lifts[&no]).expect("choices");
     for choice in &offered.loads {
-        let low = sheet.raise(&choice.per_side) != Length::ZERO;
+        let low = sheet.raise(0, &choice.per_side) != Length::ZERO;
         assert_eq!(low, choice.load < kg(40), "{choice:?}");
     }
     // Settled on what stands lower, the lift is told so, and again as before when that is undone.

@@ -79,6 +79,7 @@ impl Life {
 
     pub(crate) fn plan(&mut self, days: u64, lift: &str, load: i64) {
         let row = Prescription {
+            bar: None,
             date: date(days),
             lifter: "Ines".into(),
             lift: lift.into(),

@@ -33,6 +33,7 @@ pub(crate) fn row(days: u64, groups: &[SetGroup]) -> Prescription {
         then: groups[1..].to_vec(),
         track: None,
         ladder: None,
+        bar: None,
         note: String::new(),
     }
 }

@@ -13,6 +13,7 @@ mod fill;
 mod groups;
 mod gym;
 mod health;
+mod manner;
 mod next;
 mod not_made;
 mod place;

@@ -20,6 +20,7 @@ fn body() -> Body {
 fn made(lift: &str, spacing: Length, landmarks: &[(Landmark, i64)], body: Body) -> LiftSheet {
     let gym = gym(rack(spacing), lifter(landmarks, body));
     let row = Prescription {
+        bar: None,
         date: NaiveDate::from_ymd_opt(2026, 12, 2).expect("a day"),
         lifter: "Ines".into(),
         lift: lift.into(),

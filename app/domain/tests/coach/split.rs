@@ -21,6 +21,7 @@ fn fives(list: &[(i64, u8)]) -> Life {
 
 fn pull(life: &mut Life, days: u64, lift: &str, load: i64, reps: u8, hold: Hold) {
     let row = Prescription {
+        bar: None,
         date: date(days),
         lifter: "Ines".into(),
         lift: lift.into(),

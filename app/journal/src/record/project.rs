@@ -172,7 +172,7 @@ fn begin(tables: &Connection, no: LiftNo, sheet: &LiftSheet, at_ms: i64) -> Done
             sheet.date.format("%Y-%m-%d").to_string(),
             sheet.rack,
             sheet.bar.name,
-            sheet.pins.as_ref().map(|pins| pins.hole),
+            sheet.pin_hole(0),
             sheet.asked.ng(),
             sheet.rungs.len(),
             at_ms,

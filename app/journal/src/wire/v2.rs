@@ -4,6 +4,7 @@ mod bar;
 mod coach;
 mod day;
 mod groups;
+mod manner;
 mod next;
 mod shown;
 mod turn;

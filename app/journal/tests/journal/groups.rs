@@ -3,11 +3,13 @@
 use crate::invented::from_pins;
 use crate::recording::{all, place, sets};
 use domain::event::Hold;
+use domain::lift::Grip;
+use domain::manner::{Manner, Tempo};
 use domain::prescription::{LoadWish, Reps, Role, SetGroup};
 use domain::settle::Settled;
 use domain::sheet::{GroupSheet, RungKind};
 use domain::{
-    Event, Fact, LiftNo, LiftSheet, Mass, MassUnit, Moment, Prescription, State, TrackName,
+    Event, Fact, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, Prescription, State, TrackName,
 };
 use journal::Record;
 use journal::wire::{decode, encode};
@@ -21,6 +23,7 @@ fn kg(load: i64) -> Mass {
 
 fn row(groups: &[SetGroup]) -> Prescription {
     Prescription {
+        bar: None,
         date: from_pins().date,
         lifter: "Ada".to_owned(),
         lift: "rack pull".to_owned(),
@@ -30,6 +33,42 @@ fn row(groups: &[SetGroup]) -> Prescription {
         ladder: Some("none".to_owned()),
         note: "slowly".to_owned(),
     }
+}
+
+/// Nothing said, or some of all that can be.
+fn manner() -> impl Strategy<Value = Manner> {
+    let maybe = || prop::option::of(any::<bool>());
+    let tempo = (0..16_u8, 0..16_u8, prop::option::of(0..16_u8), 0..16_u8);
+    let said = (
+        prop::option::of(1..200_u16),
+        prop::option::of((0..600_i64).prop_map(Length::mm)),
+        prop::option::of(tempo),
+        prop::option::of(1..15_u8),
+        (maybe(), maybe(), maybe()),
+    );
+    let said = said.prop_map(
+        |(hole, block, tempo, pause_s, (belt, straps, hook))| Manner {
+            hole,
+            block,
+            tempo: tempo.map(|(lower, bottom, raise, top)| Tempo {
+                lower,
+                bottom,
+                raise,
+                top,
+            }),
+            pause_s,
+            belt,
+            straps,
+            grip: hook.map(|hook| {
+                if hook {
+                    Grip::Hook
+                } else {
+                    Grip::DoubleOverhand
+                }
+            }),
+        },
+    );
+    prop_oneof![Just(Manner::default()), said]
 }
 
 fn group() -> impl Strategy<Value = SetGroup> {
@@ -49,17 +88,21 @@ fn group() -> impl Strategy<Value = SetGroup> {
     ];
     let numbers = (1..20_u8, 1..25_u8, prop::option::of(0..25_u8));
     let more = (prop::option::of(0..900_u32), prop::option::of(10..101_u8));
-    (numbers, load, role, more).prop_map(|((sets, least, more), load, role, (rest_s, effort))| {
-        let most = more.map(|more| least + more);
-        SetGroup {
-            sets,
-            reps: Reps { least, most },
-            load,
-            rest_s,
-            role,
-            effort,
-        }
-    })
+    let groups = (numbers, load, role, more, manner());
+    groups.prop_map(
+        |((sets, least, more), load, role, (rest_s, effort), manner)| {
+            let most = more.map(|more| least + more);
+            SetGroup {
+                manner,
+                sets,
+                reps: Reps { least, most },
+                load,
+                rest_s,
+                role,
+                effort,
+            }
+        },
+    )
 }
 
 proptest! {
@@ -106,6 +149,7 @@ fn grouped() -> LiftSheet {
     back.load = kg(65);
     sheet.rungs.extend([back.clone(), back]);
     let group = |rung: usize, sets, role, of_top| GroupSheet {
+        manner: domain::manner::Manner::default(),
         rung: u16::try_from(rung).expect("few"),
         sets,
         reps: Reps::just(5),

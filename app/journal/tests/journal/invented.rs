@@ -33,6 +33,7 @@ fn plate(mass: Mass, unit: MassUnit, thickness_mm: i64) -> PlateFace {
 
 pub(crate) fn plan() -> Fact {
     let row = |lifter: &str, load, ladder: Option<&str>, rest_s| Prescription {
+        bar: None,
         date: day(2),
         lifter: lifter.to_owned(),
         lift: "rack pull".to_owned(),

@@ -111,6 +111,7 @@ impl Season {
         let track = self.track();
         let load = self.pick(&[LoadWish::OfBest(8_000), LoadWish::OfTraining(8_500)]);
         let row = |date, reps| Prescription {
+            bar: None,
             date,
             lifter: lifter.to_owned(),
             lift: lift.to_owned(),

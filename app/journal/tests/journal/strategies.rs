@@ -205,6 +205,7 @@ fn prescription() -> impl Strategy<Value = Prescription> {
     let rest = (option::of(text()), option::of(any::<u32>()), text());
     (who, how, rest).prop_map(
         |((date, lifter, lift), (sets, reps, load), (ladder, rest_s, note))| Prescription {
+            bar: None,
             date,
             lifter,
             lift,

@@ -170,6 +170,28 @@ fn group_json(group: &SetGroup) -> Value {
         put("rest_s", json!(rest));
     }
     put("role", json!(group.role.word()));
+    let manner = &group.manner;
+    let worn = [("belt", manner.belt), ("straps", manner.straps)];
+    for (key, on) in worn {
+        if let Some(on) = on {
+            put(key, json!(on));
+        }
+    }
+    if let Some(hole) = manner.hole {
+        put("hole", json!(hole));
+    }
+    if let Some(block) = manner.block {
+        put("block", json!(block.exact(domain::LengthUnit::Mm)));
+    }
+    if let Some(tempo) = manner.tempo {
+        put("tempo", json!(tempo.to_string()));
+    }
+    if let Some(pause) = manner.pause_s {
+        put("pause_s", json!(pause));
+    }
+    if let Some(grip) = manner.grip {
+        put("grip", json!(view::words::grip(grip)));
+    }
     Value::Object(read)
 }
 

@@ -131,7 +131,7 @@ pub const COLUMNS: [PlanColumn; 9] = [
 ];
 
 /// Columns that a plan may have beside or in place of others.
-pub const MORE_COLUMNS: [PlanColumn; 6] = [
+pub const MORE_COLUMNS: [PlanColumn; 12] = [
     column(
         may(
             "scheme",
@@ -195,5 +195,59 @@ pub const MORE_COLUMNS: [PlanColumn; 6] = [
             "which sets follow from one another: heavy, medium and light days of one lift",
         ),
         &["slot", "spur"],
+    ),
+    column(
+        may(
+            "bar",
+            "the one that the lift is done with",
+            "a bar of the gym such as \"old yard bar\"",
+            "the bar for all sets of the lift, one of the lifter's rack; sets on another bar are a lift of their own",
+        ),
+        &["stange", "hantelstange", "barre"],
+    ),
+    column(
+        may(
+            "hole",
+            "the one that suits the lifter",
+            "a number such as \"6\"",
+            "the hole of the pins or hooks, from 1 at the bottom, with no mat",
+        ),
+        &["loch", "pins", "pin height"],
+    ),
+    column(
+        may(
+            "block",
+            "the floor",
+            "a height such as \"100 mm\"",
+            "what the plates stand on where the lift starts on the floor, 10 to 600 mm",
+        ),
+        &["blocks", "block height", "bl\u{f6}cke"],
+    ),
+    column(
+        may(
+            "tempo",
+            "none asked",
+            "four figures such as \"3-0-1-0\"",
+            "seconds down, at the bottom, up and at the top of each rep, 0 to 15; X for as fast as it goes up",
+        ),
+        &["cadence"],
+    ),
+    column(
+        may(
+            "hold",
+            "none asked",
+            "seconds such as \"2\"",
+            "how long each rep is paused, 1 to 14 seconds",
+        ),
+        &["rep pause", "pause in rep", "halten", "haltezeit"],
+    ),
+    column(
+        may(
+            "gear",
+            "the lifter's own",
+            "\"belt, straps\"",
+            "belt, straps and grip: \"belt\", \"no belt\", \"straps\", \"no straps\", \"hook grip\", \"double overhand\", \"none\"",
+        ),
+        &["equipment", "ausr\u{fc}stung", "mat\u{e9}riel"],
     ),
 ];

@@ -10,6 +10,7 @@ use crate::fault::{Wrong, quote};
 use crate::quantity::rest_s;
 use crate::set_group::{LoadAsk, Reps, ShareOf};
 use crate::words::words;
+use domain::manner::Manner;
 use domain::prescription::Role;
 
 /// A share whose reference may still follow from its role.
@@ -36,6 +37,10 @@ pub(super) struct Part {
     pub(super) role: Option<Role>,
     pub(super) notes: Vec<String>,
     pub(super) warm: Option<&'static str>,
+    /// Where and how the sets are done.
+    pub(super) manner: Manner,
+    /// The bar, as it was written.
+    pub(super) bar: Option<String>,
 }
 
 /// A word for reps, beside a number of them.
@@ -86,6 +91,8 @@ impl Part {
             && self.effort.is_none()
             && self.rest_s.is_none()
             && self.warm.is_none()
+            && self.manner.is_own()
+            && self.bar.is_none()
     }
 
     /// Takes what a part without sets adds.
@@ -108,6 +115,11 @@ impl Part {
             return twice(words!("two efforts for the same sets"));
         }
         self.effort = self.effort.or(more.effort);
+        if self.manner.clash(&more.manner).is_some() {
+            return twice(words!("two ways of doing the same sets"));
+        }
+        self.manner = self.manner.or(more.manner);
+        self.bar = self.bar.take().or(more.bar);
         self.rest_s = more.rest_s.or(self.rest_s);
         self.role = self.role.or(more.role);
         Ok(())
@@ -167,6 +179,7 @@ impl Reader<'_> {
         let known = match &token.is {
             Is::Sign('(' | '[') => self.brackets(tokens)?,
             Is::Sign('@') => self.at(tokens)?,
+            Is::Sign('+') if matches!(tokens.get(1).map(|t| &t.is), Some(Is::Word(_))) => 1,
             Is::Sign('+') => self.step_from_last(tokens)?,
             Is::Sign('-') => self.less(tokens)?,
             Is::Sign('.')
@@ -239,6 +252,13 @@ impl Reader<'_> {
 
     /// A number and what stands beside it.
     fn number(&mut self, tokens: &[Token]) -> Result<usize, Wrong> {
+        let used = match self.blocks_behind(tokens)? {
+            0 => self.tempo(tokens, false)?,
+            used => used,
+        };
+        if used > 0 {
+            return Ok(used);
+        }
         if let Some((rest, used)) = time(tokens, false) {
             return self.time(&rest, used, tokens);
         }
@@ -345,10 +365,8 @@ impl Reader<'_> {
                     self.part.rest_s = Some(rest);
                     Ok(used + 1)
                 }
-                Err(_) if word_at(behind) == Some("pause") => {
-                    let note = &self.text[tokens[0].at.0..behind[0].at.1];
-                    self.part.notes.push(note.to_owned());
-                    Ok(used + 1)
+                Err(_) if word_at(behind).is_some_and(is_pause_word) => {
+                    Ok(used + 1 + self.pause(text, &behind[1..])?)
                 }
                 Err(wrong) => Err(wrong),
             };
@@ -373,5 +391,10 @@ pub(super) fn fixed_reps(word: &str) -> Option<u8> {
 }
 
 fn is_rest_word(word: &str) -> bool {
-    ["rest", "pause", "pausen", "repos", "break", "between"].contains(&word)
+    is_pause_word(word) || ["rest", "pausen", "repos", "break", "between"].contains(&word)
+}
+
+/// Words that stand for a rest or, with a few seconds, for a pause in each rep.
+pub(super) fn is_pause_word(word: &str) -> bool {
+    ["pause", "paused", "hold", "halten"].contains(&word)
 }

@@ -57,6 +57,7 @@ pub(super) fn groups(
         effort: part.effort,
         rest_s: part.rest_s,
         role,
+        manner: part.manner,
     };
     spread(text, sets, &reps, &loads).map(|rows| {
         let rows = rows.into_iter();
@@ -179,7 +180,8 @@ impl Part {
         text: &str,
         bare: Bare,
     ) -> Result<(Vec<LoadAsk>, Option<u8>), Wrong> {
-        if self.has_sets() || !self.notes.is_empty() || self.rest_s.is_some() {
+        let more = self.rest_s.is_some() || !self.manner.is_own() || self.bar.is_some();
+        if self.has_sets() || !self.notes.is_empty() || more {
             let right =
                 words!("write the load alone, as \"140 kg\", \"80 %\", \"+2.5 kg\" or \"RPE 8\"");
             return Err(Wrong::value(text, words!("more than a load"), right));

@@ -9,7 +9,13 @@ use crate::fault::{Wrong, quote};
 use crate::words::words;
 
 /// Words that may stand behind "@".
-const AT_WORDS: [&str; 8] = [
+const AT_WORDS: [&str; 14] = [
+    "hole",
+    "loch",
+    "pin",
+    "pins",
+    "tempo",
+    "blocks",
     "rpe",
     "rir",
     "due",
@@ -58,6 +64,18 @@ impl Reader<'_> {
                 behind.first().map(|t| &t.is),
                 Some(Is::Sign('%' | '/' | '-'))
             );
+        let text = &self.text[tokens[1].at.0..];
+        if super::tempo::tempo_in_front(text, false).is_some() {
+            return Ok(1);
+        }
+        if alone && number.len() == 4 && number.bytes().all(|b| b.is_ascii_digit()) {
+            let what = words!("which could be a load or a tempo");
+            let right = words!(
+                "write {0}, or the load with its unit",
+                quote(&format!("tempo {number}"))
+            );
+            return Err(Wrong::value(self.text, what, right));
+        }
         let small = domain::decimal::read(number, 10, 100).is_ok();
         if alone && small && self.bare != Bare::Percent {
             if number.starts_with('0') {

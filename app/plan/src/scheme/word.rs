@@ -6,7 +6,10 @@ use super::dims::{Dim, REPS_MAX, count};
 use super::factor::dim;
 use super::lex::{Is, Token};
 use super::load::{self, word_at};
-use super::part::{Asked, Reader, fixed_reps, is_open_word, is_reps_word, is_sets_word, unread};
+use super::manner::is_block_word;
+use super::part::{
+    Asked, Reader, fixed_reps, is_open_word, is_pause_word, is_reps_word, is_sets_word, unread,
+};
 use super::time::time;
 use crate::fault::{Wrong, quote};
 use crate::quantity::rest_s;
@@ -56,26 +59,19 @@ impl Reader<'_> {
                 self.set_effort(load::effort(self.text, number, word == "rir")?)?;
                 Ok(2 + colon)
             }
-            "rest" | "r" | "pause" | "pausen" | "repos" | "break" => {
+            "rest" | "r" | "pause" | "pausen" | "repos" | "break" | "paused" | "hold" => {
                 let Some((text, used)) = time(&behind[colon..], word != "r") else {
                     return Ok(0);
                 };
+                let mut more = 0;
                 match rest_s(&text) {
                     Ok(rest) => self.part.rest_s = Some(rest),
-                    Err(_) if word == "pause" => {
-                        let note = &self.text[tokens[0].at.0..behind[colon + used - 1].at.1];
-                        self.part.notes.push(note.to_owned());
+                    Err(_) if is_pause_word(word) => {
+                        more = self.pause(&text, &behind[colon + used..])?;
                     }
                     Err(wrong) => return Err(wrong),
                 }
-                Ok(1 + colon + used)
-            }
-            "tempo" => {
-                let end = tokens.last().map_or(0, |token| token.at.1);
-                self.part
-                    .notes
-                    .push(self.text[tokens[0].at.0..end].to_owned());
-                Ok(tokens.len())
+                Ok(1 + colon + used + more)
             }
             "due" | "f\u{e4}llig" => {
                 self.part.loads.push(Asked::Load(LoadAsk::Due));
@@ -89,10 +85,14 @@ impl Reader<'_> {
                 self.part.reps.push(Reps::OPEN);
                 Ok(1)
             }
+            "double" if word_at(behind) == Some("overhand") => self.manner_word(word, tokens),
             "at" | "of" | "with" | "mit" | "bei" | "auf" | "\u{e0}" | "je" | "and" | "und"
             | "last" | "time" | "as" => Ok(usize::from(self.words.is_none())),
             word if is_reps_word(word) => Ok(1),
-            _ => Ok(self.role(word, behind)),
+            _ => match self.manner_word(word, tokens)? {
+                0 => Ok(self.role(word, behind)),
+                used => Ok(used),
+            },
         }
     }
 
@@ -103,6 +103,11 @@ impl Reader<'_> {
         if all.clone().any(|word| matches!(word, "rpe" | "rir")) {
             let right = words!("write one RPE from 1 to 10 in halves, such as \"RPE 8.5\"");
             let what = words!("an effort without its number");
+            return Err(Wrong::value(self.text, what, right));
+        }
+        if all.clone().any(is_block_word) {
+            let right = words!("write it as \"blocks 100 mm\" or \"blocks 4 in\"");
+            let what = words!("blocks without their height");
             return Err(Wrong::value(self.text, what, right));
         }
         let first = all.next().unwrap_or_default();

@@ -29,9 +29,11 @@ fn understood(name: &str, bytes: &[u8], book: &Book) -> String {
             "" => String::new(),
             note => format!(" \"{note}\""),
         };
+        let bar = row.bar.as_ref().map(|bar| format!(" bar {bar}"));
+        let bar = bar.unwrap_or_default();
         writeln!(
             told,
-            "{} {} {}{track}: {}{ladder}{note}",
+            "{} {} {}{track}: {}{bar}{ladder}{note}",
             row.date,
             row.lifter,
             row.lift,

@@ -51,6 +51,7 @@ impl Gym {
         load: LoadWish,
     ) -> Self {
         let row = Prescription {
+            bar: None,
             date,
             lifter: lifter.to_owned(),
             lift: lift.to_owned(),

@@ -2,6 +2,7 @@
 //! each. Refuses: what people and other programs wrote; that stays as it was read.
 mod gym;
 mod kiosk;
+mod manners;
 mod plans;
 mod schemes;
 
@@ -15,7 +16,13 @@ macro_rules! rows {
 use rows;
 
 /// All tables.
-const TABLES: [&[(&str, &str)]; 4] = [plans::ROWS, schemes::ROWS, gym::ROWS, kiosk::ROWS];
+const TABLES: [&[(&str, &str)]; 5] = [
+    manners::ROWS,
+    plans::ROWS,
+    schemes::ROWS,
+    gym::ROWS,
+    kiosk::ROWS,
+];
 
 /// All rows: English, then German.
 pub(super) fn all() -> impl Iterator<Item = &'static (&'static str, &'static str)> {

@@ -1,5 +1,6 @@
 //! Set groups as a coach writes and says them: "3 sets of 180 kg × 5", "1 × 3-5 @ 160 kg, top".
 use super::{Language, p};
+use domain::manner::Manner;
 use domain::prescription::{LoadWish, Prescription, Reps, Role, SetGroup};
 use domain::sheet::{GroupSheet, LiftSheet};
 use domain::{MassUnit, TrackName};
@@ -82,7 +83,11 @@ impl Language {
     #[must_use]
     pub fn groups(self, row: &Prescription, unit: MassUnit) -> String {
         let all: Vec<String> = row.groups().map(|group| self.group(group, unit)).collect();
-        all.join(", ")
+        let all = all.join(", ");
+        match &row.bar {
+            Some(bar) => self.fill(p::groups::BAR_OF, &[&all, bar]),
+            None => all,
+        }
     }
 
     fn group(self, group: &SetGroup, unit: MassUnit) -> String {
@@ -116,10 +121,31 @@ impl Language {
             let effort = self.fill(p::groups::EFFORT, &[&self.effort(effort)]);
             words.push_str(&format!(" {effort}"));
         }
+        for said in self.said(&group.manner) {
+            words.push_str(&format!(" {said}"));
+        }
         if let Some(role) = self.role(group.role) {
             words.push_str(&format!(" ({role})"));
         }
         words
+    }
+
+    /// All that a plan says of how sets are done: "hole 6", "belt", "tempo 3-0-1-0".
+    fn said(self, manner: &Manner) -> Vec<String> {
+        let worn = |on: Option<bool>, with, without| on.map(|on| if on { with } else { without });
+        let hole = manner.hole.map(|hole| hole.to_string());
+        let block = manner.block.map(super::whole_mm);
+        let words = [
+            worn(manner.belt, p::BELT, p::groups::NO_BELT),
+            worn(manner.straps, p::STRAPS, p::groups::NO_STRAPS),
+        ];
+        let mut said: Vec<String> = Vec::new();
+        said.extend(hole.map(|hole| self.fill(p::HOLE, &[&hole])));
+        said.extend(block.map(|block| self.fill(p::groups::BLOCK, &[&block])));
+        said.extend(words.into_iter().flatten().map(|word| self.say(word)));
+        said.extend(manner.grip.map(|grip| self.grip(grip)));
+        said.extend(self.manner(manner));
+        said
     }
 
     /// "top set", "back-off", "drop set"; nothing for plain work.

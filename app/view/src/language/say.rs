@@ -4,6 +4,7 @@ use chrono::{Datelike as _, NaiveDate};
 use domain::day::NoSheet;
 use domain::event::Hold;
 use domain::lift::{Grip, Landmark};
+use domain::manner::Manner;
 use domain::sheet::{LiftSheet, PinSheet, Rung, RungKind};
 use domain::{Length, LengthUnit, Mass, MassUnit, PlateFace};
 
@@ -246,14 +247,31 @@ impl Language {
         list.into_iter().flatten().collect()
     }
 
-    /// What is worn on this rung.
+    /// What is worn on a rung, what is left off by the plan, and how its reps go.
     #[must_use]
-    pub fn worn(self, rung: &Rung) -> Vec<String> {
-        let list = [(rung.belt, p::BELT), (rung.straps, p::STRAPS)];
-        list.into_iter()
-            .filter(|(on, _)| *on)
-            .map(|(_, word)| self.say(word))
-            .collect()
+    pub fn gear_of(self, sheet: &LiftSheet, at: usize) -> Vec<String> {
+        let Some(rung) = sheet.rungs.get(at) else {
+            return Vec::new();
+        };
+        let manner = sheet.manner_of(at);
+        let list = [
+            (rung.belt, p::BELT),
+            (manner.belt == Some(false), p::groups::NO_BELT),
+            (rung.straps, p::STRAPS),
+            (manner.straps == Some(false), p::groups::NO_STRAPS),
+        ];
+        let worn = list.into_iter().filter(|(on, _)| *on);
+        let worn = worn.map(|(_, word)| self.say(word));
+        worn.chain(self.manner(&manner)).collect()
+    }
+
+    /// "tempo 3-0-1-0", "pause 2 s".
+    pub(super) fn manner(self, manner: &Manner) -> Vec<String> {
+        let tempo = manner.tempo.map(|tempo| tempo.to_string());
+        let pause = manner.pause_s.map(|pause| pause.to_string());
+        let tempo = tempo.map(|tempo| self.fill(p::groups::TEMPO, &[&tempo]));
+        let pause = pause.map(|pause| self.fill(p::groups::PAUSE, &[&pause]));
+        [tempo, pause].into_iter().flatten().collect()
     }
 
     /// "warm-up 3 of 4", "work set", "work set 2 of 3".

@@ -76,6 +76,7 @@ pub(crate) const WORDS: &[(&str, &str)] = &[
     ("lift", "die Übung"),
     ("rack", "das Rack"),
     ("bar", "die Stange"),
+    ("hole", "das Loch"),
     ("plate set", "der Scheibensatz"),
     ("warm-up pattern", "das Aufwärmmuster"),
 ];

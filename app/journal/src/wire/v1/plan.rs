@@ -134,6 +134,7 @@ impl TryFrom<PrescriptionV1> for Prescription {
             track: None,
             then: Vec::new(),
             ladder: row.ladder,
+            bar: None,
             note: row.note,
         })
     }

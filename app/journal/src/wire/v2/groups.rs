@@ -1,5 +1,6 @@
 //! Wire version 2: prescriptions of several set groups, sheets that have them, and what is said and
 //! follows set by set. Once released never change; add v3.
+use super::manner::MannerV2;
 use crate::wire::WireFault;
 use crate::wire::v1::settle::LoadSettledV1;
 use crate::wire::v1::sheet::LiftSheetV1;
@@ -58,6 +59,8 @@ struct PrescriptionV2 {
     track: Option<String>,
     #[serde(deserialize_with = "present")]
     ladder: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    bar: Option<String>,
     note: String,
 }
 
@@ -74,6 +77,8 @@ struct SetGroupV2 {
     role: RoleV2,
     #[serde(deserialize_with = "present")]
     effort: Option<u8>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    manner: Option<MannerV2>,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -89,6 +94,8 @@ struct GroupSheetV2 {
     of_top: Option<u32>,
     #[serde(deserialize_with = "present")]
     effort: Option<u8>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    manner: Option<MannerV2>,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -121,6 +128,7 @@ impl PlanTakenV2 {
             groups: row.groups().map(SetGroupV2::of).collect(),
             track: row.track.map(|name| name.as_str().to_owned()),
             ladder: row.ladder.clone(),
+            bar: row.bar.clone(),
             note: row.note.clone(),
         };
         Self {
@@ -148,6 +156,7 @@ impl TryFrom<PlanTakenV2> for Fact {
                 then: groups.collect(),
                 track: track(row.track)?,
                 ladder: row.ladder,
+                bar: row.bar,
                 note: row.note,
             })
         };
@@ -258,6 +267,7 @@ impl SetGroupV2 {
             rest_s: group.rest_s,
             role: group.role.into(),
             effort: group.effort,
+            manner: MannerV2::of(&group.manner),
         }
     }
 }
@@ -281,6 +291,7 @@ impl From<SetGroupV2> for SetGroup {
             rest_s: group.rest_s,
             role: group.role.into(),
             effort: group.effort,
+            manner: group.manner.map(MannerV2::manner).unwrap_or_default(),
         }
     }
 }
@@ -295,6 +306,7 @@ impl GroupSheetV2 {
             role: group.role.into(),
             of_top: group.of_top,
             effort: group.effort,
+            manner: MannerV2::of(&group.manner),
         }
     }
 }
@@ -311,6 +323,7 @@ impl From<GroupSheetV2> for GroupSheet {
             role: group.role.into(),
             of_top: group.of_top,
             effort: group.effort,
+            manner: group.manner.map(MannerV2::manner).unwrap_or_default(),
         }
     }
 }
