@@ -149,7 +149,7 @@ fn grouped() -> LiftSheet {
     back.load = kg(65);
     sheet.rungs.extend([back.clone(), back]);
     let group = |rung: usize, sets, role, of_top| GroupSheet {
-        manner: domain::manner::Manner::default(),
+        manner: Manner::default(),
         rung: u16::try_from(rung).expect("few"),
         sets,
         reps: Reps::just(5),

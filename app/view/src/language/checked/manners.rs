@@ -20,7 +20,6 @@ super::rows! {
     "not understood as where or how sets are done" => "nicht verstanden als wo oder wie Sätze gemacht werden";
     "write \"hole 6\", \"blocks 100 mm\", \"tempo 3-0-1-0\", \"pause 2 s\", \"belt\", \"straps\", \"no belt\" or \"hook grip\"" => "schreib \"hole 6\", \"blocks 100 mm\", \"tempo 3-0-1-0\", \"pause 2 s\", \"belt\", \"straps\", \"no belt\" oder \"hook grip\"";
     "which could be a load or a tempo" => "was eine Last oder ein Tempo sein kann";
-    "write {0}, or the load with its unit" => "schreib {0}, oder die Last mit ihrer Einheit";
     "a cell that says otherwise than the sets beside it" => "eine Zelle, die etwas anderes sagt als die Sätze daneben";
     "which could be {0} or {1}" => "was {0} oder {1} sein kann";
     "write the bar's whole name" => "schreib den ganzen Namen der Stange";
