@@ -196,6 +196,7 @@ fn messages_lead_on() {
 }
 
 #[test]
+#[allow(clippy::too_many_lines, reason = "a table")]
 fn where_and_how_sets_are_done() {
     for (text, meant) in [
         ("5x5 @ 3-0-1-0", "5 x 5 tempo 3-0-1-0"),
@@ -288,6 +289,7 @@ fn where_and_how_sets_are_done() {
 
 /// The coach who writes it their own way is asked, with what to write.
 #[test]
+#[allow(clippy::too_many_lines, reason = "a table")]
 fn rude_ways_are_asked_about() {
     for (text, asked) in [
         (
