@@ -231,7 +231,7 @@ impl Prescription {
     }
 
     /// The same, with the main sets told to be so where the loads alone would say others.
-    fn pinned(mut self, main: usize) -> Self {
+    pub(crate) fn pinned(mut self, main: usize) -> Self {
         if self.main_at() != main {
             let mut all = core::iter::once(&mut self.first).chain(&mut self.then);
             if let Some(group) = all.nth(main) {

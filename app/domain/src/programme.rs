@@ -3,16 +3,19 @@
 //! Where somebody stands follows from what was done alone, so that a missed week skips nothing and
 //! an old record gives the same answer for ever. Refuses: clocks, and days of which nothing was
 //! done.
+use crate::manner::Manner;
 use crate::prescription::LoadWish;
 use alloc::string::String;
 use alloc::vec;
 use alloc::vec::Vec;
 use chrono::{Datelike as _, Days, NaiveDate, Weekday};
 
+pub mod blocks;
 pub mod fill;
 mod rules;
 mod shipped;
 
+use blocks::Block;
 pub use rules::{RuleLine, SplitLine};
 pub use shipped::programmes as shipped;
 
@@ -36,8 +39,10 @@ pub struct Programme {
     pub lifters: Vec<String>,
     /// When its days are due.
     pub pace: Pace,
-    /// Its days, at least one.
+    /// Its days, at least one, but none with blocks.
     pub days: Vec<Day>,
+    /// Its blocks, by date; none with days of its own.
+    pub blocks: Vec<Block>,
     /// Where the coach put lifters in its queue.
     pub begins: Vec<Begin>,
 }
@@ -63,6 +68,8 @@ pub enum Pace {
     },
     /// Each on its own day of the week.
     Week,
+    /// In blocks of weeks, each with its own days.
+    Blocks,
 }
 
 /// One day of a programme.
@@ -98,6 +105,10 @@ pub struct Work {
     pub ladder: Option<String>,
     /// Rest before a work set in seconds; `None` for the lift's own.
     pub rest_s: Option<u32>,
+    /// The bar's name; `None` for the one that the lift is done with.
+    pub bar: Option<String>,
+    /// Where and how the sets are done.
+    pub manner: Manner,
     /// The coach's words.
     pub note: String,
 }
@@ -213,6 +224,8 @@ impl Programme {
                     None => standing.next_day,
                 }
             }
+            // Blocks go by the date alone; who fills days asks them.
+            Pace::Blocks => return Due::Rest(NaiveDate::MAX),
             Pace::Week => match self.on_weekday(date.weekday()) {
                 Some(at) => at,
                 None => {

@@ -107,18 +107,27 @@ fn prescription(row: &PlanRow) -> Result<Prescription, Words> {
 }
 
 fn group(group: &SetGroup) -> Result<domain::prescription::SetGroup, Words> {
-    Ok(domain::prescription::SetGroup {
+    Ok(with_load(group, load(group)?))
+}
+
+/// A group whose sets, without a load, are done with what is due.
+pub(crate) fn due_group(group: &SetGroup) -> domain::prescription::SetGroup {
+    with_load(group, load(group).unwrap_or(LoadWish::Due))
+}
+
+fn with_load(group: &SetGroup, load: LoadWish) -> domain::prescription::SetGroup {
+    domain::prescription::SetGroup {
         sets: group.sets,
         reps: domain::prescription::Reps {
             least: group.reps.least,
             most: group.reps.most,
         },
-        load: load(group)?,
+        load,
         rest_s: group.rest_s,
         role: group.role,
         effort: group.effort,
         manner: group.manner,
-    })
+    }
 }
 
 fn load(group: &SetGroup) -> Result<LoadWish, Words> {

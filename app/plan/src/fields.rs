@@ -4,6 +4,7 @@
 //! reads.
 
 use crate::words::Term;
+mod blocks;
 mod coach;
 mod equipment;
 mod lifts;
@@ -11,6 +12,7 @@ mod meet;
 mod people;
 mod plan;
 
+pub use blocks::{BLOCK, BLOCK_DAY, BLOCK_LIFT};
 pub use coach::{BEGIN, COACHING, DAY, PROGRAMME, RULE, SPLIT, TASK, WORK};
 pub use equipment::{BAR, CALIBRATION, GYM, PLATE, PLATE_SET, RACK, WEIGHED};
 pub use lifts::{LIFT, PATTERN, STEP};
@@ -96,6 +98,9 @@ pub const TABLES: &[(&str, &Table)] = &[
     ("programme.toml", &DAY),
     ("programme.toml", &TASK),
     ("programme.toml", &WORK),
+    ("programme.toml", &BLOCK),
+    ("programme.toml", &BLOCK_DAY),
+    ("programme.toml", &BLOCK_LIFT),
     ("programme.toml", &RULE),
     ("programme.toml", &SPLIT),
     ("kiosk.toml", &KIOSK),

@@ -7,6 +7,7 @@
 mod against;
 mod bar_file;
 mod blank;
+mod block_file;
 mod book;
 mod bounds;
 mod carry;

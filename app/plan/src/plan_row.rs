@@ -354,7 +354,7 @@ impl Reading<'_, '_> {
 }
 
 /// The name of a track, however it is spelt: "Heavy " and "heavy" are one.
-fn track_name(text: &str) -> Result<TrackName, Wrong> {
+pub(crate) fn track_name(text: &str) -> Result<TrackName, Wrong> {
     if let Some(known) = facts::track(text).and_then(TrackName::new) {
         return Ok(known);
     }

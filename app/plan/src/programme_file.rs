@@ -17,6 +17,7 @@ use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name, words};
 use crate::words::{term, words};
+use crate::{against, block_file, scheme};
 use chrono::Weekday;
 use domain::Gym;
 use domain::prescription::LoadWish;
@@ -29,14 +30,14 @@ const LIFTERS_MAX: usize = 500;
 /// Most days of a programme.
 const DAYS_MAX: usize = 14;
 /// Most tasks of a day, and most lifts of a task.
-const TASKS_MAX: usize = 8;
+pub(crate) const TASKS_MAX: usize = 8;
 /// Days apart where a new programme says nothing: two pulling days a week. Common practice, no
 /// source.
 const APART_DAYS: u8 = 3;
 /// The first load where nothing is said. Common practice, no source.
-const FIRST: LoadWish = LoadWish::OfBest(7_500);
+pub(crate) const FIRST: LoadWish = LoadWish::OfBest(7_500);
 
-const WEEKDAYS: [(&str, Weekday); 7] = [
+pub(crate) const WEEKDAYS: [(&str, Weekday); 7] = [
     ("Monday", Weekday::Mon),
     ("Tuesday", Weekday::Tue),
     ("Wednesday", Weekday::Wed),
@@ -51,6 +52,12 @@ pub(crate) struct Against {
     pub(crate) lifts: Known,
     pub(crate) lifters: Known,
     pub(crate) patterns: Known,
+}
+
+/// The same, and what schemes are held against.
+pub(crate) struct Held<'g> {
+    pub(crate) names: Against,
+    pub(crate) plan: against::Against<'g>,
 }
 
 impl Against {
@@ -96,17 +103,20 @@ pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Coaching, Vec<Faul
         Ok(opened) => opened,
         Err(faults) => return (Coaching::default(), faults),
     };
-    let against = Against::of(gym);
+    let against = Held {
+        names: Against::of(gym),
+        plan: against::Against::of(gym),
+    };
     let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::COACHING);
     let coaching = Coaching {
         programmes: programmes(&mut doc, &top, &against),
-        rules: rule_file::read(&mut doc, &top, &against),
-        splits: split_file::read(&mut doc, &top, &against),
+        rules: rule_file::read(&mut doc, &top, &against.names),
+        splits: split_file::read(&mut doc, &top, &against.names),
     };
     (coaching, doc.close())
 }
 
-fn programmes(doc: &mut Doc<'_>, top: &Entry<'_>, against: &Against) -> Vec<Programme> {
+fn programmes(doc: &mut Doc<'_>, top: &Entry<'_>, against: &Held<'_>) -> Vec<Programme> {
     let mut programmes = shipped();
     let mut known = Known::none(term!("programme"));
     for entry in top.entries(doc, "programme", PROGRAMMES_MAX, &fields::PROGRAMME) {
@@ -121,6 +131,7 @@ fn programmes(doc: &mut Doc<'_>, top: &Entry<'_>, against: &Against) -> Vec<Prog
             continue;
         };
         in_one_only(doc, &entry, &programmes, &read);
+        fit(doc, &entry, &read, against);
         match place {
             Some(at) => programmes[at] = read,
             None => programmes.push(read),
@@ -135,10 +146,10 @@ fn programme(
     entry: &Entry<'_>,
     old: Option<Programme>,
     name: Option<String>,
-    against: &Against,
+    against: &Held<'_>,
 ) -> Option<Programme> {
     let lifters = entry.texts(doc, "lifters", LIFTERS_MAX, |text| {
-        against.lifters.find(text)
+        against.names.lifters.find(text)
     });
     let apart = entry.whole(doc, "apart_days", &(1..=14));
     let written = entry.entries(doc, "day", DAYS_MAX, &fields::DAY);
@@ -147,7 +158,8 @@ fn programme(
         days.extend(self::day(doc, day, against));
     }
     let weekly = weekly(doc, entry, &written, &days);
-    if days.is_empty() {
+    let blocks = block_file::read(doc, entry, &lifters, against);
+    if days.is_empty() && !entry.has("block") {
         if !entry.has("day") && old.is_none() {
             let right = words!("add [[programme.day]] tables");
             let read = words!("a new programme without \"day\"");
@@ -163,6 +175,7 @@ fn programme(
     }
     let before = old.as_ref().map(|old| old.pace);
     let pace = match (weekly, apart, before) {
+        _ if entry.has("block") => Pace::Blocks,
         (true, _, _) => Pace::Week,
         (false, Some(apart_days), _) => Pace::Queue { apart_days },
         (false, None, Some(before)) => before,
@@ -176,16 +189,17 @@ fn programme(
         lifters,
         pace,
         days,
+        blocks,
         begins,
     })
 }
 
 /// Where lifters were put in the queue.
-fn begins(doc: &mut Doc<'_>, entry: &Entry<'_>, days: &[Day], against: &Against) -> Vec<Begin> {
+fn begins(doc: &mut Doc<'_>, entry: &Entry<'_>, days: &[Day], against: &Held<'_>) -> Vec<Begin> {
     let known = Known::of(term!("day"), days.iter().map(|day| day.name.as_str()));
     let mut begins = Vec::new();
     for at in entry.entries(doc, "begins", LIFTERS_MAX, &fields::BEGIN) {
-        let lifter = at.text(doc, "lifter", |text| against.lifters.find(text));
+        let lifter = at.text(doc, "lifter", |text| against.names.lifters.find(text));
         let day = at.text(doc, "day", |text| known.find(text));
         let since = at.text(doc, "since", date);
         let place = day.and_then(|name| days.iter().position(|day| day.name == name));
@@ -245,7 +259,20 @@ fn in_one_only(doc: &mut Doc<'_>, entry: &Entry<'_>, programmes: &[Programme], r
     }
 }
 
-fn day(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Against) -> Option<Day> {
+/// Holes, blocks and bars of the works that the racks of its lifters do not have.
+fn fit(doc: &mut Doc<'_>, entry: &Entry<'_>, read: &Programme, against: &Held<'_>) {
+    let tasks = read.days.iter().flat_map(|day| &day.tasks);
+    for work in tasks.flat_map(|task| &task.alternate) {
+        for lifter in &read.lifters {
+            let who = (lifter.as_str(), work.lift.as_str());
+            if let Err(wrong) = against.plan.fits(&[work.manner], work.bar.as_deref(), who) {
+                doc.wrong(entry.at(), wrong);
+            }
+        }
+    }
+}
+
+fn day(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Held<'_>) -> Option<Day> {
     let name = entry.text(doc, "name", name);
     let weekday = entry.text(doc, "weekday", |text| choice(text, &WEEKDAYS));
     let mut tasks = Vec::new();
@@ -277,13 +304,15 @@ fn day(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Against) -> Option<Day> {
     })
 }
 
-fn work(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Against) -> Option<Work> {
-    let lift = entry.text(doc, "lift", |text| against.lifts.find(text));
+fn work(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Held<'_>) -> Option<Work> {
+    let lift = entry.text(doc, "lift", |text| against.names.lifts.find(text));
     let sets = entry.whole(doc, "sets", &(1..=20));
     let reps = entry.whole(doc, "reps", &(1..=50));
     let first = entry.text(doc, "first", load);
-    let ladder = entry.text(doc, "ladder", |text| against.patterns.find(text));
+    let ladder = entry.text(doc, "ladder", |text| against.names.patterns.find(text));
     let rest_s = entry.text(doc, "rest", rest_s);
+    let bar = entry.text(doc, "bar", |text| against.plan.bar(text));
+    let manner = entry.text(doc, "how", |text| scheme::manner(text, "gear"));
     let note = entry.text(doc, "note", |text| words(text, NOTE_MAX));
     Some(Work {
         lift: lift?,
@@ -292,6 +321,8 @@ fn work(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Against) -> Option<Work>
         first: first.unwrap_or(FIRST),
         ladder,
         rest_s,
+        bar,
+        manner: manner.unwrap_or_default(),
         note: note.unwrap_or_default(),
     })
 }

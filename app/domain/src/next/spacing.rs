@@ -30,7 +30,10 @@ pub(crate) fn spacing(
         return days;
     }
     let programme = coaching.of(&lifter.name);
-    let by_programme = programme.and_then(|p| of_programme(&p.days, p.pace, lift, track));
+    let by_programme = programme.and_then(|p| match p.pace {
+        Pace::Blocks => usual(&p.block_dates(lift, track)),
+        Pace::Week | Pace::Queue { .. } => of_programme(&p.days, p.pace, lift, track),
+    });
     let done: Vec<NaiveDate> = past.iter().map(|outing| outing.date).collect();
     let by_record = || usual(&done).map(|days| days.max(DAYS));
     by_programme.or(by_plan).or_else(by_record).unwrap_or(DAYS)
@@ -62,7 +65,7 @@ fn usual(dates: &[NaiveDate]) -> Option<u16> {
 /// the lift is in them.
 fn of_programme(days: &[Day], pace: Pace, lift: &str, track: Track) -> Option<u16> {
     let round = match pace {
-        Pace::Week => 7,
+        Pace::Week | Pace::Blocks => 7,
         Pace::Queue { apart_days } => u16::from(apart_days) * u16::try_from(days.len()).ok()?,
     };
     let tasks = days.iter().flat_map(|day| &day.tasks);

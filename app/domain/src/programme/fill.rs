@@ -2,7 +2,7 @@
 //!
 //! Refuses: to stand beside a plan. Where the plan has a pulling day near by, the programme is
 //! silent too.
-use super::{Done, Due, Pace, Programme, Standing};
+use super::{Done, Due, Pace, Programme, Standing, blocks};
 use crate::event::LiftNo;
 use crate::gym::Gym;
 use crate::lifter::Lifter;
@@ -43,6 +43,9 @@ pub fn fill(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Optio
     if planned_near(state, &lifter.name, programme, date) {
         return None;
     }
+    if programme.pace == Pace::Blocks {
+        return of_blocks(gym, state, lifter, programme, date);
+    }
     let standing = standing(programme, state, &lifter.name, date);
     let (day, works) = match programme.due(&standing, date) {
         Due::Day { day, works } => (day, works),
@@ -70,18 +73,49 @@ pub fn fill(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Optio
             lift: work.lift.clone(),
             first: SetGroup {
                 rest_s: work.rest_s,
+                manner: work.manner,
                 ..SetGroup::straight(work.sets, work.reps, load)
             },
             then: Vec::new(),
             track: None,
             ladder: work.ladder.clone(),
-            bar: None,
+            bar: work.bar.clone(),
             note: work.note.clone(),
         };
         (row, next)
     });
     Some(Filled::Lifts {
         programme: alloc::format!("{}, {}", programme.name, day.name),
+        rows: rows.collect(),
+    })
+}
+
+/// The same for a programme of blocks; `None` once its last block is over.
+fn of_blocks(
+    gym: &Gym,
+    state: &State,
+    lifter: &Lifter,
+    programme: &Programme,
+    date: NaiveDate,
+) -> Option<Filled> {
+    let Some(on) = programme.block_day(date) else {
+        return programme.next_block_day(date).map(|from| Filled::Rest {
+            programme: programme.name.clone(),
+            from,
+        });
+    };
+    let light = on.block.light(on.week);
+    let rows = on.day.lifts.iter().filter_map(|own| {
+        let row = blocks::row(own, on.week, &lifter.name, date)?;
+        let next = decision(gym, state, lifter, &own.lift, row.track(), date);
+        let due = next.as_ref().map(|next| next.decision.load);
+        let lift = gym.lifts.iter().find(|lift| lift.name == own.lift);
+        let step = lift.and_then(|lift| lift.step_for(lifter.unit));
+        let row = blocks::filled(&row, due, own.first, (light, step));
+        Some((row, next))
+    });
+    Some(Filled::Lifts {
+        programme: alloc::format!("{}, {}", programme.name, on.words()),
         rows: rows.collect(),
     })
 }
@@ -107,6 +141,7 @@ pub fn filled(
             let since = done.first().map_or(today, |day| day.date).max(first);
             since.iter_days().take_while(|day| *day <= last).collect()
         }
+        Pace::Blocks => first.iter_days().take_while(|day| *day <= last).collect(),
         Pace::Queue { .. } => {
             let on_days = done.iter().map(|day| day.date);
             let next = match fill(gym, state, lifter, today) {
@@ -166,7 +201,7 @@ fn planned_near(state: &State, lifter: &str, programme: &Programme, date: NaiveD
             let days = Days::new(u64::from(apart_days.saturating_sub(1)));
             (date.checked_sub_days(days), date.checked_add_days(days))
         }
-        Pace::Week => {
+        Pace::Week | Pace::Blocks => {
             let monday = u64::from(date.weekday().num_days_from_monday());
             let monday = date.checked_sub_days(Days::new(monday));
             (

@@ -3,6 +3,7 @@
 //!
 //! Refuses: to be the right programme for anybody; that is for a qualified coach to say.
 use super::{Day, Pace, Programme, Task, Work};
+use crate::manner::Manner;
 use crate::prescription::LoadWish;
 use alloc::string::String;
 use alloc::vec;
@@ -35,6 +36,7 @@ fn split(name: &str, quick: Work) -> Programme {
             apart_days: APART_DAYS,
         },
         days: vec![day("heavy day", heavy), day("other day", other)],
+        blocks: Vec::new(),
         begins: Vec::new(),
     }
 }
@@ -55,6 +57,8 @@ fn work(lift: &str, sets: u8, reps: u8) -> Work {
         first: FIRST,
         ladder: None,
         rest_s: None,
+        bar: None,
+        manner: Manner::default(),
         note: String::new(),
     }
 }

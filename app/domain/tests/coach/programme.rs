@@ -1,5 +1,6 @@
 //! Where a lifter stands in a programme: from what was done alone.
 use chrono::{Days, NaiveDate, Weekday};
+use domain::manner::Manner;
 use domain::prescription::LoadWish;
 use domain::programme::{Begin, Coaching, Day, Done, Due, Pace, Programme, Task, Work, shipped};
 use proptest::prelude::*;
@@ -11,6 +12,8 @@ fn date(days: u64) -> NaiveDate {
 
 fn work(lift: &str) -> Work {
     Work {
+        bar: None,
+        manner: Manner::default(),
         lift: lift.into(),
         sets: 1,
         reps: 5,
@@ -32,6 +35,7 @@ fn programme(days: &str, pace: Pace) -> Programme {
         tasks: day.split('+').map(task).collect(),
     };
     Programme {
+        blocks: Vec::new(),
         name: "own".into(),
         lifters: vec!["Ines".into()],
         pace,

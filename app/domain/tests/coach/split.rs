@@ -2,6 +2,7 @@
 use crate::fill::{Life, coached, date};
 use crate::gym::kg;
 use domain::event::Hold;
+use domain::manner::Manner;
 use domain::prescription::{LoadWish, SetGroup};
 use domain::programme::SplitLine;
 use domain::split::{Advice, Split, advice};
@@ -221,6 +222,8 @@ proptest! {
 fn season(single: f64, gain: f64, times: u64) -> Vec<(Mass, Advice)> {
     let mut life = Life::new(coached());
     let week = domain::programme::Work {
+        bar: None,
+        manner: Manner::default(),
         lift: "deadlift".into(),
         sets: 1,
         reps: 5,

@@ -52,9 +52,21 @@ pub const PROGRAMME: Table = Table {
         ),
         may(
             "day",
-            "as they were; a new programme needs them",
+            "as they were; a new programme needs them, or blocks",
             "[[programme.day]] tables",
             "its days, in their order, 1 to 14; they replace what was",
+        ),
+        may(
+            "block",
+            "days of its own",
+            "[[programme.block]] tables",
+            "weeks of days by date in place of its days, 1 to 24, one after the other",
+        ),
+        may(
+            "rounds",
+            "1",
+            "2",
+            "how often all blocks come one after the other, 1 to 52, 520 weeks in all at most",
         ),
         may(
             "begins",
@@ -140,6 +152,18 @@ pub const WORK: Table = Table {
             "the lift's own",
             "\"4 min\"",
             "rest before a work set, 15 s to 30 min",
+        ),
+        may(
+            "bar",
+            "the one that the lift is done with",
+            "\"old yard bar\"",
+            "the bar, one of the lifters' racks",
+        ),
+        may(
+            "how",
+            "the lift's and the lifter's own",
+            "\"hole 6, straps, tempo 3-0-1-0\"",
+            "where and how the sets are done, as in a plan's scheme",
         ),
         may(
             "note",

@@ -1,4 +1,4 @@
-//! Six programmes as a coach writes them, each over a simulated year: read, taken, lifted and ruled
+//! Programmes as a coach writes them, each over a simulated year: read, taken, lifted and ruled
 //! through the real code, by lifters who never miss and by some who do, with a prompt coach and a
 //! rude one.
 #![allow(
@@ -82,6 +82,8 @@ humans! {
     humans_train_in_blocks: "blocks", 55;
     humans_go_by_effort: "effort", 55;
     humans_take_five_in_turn: "five-in-turn", 28;
+    humans_train_in_blocks_of_weeks: "three-and-one", 55;
+    humans_peak_three_times: "peak", 70;
 }
 
 /// Back-offs follow the top set as it was lifted: 90 % and 92 %, within the 2.5 % that a load may
@@ -111,7 +113,7 @@ fn the_files_are_read_whole() {
         let gym = programme.gym();
         let rows = programme.rows(&gym).len();
         let wanted = match name {
-            "linear" | "five-in-turn" => 0,
+            "linear" | "five-in-turn" | "three-and-one" | "peak" => 0,
             "heavy-light-medium" => 3 * 52,
             _ => 2 * 52,
         };

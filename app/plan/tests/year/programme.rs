@@ -1,4 +1,4 @@
-//! The six programmes as a coach's files, in the layout of a data folder.
+//! The programmes as a coach's files, in the layout of a data folder.
 use domain::{Gym, Prescription};
 use plan::Source;
 use std::fs;
@@ -9,13 +9,15 @@ pub(crate) struct Programme {
     folder: PathBuf,
 }
 
-pub(crate) const NAMES: [&str; 6] = [
+pub(crate) const NAMES: [&str; 8] = [
     "linear",
     "heavy-light-medium",
     "waves",
     "blocks",
     "effort",
     "five-in-turn",
+    "three-and-one",
+    "peak",
 ];
 
 impl Programme {

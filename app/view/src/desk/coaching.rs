@@ -9,6 +9,7 @@ use crate::language::{Language, Phrase, p};
 use crate::list::ListRow;
 use crate::scene::Scene;
 use domain::next::Step;
+use domain::programme::blocks::Block;
 use domain::programme::fill::standing;
 use domain::programme::{Begin, Pace, Programme};
 use domain::{Lifter, MassUnit};
@@ -20,7 +21,14 @@ const TABLE: &str = "programme";
 pub(crate) fn programmes(scene: &Scene<'_>) -> Rows {
     let say = scene.language();
     let row = |programme: &Programme| {
-        let days = say.fill(p::DAYS, &[&programme.days.len().to_string()]);
+        let weeks = programme.blocks.iter().map(Block::weeks_in_all);
+        let weeks = weeks.fold(0, u16::saturating_add);
+        let days = match programme.pace {
+            Pace::Blocks => say.fill(p::WEEKS, &[&weeks.to_string()]),
+            Pace::Queue { .. } | Pace::Week => {
+                say.fill(p::DAYS, &[&programme.days.len().to_string()])
+            }
+        };
         let row = ListRow::new(days, programme.name.clone()).detail(programme.lifters.join(", "));
         (row, Act::Go(Place::Programme(programme.name.clone())))
     };

@@ -1,5 +1,6 @@
 //! What a file's checker says, in German: its templates as `plan` has them, and what stands for
 //! each. Refuses: what people and other programs wrote; that stays as it was read.
+mod blocks;
 mod gym;
 mod kiosk;
 mod manners;
@@ -16,7 +17,8 @@ macro_rules! rows {
 use rows;
 
 /// All tables.
-const TABLES: [&[(&str, &str)]; 5] = [
+const TABLES: [&[(&str, &str)]; 6] = [
+    blocks::ROWS,
     manners::ROWS,
     plans::ROWS,
     schemes::ROWS,

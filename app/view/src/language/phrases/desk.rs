@@ -56,6 +56,7 @@ crate::phrases! {
     PROGRAMMES: "programmes", "Programme";
     PROGRAMMES_HINT: "their days and lifts are written in programme.toml", "ihre Tage und Übungen stehen in programme.toml";
     DAYS: "{0} days", "{0} Tage";
+    WEEKS: "{0} weeks", "{0} Wochen";
     SHARING: "page on the network", "Seite im Netz";
     SHARING_HINT: "what is changed here counts at once", "was hier geändert wird, gilt sofort";
     INTERFACE: "address", "Adresse";

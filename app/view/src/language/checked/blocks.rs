@@ -1,0 +1,41 @@
+//! Templates of a programme's blocks. Refuses: a template twice.
+super::rows! {
+    "block" => "Block";
+    "a block" => "ein Block";
+    "a day of a block" => "ein Tag eines Blocks";
+    "a lift of a block" => "eine Übung eines Blocks";
+    "no block" => "kein Block";
+    "add [[programme.block]] tables, or leave it out" => "schreib Tabellen [[programme.block]], oder lass es weg";
+    "add [[programme.block.day]] tables" => "schreib Tabellen [[programme.block.day]]";
+    "\"rounds\" without \"block\"" => "\"rounds\" ohne \"block\"";
+    "{0} beside \"block\"" => "{0} neben \"block\"";
+    "put the days into the blocks" => "schreib die Tage in die Blöcke";
+    "leave it out: days of the week say it" => "lass es weg: die Wochentage sagen es";
+    "leave it out: \"starts\" of the first block says it" => "lass es weg: \"starts\" des ersten Blocks sagt es";
+    "the first block without \"starts\"" => "der erste Block ohne \"starts\"";
+    "write the Monday of its first week, as starts = \"2026-01-05\"" => "schreib den Montag seiner ersten Woche, wie starts = \"2026-01-05\"";
+    "{0}, which is no Monday" => "{0}, was kein Montag ist";
+    "write the Monday of the first week, such as {0}" => "schreib den Montag der ersten Woche, etwa {0}";
+    "{0}, while {1} still goes on to {2}" => "{0}, während {1} noch bis {2} dauert";
+    "write {0} or later, or leave it out" => "schreib {0} oder später, oder lass es weg";
+    "\"light_every\" without \"light\"" => "\"light_every\" ohne \"light\"";
+    "write how light, as light = \"60 %\", or leave it out" => "schreib, wie leicht, etwa light = \"60 %\", oder lass es weg";
+    "a light week in a block of one week" => "eine leichte Woche in einem Block von einer Woche";
+    "leave it out, or give the block more weeks" => "lass es weg, oder gib dem Block mehr Wochen";
+    "the {0} again on the same day" => "{0} noch einmal am selben Tag";
+    "write its sets as one scheme, or give one a track of its own" => "schreib die Sätze als ein Schema, oder gib einer eine eigene Spur";
+    "a day without a lift" => "ein Tag ohne Übung";
+    "{0} for a second day of the block" => "{0} für einen zweiten Tag des Blocks";
+    "a block without a day" => "ein Block ohne Tag";
+    "{0} weeks in all, more than the most, {1}" => "{0} Wochen zusammen, mehr als höchstens {1}";
+    "\"starts\" of a later block beside \"rounds\"" => "\"starts\" eines späteren Blocks neben \"rounds\"";
+    "\"scheme\" beside \"weeks\"" => "\"scheme\" neben \"weeks\"";
+    "a lift without \"scheme\" and without \"weeks\"" => "eine Übung ohne \"scheme\" und ohne \"weeks\"";
+    "write scheme = \"3x5\" for all weeks, or weeks = [...] with one a week" => "schreib scheme = \"3x5\" für alle Wochen, oder weeks = [...] mit einem je Woche";
+    "a lift that no week has" => "eine Übung, die keine Woche hat";
+    "schemes for {0} weeks in a block of {1}" => "Schemata für {0} Wochen in einem Block von {1}";
+    "write one for each week, \"-\" for a week without the lift, or \"scheme\" for all" => "schreib eines je Woche, \"-\" für eine Woche ohne die Übung, oder \"scheme\" für alle";
+    "a scheme for each week beside the block's \"light\"" => "ein Schema je Woche neben \"light\" des Blocks";
+    "write the light weeks' own schemes and leave \"light\" out, or one \"scheme\"" => "schreib den leichten Wochen eigene Schemata und lass \"light\" weg, oder ein \"scheme\"";
+    "a share of a training max in the {0} that {1} does not have on {2}" => "ein Anteil eines Trainingsmaximums in {0}, das {1} am {2} nicht hat";
+}
