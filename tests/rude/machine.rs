@@ -25,9 +25,6 @@ impl People {
 
     /// The kiosk is started anew at any instant: the face is the same, and every timer.
     pub(super) fn restart(&mut self) {
-        if faces::is_aside(self.rehearsal.frame()) {
-            return;
-        }
         let ms = self.dice.roll(3_000);
         self.line(&Line::Wait(ms));
         self.note("restart", format!("after {ms} ms"));

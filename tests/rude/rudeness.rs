@@ -1,8 +1,13 @@
 //! What people do that nobody planned: out of turn, twice, half, too late, elsewhere.
 use super::people::People;
 use super::plates::Task;
-use kiosk::rehearse::Line;
+use domain::attendance::Attendance;
+use domain::event::LiftNo;
+use kiosk::rehearse::{Answer, Line};
 use view::Deed;
+
+/// How often somebody taps again whose tap was not heard.
+const LOOKS: u32 = 3;
 
 /// What somebody says about a turn.
 const OF_TURN: [Deed; 5] = [
@@ -29,9 +34,16 @@ impl People {
         let Some(deed) = self.dice.pick(&OF_TURN).copied() else {
             return;
         };
-        if !self.press(deed) {
-            self.tap("back");
-            return;
+        let runs = self.attendances();
+        // On a slow disk, or where the face changed under the finger, a tap is not heard: they look.
+        for _ in 0..LOOKS {
+            if !self.press(deed) {
+                self.tap("back");
+                return;
+            }
+            if self.face.screen != "turn" || !self.looks_again(self.face.sets_logged) {
+                break;
+            }
         }
         self.note("turn", deed.word());
         let own = self.face.lifter == before.lifter;
@@ -45,6 +57,41 @@ impl People {
             self.out
                 .faults
                 .push(format!("{deed:?} led from {before:?} to {now:?}"));
+        }
+        let puts_off = matches!(deed, Deed::Later | Deed::Longer | Deed::Leave);
+        if puts_off && runs != self.attendances() && self.dice.chance(30) {
+            self.takes_turn_back(&before, deed);
+        }
+    }
+
+    /// How it stands with everybody's turn, by their lifts.
+    fn attendances(&self) -> Vec<(LiftNo, Attendance)> {
+        let lifts = self.rehearsal.kiosk().state().lifts.values();
+        lifts.map(|run| (run.no, run.attendance)).collect()
+    }
+
+    /// The turn was put off by a slip of the finger, and that is taken back at once, from whatever
+    /// is shown now: no set goes with it, and the lifter is shown as if nothing had been said.
+    fn takes_turn_back(&mut self, before: &Answer, deed: Deed) {
+        self.note("turn back", deed.word());
+        let sets = self.face.sets_logged;
+        for _ in 0..LOOKS {
+            self.undo_by(1, 0);
+            let own = self.face.lifter == before.lifter;
+            let put_off = self.attendances().into_iter();
+            let mut put_off = put_off.filter(|(_, here)| here.put_off().is_some());
+            if own && put_off.next().is_none() {
+                break;
+            }
+            if !self.looks_again(sets) {
+                break;
+            }
+        }
+        let (own, now) = (self.face.lifter == before.lifter, &self.face);
+        let back = own && now.sets_logged == sets && now.load == before.load;
+        if before.screen == "bar" && !back {
+            let fault = format!("{deed:?} cannot be taken back: {before:?}, then {now:?}");
+            self.fault(fault);
         }
     }
 
@@ -150,13 +197,15 @@ impl People {
         let harmless = [Deed::Other, Deed::Lifter, Deed::Floor, Deed::Go, Deed::Next];
         let words = harmless.map(Deed::word);
         for _ in 0..3 {
-            let panel = if let view::Screen::Choose(choose) = &self.rehearsal.frame().screen {
-                choose.panel.clone()
-            } else {
-                String::new()
-            };
             let open = self.face.buttons.iter();
-            let open = open.filter(|b| b.enabled && words.contains(&b.does) && b.label != panel);
+            let open = open.filter(|b| b.enabled && words.contains(&b.does));
+            // They read English, and stay out of the coach's desk.
+            let shut = |label: &str| {
+                ["language", "coach's desk"]
+                    .iter()
+                    .any(|w| label.starts_with(w))
+            };
+            let open = open.filter(|b| !shut(&b.label));
             let open: Vec<String> = open.map(|b| b.label.clone()).collect();
             let Some(label) = self.dice.pick(&open).cloned() else {
                 return;

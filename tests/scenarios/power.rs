@@ -79,3 +79,40 @@ fn seconds(left: &str) -> u32 {
     let number = |text: &str| text.parse::<u32>().expect("a number");
     number(minutes) * 60 + number(seconds)
 }
+
+/// Both a page of the kiosk's own and what is looked at beside a ladder are there again; the door
+/// of the coach's desk is shut.
+#[test]
+fn whatever_was_read_before_a_restart_is_read_after_it() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let clock = evening();
+    let name = {
+        let bench = Bench::start(folder.path(), &clock);
+        lifters(&bench).remove(0)
+    };
+    let ways: [&[&str]; 5] = [
+        &["kiosk"],
+        &["kiosk", "about Pinladder, its licences"],
+        &["all lifters", &name, "history"],
+        &["all lifters", &name, "start", "later, skip..."],
+        &["all lifters", "kiosk", "coach's desk, behind a code"],
+    ];
+    for way in ways {
+        let before = {
+            let bench = Bench::start(folder.path(), &clock);
+            for label in way {
+                if bench.labels().iter().any(|there| there == label) {
+                    bench.tap(label);
+                }
+            }
+            bench.frame()
+        };
+        let after = Bench::start(folder.path(), &clock).frame();
+        assert_eq!(before.screen, after.screen, "{way:?}");
+        assert_eq!(
+            (&before.lifter, &before.undo, &before.undo_detail),
+            (&after.lifter, &after.undo, &after.undo_detail),
+            "{way:?}"
+        );
+    }
+}

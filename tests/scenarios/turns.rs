@@ -266,3 +266,26 @@ fn whoever_waits_behind_an_idle_bar_is_not_told_to_have_stayed_away() {
     assert_eq!(turns.first().map(String::as_str), Some("Ilkka"));
     assert!(turns.len() > 2, "{turns:?}");
 }
+
+/// A slip of the finger on the page of one's turn: undo takes it back from whatever is shown then,
+/// and no set of anybody goes with it.
+#[test]
+fn a_turn_put_off_by_mistake_comes_back_by_undo() {
+    for word in ["later", "I need longer", "I am leaving"] {
+        let folder = tempfile::tempdir().expect("a folder");
+        let bench = Bench::start(folder.path(), &evening());
+        two_begun(&bench);
+        let before = bench.frame();
+        bench.tap("later, skip...");
+        bench.tap(word);
+        let now = bench.frame();
+        assert_ne!(now.lifter, before.lifter, "{word}: the other one is up");
+        let detail = format!("{}: {word}", before.lifter);
+        assert_eq!((now.undo.as_str(), &now.undo_detail), ("undo", &detail));
+        bench.tap("undo");
+        let back = bench.frame();
+        assert_eq!(back.lifter, before.lifter, "{word}");
+        assert_eq!(back.screen, before.screen, "{word}");
+        assert_eq!(back.undo_detail, before.undo_detail, "{word}");
+    }
+}

@@ -10,6 +10,17 @@ pub const CALLED_FOR_S: u32 = 240;
 /// How often in a row somebody is passed over before they count as away.
 pub const PASSES_MOST: u8 = 2;
 
+/// What somebody said of their turn that can be taken back.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PutOff {
+    /// Others first.
+    Later,
+    /// A longer rest.
+    Longer,
+    /// Gone for now.
+    Leaving,
+}
+
 /// How it stands with a lifter's turn.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Attendance {
@@ -28,18 +39,45 @@ pub struct Attendance {
     /// Whether they said that their turn is now, rested or not: it stays theirs until the set is
     /// entered, or they say otherwise, or do not come.
     pub claimed: bool,
+    /// When they put their turn off while the bar was theirs: whoever takes that back has it again,
+    /// where nobody has lifted since.
+    pub up_until: Option<Moment>,
 }
 
 impl Attendance {
     /// The turn is put off until somebody else has lifted.
     pub(crate) const fn defer(&mut self) {
+        self.speak();
         self.deferred = true;
+    }
+
+    /// Whoever says something of their turn is there, and claims it no longer.
+    const fn speak(&mut self) {
+        (self.passes, self.passed_at) = (0, None);
         self.claimed = false;
+    }
+
+    /// What they said last of their turn, where it still holds: nothing where a clock passed them
+    /// over.
+    #[must_use]
+    pub const fn put_off(&self) -> Option<PutOff> {
+        match self {
+            Self { passes: 1.., .. } => None,
+            Self { away: true, .. } => Some(PutOff::Leaving),
+            Self { deferred: true, .. } => Some(PutOff::Later),
+            Self {
+                not_before: Some(_),
+                ..
+            } => Some(PutOff::Longer),
+            Self { .. } => None,
+        }
     }
 
     /// They were called and did not come.
     pub(crate) const fn pass(&mut self, at: Moment) {
-        self.defer();
+        self.up_until = None;
+        self.deferred = true;
+        self.claimed = false;
         self.passes = self.passes.saturating_add(1);
         self.passed_at = Some(at);
         self.away = self.passes >= PASSES_MOST;
@@ -47,34 +85,37 @@ impl Attendance {
 
     /// A longer rest: not before `seconds` from now.
     pub(crate) fn lengthen(&mut self, at: Moment, seconds: u16) {
+        self.speak();
         let until = at.plus_seconds(u32::from(seconds));
         self.not_before = Some(self.not_before.map_or(until, |known| known.max(until)));
-        self.claimed = false;
     }
 
     /// They are gone for now.
     pub(crate) const fn leave(&mut self) {
+        self.speak();
         self.away = true;
-        self.claimed = false;
     }
 
-    /// They are there, for their turn.
+    /// They are there, for their turn: back, or what they said of it is taken back. A longer rest
+    /// outlasts their absence.
     pub(crate) const fn come(&mut self, at: Moment) {
+        let not_before = if self.away { self.not_before } else { None };
         *self = Self {
             away: false,
             deferred: false,
             passes: 0,
             passed_at: None,
-            not_before: self.not_before,
+            not_before,
             here_since: Some(at),
             claimed: false,
+            up_until: self.up_until,
         };
     }
 
     /// They claim their turn: whatever they asked for before is over.
     pub(crate) const fn claim(&mut self, at: Moment) {
         self.come(at);
-        self.not_before = None;
+        (self.not_before, self.up_until) = (None, None);
         self.claimed = true;
     }
 }

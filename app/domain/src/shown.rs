@@ -34,6 +34,34 @@ pub enum ShownScreen {
     Floor,
     /// One lifter's.
     Lifter(String, LifterPart),
+    /// One of the kiosk's own.
+    Own(OwnPage),
+}
+
+/// A page of the kiosk itself.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum OwnPage {
+    /// Its own page: language, light.
+    Panel,
+    /// What it is.
+    About,
+    /// Where its page on the network is.
+    Lan,
+    /// A meet or test day.
+    Meet,
+    /// The coach's desk, of which a restart closes the door.
+    Desk,
+}
+
+/// One of the things that stand behind the end of a lift.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WhyPart {
+    /// What is due the next time.
+    Next,
+    /// When to split the deadlift.
+    Split,
+    /// Estimates of the single.
+    Single,
 }
 
 /// Which part of a lifter's screens was shown.
@@ -51,6 +79,10 @@ pub enum LifterPart {
     Turn,
     /// What the bar holds; plates of one side stated so far, by their place in the plate set.
     Holds(Vec<u16>),
+    /// Their history of a lift.
+    History(String),
+    /// What stands behind the end of a lift.
+    Why(LiftNo, WhyPart),
 }
 
 /// One order to load a bar.

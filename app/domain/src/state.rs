@@ -112,13 +112,13 @@ impl State {
             Fact::EntryUndone { no } => self.undo(*no),
             Fact::BarSaid(word) => self.hear(word, at),
             Fact::BarWordUndone { bar } => self.unhear(bar),
-            Fact::TurnDeferred { no } => self.attend(*no, Attendance::defer),
+            Fact::TurnDeferred { no } => self.put_off(*no, at, Attendance::defer),
             Fact::TurnPassed { no } => self.attend(*no, |here| here.pass(at)),
             Fact::TurnClaimed { no } => self.attend(*no, |here| here.claim(at)),
             Fact::RestLengthened { no, seconds } => {
-                self.attend(*no, |here| here.lengthen(at, *seconds));
+                self.put_off(*no, at, |here| here.lengthen(at, *seconds));
             }
-            Fact::LifterLeft { no } => self.attend(*no, Attendance::leave),
+            Fact::LifterLeft { no } => self.put_off(*no, at, Attendance::leave),
             Fact::LifterReturned { no } => self.attend(*no, |here| here.come(at)),
             Fact::ScreenShown(shown) => self.show(shown, at),
             Fact::CoachSaid(word) => self.hear_coach(word),

@@ -29,6 +29,7 @@ use crate::stop::stop;
 use crate::turn_pad::{TurnPad, turn_pad};
 use crate::why::Why;
 use crate::words;
+use domain::attendance::PutOff;
 use domain::rotation::station_of;
 use domain::state::{Entered, LiftRun};
 
@@ -233,8 +234,14 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
     if stage.takes_back_go(scene, run) && scene.word_to_undo(run).is_none() {
         return (say.say(p::UNDO), say.say(p::GO_NOW));
     }
-    let what = match run.entries.last().map(|e| e.what) {
-        _ if scene.word_to_undo(run).is_some() => say.say(p::THE_WORD),
+    let put_off = run.attendance.put_off();
+    let last = run.entries.last().map(|e| e.what);
+    let word = scene.word_to_undo(run).is_some() && !stage.undoes_put_off(run);
+    let what = match last {
+        _ if word => say.say(p::THE_WORD),
+        _ if put_off == Some(PutOff::Later) => say.say(p::LATER),
+        _ if put_off == Some(PutOff::Longer) => say.say(p::LONGER),
+        _ if put_off == Some(PutOff::Leaving) => say.say(p::LEAVE),
         None => say.say(p::THE_START),
         Some(Entered::Stopped | Entered::LeftOpen) => say.say(p::THE_END),
         Some(Entered::WentOn) => say.say(p::GOING_ON),

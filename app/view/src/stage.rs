@@ -196,8 +196,8 @@ impl Stage {
         }
     }
 
-    /// After an entry of the lift `no`, or its end was seen: whoever is first at that station is
-    /// shown. A moved back and the end of a lift are shown first.
+    /// After an entry of the lift `no`, or its end was seen, or its turn was put off: whoever is
+    /// first at that station is shown. A moved back and the end of a lift are shown first.
     pub fn follow(&mut self, scene: &Scene<'_>, no: LiftNo, entered: bool) {
         let Some(run) = scene.state.lifts.get(&no) else {
             return;
@@ -215,7 +215,7 @@ impl Stage {
             let lifter = Some(next.sheet.lifter.clone());
             *self = Self {
                 lifter,
-                entered: entered.then_some(no),
+                entered: Some(no),
                 seen_end,
                 ..Self::default()
             };
@@ -252,6 +252,9 @@ impl Stage {
             return None;
         }
         let run = self.undoes(scene)?;
+        if self.undoes_put_off(run) {
+            return Some(Command::Return(run.no));
+        }
         let early = self.takes_back_go(scene, run);
         self.early = None;
         // A word about the bar before "go now": a wrong one that stays would be loaded upon.
@@ -263,7 +266,10 @@ impl Stage {
             let claimed = run.attendance.claimed;
             return claimed.then_some(Command::Return(run.no));
         }
-        Some(Command::Undo(run.no))
+        Some(match run.attendance.put_off() {
+            Some(_) => Command::Return(run.no),
+            None => Command::Undo(run.no),
+        })
     }
 
     fn main(&mut self, scene: &Scene<'_>, due: Due<'_>) -> Option<Command> {

@@ -9,18 +9,8 @@ use crate::single::{Estimate, single_face};
 use crate::split::split_face;
 use crate::trail::Trail;
 use domain::event::LiftNo;
+pub use domain::shown::WhyPart as Part;
 use domain::state::LiftRun;
-
-/// One of the things that stand behind the end of a lift.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Part {
-    /// What is due the next time.
-    Next,
-    /// When to split the deadlift.
-    Split,
-    /// Estimates of the single.
-    Single,
-}
 
 /// What it shows; what is empty is left out.
 #[derive(Debug, Clone, PartialEq, Default)]

@@ -4,7 +4,7 @@ use crate::attendance::Attendance;
 use crate::believed::{BarWord, BelievedBar, Said, Stacks};
 use crate::event::{Fact, LiftNo};
 use crate::moment::Moment;
-use crate::rotation::station_of;
+use crate::rotation::{open_at, station_of};
 use crate::shown::Shown;
 
 /// What somebody did that the screen has not answered yet.
@@ -20,8 +20,8 @@ pub enum Unshown {
     PutOff(LiftNo),
     /// A turn was claimed: it is up.
     Claim(LiftNo),
-    /// Somebody is back.
-    Return,
+    /// Somebody is back, or what was said of a turn was taken back: their lifter is shown.
+    Return(LiftNo),
     /// A lift was begun.
     Begin,
     /// Somebody was passed over, by nobody's tap.
@@ -95,7 +95,7 @@ impl State {
             | Fact::RestLengthened { no, .. }
             | Fact::LifterLeft { no } => Unshown::PutOff(*no),
             Fact::TurnClaimed { no } => Unshown::Claim(*no),
-            Fact::LifterReturned { .. } => Unshown::Return,
+            Fact::LifterReturned { no } => Unshown::Return(*no),
             Fact::EntryUndone { no } => Unshown::Undo(*no),
             Fact::BarSaid(word) if matches!(word.said, Said::Set(_)) => return,
             Fact::BarSaid(_) => Unshown::Word,
@@ -120,6 +120,31 @@ impl State {
             | Fact::LiftReopened { .. }
             | Fact::LiftRedated { .. } => return,
         });
+    }
+
+    /// Somebody put their turn off; whether the bar was theirs is kept.
+    pub(super) fn put_off(&mut self, no: LiftNo, at: Moment, change: impl FnOnce(&mut Attendance)) {
+        let station = self.lifts.get(&no).map(station_of);
+        let first = station.and_then(|station| self.rotation(&station).first());
+        let up = first.is_some_and(|turn| turn.no == no);
+        self.attend(no, |here| {
+            change(here);
+            if up {
+                here.up_until = Some(at);
+            }
+        });
+    }
+
+    /// The lift that has its turn again, since what put it off is taken back: the bar was theirs,
+    /// and nobody has lifted there or said what the bar holds since.
+    #[must_use]
+    pub fn up_again(&self, no: LiftNo) -> Option<LiftNo> {
+        let run = self.lifts.get(&no)?;
+        let (station, until) = (station_of(run), run.attendance.up_until?);
+        let said = self.bars.get(&station.bar).map(|bar| bar.at);
+        let entered = open_at(self, &station, run.day).filter_map(|run| run.entries.last());
+        let last = entered.map(|entry| entry.at).chain(said).max();
+        (last <= Some(until)).then_some(no)
     }
 
     /// Something about a lifter's being there; nothing for a lift that does not stand or is over.

@@ -29,7 +29,7 @@ pub(super) fn unshown(what: Unshown) -> (String, u32) {
         Unshown::Load(no) => ("load", no.0),
         Unshown::PutOff(no) => ("put off", no.0),
         Unshown::Claim(no) => ("claim", no.0),
-        Unshown::Return => ("return", 0),
+        Unshown::Return(no) => ("return", no.0),
         Unshown::Begin => ("begin", 0),
         Unshown::Pass => ("pass", 0),
         Unshown::Word => ("word", 0),
@@ -47,7 +47,7 @@ pub(super) fn unshown_back((word, no): &(String, u32)) -> Option<Unshown> {
         "load" => Unshown::Load(no),
         "put off" => Unshown::PutOff(no),
         "claim" => Unshown::Claim(no),
-        "return" => Unshown::Return,
+        "return" => Unshown::Return(no),
         "begin" => Unshown::Begin,
         "pass" => Unshown::Pass,
         "word" => Unshown::Word,
@@ -153,7 +153,16 @@ pub(super) enum What {
 
 /// How it stands with a turn.
 #[derive(Debug, Clone, Copy, Serialize, Deserialize)]
-pub(super) struct Here(bool, bool, u8, Option<i64>, Option<i64>, Option<i64>, bool);
+pub(super) struct Here(
+    bool,
+    bool,
+    u8,
+    Option<i64>,
+    Option<i64>,
+    Option<i64>,
+    bool,
+    Option<i64>,
+);
 
 impl Here {
     const fn of(here: &Attendance) -> Self {
@@ -171,6 +180,7 @@ impl Here {
             not_before,
             here_since,
             claimed,
+            up_until,
         } = here;
         Self(
             *away,
@@ -180,6 +190,7 @@ impl Here {
             ms(*not_before),
             ms(*here_since),
             *claimed,
+            ms(*up_until),
         )
     }
 
@@ -192,6 +203,7 @@ impl Here {
             not_before: self.4.map(Moment),
             here_since: self.5.map(Moment),
             claimed: self.6,
+            up_until: self.7.map(Moment),
         }
     }
 }

@@ -1,7 +1,7 @@
 //! Invented facts about bars and turns: one of every kind that version 2 of the wire form brought.
 use crate::invented::from_pins;
 use domain::believed::{BarWord, Disc, Said, Stacks};
-use domain::shown::{LifterPart, Shown, ShownOrder, ShownScreen};
+use domain::shown::{LifterPart, OwnPage, Shown, ShownOrder, ShownScreen, WhyPart};
 use domain::{Fact, LiftNo};
 
 fn stacks() -> Stacks {
@@ -72,5 +72,8 @@ pub(crate) fn facts() -> Vec<Fact> {
         shown(lifter(LifterPart::Due)),
         shown(lifter(LifterPart::Moved(true))),
         shown(lifter(LifterPart::Holds(vec![0, 2]))),
+        shown(lifter(LifterPart::History("rack pull".to_owned()))),
+        shown(lifter(LifterPart::Why(no, WhyPart::Next))),
+        shown(ShownScreen::Own(OwnPage::Panel)),
     ]
 }

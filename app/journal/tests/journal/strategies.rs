@@ -7,7 +7,7 @@ use domain::prescription::{LoadWish, SetGroup};
 use domain::rotation::{CalledTurn, Station};
 use domain::settle::Settled;
 use domain::sheet::{BarSheet, HookSheet, Overlap, PinSheet, Rated, RungKind, Warning};
-use domain::shown::{LifterPart, Shown, ShownOrder, ShownScreen};
+use domain::shown::{LifterPart, OwnPage, Shown, ShownOrder, ShownScreen, WhyPart};
 use domain::steady::BootId;
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
@@ -16,6 +16,7 @@ use domain::{
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
+use proptest::sample::select;
 
 pub(crate) fn mass() -> impl Strategy<Value = Mass> {
     any::<i64>().prop_map(Mass::from_ng)
@@ -279,6 +280,15 @@ fn word() -> impl Strategy<Value = BarWord> {
 }
 
 fn shown() -> impl Strategy<Value = Shown> {
+    let lift = || any::<u32>().prop_map(LiftNo);
+    let why = select(vec![WhyPart::Next, WhyPart::Split, WhyPart::Single]);
+    let own = select(vec![
+        OwnPage::Panel,
+        OwnPage::About,
+        OwnPage::Lan,
+        OwnPage::Meet,
+        OwnPage::Desk,
+    ]);
     let part = prop_oneof![
         Just(LifterPart::Due),
         Just(LifterPart::SetUp),
@@ -286,11 +296,14 @@ fn shown() -> impl Strategy<Value = Shown> {
         any::<bool>().prop_map(LifterPart::Moved),
         Just(LifterPart::Turn),
         vec(any::<u16>(), 0..4).prop_map(LifterPart::Holds),
+        text().prop_map(LifterPart::History),
+        (lift(), why).prop_map(|(no, part)| LifterPart::Why(no, part)),
     ];
     let screen = prop_oneof![
         Just(ShownScreen::All),
         Just(ShownScreen::Floor),
         (text(), part).prop_map(|(name, part)| ShownScreen::Lifter(name, part)),
+        own.prop_map(ShownScreen::Own),
     ];
     let order = (text(), text(), date(), stacks()).prop_map(|(rack, bar, date, to)| ShownOrder {
         rack,
@@ -298,7 +311,6 @@ fn shown() -> impl Strategy<Value = Shown> {
         date,
         to,
     });
-    let lift = || any::<u32>().prop_map(LiftNo);
     let eye = (
         option::of((lift(), any::<u16>())),
         option::of(lift()),

@@ -43,18 +43,21 @@ impl Kiosk {
         };
         self.follow_top();
         self.decide_next();
-        let first = matches!(command, Command::Undo(_) | Command::Claim(_)).then_some(no);
+        let first = if matches!(command, Command::Return(_)) {
+            self.owner.state().up_again(no)
+        } else {
+            matches!(command, Command::Undo(_) | Command::Claim(_)).then_some(no)
+        };
         let here = self.owner.state().lifts.get(&no).map(station_of);
         self.replan(first, here.as_ref());
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
         match command {
-            Command::Undo(_) => stage.show(&self.scene(&time), no),
+            Command::Undo(_) | Command::Return(_) => stage.show(&self.scene(&time), no),
             Command::BeginLift(_)
             | Command::SettleLoad { .. }
             | Command::Pass(_)
-            | Command::Claim(_)
-            | Command::Return(_) => {}
+            | Command::Claim(_) => {}
             Command::Lengthen { .. } | Command::Defer(_) | Command::Leave(_) => {
                 stage.follow(&self.scene(&time), no, false);
             }
@@ -88,10 +91,10 @@ impl Kiosk {
         self.decide_next();
         let first = match unshown {
             Unshown::Undo(no) | Unshown::Claim(no) => Some(no),
+            Unshown::Return(no) => self.owner.state().up_again(no),
             Unshown::Entry(_)
             | Unshown::Load(_)
             | Unshown::PutOff(_)
-            | Unshown::Return
             | Unshown::Begin
             | Unshown::Pass
             | Unshown::Word
@@ -294,9 +297,9 @@ fn happened_at(state: &State, unshown: Unshown) -> Option<Station> {
         | Unshown::Undo(no)
         | Unshown::Load(no)
         | Unshown::PutOff(no)
-        | Unshown::Claim(no) => state.lifts.get(&no),
+        | Unshown::Claim(no)
+        | Unshown::Return(no) => state.lifts.get(&no),
         Unshown::Begin => state.lifts.get(&LiftNo(state.last_no)),
-        Unshown::Return => runs().max_by_key(|run| run.attendance.here_since),
         Unshown::Pass => runs().max_by_key(|run| run.attendance.passed_at),
         Unshown::Word | Unshown::WordUndone => None,
     };

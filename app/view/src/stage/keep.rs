@@ -1,10 +1,11 @@
 //! What the screen showed, as kept in the journal, and back: after a restart it shows the same.
 use super::{Due, PadOpen, Stage, last_touched};
+use crate::aside::Aside;
 use crate::floor::up_orders;
 use crate::scene::Scene;
 use domain::PlateFace;
 use domain::believed::{Disc, Stacks};
-use domain::shown::{LifterPart, Shown, ShownOrder, ShownScreen};
+use domain::shown::{LifterPart, OwnPage, Shown, ShownOrder, ShownScreen};
 use domain::state::{LiftRun, Unshown};
 
 impl Stage {
@@ -42,29 +43,36 @@ impl Stage {
         match &shown.screen {
             ShownScreen::All => {}
             ShownScreen::Floor => stage.floor = true,
+            ShownScreen::Own(page) => stage.aside = Some(own_page(*page)),
             ShownScreen::Lifter(name, part) => {
                 stage.lifter = Some(name.clone());
-                stage.setup_again = *part == LifterPart::SetUp;
-                stage.pad = match part {
-                    LifterPart::Due | LifterPart::SetUp => None,
-                    LifterPart::Reps => Some(PadOpen::Reps),
-                    LifterPart::Moved(through) => Some(PadOpen::Moved { through: *through }),
-                    LifterPart::Turn => Some(PadOpen::Turn),
-                    LifterPart::Holds(plates) => Some(PadOpen::Holds(plates.clone())),
-                };
+                stage.open_part(part);
             }
         }
         stage
     }
 
-    /// What is shown now, to be kept; what is looked at beside the ladder counts as what is under
-    /// it. With `board` the floor is seen elsewhere too.
+    fn open_part(&mut self, part: &LifterPart) {
+        match part {
+            LifterPart::Due => {}
+            LifterPart::SetUp => self.setup_again = true,
+            LifterPart::Reps => self.pad = Some(PadOpen::Reps),
+            LifterPart::Moved(through) => self.pad = Some(PadOpen::Moved { through: *through }),
+            LifterPart::Turn => self.pad = Some(PadOpen::Turn),
+            LifterPart::Holds(plates) => self.pad = Some(PadOpen::Holds(plates.clone())),
+            LifterPart::History(lift) => self.aside = Some(Aside::History(lift.clone())),
+            LifterPart::Why(no, part) => self.aside = Some(Aside::Why(*no, *part)),
+        }
+    }
+
+    /// What is shown now, to be kept. With `board` the floor is seen elsewhere too.
     #[must_use]
     pub fn shown(&self, scene: &Scene<'_>, board: bool) -> Shown {
-        let screen = match &self.lifter {
-            None if self.floor => ShownScreen::Floor,
-            None => ShownScreen::All,
-            Some(lifter) => ShownScreen::Lifter(lifter.clone(), self.part()),
+        let screen = match (&self.lifter, self.own_page()) {
+            (None, Some(page)) => ShownScreen::Own(page),
+            (None, None) if self.floor => ShownScreen::Floor,
+            (None, None) => ShownScreen::All,
+            (Some(lifter), _) => ShownScreen::Lifter(lifter.clone(), self.part()),
         };
         let mut orders = Vec::new();
         if self.aside.is_none() {
@@ -104,20 +112,36 @@ impl Stage {
                 (self.pad, self.early) = (None, None);
                 self.follow(scene, no, false);
             }
-            Unshown::Undo(no) => self.show(scene, no),
+            Unshown::Undo(no) | Unshown::Return(no) => self.show(scene, no),
             Unshown::Load(no) => self.settle = Some((no, false)),
             Unshown::Claim(no) => {
                 let rung = scene.state.lifts.get(&no).and_then(LiftRun::next_rung);
                 (self.pad, self.early) = (None, rung.map(|rung| (no, rung)));
             }
-            Unshown::Return => (self.pad, self.early) = (None, None),
             Unshown::Begin | Unshown::Pass => {}
             Unshown::Word => self.pad = None,
             Unshown::WordUndone => self.early = None,
         }
     }
 
+    const fn own_page(&self) -> Option<OwnPage> {
+        match &self.aside {
+            Some(Aside::Panel) => Some(OwnPage::Panel),
+            Some(Aside::About) => Some(OwnPage::About),
+            Some(Aside::Lan) => Some(OwnPage::Lan),
+            Some(Aside::Meet) => Some(OwnPage::Meet),
+            Some(Aside::Desk(_)) => Some(OwnPage::Desk),
+            Some(Aside::History(_) | Aside::Why(..)) | None => None,
+        }
+    }
+
     fn part(&self) -> LifterPart {
+        match &self.aside {
+            Some(Aside::History(lift)) => return LifterPart::History(lift.clone()),
+            Some(Aside::Why(no, part)) => return LifterPart::Why(*no, *part),
+            Some(Aside::Panel | Aside::About | Aside::Lan | Aside::Meet | Aside::Desk(_))
+            | None => {}
+        }
         match &self.pad {
             _ if self.setup_again => LifterPart::SetUp,
             // Closed by a restart: the question is nobody's to answer then.
@@ -145,6 +169,17 @@ impl Stage {
             | Due::Rest(..)
             | Due::End(_) => Vec::new(),
         }
+    }
+}
+
+/// The page of the kiosk itself; of the coach's desk the door, since the code is asked anew.
+fn own_page(page: OwnPage) -> Aside {
+    match page {
+        OwnPage::Panel => Aside::Panel,
+        OwnPage::About => Aside::About,
+        OwnPage::Lan => Aside::Lan,
+        OwnPage::Meet => Aside::Meet,
+        OwnPage::Desk => Aside::door(),
     }
 }
 

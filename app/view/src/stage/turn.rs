@@ -145,6 +145,11 @@ impl Stage {
         self.shows(run) && self.is_early(scene)
     }
 
+    /// Whether undo takes back what brought up this face: that somebody put their turn off.
+    pub(crate) fn undoes_put_off(&self, run: &LiftRun) -> bool {
+        self.entered == Some(run.no) && run.attendance.put_off().is_some()
+    }
+
     /// Opens later, skip, longer, leave.
     pub(crate) fn open_turn(&mut self, scene: &Scene<'_>, due: &Due<'_>) {
         if self.with_turn(scene, due).is_some() {

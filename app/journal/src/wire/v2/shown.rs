@@ -2,7 +2,7 @@
 use super::bar::StacksV2;
 use crate::wire::WireFault;
 use crate::wire::v1::{present, read_date, write_date};
-use domain::shown::{LifterPart, Shown, ShownOrder, ShownScreen};
+use domain::shown::{LifterPart, OwnPage, Shown, ShownOrder, ShownScreen, WhyPart};
 use domain::{Fact, LiftNo};
 use serde::{Deserialize, Serialize};
 
@@ -30,6 +30,11 @@ enum ScreenV2 {
     All,
     Floor,
     Lifter(String, PartV2),
+    Panel,
+    About,
+    Lan,
+    Meet,
+    Desk,
 }
 
 /// Which part of a lifter's screens.
@@ -42,6 +47,10 @@ enum PartV2 {
     Moved(bool),
     Turn,
     Holds(Vec<u16>),
+    History(String),
+    WhyNext(u32),
+    WhySplit(u32),
+    WhySingle(u32),
 }
 
 /// One order.
@@ -68,6 +77,11 @@ impl ScreenShownV2 {
                 ShownScreen::All => ScreenV2::All,
                 ShownScreen::Floor => ScreenV2::Floor,
                 ShownScreen::Lifter(name, part) => ScreenV2::Lifter(name.clone(), part_of(part)),
+                ShownScreen::Own(OwnPage::Panel) => ScreenV2::Panel,
+                ShownScreen::Own(OwnPage::About) => ScreenV2::About,
+                ShownScreen::Own(OwnPage::Lan) => ScreenV2::Lan,
+                ShownScreen::Own(OwnPage::Meet) => ScreenV2::Meet,
+                ShownScreen::Own(OwnPage::Desk) => ScreenV2::Desk,
             },
             early: shown.early.map(|(no, rung)| (no.0, rung)),
             entered: shown.entered.map(|no| no.0),
@@ -86,6 +100,10 @@ fn part_of(part: &LifterPart) -> PartV2 {
         LifterPart::Moved(through) => PartV2::Moved(*through),
         LifterPart::Turn => PartV2::Turn,
         LifterPart::Holds(plates) => PartV2::Holds(plates.clone()),
+        LifterPart::History(lift) => PartV2::History(lift.clone()),
+        LifterPart::Why(no, WhyPart::Next) => PartV2::WhyNext(no.0),
+        LifterPart::Why(no, WhyPart::Split) => PartV2::WhySplit(no.0),
+        LifterPart::Why(no, WhyPart::Single) => PartV2::WhySingle(no.0),
     }
 }
 
@@ -98,6 +116,10 @@ impl From<PartV2> for LifterPart {
             PartV2::Moved(through) => Self::Moved(through),
             PartV2::Turn => Self::Turn,
             PartV2::Holds(plates) => Self::Holds(plates),
+            PartV2::History(lift) => Self::History(lift),
+            PartV2::WhyNext(no) => Self::Why(LiftNo(no), WhyPart::Next),
+            PartV2::WhySplit(no) => Self::Why(LiftNo(no), WhyPart::Split),
+            PartV2::WhySingle(no) => Self::Why(LiftNo(no), WhyPart::Single),
         }
     }
 }
@@ -121,6 +143,11 @@ impl TryFrom<ScreenShownV2> for Fact {
                 ScreenV2::All => ShownScreen::All,
                 ScreenV2::Floor => ShownScreen::Floor,
                 ScreenV2::Lifter(name, part) => ShownScreen::Lifter(name, part.into()),
+                ScreenV2::Panel => ShownScreen::Own(OwnPage::Panel),
+                ScreenV2::About => ShownScreen::Own(OwnPage::About),
+                ScreenV2::Lan => ShownScreen::Own(OwnPage::Lan),
+                ScreenV2::Meet => ShownScreen::Own(OwnPage::Meet),
+                ScreenV2::Desk => ShownScreen::Own(OwnPage::Desk),
             },
             early: body.early.map(|(no, rung)| (LiftNo(no), rung)),
             entered: body.entered.map(LiftNo),
