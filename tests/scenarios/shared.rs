@@ -149,3 +149,33 @@ fn what_is_said_by_hand_of_one_bar_puts_another_in_doubt_where_both_cannot_be() 
     tap(&mut rehearsal, "the bar holds this");
     assert_eq!(doubted(&rehearsal), Some(true), "there is one pair of them");
 }
+
+#[test]
+fn other_plates_of_the_same_load_and_height_stay_on() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut rehearsal = open(folder.path());
+    tap(&mut rehearsal, "Tevita");
+    let asked = press(&mut rehearsal, Deed::Start);
+    assert_eq!(asked.left, Some(vec!["45 lb".to_owned()]), "{asked:?}");
+
+    let says = |rehearsal: &mut Rehearsal, plates: &[&str]| {
+        press(rehearsal, Deed::Holds);
+        for plate in plates {
+            tap(rehearsal, &format!("+ {plate}"));
+        }
+        tap(rehearsal, "the bar holds this")
+    };
+    // As heavy and as high: nobody need touch it, and the set is of what hangs there.
+    let face = says(&mut rehearsal, &["25", "10", "10"]);
+    let there = ["25 lb", "10 lb", "10 lb"].map(str::to_owned);
+    assert_eq!(face.left.as_deref(), Some(&there[..]), "{face:?}");
+    let moved = face.take_off.iter().chain(&face.put_on);
+    let mut moved = moved.flat_map(|both| both.left.iter().chain(&both.right));
+    assert_eq!(moved.next(), None, "{face:?}");
+    assert_eq!(face.load, asked.load);
+    // As heavy with smaller plates, or lighter: that is changed.
+    for other in [["35", "5", "5"], ["25", "10", "5"]] {
+        let face = says(&mut rehearsal, &other);
+        assert_eq!(face.left, asked.left, "{face:?}");
+    }
+}

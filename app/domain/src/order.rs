@@ -179,15 +179,21 @@ pub(crate) fn elsewhere<'s>(
     others.map(|(name, known)| (name, &known.holds)).collect()
 }
 
-/// Which plates make `stack` on both sides: those that are on already stay where they are, and of
-/// weighed plates those are chosen with which the sides differ least. The same until the state
+/// Which plates make `stack` on both sides: those that are on already stay where they are, other
+/// plates of the same load and height too, and of weighed plates those are chosen with which the sides differ least. The same until the state
 /// changes.
 #[must_use]
 pub fn wanted(gym: &Gym, state: &State, run: &LiftRun, stack: &[PlateFace], on: &Stacks) -> Stacks {
     let sheet = &run.sheet;
     let rack = gym.racks.iter().find(|rack| rack.name == sheet.rack);
     let set = rack.and_then(|rack| gym.plate_sets.iter().find(|s| s.name == rack.plates));
-    let Some(set) = set.filter(|set| !set.weighed.is_empty()) else {
+    let weighed = set.map_or(&[][..], |set| &set.weighed);
+    let is_weighed = |face: &PlateFace| weighed.iter().any(|p| p.nominal == face.mass);
+    let side = on.faces();
+    if serves(&side, stack) && !side.iter().any(is_weighed) {
+        return Stacks::alike(&side);
+    }
+    let Some(set) = set.filter(|_| !weighed.is_empty()) else {
         return Stacks::alike(stack);
     };
     let kept = kept(stack, on);
@@ -201,6 +207,13 @@ pub fn wanted(gym: &Gym, state: &State, run: &LiftRun, stack: &[PlateFace], on: 
         own: &own_marks(set, run, bar, stack),
     };
     chooser.stacks(bar)
+}
+
+/// Whether other plates serve as well as `stack`: as heavy, and the bar starts as high.
+fn serves(side: &[PlateFace], stack: &[PlateFace]) -> bool {
+    let mass = |side: &[PlateFace]| side.iter().map(|face| face.mass).sum::<Mass>();
+    let largest = |side: &[PlateFace]| side.iter().map(|face| face.diameter).max();
+    mass(side) == mass(stack) && largest(side) == largest(stack)
 }
 
 /// The plates of `on` that stay for `stack`: the same number on both sides.
