@@ -2,7 +2,6 @@
 use super::people::People;
 use super::plates::Task;
 use domain::attendance::Attendance;
-use domain::event::LiftNo;
 use kiosk::rehearse::{Answer, Line};
 use view::Deed;
 
@@ -34,7 +33,7 @@ impl People {
         let Some(deed) = self.dice.pick(&OF_TURN).copied() else {
             return;
         };
-        let runs = self.attendances();
+        let said = self.attendances(before.lifter.as_ref());
         // On a slow disk, or where the face changed under the finger, a tap is not heard: they look.
         for _ in 0..LOOKS {
             if !self.press(deed) {
@@ -59,15 +58,16 @@ impl People {
                 .push(format!("{deed:?} led from {before:?} to {now:?}"));
         }
         let puts_off = matches!(deed, Deed::Later | Deed::Longer | Deed::Leave);
-        if puts_off && runs != self.attendances() && self.dice.chance(30) {
+        if puts_off && said != self.attendances(before.lifter.as_ref()) && self.dice.chance(30) {
             self.takes_turn_back(&before, deed);
         }
     }
 
-    /// How it stands with everybody's turn, by their lifts.
-    fn attendances(&self) -> Vec<(LiftNo, Attendance)> {
+    /// How it stands with the turns of a lifter, by their lifts.
+    fn attendances(&self, lifter: Option<&String>) -> Vec<Attendance> {
         let lifts = self.rehearsal.kiosk().state().lifts.values();
-        lifts.map(|run| (run.no, run.attendance)).collect()
+        let own = lifts.filter(|run| Some(&run.sheet.lifter) == lifter);
+        own.map(|run| run.attendance).collect()
     }
 
     /// The turn was put off by a slip of the finger, and that is taken back at once, from whatever
@@ -77,13 +77,9 @@ impl People {
         let sets = self.face.sets_logged;
         for _ in 0..LOOKS {
             self.undo_by(1, 0);
-            let own = self.face.lifter == before.lifter;
-            let put_off = self.attendances().into_iter();
-            let mut put_off = put_off.filter(|(_, here)| here.put_off().is_some());
-            if own && put_off.next().is_none() {
-                break;
-            }
-            if !self.looks_again(sets) {
+            let here = self.attendances(before.lifter.as_ref());
+            let stands = here.iter().any(|here| here.put_off().is_some());
+            if !stands || !self.looks_again(sets) {
                 break;
             }
         }
