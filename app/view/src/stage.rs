@@ -12,6 +12,7 @@ use domain::event::{Hold, LiftNo};
 use domain::state::LiftRun;
 
 mod due;
+mod follow;
 mod keep;
 mod turn;
 
@@ -75,7 +76,8 @@ impl Stage {
 
     fn meaning(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
         if let Some(there) = Self::straight_to(tap) {
-            *self = there;
+            let settle = self.kept_load();
+            *self = Self { settle, ..there };
             return None;
         }
         if self.aside.is_some() {
@@ -193,42 +195,6 @@ impl Stage {
                 .run(lifter)
                 .filter(|_| !matches!(self.due(scene), Due::Fresh(_))),
             None => scene.runs().max_by_key(|run| last_touched(run)),
-        }
-    }
-
-    /// After an entry of the lift `no`, or its end was seen, or its turn was put off: whoever is
-    /// first at that station is shown. A moved back and the end of a lift are shown first.
-    pub fn follow(&mut self, scene: &Scene<'_>, no: LiftNo, entered: bool) {
-        let Some(run) = scene.state.lifts.get(&no) else {
-            return;
-        };
-        // Nobody else is shown before this one has said how hard it was, or closed the question.
-        if entered && run.effort_asked().is_some() && self.shows(run) {
-            self.pad = Some(PadOpen::Effort);
-            return;
-        }
-        if run.awaits_decision() || (run.is_over() && self.seen_end != Some(no)) {
-            return;
-        }
-        if let Some(next) = scene.first_before(run) {
-            let seen_end = self.seen_end;
-            let lifter = Some(next.sheet.lifter.clone());
-            *self = Self {
-                lifter,
-                entered: Some(no),
-                seen_end,
-                ..Self::default()
-            };
-        }
-    }
-
-    /// After an undo of the lift `no`: its lifter is shown.
-    pub fn show(&mut self, scene: &Scene<'_>, no: LiftNo) {
-        if let Some(run) = scene.state.lifts.get(&no) {
-            *self = Self {
-                lifter: Some(run.sheet.lifter.clone()),
-                ..Self::default()
-            };
         }
     }
 

@@ -53,7 +53,8 @@ impl Kiosk {
         let time = self.time_of_day();
         let mut stage = self.stage.clone();
         match command {
-            Command::Undo(_) | Command::Return(_) => stage.show(&self.scene(&time), no),
+            Command::Undo(_) => stage.show(&self.scene(&time), no),
+            Command::Return(_) => stage.show_again(&self.scene(&time), no),
             Command::BeginLift(_)
             | Command::SettleLoad { .. }
             | Command::Pass(_)

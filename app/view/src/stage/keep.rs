@@ -112,7 +112,8 @@ impl Stage {
                 (self.pad, self.early) = (None, None);
                 self.follow(scene, no, false);
             }
-            Unshown::Undo(no) | Unshown::Return(no) => self.show(scene, no),
+            Unshown::Undo(no) => self.show(scene, no),
+            Unshown::Return(no) => self.show_again(scene, no),
             Unshown::Load(no) => self.settle = Some((no, false)),
             Unshown::Claim(no) => {
                 let rung = scene.state.lifts.get(&no).and_then(LiftRun::next_rung);
