@@ -71,7 +71,7 @@ impl People {
     }
 
     /// The turn was put off by a slip of the finger, and that is taken back at once, from whatever
-    /// is shown now: no set goes with it, and the lifter is shown as if nothing had been said.
+    /// is shown now: no set goes with it, and the lifter is shown again.
     fn takes_turn_back(&mut self, before: &Answer, deed: Deed) {
         self.note("turn back", deed.word());
         let sets = self.face.sets_logged;
@@ -84,7 +84,9 @@ impl People {
             }
         }
         let (own, now) = (self.face.lifter == before.lifter, &self.face);
-        let back = own && now.sets_logged == sets && now.load == before.load;
+        // Whoever had gone before the rest was over may be asked for the load again.
+        let same = now.load == before.load || now.screen == "settle";
+        let back = own && now.sets_logged == sets && same;
         if before.screen == "bar" && !back {
             let fault = format!("{deed:?} cannot be taken back: {before:?}, then {now:?}");
             self.fault(fault);
