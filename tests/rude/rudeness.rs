@@ -57,8 +57,10 @@ impl People {
                 .faults
                 .push(format!("{deed:?} led from {before:?} to {now:?}"));
         }
-        let puts_off = matches!(deed, Deed::Later | Deed::Longer | Deed::Leave);
-        if puts_off && said != self.attendances(before.lifter.as_ref()) && self.dice.chance(30) {
+        if deed != Deed::Skip
+            && said != self.attendances(before.lifter.as_ref())
+            && self.dice.chance(30)
+        {
             self.takes_turn_back(&before, deed);
         }
     }
@@ -78,7 +80,9 @@ impl People {
         for _ in 0..LOOKS {
             self.undo_by(1, 0);
             let here = self.attendances(before.lifter.as_ref());
-            let stands = here.iter().any(|here| here.put_off().is_some());
+            let stands = here
+                .iter()
+                .any(|here| here.claimed || here.said().is_some());
             if !stands || !self.looks_again(sets) {
                 break;
             }
@@ -87,7 +91,8 @@ impl People {
         // Whoever had gone before the rest was over may be asked for the load again.
         let same = now.load == before.load || now.screen == "settle";
         let back = own && now.sets_logged == sets && same;
-        if before.screen == "bar" && !back {
+        let claims = deed == Deed::Mine && now.sets_logged != sets;
+        if (before.screen == "bar" && deed != Deed::Mine && !back) || claims {
             let fault = format!("{deed:?} cannot be taken back: {before:?}, then {now:?}");
             self.fault(fault);
         }

@@ -222,3 +222,18 @@ fn after_a_moved_back_what_is_due_is_kept_and_more_is_called_too_early() {
         ("190", "double overhand")
     );
 }
+
+/// Keeping the plan's load is no entry, and undo takes it back before any set.
+#[test]
+fn a_load_that_was_kept_by_mistake_is_asked_again() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    let settle = up_to_the_choice(&bench, "Hamza");
+    let sets = bench.sets();
+    bench.tap(&settle.main);
+    assert_eq!(bench.screen(), "rest");
+    bench.tap("undo");
+    assert_eq!((bench.screen(), bench.sets()), ("settle", sets));
+    bench.tap("undo");
+    assert_eq!(bench.sets(), sets - 1, "then the last warm-up");
+}

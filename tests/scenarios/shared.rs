@@ -179,3 +179,47 @@ fn other_plates_of_the_same_load_and_height_stay_on() {
         assert_eq!(face.left, asked.left, "{face:?}");
     }
 }
+
+#[test]
+fn a_bar_that_was_loaded_as_nobody_should_stops_no_turn() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut rehearsal = open(folder.path());
+    tap(&mut rehearsal, "Hamza");
+    press(&mut rehearsal, Deed::Start);
+    tap(&mut rehearsal, "all lifters");
+    tap(&mut rehearsal, HEAVY);
+    press(&mut rehearsal, Deed::Start);
+    tap(&mut rehearsal, "switch to Hamza");
+    press(&mut rehearsal, Deed::Holds);
+    // A heavier plate outside a lighter one.
+    for plate in ["+ 25", "+ 5", "+ 20", "+ 25"] {
+        tap(&mut rehearsal, plate);
+    }
+    tap(&mut rehearsal, "the bar holds this");
+    tap(&mut rehearsal, &format!("switch to {HEAVY}"));
+    let face = press(&mut rehearsal, Deed::Mine);
+    assert_eq!(face.screen, "bar", "{face:?}");
+}
+
+#[test]
+fn three_bars_in_use_are_all_told_on_the_floor() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let mut rehearsal = open(folder.path());
+    let three = ["Hamza", LIGHT, "Tevita"];
+    for who in three {
+        if rehearsal.face().screen != "choose" {
+            tap(&mut rehearsal, "all lifters");
+        }
+        tap(&mut rehearsal, who);
+        press(&mut rehearsal, Deed::Start);
+    }
+    tap(&mut rehearsal, "all lifters");
+    tap(&mut rehearsal, "floor");
+    let view::Screen::Floor(floor) = &rehearsal.frame().screen else {
+        panic!("not the floor")
+    };
+    let told = format!("{floor:?}");
+    for who in three {
+        assert!(told.contains(who), "{who} is not told: {told}");
+    }
+}

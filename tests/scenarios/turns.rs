@@ -289,3 +289,54 @@ fn a_turn_put_off_by_mistake_comes_back_by_undo() {
         assert_eq!(back.undo_detail, before.undo_detail, "{word}");
     }
 }
+
+/// Whoever claims the turn by mistake, or says by mistake that they are back, goes back to where
+/// they stood: the order is as it was, and nobody's lift falls.
+#[test]
+fn a_claim_and_a_return_are_taken_back_by_undo() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    let two = two_begun(&bench);
+    let up = bench.frame().lifter;
+    let other = two.iter().find(|name| **name != up).expect("the other");
+    let switch = |to: &str| bench.tap(&format!("switch to {to}"));
+
+    switch(other);
+    let waits = bench.frame();
+    bench.tap("my turn now");
+    assert_eq!(bench.screen(), "bar");
+    assert_eq!(bench.frame().undo_detail, "my turn now");
+    bench.tap("undo");
+    assert_eq!(bench.frame().screen, waits.screen, "they wait again");
+    switch(&up);
+    assert_eq!(bench.screen(), "bar", "{up} is up again");
+
+    bench.tap("later, skip...");
+    bench.tap("I am leaving");
+    switch(&up);
+    let away = bench.frame();
+    bench.tap("I am back");
+    assert_eq!(bench.frame().undo_detail, "I am back");
+    bench.tap("undo");
+    if bench.frame().lifter != up {
+        switch(&up);
+    }
+    assert_eq!(bench.frame().screen, away.screen, "they are away again");
+}
+
+/// Somebody who is shown already is tapped once more: what undo takes back stays.
+#[test]
+fn a_tap_on_the_shown_name_changes_nothing() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let bench = Bench::start(folder.path(), &evening());
+    two_begun(&bench);
+    bench.tap("later, skip...");
+    bench.tap("later");
+    let before = bench.frame();
+    bench.tap(&format!("switch to {}", before.lifter));
+    let now = bench.frame();
+    assert_eq!(
+        (now.undo_detail, now.screen),
+        (before.undo_detail, before.screen)
+    );
+}

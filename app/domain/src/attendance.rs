@@ -1,5 +1,6 @@
 //! Whether a lifter under way is there for their turn: put off, passed over, away, or asking for a
 //! longer rest.
+use crate::event::LiftNo;
 use crate::moment::Moment;
 
 /// The longest that somebody may ask for at once, seconds.
@@ -12,13 +13,15 @@ pub const PASSES_MOST: u8 = 2;
 
 /// What somebody said of their turn that can be taken back.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum PutOff {
+pub enum TurnWord {
     /// Others first.
     Later,
     /// A longer rest.
     Longer,
     /// Gone for now.
     Leaving,
+    /// There again.
+    Back,
 }
 
 /// How it stands with a lifter's turn.
@@ -39,9 +42,11 @@ pub struct Attendance {
     /// Whether they said that their turn is now, rested or not: it stays theirs until the set is
     /// entered, or they say otherwise, or do not come.
     pub claimed: bool,
-    /// When they put their turn off while the bar was theirs: whoever takes that back has it again,
-    /// where nobody has lifted since.
-    pub up_until: Option<Moment>,
+    /// Whether they came back from where they were, and have said nothing else since.
+    pub back: bool,
+    /// Whose turn it was when they put theirs off or claimed it, and when: whoever takes that back
+    /// leaves the order as it was, where nobody has lifted since.
+    pub was_up: Option<(LiftNo, Moment)>,
 }
 
 impl Attendance {
@@ -54,28 +59,34 @@ impl Attendance {
     /// Whoever says something of their turn is there, and claims it no longer.
     const fn speak(&mut self) {
         (self.passes, self.passed_at) = (0, None);
-        self.claimed = false;
+        (self.claimed, self.back) = (false, false);
     }
 
-    /// What they said last of their turn, where it still holds: nothing where a clock passed them
-    /// over.
+    /// Whether they have said something of their turn that still holds.
+    pub(crate) const fn is_said(&self) -> bool {
+        self.claimed || self.said().is_some()
+    }
+
+    /// What they said last of their turn but that it is now, where it still holds: nothing where a
+    /// clock passed them over.
     #[must_use]
-    pub const fn put_off(&self) -> Option<PutOff> {
+    pub const fn said(&self) -> Option<TurnWord> {
         match self {
             Self { passes: 1.., .. } => None,
-            Self { away: true, .. } => Some(PutOff::Leaving),
-            Self { deferred: true, .. } => Some(PutOff::Later),
+            Self { away: true, .. } => Some(TurnWord::Leaving),
+            Self { deferred: true, .. } => Some(TurnWord::Later),
             Self {
                 not_before: Some(_),
                 ..
-            } => Some(PutOff::Longer),
+            } => Some(TurnWord::Longer),
+            Self { back: true, .. } => Some(TurnWord::Back),
             Self { .. } => None,
         }
     }
 
     /// They were called and did not come.
     pub(crate) const fn pass(&mut self, at: Moment) {
-        self.up_until = None;
+        (self.was_up, self.back) = (None, false);
         self.deferred = true;
         self.claimed = false;
         self.passes = self.passes.saturating_add(1);
@@ -96,26 +107,31 @@ impl Attendance {
         self.away = true;
     }
 
-    /// They are there, for their turn: back, or what they said of it is taken back. A longer rest
-    /// outlasts their absence.
+    /// They are there, for their turn.
     pub(crate) const fn come(&mut self, at: Moment) {
-        let not_before = if self.away { self.not_before } else { None };
         *self = Self {
             away: false,
             deferred: false,
             passes: 0,
             passed_at: None,
-            not_before,
+            not_before: self.not_before,
             here_since: Some(at),
             claimed: false,
-            up_until: self.up_until,
+            back: self.away,
+            was_up: self.was_up,
         };
+    }
+
+    /// Nothing that they said of their turn holds.
+    pub(crate) const fn unsay(&mut self, at: Moment) {
+        self.come(at);
+        (self.not_before, self.back) = (None, false);
     }
 
     /// They claim their turn: whatever they asked for before is over.
     pub(crate) const fn claim(&mut self, at: Moment) {
         self.come(at);
-        (self.not_before, self.up_until) = (None, None);
-        self.claimed = true;
+        self.not_before = None;
+        (self.claimed, self.back) = (true, false);
     }
 }

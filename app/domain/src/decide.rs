@@ -156,6 +156,8 @@ pub enum Command {
     Leave(LiftNo),
     /// Be back.
     Return(LiftNo),
+    /// Take back what was said last of a turn.
+    UnsayTurn(LiftNo),
     /// Keep what the screen shows.
     Show(Box<Shown>),
     /// Say something of a lifter beside loads.
@@ -233,7 +235,8 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         | Command::Claim(_)
         | Command::Lengthen { .. }
         | Command::Leave(_)
-        | Command::Return(_)) => turns::fact(state, command)?,
+        | Command::Return(_)
+        | Command::UnsayTurn(_)) => turns::fact(state, command)?,
         Command::Show(shown) => Fact::ScreenShown(shown),
         Command::SayCoach(word) => Fact::CoachSaid(Box::new(word.checked(state)?)),
         Command::Day(command) => return days::decide(state, command, now),

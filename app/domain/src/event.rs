@@ -189,6 +189,11 @@ pub enum Fact {
         /// Of which lift.
         no: LiftNo,
     },
+    /// What a lifter said last of their turn was taken back.
+    TurnUnsaid {
+        /// Of which lift.
+        no: LiftNo,
+    },
     /// The screen showed something else than before.
     ScreenShown(Box<Shown>),
     /// The coach said something of a lifter beside loads.

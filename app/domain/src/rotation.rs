@@ -140,13 +140,19 @@ pub fn ask(
         }
     });
     let on_bar = state.plates_on(&station.bar, date);
+    let equipment = Equipment {
+        bar_and_collars: sheet.bar.mass + sheet.bar.collars,
+        sleeve: Some(sheet.bar.sleeve),
+        big_inside: plates.big_inside,
+        plates: free_kinds(gym, state, station, (date, &on_bar), plates),
+    };
+    // What somebody put on as nobody should comes off first.
+    let mut standing = places(plates, &on_bar)?;
+    while equipment.broken_by(&standing).is_some() {
+        standing.pop();
+    }
     let problem = Problem {
-        equipment: Equipment {
-            bar_and_collars: sheet.bar.mass + sheet.bar.collars,
-            sleeve: Some(sheet.bar.sleeve),
-            big_inside: plates.big_inside,
-            plates: free_kinds(gym, state, station, (date, &on_bar), plates),
-        },
+        equipment,
         loaders: if runs.len() > 1 {
             Loaders::Two
         } else {
@@ -159,7 +165,7 @@ pub fn ask(
         lifters: lifters.collect(),
         standing: Standing {
             now_ns: ns(now),
-            on_bar: places(plates, &on_bar)?,
+            on_bar: standing,
             hole: state.hole_set(&station.rack, date),
             called: called(state, station, &runs, (first, now)),
         },

@@ -112,14 +112,15 @@ impl State {
             Fact::EntryUndone { no } => self.undo(*no),
             Fact::BarSaid(word) => self.hear(word, at),
             Fact::BarWordUndone { bar } => self.unhear(bar),
-            Fact::TurnDeferred { no } => self.put_off(*no, at, Attendance::defer),
+            Fact::TurnDeferred { no } => self.speak(*no, at, Attendance::defer),
             Fact::TurnPassed { no } => self.attend(*no, |here| here.pass(at)),
-            Fact::TurnClaimed { no } => self.attend(*no, |here| here.claim(at)),
+            Fact::TurnClaimed { no } => self.speak(*no, at, |here| here.claim(at)),
             Fact::RestLengthened { no, seconds } => {
-                self.put_off(*no, at, |here| here.lengthen(at, *seconds));
+                self.speak(*no, at, |here| here.lengthen(at, *seconds));
             }
-            Fact::LifterLeft { no } => self.put_off(*no, at, Attendance::leave),
-            Fact::LifterReturned { no } => self.attend(*no, |here| here.come(at)),
+            Fact::LifterLeft { no } => self.speak(*no, at, Attendance::leave),
+            Fact::LifterReturned { no } => self.speak(*no, at, |here| here.come(at)),
+            Fact::TurnUnsaid { no } => self.unsay(*no, at),
             Fact::ScreenShown(shown) => self.show(shown, at),
             Fact::CoachSaid(word) => self.hear_coach(word),
             Fact::ClockAnchored {

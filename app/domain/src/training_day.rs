@@ -100,7 +100,8 @@ pub(crate) const fn touches(fact: &Fact) -> Option<LiftNo> {
         | Fact::TurnClaimed { no }
         | Fact::RestLengthened { no, .. }
         | Fact::LifterLeft { no }
-        | Fact::LifterReturned { no } => Some(*no),
+        | Fact::LifterReturned { no }
+        | Fact::TurnUnsaid { no } => Some(*no),
         Fact::FileTaken { .. }
         | Fact::PlanTaken { .. }
         | Fact::DayCleared { .. }

@@ -218,6 +218,7 @@ fn any_command() -> impl Strategy<Value = Command> {
         2 => (no.clone(), 0_u16..4).prop_map(|(no, rung)| settle(no, rung)),
         1 => no.clone().prop_map(Command::Leave),
         1 => no.clone().prop_map(Command::Return),
+        1 => no.clone().prop_map(Command::UnsayTurn),
         2 => no.clone().prop_map(Command::Undo),
         2 => day_command(no).prop_map(Command::Day),
     ]
@@ -294,6 +295,7 @@ proptest! {
                 | Command::Lengthen { .. }
                 | Command::Leave(_)
                 | Command::Return(_)
+                | Command::UnsayTurn(_)
                 | Command::SayCoach(_)
                 | Command::Show(_)
                 | Command::Day(_) => None,

@@ -89,7 +89,7 @@ pub(crate) fn end(scene: &Scene<'_>, run: &LiftRun) -> End {
     End {
         headline: if run.is_left_open() {
             say.say(p::days::LEFT_OPEN_CLOSED)
-        } else if passed.is_empty() {
+        } else if !passed.iter().any(|e| matches!(e, Entered::Set { .. })) {
             say.say(p::NOTHING_DONE)
         } else {
             last_words(say, run)

@@ -16,7 +16,7 @@ use domain::state::LiftRun;
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Floor {
-    /// One rack, or two side by side; more are not shown.
+    /// One rack, or two side by side; of more, who is up is told in a line.
     pub racks: Vec<FloorRack>,
     /// A sentence when nobody lifts, or empty.
     pub empty: String,
@@ -84,7 +84,7 @@ pub const fn then_shown(racks: usize) -> usize {
 /// one rack is shown where no other rack needs the place.
 #[must_use]
 pub fn floor(scene: &Scene<'_>) -> Floor {
-    let shown = shown_stations(scene);
+    let (shown, more) = shown_stations(scene);
     let empty = if shown.is_empty() {
         scene.language().say(p::NOBODY_YET)
     } else {
@@ -102,14 +102,24 @@ pub fn floor(scene: &Scene<'_>) -> Floor {
         name: name(at),
         ..rack(scene, at)
     });
-    Floor {
-        racks: racks.collect(),
-        empty,
+    let mut racks: Vec<FloorRack> = racks.collect();
+    if let Some(last) = racks.last_mut() {
+        let also = more.iter().filter_map(|station| also_up(scene, station));
+        last.without_turn.extend(also);
     }
+    Floor { racks, empty }
 }
 
-/// The bars whose turns are shown, at most two.
-fn shown_stations(scene: &Scene<'_>) -> Vec<Station> {
+/// Who is up at a bar for which there is no room.
+fn also_up(scene: &Scene<'_>, station: &Station) -> Option<String> {
+    let up = scene.run_first(station)?;
+    let words = [&station.rack, &station.bar, &up.sheet.lifter];
+    let words = words.map(String::as_str);
+    Some(scene.language().fill(p::ALSO_UP, &words))
+}
+
+/// The bars whose turns are shown, at most two, and the others.
+fn shown_stations(scene: &Scene<'_>) -> (Vec<Station>, Vec<Station>) {
     let mut open: Vec<Station> = stations(scene.state, scene.date).into_iter().collect();
     open.retain(|station| scene.run_first(station).is_some());
     open.sort_by_key(|station| usize::MAX - lifters(scene, station));
@@ -123,9 +133,9 @@ fn shown_stations(scene: &Scene<'_>) -> Vec<Station> {
         }
     }
     shown.append(&mut second);
-    shown.truncate(RACKS_MAX);
+    let more = shown.split_off(shown.len().min(RACKS_MAX));
     shown.sort();
-    shown
+    (shown, more)
 }
 
 /// How many lifters share a station.
@@ -243,7 +253,7 @@ fn floor_turn(scene: &Scene<'_>, run: &LiftRun, rung: usize, place: usize) -> Fl
 
 /// The orders of all turns that are up on the floor.
 pub(crate) fn up_orders(scene: &Scene<'_>) -> Vec<ShownOrder> {
-    let shown = shown_stations(scene).into_iter();
+    let shown = shown_stations(scene).0.into_iter();
     let orders = shown.filter_map(|station| {
         let turn = scene.state.rotation(&station).first()?;
         let run = scene.state.lifts.get(&turn.no)?;

@@ -29,7 +29,7 @@ use crate::stop::stop;
 use crate::turn_pad::{TurnPad, turn_pad};
 use crate::why::Why;
 use crate::words;
-use domain::attendance::PutOff;
+use domain::attendance::TurnWord;
 use domain::rotation::station_of;
 use domain::state::{Entered, LiftRun};
 
@@ -231,17 +231,18 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
     let Some(run) = stage.undoes(scene) else {
         return Default::default();
     };
-    if stage.takes_back_go(scene, run) && scene.word_to_undo(run).is_none() {
-        return (say.say(p::UNDO), say.say(p::GO_NOW));
-    }
-    let put_off = run.attendance.put_off();
-    let last = run.entries.last().map(|e| e.what);
-    let word = scene.word_to_undo(run).is_some() && !stage.undoes_put_off(run);
-    let what = match last {
-        _ if word => say.say(p::THE_WORD),
-        _ if put_off == Some(PutOff::Later) => say.say(p::LATER),
-        _ if put_off == Some(PutOff::Longer) => say.say(p::LONGER),
-        _ if put_off == Some(PutOff::Leaving) => say.say(p::LEAVE),
+    let said = run.attendance.said();
+    let bar = scene.word_to_undo(run);
+    let bar = bar.filter(|_| !stage.undoes_said(run));
+    let what = match run.entries.last().map(|e| e.what) {
+        _ if bar.is_some() => say.say(p::THE_WORD),
+        _ if run.attendance.claimed && run.was_rested() => say.say(p::MINE),
+        _ if run.attendance.claimed || stage.takes_back_go(scene, run) => say.say(p::GO_NOW),
+        _ if said == Some(TurnWord::Later) => say.say(p::LATER),
+        _ if said == Some(TurnWord::Longer) => say.say(p::LONGER),
+        _ if said == Some(TurnWord::Leaving) => say.say(p::LEAVE),
+        _ if said == Some(TurnWord::Back) => say.say(p::I_AM_BACK),
+        _ if stage.asks_load_again(scene, run) => say.say(p::THE_CHOICE),
         None => say.say(p::THE_START),
         Some(Entered::Stopped | Entered::LeftOpen) => say.say(p::THE_END),
         Some(Entered::WentOn) => say.say(p::GOING_ON),
@@ -256,8 +257,10 @@ fn undo(stage: &Stage, scene: &Scene<'_>, due: &Due<'_>) -> (String, String) {
                 .unwrap_or_default()
         }
     };
+    // Whoever looks at the bar says what it holds, not its next lifter.
+    let whose = bar.as_ref().unwrap_or(&run.sheet.lifter);
     let who = if stage.lifter.as_ref() != Some(&run.sheet.lifter) {
-        format!("{}: ", run.sheet.lifter)
+        format!("{whose}: ")
     } else {
         String::new()
     };

@@ -77,7 +77,14 @@ impl Stage {
     fn meaning(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
         if let Some(there) = Self::straight_to(tap) {
             let settle = self.kept_load();
-            *self = Self { settle, ..there };
+            // Whoever taps the name that is shown stays where they are.
+            let same = there.lifter.is_some() && there.lifter == self.lifter;
+            let entered = self.entered.filter(|_| same);
+            *self = Self {
+                settle,
+                entered,
+                ..there
+            };
             return None;
         }
         if self.aside.is_some() {
@@ -218,24 +225,27 @@ impl Stage {
             return None;
         }
         let run = self.undoes(scene)?;
-        if self.undoes_put_off(run) {
-            return Some(Command::Return(run.no));
+        if self.undoes_said(run) {
+            return Some(Command::UnsayTurn(run.no));
         }
         let early = self.takes_back_go(scene, run);
         self.early = None;
-        // A word about the bar before "go now": a wrong one that stays would be loaded upon.
+        // A word about the bar before one about the turn: a wrong one that stays would be loaded
+        // upon.
         if let Some(bar) = scene.word_to_undo(run) {
             return Some(Command::UndoBarWord(bar));
         }
-        if early {
-            // They rest on, and whoever is ready may come first.
-            let claimed = run.attendance.claimed;
-            return claimed.then_some(Command::Return(run.no));
+        if run.attendance.claimed || run.attendance.said().is_some() {
+            return Some(Command::UnsayTurn(run.no));
         }
-        Some(match run.attendance.put_off() {
-            Some(_) => Command::Return(run.no),
-            None => Command::Undo(run.no),
-        })
+        if early {
+            return None;
+        }
+        if self.asks_load_again(scene, run) {
+            self.settle = None;
+            return None;
+        }
+        Some(Command::Undo(run.no))
     }
 
     fn main(&mut self, scene: &Scene<'_>, due: Due<'_>) -> Option<Command> {

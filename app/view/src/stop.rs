@@ -1,5 +1,5 @@
 //! The back moved: end the lift here, or go on upon the coach's word.
-use crate::draw::LadderRow;
+use crate::draw::{LadderRow, RowState};
 use crate::drawings;
 use crate::language::{Language, p};
 use domain::event::Hold;
@@ -51,7 +51,7 @@ pub(crate) fn stop(say: Language, run: &LiftRun) -> Stop {
             ],
         ),
         advice: say.say(p::MOVED_ADVICE),
-        ladder: drawings::ladder(say, &run.sheet, Some(run)),
+        ladder: still(drawings::ladder(say, &run.sheet, Some(run))),
         main: say.say(p::END_LIFT),
         go_on: if run.next_rung().is_some() {
             say.say(p::GO_ON)
@@ -59,4 +59,12 @@ pub(crate) fn stop(say: Language, run: &LiftRun) -> Stop {
             String::new()
         },
     }
+}
+
+/// Nothing is due now: the next rung waits for the coach's word.
+fn still(mut ladder: Vec<LadderRow>) -> Vec<LadderRow> {
+    for row in ladder.iter_mut().filter(|row| row.state == RowState::Now) {
+        row.state = RowState::Ahead;
+    }
+    ladder
 }

@@ -33,6 +33,7 @@ pub(super) fn fact(state: &State, command: Command) -> Result<Fact, Refusal> {
         Command::Lengthen { seconds, .. } => Err(Refusal::LongerOutOfRange(seconds)),
         Command::Leave(no) => open(no, Fact::LifterLeft { no }),
         Command::Return(no) => open(no, Fact::LifterReturned { no }),
+        Command::UnsayTurn(no) => open(no, Fact::TurnUnsaid { no }),
         Command::TakeFile { .. }
         | Command::TakePlan { .. }
         | Command::ClearDay { .. }

@@ -20,8 +20,10 @@ pub enum Unshown {
     PutOff(LiftNo),
     /// A turn was claimed: it is up.
     Claim(LiftNo),
-    /// Somebody is back, or what was said of a turn was taken back: their lifter is shown.
+    /// Somebody is back: they are shown.
     Return(LiftNo),
+    /// What was said of a turn was taken back: its lifter is shown.
+    Unsaid(LiftNo),
     /// A lift was begun.
     Begin,
     /// Somebody was passed over, by nobody's tap.
@@ -96,6 +98,7 @@ impl State {
             | Fact::LifterLeft { no } => Unshown::PutOff(*no),
             Fact::TurnClaimed { no } => Unshown::Claim(*no),
             Fact::LifterReturned { no } => Unshown::Return(*no),
+            Fact::TurnUnsaid { no } => Unshown::Unsaid(*no),
             Fact::EntryUndone { no } => Unshown::Undo(*no),
             Fact::BarSaid(word) if matches!(word.said, Said::Set(_)) => return,
             Fact::BarSaid(_) => Unshown::Word,
@@ -122,29 +125,49 @@ impl State {
         });
     }
 
-    /// Somebody put their turn off; whether the bar was theirs is kept.
-    pub(super) fn put_off(&mut self, no: LiftNo, at: Moment, change: impl FnOnce(&mut Attendance)) {
+    /// Somebody said something of their turn; whose turn it was, and how it stood with theirs, is
+    /// kept for whoever takes it back.
+    pub(super) fn speak(&mut self, no: LiftNo, at: Moment, change: impl FnOnce(&mut Attendance)) {
         let station = self.lifts.get(&no).map(station_of);
         let first = station.and_then(|station| self.rotation(&station).first());
-        let up = first.is_some_and(|turn| turn.no == no);
-        self.attend(no, |here| {
-            change(here);
-            if up {
-                here.up_until = Some(at);
-            }
-        });
+        let was_up = first.map(|turn| (turn.no, at));
+        let run = self.lifts.get_mut(&no).filter(|run| !run.is_over());
+        if let Some(run) = run {
+            let before = run.attendance;
+            change(&mut run.attendance);
+            run.attendance.was_up = if before.is_said() {
+                before.was_up
+            } else {
+                was_up
+            };
+            run.unsaid = Some(before);
+        }
     }
 
-    /// The lift that has its turn again, since what put it off is taken back: the bar was theirs,
-    /// and nobody has lifted there or said what the bar holds since.
+    /// What was said last of a turn is taken back; where nobody knows how it stood before, its
+    /// lifter is there.
+    pub(super) fn unsay(&mut self, no: LiftNo, at: Moment) {
+        let run = self.lifts.get_mut(&no).filter(|run| !run.is_over());
+        if let Some(run) = run {
+            let was_up = run.attendance.was_up;
+            match run.unsaid.take() {
+                Some(before) => run.attendance = before,
+                None => run.attendance.unsay(at),
+            }
+            run.attendance.was_up = was_up;
+        }
+    }
+
+    /// The lift that has its turn again once the lifter of `no` takes back what they said of
+    /// theirs: nobody has lifted there or said what the bar holds since.
     #[must_use]
     pub fn up_again(&self, no: LiftNo) -> Option<LiftNo> {
         let run = self.lifts.get(&no)?;
-        let (station, until) = (station_of(run), run.attendance.up_until?);
+        let (station, (up, said_at)) = (station_of(run), run.attendance.was_up?);
         let said = self.bars.get(&station.bar).map(|bar| bar.at);
         let entered = open_at(self, &station, run.day).filter_map(|run| run.entries.last());
         let last = entered.map(|entry| entry.at).chain(said).max();
-        (last <= Some(until)).then_some(no)
+        (last <= Some(said_at)).then_some(up)
     }
 
     /// Something about a lifter's being there; nothing for a lift that does not stand or is over.

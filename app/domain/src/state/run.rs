@@ -38,6 +38,8 @@ pub struct LiftRun {
     pub followed: Vec<(usize, Vec<Rung>)>,
     /// How it stood with the lifter's turn before each entry.
     pub attended: Vec<Attendance>,
+    /// How it stood with the turn before its lifter's last word of it, until the next entry.
+    pub unsaid: Option<Attendance>,
     /// Whether it is long over, and its sheet has no more than what the next time follows from.
     pub is_lean: bool,
 }
@@ -97,6 +99,7 @@ impl LiftRun {
             before: Vec::new(),
             followed: Vec::new(),
             attended: Vec::new(),
+            unsaid: None,
             is_lean: false,
         }
     }
@@ -207,6 +210,12 @@ impl LiftRun {
         rested.max(self.attendance.not_before)
     }
 
+    /// Whether the rest was over when they came or claimed their turn.
+    #[must_use]
+    pub fn was_rested(&self) -> bool {
+        self.rested_at() <= self.attendance.here_since
+    }
+
     /// When they are ready for the rung of now: rested, or at once where they said that their turn
     /// is now.
     #[must_use]
@@ -252,6 +261,7 @@ impl LiftRun {
     pub(super) fn enter(&mut self, at: Moment, what: Entered) {
         self.next = None;
         self.attended.push(self.attendance);
+        self.unsaid = None;
         self.attendance = Attendance {
             here_since: self.attendance.here_since,
             ..Attendance::default()
@@ -325,6 +335,7 @@ impl LiftRun {
         if let Some(attended) = self.attended.pop() {
             self.attendance = attended;
         }
+        self.unsaid = None;
         self.next = None;
         while self
             .followed

@@ -30,6 +30,7 @@ pub(super) fn unshown(what: Unshown) -> (String, u32) {
         Unshown::PutOff(no) => ("put off", no.0),
         Unshown::Claim(no) => ("claim", no.0),
         Unshown::Return(no) => ("return", no.0),
+        Unshown::Unsaid(no) => ("unsaid", no.0),
         Unshown::Begin => ("begin", 0),
         Unshown::Pass => ("pass", 0),
         Unshown::Word => ("word", 0),
@@ -48,6 +49,7 @@ pub(super) fn unshown_back((word, no): &(String, u32)) -> Option<Unshown> {
         "put off" => Unshown::PutOff(no),
         "claim" => Unshown::Claim(no),
         "return" => Unshown::Return(no),
+        "unsaid" => Unshown::Unsaid(no),
         "begin" => Unshown::Begin,
         "pass" => Unshown::Pass,
         "word" => Unshown::Word,
@@ -130,6 +132,7 @@ pub(super) struct Run {
     pub(super) entries: Vec<(i64, What)>,
     pub(super) here: Here,
     pub(super) attended: Vec<Here>,
+    pub(super) unsaid: Option<Here>,
     pub(super) settled: usize,
     /// How many entries stood each time that loads followed the top set.
     pub(super) followed: Vec<usize>,
@@ -161,7 +164,8 @@ pub(super) struct Here(
     Option<i64>,
     Option<i64>,
     bool,
-    Option<i64>,
+    bool,
+    Option<(u32, i64)>,
 );
 
 impl Here {
@@ -180,7 +184,8 @@ impl Here {
             not_before,
             here_since,
             claimed,
-            up_until,
+            back,
+            was_up,
         } = here;
         Self(
             *away,
@@ -190,7 +195,11 @@ impl Here {
             ms(*not_before),
             ms(*here_since),
             *claimed,
-            ms(*up_until),
+            *back,
+            match was_up {
+                Some((no, at)) => Some((no.0, at.0)),
+                None => None,
+            },
         )
     }
 
@@ -203,7 +212,8 @@ impl Here {
             not_before: self.4.map(Moment),
             here_since: self.5.map(Moment),
             claimed: self.6,
-            up_until: self.7.map(Moment),
+            back: self.7,
+            was_up: self.8.map(|(no, at)| (LiftNo(no), Moment(at))),
         }
     }
 }
@@ -223,6 +233,7 @@ impl Run {
             before,
             followed,
             attended,
+            unsaid,
             is_lean,
         } = run;
         Self {
@@ -234,6 +245,7 @@ impl Run {
             entries: entries.iter().map(entered).collect(),
             here: Here::of(attendance),
             attended: attended.iter().map(Here::of).collect(),
+            unsaid: unsaid.as_ref().map(Here::of),
             settled: before.len(),
             followed: followed.iter().map(|(entries, _)| *entries).collect(),
             efforts: efforts.clone(),

@@ -153,6 +153,7 @@ fn lift<'a>(state: &mut State, own: Run, lines: &mut impl Iterator<Item = &'a st
             .into_iter()
             .map(super::form::Here::attendance)
             .collect(),
+        unsaid: own.unsaid.map(super::form::Here::attendance),
         is_lean: own.lean,
     });
     Ok(())

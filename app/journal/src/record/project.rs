@@ -24,6 +24,7 @@ pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
         | Fact::RestLengthened { .. }
         | Fact::LifterLeft { .. }
         | Fact::LifterReturned { .. }
+        | Fact::TurnUnsaid { .. }
         | Fact::ScreenShown(_)
         | Fact::CoachSaid(_) => Ok(()),
         // What was decided before falls, unless the coach has ruled.

@@ -77,6 +77,7 @@ pub(super) fn encode(fact: &Fact) -> Written {
         | Fact::RestLengthened { .. }
         | Fact::LifterLeft { .. }
         | Fact::LifterReturned { .. }
+        | Fact::TurnUnsaid { .. }
         | Fact::ScreenShown(_)
         | Fact::CoachSaid(_)
         | Fact::LoadsFollowed { .. }

@@ -32,6 +32,7 @@ const TURN_CLAIMED: &str = "turn_claimed";
 const REST_LENGTHENED: &str = "rest_lengthened";
 const LIFTER_LEFT: &str = "lifter_left";
 const LIFTER_RETURNED: &str = "lifter_returned";
+const TURN_UNSAID: &str = "turn_unsaid";
 const SCREEN_SHOWN: &str = "screen_shown";
 const COACH_SAID: &str = "coach_said";
 const NEXT_DECIDED: &str = "next_decided";
@@ -61,6 +62,7 @@ pub fn encode(fact: &Fact) -> Option<Written> {
         ),
         Fact::LifterLeft { no } => write_in(VERSION, LIFTER_LEFT, &LiftV2::of(*no)),
         Fact::LifterReturned { no } => write_in(VERSION, LIFTER_RETURNED, &LiftV2::of(*no)),
+        Fact::TurnUnsaid { no } => write_in(VERSION, TURN_UNSAID, &LiftV2::of(*no)),
         Fact::ScreenShown(shown) => write_in(VERSION, SCREEN_SHOWN, &ScreenShownV2::of(shown)),
         Fact::CoachSaid(word) => write_in(VERSION, COACH_SAID, &CoachSaidV2::of(word)),
         // Straight sets are written as version 1 has them.
@@ -124,6 +126,7 @@ pub fn decode(kind: &str, body: &str) -> Result<Fact, WireFault> {
         REST_LENGTHENED => Ok(read_in::<RestLengthenedV2>(REST_LENGTHENED, body)?.into()),
         LIFTER_LEFT => Ok(read_in::<LiftV2>(LIFTER_LEFT, body)?.left()),
         LIFTER_RETURNED => Ok(read_in::<LiftV2>(LIFTER_RETURNED, body)?.returned()),
+        TURN_UNSAID => Ok(read_in::<LiftV2>(TURN_UNSAID, body)?.unsaid()),
         PLAN_TAKEN => read_in::<PlanTakenV2>(PLAN_TAKEN, body)?.try_into(),
         LIFT_BEGUN => read_in::<LiftBegunV2>(LIFT_BEGUN, body)?.try_into(),
         LOADS_FOLLOWED => Ok(read_in::<LoadsFollowedV2>(LOADS_FOLLOWED, body)?.into()),

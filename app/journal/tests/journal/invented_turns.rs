@@ -67,6 +67,7 @@ pub(crate) fn facts() -> Vec<Fact> {
         Fact::RestLengthened { no, seconds: 60 },
         Fact::LifterLeft { no },
         Fact::LifterReturned { no },
+        Fact::TurnUnsaid { no },
         shown(ShownScreen::All),
         shown(ShownScreen::Floor),
         shown(lifter(LifterPart::Due)),

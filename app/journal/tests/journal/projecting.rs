@@ -53,6 +53,7 @@ fn stacks(events: &[Event]) -> Stacks {
             | Fact::RestLengthened { .. }
             | Fact::LifterLeft { .. }
             | Fact::LifterReturned { .. }
+            | Fact::TurnUnsaid { .. }
             | Fact::ScreenShown(_)
             | Fact::CoachSaid(_)
             | Fact::LoadsFollowed { .. }

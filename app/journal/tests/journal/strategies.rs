@@ -341,7 +341,8 @@ fn later_fact(no: BoxedStrategy<LiftNo>) -> impl Strategy<Value = Fact> {
         1 => (no.clone(), any::<u16>())
             .prop_map(|(no, seconds)| Fact::RestLengthened { no, seconds }),
         1 => no.clone().prop_map(|no| Fact::LifterLeft { no }),
-        1 => no.prop_map(|no| Fact::LifterReturned { no }),
+        1 => no.clone().prop_map(|no| Fact::LifterReturned { no }),
+        1 => no.prop_map(|no| Fact::TurnUnsaid { no }),
         2 => shown().prop_map(|shown| Fact::ScreenShown(Box::new(shown))),
         2 => coach_word().prop_map(|word| Fact::CoachSaid(Box::new(word))),
     ]

@@ -86,7 +86,7 @@ fn what_a_newer_program_wrote_is_named_so() {
     insta::assert_snapshot!(decode(1, "set_dreamt", "{}").expect_err("no such kind"), @r#"wire version 1 has no kind "set_dreamt""#);
 }
 
-pub(crate) const KINDS: [&str; 30] = [
+pub(crate) const KINDS: [&str; 31] = [
     "clock_anchored",
     "clock_set",
     "lift_lapsed",
@@ -113,6 +113,7 @@ pub(crate) const KINDS: [&str; 30] = [
     "rest_lengthened",
     "lifter_left",
     "lifter_returned",
+    "turn_unsaid",
     "screen_shown",
     "coach_said",
     "loads_followed",

@@ -27,7 +27,7 @@ impl Kiosk {
             Command::SettleLoad { no, .. } | Command::Lengthen { no, .. } => *no,
             Command::SayEffort { no, .. } => *no,
             Command::Defer(no) | Command::Pass(no) | Command::Claim(no) => *no,
-            Command::Leave(no) | Command::Return(no) => *no,
+            Command::Leave(no) | Command::Return(no) | Command::UnsayTurn(no) => *no,
             Command::TakeFile { .. }
             | Command::TakePlan { .. }
             | Command::ClearDay { .. }
@@ -43,7 +43,7 @@ impl Kiosk {
         };
         self.follow_top();
         self.decide_next();
-        let first = if matches!(command, Command::Return(_)) {
+        let first = if matches!(command, Command::UnsayTurn(_)) {
             self.owner.state().up_again(no)
         } else {
             matches!(command, Command::Undo(_) | Command::Claim(_)).then_some(no)
@@ -54,7 +54,9 @@ impl Kiosk {
         let mut stage = self.stage.clone();
         match command {
             Command::Undo(_) => stage.show(&self.scene(&time), no),
-            Command::Return(_) => stage.show_again(&self.scene(&time), no),
+            Command::Return(_) | Command::UnsayTurn(_) => {
+                stage.show_again(&self.scene(&time), no);
+            }
             Command::BeginLift(_)
             | Command::SettleLoad { .. }
             | Command::Pass(_)
@@ -92,10 +94,11 @@ impl Kiosk {
         self.decide_next();
         let first = match unshown {
             Unshown::Undo(no) | Unshown::Claim(no) => Some(no),
-            Unshown::Return(no) => self.owner.state().up_again(no),
+            Unshown::Unsaid(no) => self.owner.state().up_again(no),
             Unshown::Entry(_)
             | Unshown::Load(_)
             | Unshown::PutOff(_)
+            | Unshown::Return(_)
             | Unshown::Begin
             | Unshown::Pass
             | Unshown::Word
@@ -299,7 +302,8 @@ fn happened_at(state: &State, unshown: Unshown) -> Option<Station> {
         | Unshown::Load(no)
         | Unshown::PutOff(no)
         | Unshown::Claim(no)
-        | Unshown::Return(no) => state.lifts.get(&no),
+        | Unshown::Return(no)
+        | Unshown::Unsaid(no) => state.lifts.get(&no),
         Unshown::Begin => state.lifts.get(&LiftNo(state.last_no)),
         Unshown::Pass => runs().max_by_key(|run| run.attendance.passed_at),
         Unshown::Word | Unshown::WordUndone => None,

@@ -113,7 +113,7 @@ impl Stage {
                 self.follow(scene, no, false);
             }
             Unshown::Undo(no) => self.show(scene, no),
-            Unshown::Return(no) => self.show_again(scene, no),
+            Unshown::Return(no) | Unshown::Unsaid(no) => self.show_again(scene, no),
             Unshown::Load(no) => self.settle = Some((no, false)),
             Unshown::Claim(no) => {
                 let rung = scene.state.lifts.get(&no).and_then(LiftRun::next_rung);

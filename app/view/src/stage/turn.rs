@@ -134,9 +134,8 @@ impl Stage {
             return false;
         };
         // Whoever asked for their turn when rested goes back to nothing.
-        let rested = run.rested_at() <= run.attendance.here_since;
         let early = run.attendance.claimed || self.early == Some((run.no, rung));
-        early && !rested
+        early && !run.was_rested()
     }
 
     /// Whether undo takes back "go now" of that lift: not while something that somebody else entered
@@ -146,8 +145,17 @@ impl Stage {
     }
 
     /// Whether undo takes back what brought up this face: that somebody put their turn off.
-    pub(crate) fn undoes_put_off(&self, run: &LiftRun) -> bool {
-        self.entered == Some(run.no) && run.attendance.put_off().is_some()
+    pub(crate) fn undoes_said(&self, run: &LiftRun) -> bool {
+        self.entered == Some(run.no) && run.attendance.said().is_some()
+    }
+
+    /// Whether undo asks for the load again: the plan's own was kept a while ago, in this rest.
+    pub(crate) fn asks_load_again(&self, scene: &Scene<'_>, run: &LiftRun) -> bool {
+        let rests = scene.rest_left(run).is_some();
+        self.shows(run)
+            && self.kept_load() == Some((run.no, false))
+            && rests
+            && scene.choices(run).is_some()
     }
 
     /// Opens later, skip, longer, leave.

@@ -35,6 +35,10 @@ impl LiftV2 {
         Fact::LifterLeft { no: self.no() }
     }
 
+    pub(super) const fn unsaid(self) -> Fact {
+        Fact::TurnUnsaid { no: self.no() }
+    }
+
     pub(super) const fn returned(self) -> Fact {
         Fact::LifterReturned { no: self.no() }
     }

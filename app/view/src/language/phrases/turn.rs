@@ -42,6 +42,7 @@ crate::phrases! {
     I_AM_BACK: "I am back", "bin wieder da";
     BACK_MORE: "count me in again", "ich mache wieder mit";
     AWAY: "away", "weg";
+    ALSO_UP: "{0}, {1}: {2} is up", "{0}, {1}: {2} ist dran";
     PASSED_OVER: "did not come at {0}", "kam um {0} nicht";
     PASSED_OVER_ONCE: "did not come", "kam nicht";
     PLACE_NEXT: "next", "gleich";
