@@ -36,8 +36,8 @@ pub struct LiftRun {
     pub before: Vec<Vec<Rung>>,
     /// The rungs as they were before loads followed the top set, and how many entries stood.
     pub followed: Vec<(usize, Vec<Rung>)>,
-    /// How it stood with the lifter's turn before each entry.
-    pub attended: Vec<Attendance>,
+    /// How it stood with the lifter's turn before each entry, and before their last word of it.
+    pub attended: Vec<(Attendance, Option<Attendance>)>,
     /// How it stood with the turn before its lifter's last word of it, until the next entry.
     pub unsaid: Option<Attendance>,
     /// Whether it is long over, and its sheet has no more than what the next time follows from.
@@ -260,8 +260,7 @@ impl LiftRun {
     /// What an entry changes beside itself: nothing that was decided for the next time stands.
     pub(super) fn enter(&mut self, at: Moment, what: Entered) {
         self.next = None;
-        self.attended.push(self.attendance);
-        self.unsaid = None;
+        self.attended.push((self.attendance, self.unsaid.take()));
         self.attendance = Attendance {
             here_since: self.attendance.here_since,
             ..Attendance::default()
@@ -332,10 +331,9 @@ impl LiftRun {
     /// Takes the last entry back, with what it brought about, and says what it was.
     pub(super) fn undo(&mut self) -> Option<Entered> {
         let last = self.entries.pop().map(|entry| entry.what);
-        if let Some(attended) = self.attended.pop() {
-            self.attendance = attended;
+        if let Some((attended, unsaid)) = self.attended.pop() {
+            (self.attendance, self.unsaid) = (attended, unsaid);
         }
-        self.unsaid = None;
         self.next = None;
         while self
             .followed

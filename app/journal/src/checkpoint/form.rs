@@ -131,7 +131,7 @@ pub(super) struct Run {
     pub(super) lean: bool,
     pub(super) entries: Vec<(i64, What)>,
     pub(super) here: Here,
-    pub(super) attended: Vec<Here>,
+    pub(super) attended: Vec<(Here, Option<Here>)>,
     pub(super) unsaid: Option<Here>,
     pub(super) settled: usize,
     /// How many entries stood each time that loads followed the top set.
@@ -244,7 +244,10 @@ impl Run {
             lean: *is_lean,
             entries: entries.iter().map(entered).collect(),
             here: Here::of(attendance),
-            attended: attended.iter().map(Here::of).collect(),
+            attended: attended
+                .iter()
+                .map(|(here, unsaid)| (Here::of(here), unsaid.as_ref().map(Here::of)))
+                .collect(),
             unsaid: unsaid.as_ref().map(Here::of),
             settled: before.len(),
             followed: followed.iter().map(|(entries, _)| *entries).collect(),

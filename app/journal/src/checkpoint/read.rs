@@ -1,7 +1,7 @@
 //! Reads the lines of a checkpoint back into the state.
 //!
 //! Refuses: any line that `write` would not have written; the checkpoint is then of no account.
-use super::form::{Alone, Bar, Clocks, Run, entry, unshown_back};
+use super::form::{Alone, Bar, Clocks, Here, Run, entry, unshown_back};
 use super::past::Past;
 use crate::wire;
 use chrono::NaiveDate;
@@ -151,9 +151,9 @@ fn lift<'a>(state: &mut State, own: Run, lines: &mut impl Iterator<Item = &'a st
         attended: own
             .attended
             .into_iter()
-            .map(super::form::Here::attendance)
+            .map(|(here, unsaid)| (here.attendance(), unsaid.map(Here::attendance)))
             .collect(),
-        unsaid: own.unsaid.map(super::form::Here::attendance),
+        unsaid: own.unsaid.map(Here::attendance),
         is_lean: own.lean,
     });
     Ok(())
