@@ -228,5 +228,5 @@ fn the_lines_are_those_of_this_format() {
     let lines = &lines[1..lines.len() - 1];
     let sum = Sha256::digest(lines.join("\n"));
     let sum: String = sum.iter().map(|byte| format!("{byte:02x}")).collect();
-    insta::assert_snapshot!(format!("{} {sum}", lines.len()), @"350 02298616bb9d7cecbf9d6a1825a25ad9525966d2ad8b37ab7fcc72ffc518959e");
+    insta::assert_snapshot!(format!("{} {sum}", lines.len()), @"350 f4b8c8e6b13e203c36913b3fbce5cb557e4cd665266414abb6afa7ba975f7b7d");
 }
