@@ -85,7 +85,10 @@ impl People {
         // heard; somebody who was passed over meanwhile is another matter than the tap.
         let new = || events.iter().filter(|(seq, _)| *seq > from);
         let passed = new().any(|(_, event)| matches!(event.fact, Fact::TurnPassed { .. }));
-        let heard = |event: &domain::Event| !matches!(event.fact, Fact::ClockSet { .. });
+        let heard = |event: &domain::Event| {
+            let of_machine = matches!(event.fact, Fact::ClockSet { .. } | Fact::ScreenShown(_));
+            !of_machine
+        };
         let kept_of_it = kept.saturating_sub(events.len() - new().count());
         if passed || !new().take(kept_of_it).any(|(_, event)| heard(event)) {
             return;

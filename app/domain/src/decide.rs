@@ -175,14 +175,10 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         Command::TakeFile { name, text } => Fact::FileTaken { name, text },
         Command::TakePlan { rows, .. } if rows.is_empty() => return Err(Refusal::EmptyPlan),
         Command::TakePlan { name, rows } => Fact::PlanTaken { name, rows },
-        Command::ClearDay { lifter, date } => {
-            let day = (date, lifter);
-            if !state.plan.contains_key(&day) {
-                return Err(Refusal::NothingPlanned);
-            }
-            let (date, lifter) = day;
-            Fact::DayCleared { lifter, date }
+        Command::ClearDay { lifter, date } if !is_planned(state, &lifter, date) => {
+            return Err(Refusal::NothingPlanned);
         }
+        Command::ClearDay { lifter, date } => Fact::DayCleared { lifter, date },
         Command::BeginLift(sheet) => begin(state, sheet)?,
         Command::EnterSet {
             no,
@@ -242,6 +238,10 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         Command::Day(command) => return days::decide(state, command, now),
     };
     Ok(Vec::from([Event { at: now, fact }]))
+}
+
+fn is_planned(state: &State, lifter: &str, date: NaiveDate) -> bool {
+    state.plan.contains_key(&(date, lifter.into()))
 }
 
 /// A set, with what it says about the bar.

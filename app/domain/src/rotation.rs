@@ -146,11 +146,7 @@ pub fn ask(
         big_inside: plates.big_inside,
         plates: free_kinds(gym, state, station, (date, &on_bar), plates),
     };
-    // What somebody put on as nobody should comes off first.
-    let mut standing = places(plates, &on_bar)?;
-    while equipment.broken_by(&standing).is_some() {
-        standing.pop();
-    }
+    let on_bar = may_stay(&equipment, places(plates, &on_bar)?);
     let problem = Problem {
         equipment,
         loaders: if runs.len() > 1 {
@@ -165,7 +161,7 @@ pub fn ask(
         lifters: lifters.collect(),
         standing: Standing {
             now_ns: ns(now),
-            on_bar: standing,
+            on_bar,
             hole: state.hole_set(&station.rack, date),
             called: called(state, station, &runs, (first, now)),
         },
@@ -180,6 +176,14 @@ pub fn ask(
         faces: plates.plates.iter().map(|p| p.face).collect(),
         all: plates.plates.iter().map(kind).collect(),
     })
+}
+
+/// What of a bar may stay: what somebody put on as nobody should comes off first.
+fn may_stay(equipment: &Equipment, mut on_bar: Vec<usize>) -> Vec<usize> {
+    while equipment.broken_by(&on_bar).is_some() {
+        on_bar.pop();
+    }
+    on_bar
 }
 
 impl Asked {
