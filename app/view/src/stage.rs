@@ -76,15 +76,7 @@ impl Stage {
 
     fn meaning(&mut self, scene: &Scene<'_>, tap: &Tap) -> Option<Command> {
         if let Some(there) = Self::straight_to(tap) {
-            let settle = self.kept_load();
-            // Whoever taps the name that is shown stays where they are.
-            let same = there.lifter.is_some() && there.lifter == self.lifter;
-            let entered = self.entered.filter(|_| same);
-            *self = Self {
-                settle,
-                entered,
-                ..there
-            };
+            self.go_to(there);
             return None;
         }
         if self.aside.is_some() {

@@ -41,6 +41,19 @@ impl Stage {
         }
     }
 
+    /// Straight to another face. Whoever taps the name that is shown stays where they are, and
+    /// nobody is asked again for a load that was kept.
+    pub(super) fn go_to(&mut self, there: Self) {
+        let same = there.lifter.is_some() && there.lifter == self.lifter;
+        let entered = self.entered.filter(|_| same);
+        let settle = self.kept_load();
+        *self = Self {
+            settle,
+            entered,
+            ..there
+        };
+    }
+
     /// After somebody is back, or what they said of their turn is taken back: their lifter is
     /// shown, and is not asked again for a load that was kept.
     pub fn show_again(&mut self, scene: &Scene<'_>, no: LiftNo) {
