@@ -175,7 +175,7 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         Command::TakeFile { name, text } => Fact::FileTaken { name, text },
         Command::TakePlan { rows, .. } if rows.is_empty() => return Err(Refusal::EmptyPlan),
         Command::TakePlan { name, rows } => Fact::PlanTaken { name, rows },
-        Command::ClearDay { lifter, date } if !is_planned(state, &lifter, date) => {
+        Command::ClearDay { lifter, date } if !state.plan.contains_key(&(date, lifter.clone())) => {
             return Err(Refusal::NothingPlanned);
         }
         Command::ClearDay { lifter, date } => Fact::DayCleared { lifter, date },
@@ -238,10 +238,6 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         Command::Day(command) => return days::decide(state, command, now),
     };
     Ok(Vec::from([Event { at: now, fact }]))
-}
-
-fn is_planned(state: &State, lifter: &str, date: NaiveDate) -> bool {
-    state.plan.contains_key(&(date, lifter.into()))
 }
 
 /// A set, with what it says about the bar.

@@ -19,4 +19,5 @@ mod rude;
 mod seasons;
 mod strategies;
 mod strategies_next;
+mod strategies_shown;
 mod wire_form;

@@ -1,5 +1,6 @@
 //! Every fact that the domain can say, at random.
 use crate::strategies_next::{coach_word, decided};
+use crate::strategies_shown::shown;
 use chrono::NaiveDate;
 use domain::believed::{BarWord, Disc, Said, Stacks};
 use domain::lift::{Grip, Landmark};
@@ -7,7 +8,6 @@ use domain::prescription::{LoadWish, SetGroup};
 use domain::rotation::{CalledTurn, Station};
 use domain::settle::Settled;
 use domain::sheet::{BarSheet, HookSheet, Overlap, PinSheet, Rated, RungKind, Warning};
-use domain::shown::{LifterPart, OwnPage, Shown, ShownOrder, ShownScreen, WhyPart};
 use domain::steady::BootId;
 use domain::{
     Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, PlateFace, Prescription,
@@ -16,7 +16,6 @@ use domain::{
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
-use proptest::sample::select;
 
 pub(crate) fn mass() -> impl Strategy<Value = Mass> {
     any::<i64>().prop_map(Mass::from_ng)
@@ -247,7 +246,7 @@ fn settled() -> impl Strategy<Value = Settled> {
     )
 }
 
-fn stacks() -> impl Strategy<Value = Stacks> {
+pub(crate) fn stacks() -> impl Strategy<Value = Stacks> {
     let side = || vec((face(), option::of(text())), 0..4);
     let discs = |side: Vec<(PlateFace, Option<String>)>| {
         side.into_iter()
@@ -277,57 +276,6 @@ fn word() -> impl Strategy<Value = BarWord> {
         said,
         contradicts,
     })
-}
-
-fn shown() -> impl Strategy<Value = Shown> {
-    let lift = || any::<u32>().prop_map(LiftNo);
-    let why = select(vec![WhyPart::Next, WhyPart::Split, WhyPart::Single]);
-    let own = select(vec![
-        OwnPage::Panel,
-        OwnPage::About,
-        OwnPage::Lan,
-        OwnPage::Meet,
-        OwnPage::Desk,
-    ]);
-    let part = prop_oneof![
-        Just(LifterPart::Due),
-        Just(LifterPart::SetUp),
-        Just(LifterPart::Reps),
-        any::<bool>().prop_map(LifterPart::Moved),
-        Just(LifterPart::Turn),
-        vec(any::<u16>(), 0..4).prop_map(LifterPart::Holds),
-        text().prop_map(LifterPart::History),
-        (lift(), why).prop_map(|(no, part)| LifterPart::Why(no, part)),
-    ];
-    let screen = prop_oneof![
-        Just(ShownScreen::All),
-        Just(ShownScreen::Floor),
-        (text(), part).prop_map(|(name, part)| ShownScreen::Lifter(name, part)),
-        own.prop_map(ShownScreen::Own),
-    ];
-    let order = (text(), text(), date(), stacks()).prop_map(|(rack, bar, date, to)| ShownOrder {
-        rack,
-        bar,
-        date,
-        to,
-    });
-    let eye = (
-        option::of((lift(), any::<u16>())),
-        option::of(lift()),
-        option::of((lift(), any::<bool>())),
-        option::of(lift()),
-    );
-    (date(), screen, eye, vec(order, 0..3)).prop_map(
-        |(date, screen, (early, entered, settle, seen_end), orders)| Shown {
-            date,
-            screen,
-            early,
-            entered,
-            settle,
-            seen_end,
-            orders,
-        },
-    )
 }
 
 /// Any fact about one of the lifts `numbers` that came with version 2 of the wire form.
