@@ -35,6 +35,7 @@ impl MeetFace {
         }));
         to.set_empty(page.empty.as_str().into());
         to.set_sooner(page.sooner.as_str().into());
+        to.set_judges(page.judges);
         to.set_later(page.later.as_str().into());
         to.set_main(page.main.as_str().into());
         to.set_main_detail(page.main_detail.as_str().into());

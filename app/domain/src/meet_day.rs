@@ -9,9 +9,11 @@ use crate::ladder::{BuiltLadder, WorkSet, build};
 use crate::length::Length;
 use crate::mass::{Mass, MassUnit};
 use crate::meet::{self, Flight, Habit, Taken, Timed, time};
+use crate::meet_card::TableRules;
+use crate::meet_order::{Listed, reckoned};
 use alloc::string::{String, ToString as _};
 use alloc::vec::Vec;
-use chrono::NaiveDate;
+use chrono::{NaiveDate, NaiveTime};
 
 /// A meet or a test day.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -26,6 +28,8 @@ pub struct MeetDay {
     pub plates: PlateSet,
     /// How warm-ups are spaced.
     pub habit: Habit,
+    /// What the table takes.
+    pub table: TableRules,
     /// The flights in which somebody of ours lifts, in their order.
     pub flights: Vec<MeetFlight>,
 }
@@ -37,8 +41,38 @@ pub struct MeetFlight {
     pub lift: String,
     /// How long one attempt is said to take, seconds.
     pub attempt_s: u32,
+    /// When it begins by the clock, where that is written.
+    pub start: Option<NaiveTime>,
     /// Ours in it, in the order of the file.
     pub starters: Vec<Starter>,
+    /// Everybody else in it.
+    pub others: Vec<Other>,
+    /// Whether of the others the number alone is known.
+    pub counted: bool,
+}
+
+/// Somebody of another gym.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Other {
+    /// The opener: as told, else reckoned from the list.
+    pub opener: Mass,
+    /// Whether it was told.
+    pub told: bool,
+    /// The lot number, where it is known.
+    pub lot: Option<u16>,
+    /// The place in the list of the first attempts, from 0.
+    pub place: u16,
+}
+
+/// Somebody on the list of a flight, in the order of the first attempts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Entrant {
+    /// One of ours, by the place in the file.
+    Ours(usize),
+    /// Somebody whose opener was told, with the lot number where it is known.
+    Told(Mass, Option<u16>),
+    /// Somebody of whom nothing but the place is known.
+    Untold,
 }
 
 /// One of ours in a flight.
@@ -50,7 +84,9 @@ pub struct Starter {
     pub opener: Mass,
     /// The unit that it was told in.
     pub unit: MassUnit,
-    /// Attempts before the opener, counted from the start of the flight.
+    /// The lot number, where it is known.
+    pub lot: Option<u16>,
+    /// Attempts before the opener, counted from the start of the flight, as the file has it.
     pub before: u16,
     /// The warm-ups.
     pub pattern: Pattern,
@@ -114,6 +150,65 @@ pub fn platform_plates() -> PlateSet {
     }
 }
 
+impl MeetFlight {
+    /// The same with everybody at their places: those whose openers were told stand lighter first, then by
+    /// lot, at the places of the list that are theirs; the others' openers are reckoned from them.
+    #[must_use]
+    pub fn listed(mut self, list: &[Entrant]) -> Self {
+        let told = |entrant: &Entrant| -> Listed {
+            match *entrant {
+                Entrant::Ours(at) => self.starters.get(at).map(|s| (s.opener, s.lot)),
+                Entrant::Told(opener, lot) => Some((opener, lot)),
+                Entrant::Untold => None,
+            }
+        };
+        let openers: Vec<Listed> = list.iter().map(told).collect();
+        let reckoned = reckoned(&openers);
+        let places = (0..list.len()).filter(|at| openers[*at].is_some());
+        let mut sorted: Vec<usize> = places.clone().collect();
+        sorted.sort_by_key(|at| openers[*at].map(|(load, lot)| (load, lot.unwrap_or(u16::MAX))));
+        let place_of = |at: usize| u16::try_from(at).unwrap_or(u16::MAX);
+        self.others.clear();
+        for (place, from) in places.zip(sorted) {
+            match list[from] {
+                Entrant::Ours(at) => self.starters[at].before = place_of(place),
+                Entrant::Told(opener, lot) => self.others.push(Other {
+                    opener,
+                    told: true,
+                    lot,
+                    place: place_of(place),
+                }),
+                Entrant::Untold => {}
+            }
+        }
+        for (place, (opener, lot)) in reckoned.into_iter().enumerate() {
+            if openers[place].is_none() {
+                self.others.push(Other {
+                    opener,
+                    told: false,
+                    lot,
+                    place: place_of(place),
+                });
+            }
+        }
+        self
+    }
+
+    /// The same with somebody unknown at every place that none of ours has, up to the last of ours.
+    #[must_use]
+    pub fn filled(self) -> Self {
+        let mut list = Vec::new();
+        let mut ours: Vec<usize> = (0..self.starters.len()).collect();
+        ours.sort_by_key(|at| self.starters[*at].before);
+        for at in ours {
+            let before = usize::from(self.starters[at].before);
+            list.resize(before.max(list.len()), Entrant::Untold);
+            list.push(Entrant::Ours(at));
+        }
+        self.listed(&list)
+    }
+}
+
 impl MeetDay {
     /// The warm-ups of one starter with the plates of the day, the opener last.
     ///
@@ -132,8 +227,8 @@ impl MeetDay {
         })
     }
 
-    /// What a starter has to do as the flight stands, `flight.before` apart, which is the
-    /// starter's own.
+    /// What a starter has to do as the flight stands, with `flight.before` attempts before the
+    /// opener.
     ///
     /// # Errors
     /// [`meet::Refusal`] when a figure is out of range.
@@ -144,13 +239,9 @@ impl MeetDay {
         taken: &Taken,
     ) -> Result<Call, meet::Refusal> {
         let built = self.warm_ups(starter)?;
-        let flight = Flight {
-            before: starter.before,
-            ..*flight
-        };
         let loads: Vec<Mass> = built.rungs.iter().map(|rung| rung.load).collect();
         let warm_ups = loads.split_last().map_or(&[][..], |(_, warm_ups)| warm_ups);
-        let timed = time(&flight, &self.habit, warm_ups, starter.opener, taken)?;
+        let timed = time(flight, &self.habit, warm_ups, starter.opener, taken)?;
         Ok(Call { built, timed })
     }
 }

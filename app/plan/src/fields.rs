@@ -16,7 +16,7 @@ pub use blocks::{BLOCK, BLOCK_DAY, BLOCK_LIFT};
 pub use coach::{BEGIN, COACHING, DAY, PROGRAMME, RULE, SPLIT, TASK, WORK};
 pub use equipment::{BAR, CALIBRATION, GYM, PLATE, PLATE_SET, RACK, WEIGHED};
 pub use lifts::{LIFT, PATTERN, STEP};
-pub use meet::{FLIGHT, MEET, STARTER};
+pub use meet::{FLIGHT, MEET, OTHER, STARTER};
 pub use people::{KIOSK, LANDMARKS, LIFTER, LIFTERS, TRAINING_MAX};
 pub use plan::{COLUMNS, MORE_COLUMNS, PlanColumn};
 
@@ -107,4 +107,5 @@ pub const TABLES: &[(&str, &Table)] = &[
     ("meet.toml", &MEET),
     ("meet.toml", &FLIGHT),
     ("meet.toml", &STARTER),
+    ("meet.toml", &OTHER),
 ];

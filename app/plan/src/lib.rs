@@ -26,6 +26,7 @@ mod known;
 mod lift_file;
 mod lifter_file;
 mod meet_file;
+mod meet_flight;
 mod nearest;
 mod pattern_file;
 mod plan_count;

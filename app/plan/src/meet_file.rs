@@ -1,13 +1,11 @@
 //! meet.toml: a meet or a test day, with plates of its own.
 //!
-//! Refuses: lifters, lifts and patterns that the gym does not have, a lifter twice in a flight,
-//! an opener without a place in the order.
+//! Refuses: what a flight refuses (`meet_flight`).
 use crate::Source;
 use crate::date::date;
 use crate::fault::{Fault, Wrong, quote};
 use crate::fields;
-use crate::lifter_file::loads;
-use crate::nearest::fold;
+use crate::meet_flight::flight;
 use crate::plates_file;
 use crate::programme_file::Against;
 use crate::quantity::{length, mass, time_ms};
@@ -16,18 +14,13 @@ use crate::toml_entry::Entry;
 use crate::wording::name;
 use crate::words::words;
 use chrono::NaiveDate;
-use domain::gym::Pattern;
-use domain::ladder::shipped_patterns;
-use domain::meet::{BEFORE_MOST, Habit};
-use domain::meet_day::{MeetDay, MeetFlight, Starter, platform_bar, platform_plates};
+use domain::meet::Habit;
+use domain::meet_card::TableRules;
+use domain::meet_day::{MeetDay, MeetFlight, platform_bar, platform_plates};
 use domain::{Bar, Gym, Length, Mass, MassUnit};
 
 /// Most flights of a day.
 const FLIGHTS_MAX: usize = 12;
-/// Most of ours in a flight.
-const STARTERS_MAX: usize = 20;
-/// What an attempt takes where nothing is said, seconds. Common practice, no source.
-const ATTEMPT_S: u32 = 60;
 
 /// Reads meet.toml against the gym whose lifters and lifts it names.
 ///
@@ -58,6 +51,7 @@ pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Option<MeetDay>, V
         plates.plates = plates_file::plates(doc_ref, &top);
     }
     let habit = habit(doc_ref, &top);
+    let table = table(doc_ref, &top);
     let entries = top.entries(doc_ref, "flight", FLIGHTS_MAX, &fields::FLIGHT);
     if entries.is_empty() && top.has("flight") {
         let right = words!("write one [[flight]] for each flight of yours");
@@ -74,6 +68,7 @@ pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Option<MeetDay>, V
         bar,
         plates,
         habit,
+        table,
         flights,
     };
     let day = name.zip(day).map(|(name, date)| made(name, date));
@@ -95,6 +90,29 @@ fn bar(doc: &mut Doc<'_>, top: &Entry<'_>) -> Bar {
         collars: collars.map_or(usual.collars, |(mass, _)| mass),
         sleeve: sleeve.unwrap_or(usual.sleeve),
         ..usual
+    }
+}
+
+/// What the table takes, otherwise than usual.
+fn table(doc: &mut Doc<'_>, top: &Entry<'_>) -> TableRules {
+    let usual = TableRules::USUAL;
+    let mut seconds = |key: &str, otherwise: u32| {
+        let read = top.text(doc, key, |text| time_ms(text, &(0..=3_600_000)));
+        read.map_or(otherwise, |ms| ms / 1_000)
+    };
+    let declare_s = seconds("declare", usual.declare_s);
+    let opener_until_s = seconds("opener_until", usual.opener_until_s);
+    let mut changes = usual.changes;
+    let keys = ["opener_changes", "second_changes", "third_changes"];
+    for (changes, key) in changes.iter_mut().zip(keys) {
+        if let Some(told) = top.whole(doc, key, &(0..=9)) {
+            *changes = told;
+        }
+    }
+    TableRules {
+        declare_s,
+        opener_until_s,
+        changes,
     }
 }
 
@@ -132,110 +150,6 @@ fn habit(doc: &mut Doc<'_>, top: &Entry<'_>) -> Habit {
         }
     }
     habit
-}
-
-fn flight(
-    doc: &mut Doc<'_>,
-    entry: &Entry<'_>,
-    gym: Option<&Gym>,
-    against: &Against,
-) -> Option<MeetFlight> {
-    let lift = entry.text(doc, "lift", |text| against.lifts.find(text));
-    let attempt = entry.text(doc, "attempt", |text| time_ms(text, &(10_000..=600_000)));
-    let order = entry.texts(doc, "order", usize::from(BEFORE_MOST), name);
-    let mut starters: Vec<Starter> = Vec::new();
-    let entries = entry.entries(doc, "lifter", STARTERS_MAX, &fields::STARTER);
-    if entries.is_empty() && entry.has("lifter") {
-        let right = words!("write one [[flight.lifter]] for each of yours");
-        let wrong = Wrong::plain(words!("a flight with none of yours"), right);
-        doc.missing(&entry.at_value("lifter"), wrong);
-    }
-    for entry in entries {
-        let Some(starter) = starter(doc, &entry, &order, gym, against) else {
-            continue;
-        };
-        if starters.iter().any(|other| other.lifter == starter.lifter) {
-            let read = words!("{0} a second time in this flight", quote(&starter.lifter));
-            let wrong = Wrong::plain(read, words!("keep one of them"));
-            doc.wrong(&entry.at_value("name"), wrong);
-        }
-        starters.push(starter);
-    }
-    Some(MeetFlight {
-        lift: lift?,
-        attempt_s: attempt.map_or(ATTEMPT_S, |ms| ms / 1_000),
-        starters,
-    })
-}
-
-fn starter(
-    doc: &mut Doc<'_>,
-    entry: &Entry<'_>,
-    order: &[String],
-    gym: Option<&Gym>,
-    against: &Against,
-) -> Option<Starter> {
-    let lifter = entry.text(doc, "name", |text| against.lifters.find(text));
-    let opener = entry.text(doc, "opener", |text| mass(text, &loads()));
-    let told = entry.whole(doc, "before", &(0..=BEFORE_MOST));
-    let ladder = entry.text(doc, "ladder", |text| against.patterns.find(text));
-    let lifter = lifter?;
-    let before = before(doc, entry, order, &lifter, told);
-    let pattern = pattern(gym, &lifter, ladder.as_deref());
-    let (opener, unit) = opener?;
-    Some(Starter {
-        lifter,
-        opener,
-        unit,
-        before: before?,
-        pattern,
-    })
-}
-
-/// The attempts before the opener: as told, else by the place in the order.
-fn before(
-    doc: &mut Doc<'_>,
-    entry: &Entry<'_>,
-    order: &[String],
-    lifter: &str,
-    told: Option<u16>,
-) -> Option<u16> {
-    let place = order.iter().position(|name| fold(name) == fold(lifter));
-    let place = place.and_then(|place| u16::try_from(place).ok());
-    match (told, place) {
-        (Some(told), Some(place)) if told != place => {
-            let read = words!("{0} attempts before, where \"order\" has {1}", told, place);
-            let right = words!("mend the order, or leave one of the two out");
-            doc.wrong(&entry.at_value("before"), Wrong::plain(read, right));
-            None
-        }
-        (Some(before), _) | (None, Some(before)) => Some(before),
-        (None, None) => {
-            // What could not be read is told already.
-            if !entry.has("before") {
-                let read = words!("{0} without a place in the order", quote(lifter));
-                let right = words!("write before = 24, or the name into the flight's \"order\"");
-                doc.missing(entry.at(), Wrong::plain(read, right));
-            }
-            None
-        }
-    }
-}
-
-/// The pattern named, else the lifter's own, else the first that ships.
-fn pattern(gym: Option<&Gym>, lifter: &str, named: Option<&str>) -> Pattern {
-    let shipped = shipped_patterns();
-    let patterns = gym.map_or(&shipped[..], |gym| &gym.patterns);
-    let own = gym.and_then(|gym| gym.lifters.iter().find(|l| l.name == lifter));
-    let wanted = named.or(own.map(|lifter| lifter.ladder.as_str()));
-    let found = patterns
-        .iter()
-        .find(|pattern| Some(pattern.name.as_str()) == wanted);
-    found.or(patterns.first()).cloned().unwrap_or(Pattern {
-        name: String::new(),
-        steps: Vec::new(),
-        already_warm: false,
-    })
 }
 
 /// Tells an opener that the warm-up room's plates cannot make: odd, since the platform loads it.

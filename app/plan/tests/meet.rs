@@ -32,7 +32,7 @@ name = "Hamza"
 opener = "200 kg"
 [[flight.lifter]]
 name = "tevita"
-opener = "495 lb"
+opener = "430 lb"
 before = 1
 ladder = "fives"
 "#;
@@ -62,6 +62,58 @@ fn the_order_gives_the_attempts_before_and_the_rest_is_as_usual() {
     assert_eq!(of(0), ("Hamza", 3, "5-3-2-1"));
     assert_eq!(of(1), ("Tevita", 1, "fives"));
     assert_eq!(flight.starters[1].unit, MassUnit::Lb);
+}
+
+fn places(day: &MeetDay) -> Vec<(&str, u16)> {
+    let starters = day.flights[0].starters.iter();
+    starters.map(|s| (s.lifter.as_str(), s.before)).collect()
+}
+
+/// Others by weight and lot: 190 kg is before 195.04 kg (430 lb), 200 kg with lot 3 before ours with
+/// lot 7, with lot 8 after; who is not told of stays where the order has them.
+#[test]
+fn others_whose_openers_are_told_stand_by_weight_and_lot() {
+    let others = [("A", "190 kg", 9), ("B", "200 kg", 3), ("C", "200 kg", 8)];
+    let others = others.map(|(name, opener, lot)| {
+        format!("[[flight.other]]\nname = \"{name}\"\nopener = \"{opener}\"\nlot = {lot}\n")
+    });
+    let lot = MEET.replace("\"200 kg\"", "\"200 kg\"\nlot = 7") + &others.concat();
+    let told = lot.replace(
+        "order = [\"Anna\", \"Tevita\", \"Ben\", \"Hamza\"]\n",
+        "others = 0\n",
+    );
+    let told = told.replace("before = 1\n", "");
+    let day = read(&told).expect("no fault");
+    assert_eq!(places(&day), [("Hamza", 3), ("Tevita", 1)]);
+    let flight = &day.flights[0];
+    assert!(flight.others.iter().all(|other| other.told) && !flight.counted);
+    let listed = read(&lot).expect("no fault");
+    assert_eq!(
+        listed.flights[0].others.len(),
+        5,
+        "Anna and Ben are there too"
+    );
+}
+
+/// Nine others of whom nothing is known: 9 x 1 / 3 and 9 x 2 / 3 of them before ours.
+#[test]
+fn a_number_of_others_spreads_ours_among_them() {
+    let count = MEET.replace(
+        "order = [\"Anna\", \"Tevita\", \"Ben\", \"Hamza\"]\n",
+        "others = 9\nstart = \"10:30\"\n",
+    );
+    let day = read(&count.replace("before = 1\n", "")).expect("no fault");
+    assert_eq!(places(&day), [("Hamza", 7), ("Tevita", 3)]);
+    assert!(day.flights[0].counted);
+    assert_eq!(
+        day.flights[0].start,
+        chrono::NaiveTime::from_hms_opt(10, 30, 0)
+    );
+    // By number the places are as told, and the flight is as long as it was said to be.
+    let numbered = count.replace("\"200 kg\"", "\"200 kg\"\nbefore = 4");
+    let day = read(&numbered).expect("no fault");
+    assert_eq!(places(&day), [("Hamza", 4), ("Tevita", 1)]);
+    assert_eq!(day.flights[0].others.len(), 9);
 }
 
 /// 25 kg of bar and collars (IPF Technical Rules) and three pairs of 25, one of 10 and one of 2.5
@@ -121,7 +173,17 @@ fn every_fault_is_told_at_once() {
         ("\"200 kg\"", "\"201.3 kg\""),
         ("\"fives\"", "\"sixes\""),
         ("[[flight]]", "[flight]"),
-        ("opener = \"495 lb\"", "attempt = \"495 lb\""),
+        ("opener = \"430 lb\"", "attempt = \"430 lb\""),
+        ("\"430 lb\"", "\"495 lb\""),
+        ("before = 1", "lot = 0\nbefore = 1"),
+        (
+            "\"200 kg\"",
+            "\"200 kg\"\nlot = 7\n[[flight.other]]\nname = \"Anna\"\nopener = \"100 kg\"\nlot = 7",
+        ),
+        ("\"200 kg\"", "\"217.5 kg\""),
+        ("order =", "start = \"half past ten\"\norder ="),
+        ("order =", "others = 201\norder ="),
+        ("date =", "third_changes = 10\ndate ="),
     ];
     let mut out = String::new();
     for (from, to) in changes {

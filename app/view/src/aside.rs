@@ -5,7 +5,9 @@ use crate::desk::Place;
 use crate::frame::Screen;
 use crate::history::{history, lift_after, lifts_of};
 use crate::look::SCREEN_FILE;
-use crate::meet_day::{can_undo, meet_page, tap_meet};
+use crate::meet_card::card_page;
+use crate::meet_day::{can_undo, meet_page, starter_at, tap_meet};
+use crate::meet_typing::{CardTyped, card_typing};
 use crate::panel::{self, PanelRow, about, panel};
 use crate::scene::Scene;
 use crate::stage::{Due, Stage};
@@ -29,6 +31,10 @@ pub enum Aside {
     Why(LiftNo, Part),
     /// A meet or test day.
     Meet,
+    /// The card of one of its starters.
+    Card(usize),
+    /// A lot number or a weight for it is typed.
+    CardTyping(CardTyped),
     /// The coach's desk.
     Desk(Place),
 }
@@ -48,6 +54,8 @@ impl Aside {
             Self::History(lift) => Screen::History(history(scene, lifter, lift)),
             Self::Why(no, part) => Screen::Why(why(scene, *no, *part)),
             Self::Meet => Screen::Meet(meet_page(scene)),
+            Self::Card(starter) => Screen::List(card_page(scene, *starter)),
+            Self::CardTyping(typed) => Screen::Typing(card_typing(scene, typed)),
             Self::Desk(place) => place.screen(scene),
         }
     }
@@ -56,7 +64,13 @@ impl Aside {
     pub(crate) fn lift(&self, scene: &Scene<'_>) -> String {
         let say = scene.language();
         match self {
-            Self::Panel | Self::About | Self::Lan | Self::Meet | Self::Desk(_) => String::new(),
+            Self::Panel
+            | Self::About
+            | Self::Lan
+            | Self::Meet
+            | Self::Card(_)
+            | Self::CardTyping(_)
+            | Self::Desk(_) => String::new(),
             Self::History(lift) => say.shipped(lift),
             Self::Why(no, _) => {
                 let run = scene.state.lifts.get(no);
@@ -98,7 +112,16 @@ impl Stage {
         match (self.aside.clone()?, tap) {
             (Aside::Desk(place), tap) => return self.tap_desk(scene, &place, tap),
             (Aside::Meet, Tap::Undo) if !can_undo(scene) => self.aside = Some(Aside::Panel),
+            (Aside::Meet, Tap::Row(at)) if starter_at(scene, *at).is_some() => {
+                self.aside = starter_at(scene, *at).map(Aside::Card);
+            }
             (Aside::Meet, tap) => return tap_meet(scene, tap),
+            (Aside::Card(_), Tap::Undo) => self.aside = Some(Aside::Meet),
+            (Aside::Card(starter), tap) => return self.tap_card(scene, starter, tap),
+            (Aside::CardTyping(typed), Tap::Undo) => {
+                self.aside = Some(Aside::Card(typed.starter()));
+            }
+            (Aside::CardTyping(typed), tap) => return self.tap_card_typing(scene, &typed, tap),
             (Aside::About | Aside::Lan, Tap::Undo) => self.aside = Some(Aside::Panel),
             (_, Tap::Undo) => self.aside = None,
             (Aside::Panel, Tap::Row(at)) => return self.tap_panel(scene, *at),
@@ -126,6 +149,7 @@ impl Stage {
         let row = *panel::rows(scene).get(at)?;
         match row {
             PanelRow::Meet => self.aside = Some(Aside::Meet),
+            PanelRow::Cards => self.aside = Some(Aside::Card(0)),
             PanelRow::About => self.aside = Some(Aside::About),
             PanelRow::Lan if scene.news.lan.is_told() => self.aside = Some(Aside::Lan),
             PanelRow::Lan => {}

@@ -18,7 +18,7 @@ mod ruling;
 mod sharing;
 mod stick;
 mod things;
-mod typing;
+pub(crate) mod typing;
 mod what;
 mod wish;
 

@@ -98,7 +98,10 @@ impl Stage {
             Due::Rest(run, ..) | Due::Settle(run, _) => {
                 alone(run) && scene.rest_left(run).is_some()
             }
-            Due::Aside => self.aside == Some(Aside::Meet),
+            Due::Aside => matches!(
+                self.aside,
+                Some(Aside::Meet | Aside::Card(_) | Aside::CardTyping(_))
+            ),
             Due::All
             | Due::Floor
             | Due::Fresh(_)

@@ -152,6 +152,10 @@ pub struct StarterDoc {
     pub flight: u8,
     /// Who.
     pub lifter: String,
+    /// The lot number, where it is known.
+    pub lot: Option<u16>,
+    /// Whether the place is reckoned, since of the others the number alone is known.
+    pub reckoned: bool,
     /// What to do.
     pub until: MeetDoc,
 }
@@ -163,6 +167,9 @@ pub fn meet_day_text(say: Language, doc: &MeetDayDoc) -> String {
     for starter in &doc.starters {
         let until = meet_text(say, &starter.until);
         text.push_str(&format!("\n{}: {until}", starter.lifter));
+        if starter.reckoned {
+            text.push_str(&format!("  {}\n", say.say(c::T_RECKONED)));
+        }
     }
     text
 }

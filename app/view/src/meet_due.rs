@@ -4,8 +4,9 @@
 //! Refuses: taking a warm-up off the page while its lifter may be at the bar with it.
 use crate::meet_log::{MeetLog, Progress};
 use domain::Moment;
-use domain::meet::{Taken, TimedWarmUp};
+use domain::meet::{Flight, Taken, TimedWarmUp};
 use domain::meet_day::{Call, MeetDay, MeetFlight, Starter};
+use domain::meet_round::{Round, Running, Turn};
 
 /// How long a warm-up that was called stays on the page, seconds: a set with the walk to the bar.
 /// Common practice, no source.
@@ -19,6 +20,10 @@ pub(crate) struct OfFlight<'a> {
     /// Which of the flight's, from 0.
     pub(crate) number: usize,
     pub(crate) starter: &'a Starter,
+    /// Seconds until the flight begins by the clock, where it has not.
+    pub(crate) begins_in_s: u32,
+    /// Whether the flight is the one after that under way.
+    pub(crate) ahead: bool,
 }
 
 impl OfFlight<'_> {
@@ -26,7 +31,7 @@ impl OfFlight<'_> {
     /// figures cannot be reckoned with.
     pub(crate) fn due(&self, log: &MeetLog, now: Moment) -> Option<Call> {
         let progress = log.now();
-        let call = self.call(&progress, progress.taken_by(self.number, now), now)?;
+        let call = self.call(&progress, self.taken(&progress, now), now)?;
         let Some((called, ago_s)) = self.called(log, &call, now) else {
             return Some(call);
         };
@@ -36,19 +41,64 @@ impl OfFlight<'_> {
             since_s: ago_s,
         };
         let mut call = self.call(&progress, taken, now)?;
-        let over = progress.called.min(self.starter.before);
         let held = TimedWarmUp {
             in_s: 0,
-            after_attempts: over,
+            after_attempts: progress.called,
             ..called
         };
         call.timed.warm_ups.insert(0, held);
         Some(call)
     }
 
+    /// When the starter comes to the bar, and the flight with so many attempts before.
+    pub(crate) fn turn(&self, progress: &Progress, now: Moment) -> Option<(Turn, Flight)> {
+        let under_way = progress.round(self.day, now)?;
+        if !self.ahead {
+            let turn = under_way.turn(self.number)?;
+            let attempt_s = self.flight.attempt_s;
+            let flight = progress.flight_of(attempt_s, turn.before, self.begins_in_s, now);
+            return Some((turn, flight));
+        }
+        let next = Round {
+            flight: self.flight,
+            cards: &[],
+            running: Running::default(),
+            ..under_way
+        };
+        let mut turn = next.turn(self.number)?;
+        let left = under_way.left();
+        turn.before = turn.before.saturating_add(left);
+        let of_now = under_way.flight;
+        let attempt_s = of_now.attempt_s;
+        let mut flight = progress.flight_of(attempt_s, left, 0, now);
+        // It does not begin before its own clock, however quick this one is.
+        let early = self.begins_in_s.saturating_sub(flight.opener_in_s());
+        flight.before = flight.before.saturating_add(turn.before - left);
+        let early = i32::try_from(early).unwrap_or(i32::MAX);
+        flight.later_s = flight.later_s.saturating_add(early);
+        Some((turn, flight))
+    }
+
+    /// The warm-ups that the starter took.
+    fn taken(&self, progress: &Progress, now: Moment) -> Taken {
+        if self.ahead {
+            progress.ahead_by(self.number, now)
+        } else {
+            progress.taken_by(self.number, now)
+        }
+    }
+
     fn call(&self, progress: &Progress, taken: Taken, now: Moment) -> Option<Call> {
-        let flight = progress.flight_of(self.flight.attempt_s, self.starter, now);
-        self.day.call(self.starter, &flight, &taken).ok()
+        // Warm-ups lead to the opener, as it is declared now.
+        let (turn, flight) = self.turn(progress, now)?;
+        if turn.round > 0 {
+            return None;
+        }
+        let starter = Starter {
+            opener: turn.load,
+            ..self.starter.clone()
+        };
+        self.day.call(&starter, &flight, &taken).ok()
     }
 
     /// The warm-up that came due within the last moments and is left out by now, and how many
@@ -69,7 +119,7 @@ impl OfFlight<'_> {
             if stood.flight != progress.flight || stood.begun.is_none() {
                 return None;
             }
-            let then = self.call(&stood, stood.taken_by(self.number, from), from)?;
+            let then = self.call(&stood, self.taken(&stood, from), from)?;
             let first = *then.timed.warm_ups.first()?;
             let waited_s = from.seconds_until(until).checked_sub(first.in_s)?;
             Some((first, waited_s + until.seconds_until(now)))

@@ -12,6 +12,8 @@ use crate::scene::Scene;
 pub(crate) enum PanelRow {
     /// A meet or test day that is written and not past.
     Meet,
+    /// What ours declare there.
+    Cards,
     Speak(Language),
     Shine(Light),
     Desk,
@@ -35,8 +37,8 @@ const ROWS: [PanelRow; 8] = [
 /// The rows as they are now.
 pub(crate) fn rows(scene: &Scene<'_>) -> Vec<PanelRow> {
     let meet = scene.meet.filter(|day| day.date >= scene.date);
-    let meet = meet.map(|_| PanelRow::Meet);
-    meet.into_iter().chain(ROWS).collect()
+    let meet = meet.map(|_| [PanelRow::Meet, PanelRow::Cards]);
+    meet.into_iter().flatten().chain(ROWS).collect()
 }
 
 pub(crate) fn panel(scene: &Scene<'_>) -> List {
@@ -48,6 +50,7 @@ pub(crate) fn panel(scene: &Scene<'_>) -> List {
             let (name, date) = day.unwrap_or_default();
             ListRow::new(say.say(c::T_MEET_DAY), name).detail(date)
         }
+        PanelRow::Cards => ListRow::new(say.say(c::T_CARDS), say.say(c::T_CARDS_VALUE)),
         PanelRow::Speak(language) => ListRow::new(say.say(p::LANGUAGE), language.name())
             .state(is(*language == chosen.language)),
         PanelRow::Shine(light) => {
@@ -74,7 +77,7 @@ pub(crate) fn choose(chosen: Chosen, row: PanelRow) -> Option<Chosen> {
     match row {
         PanelRow::Speak(language) => Some(Chosen { language, ..chosen }),
         PanelRow::Shine(light) => Some(Chosen { light, ..chosen }),
-        PanelRow::Meet | PanelRow::Desk | PanelRow::About | PanelRow::Lan => None,
+        PanelRow::Meet | PanelRow::Cards | PanelRow::Desk | PanelRow::About | PanelRow::Lan => None,
     }
 }
 

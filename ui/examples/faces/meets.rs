@@ -26,6 +26,7 @@ pub(crate) fn three() -> MeetPage {
         ],
         empty: String::new(),
         sooner: "a minute earlier".into(),
+        judges: false,
         later: "a minute later".into(),
         main: "attempt over".into(),
         main_detail: "14 of 24".into(),

@@ -8,6 +8,7 @@ use crate::folder::Folder;
 use crate::kiosk::Kiosk;
 use domain::gym::Pattern;
 use domain::meet::{Flight, Habit, Taken};
+use domain::meet_card::TableRules;
 use domain::meet_day::{MeetDay, MeetFlight, Starter};
 use domain::{Gym, Lifter, MassUnit};
 use std::io::Write;
@@ -64,6 +65,8 @@ fn by_file(gym: &Gym, args: &MeetArgs, file: &Path) -> Result<MeetDayDoc, KioskE
             starters.push(StarterDoc {
                 flight,
                 lifter: starter.lifter.clone(),
+                lot: starter.lot,
+                reckoned: of.counted,
                 until: until(&day, of, starter, starter.unit, args)?,
             });
         }
@@ -101,13 +104,17 @@ fn by_options(gym: &Gym, args: &MeetArgs) -> Result<MeetDoc, KioskError> {
         lifter: lifter.name.clone(),
         opener,
         unit,
+        lot: None,
         before: args.before.unwrap_or_default(),
         pattern: pattern(gym, lifter, args.ladder.as_deref())?,
     };
     let flight = MeetFlight {
         lift: lift.name.clone(),
         attempt_s: args.attempt,
+        start: None,
         starters: Vec::new(),
+        others: Vec::new(),
+        counted: false,
     };
     let day = MeetDay {
         name: String::new(),
@@ -115,6 +122,7 @@ fn by_options(gym: &Gym, args: &MeetArgs) -> Result<MeetDoc, KioskError> {
         bar: bar.clone(),
         plates: plates.clone(),
         habit: Habit::USUAL,
+        table: TableRules::USUAL,
         flights: Vec::new(),
     };
     until(&day, &flight, &starter, lifter.unit, args)

@@ -57,6 +57,36 @@ pub const MEET: Table = Table {
             "\"90 s\"",
             "and never nearer than this, 30 s to 1 h",
         ),
+        may(
+            "declare",
+            "60 s",
+            "\"60 s\"",
+            "within which a next attempt is to be declared, up to 1 h",
+        ),
+        may(
+            "opener_until",
+            "3 min",
+            "\"3 min\"",
+            "how long before the flight begins openers can be changed, up to 1 h; \"0 s\": until the bar is loaded",
+        ),
+        may(
+            "opener_changes",
+            "1",
+            "1",
+            "how often an opener can be changed, 0 to 9",
+        ),
+        may(
+            "second_changes",
+            "0",
+            "0",
+            "how often a declared second attempt can be changed, 0 to 9",
+        ),
+        may(
+            "third_changes",
+            "2",
+            "2",
+            "how often a declared third attempt can be changed, 0 to 9",
+        ),
         must(
             "flight",
             "[[flight]] tables",
@@ -78,12 +108,49 @@ pub const FLIGHT: Table = Table {
             "how long one attempt is said to take, 10 s to 10 min",
         ),
         may(
+            "start",
+            "when somebody taps that it begins",
+            "\"10:30\"",
+            "when it begins, by the clock; until then warm-ups are counted back from it",
+        ),
+        may(
+            "others",
+            "those of \"order\" and [[flight.other]]",
+            "9",
+            "how many lifters of other gyms are in it, 0 to 200; where nothing more is known of them, yours are taken to stand evenly among them",
+        ),
+        may(
+            "other",
+            "none",
+            "[[flight.other]] tables",
+            "lifters of other gyms whose openers are known",
+        ),
+        may(
             "order",
             "each lifter's own \"before\"",
             "[\"A. Visitor\", \"Tevita\"]",
             "everybody in the order of the first attempts, up to 200 names, yours as in lifters.toml",
         ),
         must("lifter", "[[flight.lifter]] tables", "yours in it, 1 to 20"),
+    ],
+};
+
+/// Somebody of another gym in a flight.
+pub const OTHER: Table = Table {
+    a: term!("a lifter of another gym"),
+    form: "[[flight.other]]",
+    fields: &[
+        must(
+            "name",
+            "\"A. Visitor\"",
+            "as in \"order\", if that is written",
+        ),
+        must(
+            "opener",
+            "\"180 kg\"",
+            "the first attempt as told at the table, 1 to 1000 kg",
+        ),
+        may("lot", "none", "12", "the lot number, 1 to 999"),
     ],
 };
 
@@ -99,8 +166,14 @@ pub const STARTER: Table = Table {
             "the first attempt as told at the table, 1 to 1000 kg",
         ),
         may(
+            "lot",
+            "none",
+            "7",
+            "the lot number, 1 to 999: of two with the same weight the lower one goes first",
+        ),
+        may(
             "before",
-            "the place in \"order\"",
+            "the place in \"order\", else among the \"others\"",
             "24",
             "attempts before the opener, counted from the start of the flight, 0 to 200",
         ),

@@ -18,7 +18,7 @@ pub(crate) const CODE_DIGITS: usize = 4;
 const PAGE_DIGITS_MAX: usize = 12;
 /// The keys of numbers and of names, in the order of the pads.
 pub(crate) const DIGITS: &str = "1234567890";
-const NUMBERS: &str = "1234567890.";
+pub(crate) const NUMBERS: &str = "1234567890.";
 const LETTERS: [&str; 3] = ["ABCDEFGHIJKLMNOP", "QRSTUVWXYZÄÖÜß -", "1234567890.'ÉŠŽÇ"];
 /// Letters of a name, and figures of a number, at most.
 const NAME_MAX: usize = 24;
@@ -154,7 +154,7 @@ impl Typed {
 }
 
 /// The keys as they stand on the pad.
-fn keys(say: Language, keys: &str) -> Vec<String> {
+pub(crate) fn keys(say: Language, keys: &str) -> Vec<String> {
     let key = |c: char| match c {
         ' ' => "␣".to_owned(),
         c => say.number(&c.to_string()),

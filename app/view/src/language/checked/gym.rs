@@ -167,6 +167,15 @@ super::rows! {
     "write \"{0}\" as long as \"{1}_least\", or longer" => "schreib \"{0}\" so lang wie \"{1}_least\", oder länger";
     "write one [[flight.lifter]] for each of yours" => "schreib ein [[flight.lifter]] für jeden von euch";
     "a flight with none of yours" => "eine Gruppe ohne jemanden von euch";
+    "a lifter of another gym" => "jemand von einem anderen Verein";
+    "{0} with {1} before {2} with {3}" => "{0} mit {1} vor {2} mit {3}";
+    "the lighter goes first, then the lower lot: mend an opener, a lot or the order" => "die kleinere Last ist zuerst dran, dann das kleinere Los: berichtige eine Eröffnung, ein Los oder die Reihenfolge";
+    "lot {0} for {1}, which is the lot of {2} too" => "Los {0} für {1}, das auch {2} hat";
+    "ask the table; until then whoever came first goes first" => "frag am Tisch; bis dahin ist zuerst dran, wer zuerst dran war";
+    "{0} for {1}, whose best is {2}" => "{0} für {1}, mit einer Bestleistung von {2}";
+    "an opener is what they make on a bad day: ask the coach" => "eine Eröffnung gelingt auch an einem schlechten Tag: frag den Trainer";
+    "write hours and minutes as \"10:30\"" => "schreib Stunden und Minuten als \"10:30\"";
+    "not a time of day" => "keine Uhrzeit";
     "{0} a second time in this flight" => "{0} ein zweites Mal in dieser Gruppe";
     "{0} attempts before, where \"order\" has {1}" => "{0} Versuche davor, wo \"order\" {1} hat";
     "mend the order, or leave one of the two out" => "berichtige die Reihenfolge, oder lass eins von beiden weg";
