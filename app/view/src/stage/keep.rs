@@ -130,7 +130,8 @@ impl Stage {
             Some(Aside::Panel) => Some(OwnPage::Panel),
             Some(Aside::About) => Some(OwnPage::About),
             Some(Aside::Lan) => Some(OwnPage::Lan),
-            Some(Aside::Meet) => Some(OwnPage::Meet),
+            // A card is typed anew from the day's page.
+            Some(Aside::Meet | Aside::Card(_) | Aside::CardTyping(_)) => Some(OwnPage::Meet),
             Some(Aside::Desk(_)) => Some(OwnPage::Desk),
             Some(Aside::History(_) | Aside::Why(..)) | None => None,
         }
@@ -140,7 +141,15 @@ impl Stage {
         match &self.aside {
             Some(Aside::History(lift)) => return LifterPart::History(lift.clone()),
             Some(Aside::Why(no, part)) => return LifterPart::Why(*no, *part),
-            Some(Aside::Panel | Aside::About | Aside::Lan | Aside::Meet | Aside::Desk(_))
+            Some(
+                Aside::Panel
+                | Aside::About
+                | Aside::Lan
+                | Aside::Meet
+                | Aside::Card(_)
+                | Aside::CardTyping(_)
+                | Aside::Desk(_),
+            )
             | None => {}
         }
         match &self.pad {
