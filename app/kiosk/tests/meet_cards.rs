@@ -57,17 +57,19 @@ fn row(kiosk: &mut Kiosk, title: &str) {
 }
 
 fn rows(kiosk: &mut Kiosk) -> Vec<ListRow> {
-    match kiosk.frame().screen {
-        Screen::List(list) => list.rows,
-        other => panic!("a list is shown, not {other:?}"),
-    }
+    let screen = kiosk.frame().screen;
+    let Screen::List(list) = screen else {
+        panic!("a list is shown, not {screen:?}")
+    };
+    list.rows
 }
 
 fn page(kiosk: &mut Kiosk) -> MeetPage {
-    match kiosk.frame().screen {
-        Screen::Meet(page) => page,
-        other => panic!("the meet is shown, not {other:?}"),
-    }
+    let screen = kiosk.frame().screen;
+    let Screen::Meet(page) = screen else {
+        panic!("the meet is shown, not {screen:?}")
+    };
+    page
 }
 
 fn begin(kiosk: &mut Kiosk) {
