@@ -74,7 +74,7 @@ pub enum Command {
         /// Did the back keep its position.
         hold: Hold,
         /// What the screen said to be on the bar; `None` leaves that open.
-        holds: Option<Stacks>,
+        holds: Option<Box<BarWord>>,
     },
     /// Leave out the rung that is on the screen.
     SkipRung {
@@ -246,7 +246,7 @@ fn enter(
     no: LiftNo,
     rung: usize,
     (reps, hold): (u8, Hold),
-    holds: Option<Stacks>,
+    holds: Option<Box<BarWord>>,
 ) -> Result<impl Iterator<Item = Fact>, Refusal> {
     let run = open_lift(state, no)?;
     let rung = rung_of_now(run, rung)?;
@@ -257,8 +257,7 @@ fn enter(
         reps,
         hold,
     };
-    let word = holds.map(|holds| word_of(run, holds, Said::Set(no)));
-    let said = word.map(|word| Fact::BarSaid(Box::new(word)));
+    let said = holds.map(Fact::BarSaid);
     Ok(said.into_iter().chain([done]))
 }
 

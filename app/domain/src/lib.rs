@@ -11,6 +11,7 @@ pub mod attendance;
 pub mod believed;
 pub mod body;
 pub mod coach_word;
+pub mod contradicted;
 pub mod day;
 pub mod decide;
 pub mod decimal;

@@ -1,6 +1,6 @@
 //! What the hands have to do at a bar before a turn: the difference between what it is believed
 //! to hold and what the turn needs, each sleeve for itself.
-use crate::believed::{BarWord, Belief, DOUBT_AFTER_MS, Disc, Stacks};
+use crate::believed::{Belief, DOUBT_AFTER_MS, Disc, Stacks};
 use crate::equipment::{PlateFace, PlateSet};
 use crate::gym::Gym;
 use crate::mass::Mass;
@@ -133,34 +133,6 @@ fn lacks(gym: &Gym, state: &State, run: &LiftRun, order: &Order) -> Vec<(PlateFa
         }
     }
     all
-}
-
-/// The other bars that cannot hold all that is believed of them if a word is true: a marked plate
-/// of theirs is in it, or there are too few plates of a kind for both.
-#[must_use]
-pub fn contradicted(gym: &Gym, state: &State, word: &BarWord) -> Vec<String> {
-    let Some(set) = plates_at(gym, &word.rack) else {
-        return Vec::new();
-    };
-    let others = elsewhere(gym, state, &word.rack, &word.bar, word.date);
-    let count = |holds: &Stacks, face: &PlateFace| {
-        let alike = holds.discs().filter(|disc| disc.face == *face);
-        alike.count()
-    };
-    let is_short_of = |disc: &Disc| {
-        let kind = set.plates.iter().find(|kind| kind.face == disc.face);
-        let there_are = kind.map_or(0, |kind| 2 * usize::from(kind.pairs));
-        let here = count(&word.holds, &disc.face);
-        let there: usize = others.iter().map(|(_, h)| count(h, &disc.face)).sum();
-        here > 0 && here + there > there_are
-    };
-    let is_here = |disc: &Disc| {
-        let mark = disc.mark.as_ref();
-        mark.is_some() && word.holds.discs().any(|own| own.mark.as_ref() == mark)
-    };
-    let cannot = |holds: &Stacks| holds.discs().any(|disc| is_here(disc) || is_short_of(disc));
-    let named = others.iter().filter(|(_, holds)| cannot(holds));
-    named.map(|(bar, _)| (*bar).clone()).collect()
 }
 
 /// What is believed to be on other bars that take their plates from the same set, on `date`.

@@ -8,6 +8,7 @@ use crate::scene::Scene;
 use crate::setup::asks_coach;
 use crate::tap::{HoldsTap, Tap};
 use domain::Command;
+use domain::believed::Said;
 use domain::event::{Hold, LiftNo};
 use domain::state::LiftRun;
 
@@ -18,6 +19,7 @@ mod turn;
 
 pub(crate) use due::Due;
 pub(crate) use keep::shown_orders;
+use turn::bar_word;
 pub(crate) use turn::stated;
 
 /// Where the eye is.
@@ -347,12 +349,13 @@ impl Stage {
     ) -> Option<Command> {
         self.pad = None;
         self.early = None;
+        let word = bar_word(scene, run, scene.order(run, rung).to, Said::Set(run.no));
         Some(Command::EnterSet {
             no: run.no,
             rung,
             reps,
             hold,
-            holds: Some(scene.order(run, rung).to),
+            holds: Some(Box::new(word)),
         })
     }
 }

@@ -8,8 +8,9 @@ use crate::turn_pad::turn_pad;
 use domain::Command;
 use domain::attendance::LONGER_MOST_S;
 use domain::believed::{BarWord, Said, Stacks};
+use domain::contradicted::contradicted;
 use domain::decide::word_of;
-use domain::order::{contradicted, plates_at};
+use domain::order::plates_at;
 use domain::state::LiftRun;
 
 /// How much longer one tap asks for, seconds. Common practice, no source.
@@ -244,11 +245,15 @@ pub(crate) fn stated(scene: &Scene<'_>, run: &LiftRun, plates: &[u16]) -> Option
 }
 
 /// A word about the bar of a lift, with the bars that it contradicts.
-fn say_bar(scene: &Scene<'_>, run: &LiftRun, holds: Stacks, said: Said) -> Command {
+pub(super) fn bar_word(scene: &Scene<'_>, run: &LiftRun, holds: Stacks, said: Said) -> BarWord {
     let word = word_of(run, holds, said);
     let contradicts = contradicted(scene.gym, scene.state, &word);
-    Command::SayBar(Box::new(BarWord {
+    BarWord {
         contradicts,
         ..word
-    }))
+    }
+}
+
+fn say_bar(scene: &Scene<'_>, run: &LiftRun, holds: Stacks, said: Said) -> Command {
+    Command::SayBar(Box::new(bar_word(scene, run, holds, said)))
 }
