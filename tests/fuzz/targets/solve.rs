@@ -1,0 +1,1 @@
+../../../app/kiosk/src/solve.rs
