@@ -1,7 +1,9 @@
-//! Chores of the repository: `cargo xtask ci` and `cargo xtask renew`.
+//! Chores of the repository: `cargo xtask ci`, `cargo xtask renew`, `cargo xtask fuzz`.
 //!
 //! Refuses: building the product; cargo does that.
 use std::process::{Command, ExitCode};
+
+mod fuzz;
 
 fn main() -> ExitCode {
     let chore = std::env::args().nth(1).unwrap_or_default();
@@ -13,8 +15,9 @@ fn main() -> ExitCode {
             .args(["test", "--workspace"])
             .env("PINLADDER_RENEW", "1")
             .env("INSTA_UPDATE", "always")),
+        "fuzz" => fuzz::fuzz(std::env::args().skip(2)),
         other => Err(format!(
-            "no chore is called \"{other}\"; there are ci and renew"
+            "no chore is called \"{other}\"; there are ci, renew and fuzz"
         )),
     };
     match done {
