@@ -30,21 +30,17 @@ pub fn contradicted(gym: &Gym, state: &State, word: &BarWord) -> Vec<String> {
         let mark = disc.mark.as_ref();
         mark.is_some() && word.holds.discs().any(|own| own.mark.as_ref() == mark)
     };
-    let cannot_hold = |holds: &Stacks| {
-        let on_all = |disc: &Disc| others.iter().map(|(_, h)| count(h, disc)).sum();
+    let cannot = |holds: &Stacks, there: &dyn Fn(&Disc) -> usize| {
         let mut discs = holds.discs();
-        discs.any(|disc| is_here(disc) || is_short_of(disc, on_all(disc)))
+        discs.any(|disc| is_here(disc) || is_short_of(disc, there(disc)))
     };
+    let on_all = |disc: &Disc| others.iter().map(|(_, holds)| count(holds, disc)).sum();
     // What was ordered there may have been built, and taken apart again for this.
-    let cannot_be_built = |bar: &String| {
+    let was_built = |bar: &String| {
         let known = state.bars.get(bar).and_then(|known| known.ordered.as_ref());
-        let short = |holds: &Stacks| {
-            let mut discs = holds.discs();
-            discs.any(|disc| is_here(disc) || is_short_of(disc, count(holds, disc)))
-        };
-        known.is_some_and(short)
+        known.is_some_and(|holds| cannot(holds, &|disc| count(holds, disc)))
     };
     let named = others.iter();
-    let named = named.filter(|(bar, holds)| cannot_hold(holds) || cannot_be_built(bar));
+    let named = named.filter(|(bar, holds)| cannot(holds, &on_all) || was_built(bar));
     named.map(|(bar, _)| (*bar).clone()).collect()
 }
