@@ -53,7 +53,7 @@ pub use plain::Plain;
 pub use programme::Filled;
 pub use qr::{Qr, qr};
 pub use routes::{Places, router};
-pub use serve::{ShareError, bind, serve};
+pub use serve::{ShareError, bind, converse, serve};
 pub use sessions::LINK_MS;
 pub use tls::{Identity, TlsError, identity};
 pub use tokio_rustls::TlsAcceptor;

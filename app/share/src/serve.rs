@@ -182,6 +182,20 @@ fn is_passing(error: &io::Error) -> bool {
     )
 }
 
+/// Answers one connection with `router` within the limits of [`serve`], whatever it runs over, until
+/// one of the two ends it.
+///
+/// # Errors
+/// What ended it early: bytes that are no HTTP, a reader who stalls, too long a time.
+pub async fn converse(
+    stream: impl AsyncRead + AsyncWrite + Unpin + Send + 'static,
+    router: Router,
+) -> Result<(), Box<dyn std::error::Error + Send + Sync>> {
+    // Nobody ends it from here, as long as this end of the channel lives.
+    let (_goes_on, ending) = watch::channel(());
+    answer(stream, router, ending).await
+}
+
 type Ended = Result<(), Box<dyn std::error::Error + Send + Sync>>;
 
 /// Shakes hands where there is TLS, and answers.

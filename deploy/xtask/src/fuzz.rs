@@ -1,4 +1,5 @@
-//! `cargo xtask fuzz TARGET [RUNS]`: builds a fuzz target with coverage and lets it run.
+//! `cargo xtask fuzz TARGET|all [RUNS|SECONDSs]`: builds the fuzz targets with coverage and lets
+//! one run, or each in turn.
 //!
 //! The stable compiler does it, without sanitizers: what is looked for is panics, broken
 //! properties, and time or memory without end.
@@ -7,7 +8,7 @@ use std::path::Path;
 use std::process::Command;
 
 /// The targets, as in `tests/fuzz/targets`.
-const TARGETS: [&str; 5] = ["plans", "gym_files", "wire", "solve", "hardware"];
+const TARGETS: [&str; 6] = ["plans", "gym_files", "http", "wire", "solve", "hardware"];
 /// Runs where none are said.
 const RUNS: &str = "100000";
 /// What the compiler weaves in for libFuzzer.
@@ -26,7 +27,12 @@ const MACHINE: &str = "x86_64-unknown-linux-gnu";
 /// target folder's programs and said where.
 pub(crate) fn fuzz(mut args: impl Iterator<Item = String>) -> Result<(), String> {
     let target = args.next().unwrap_or_default();
-    let runs = args.next().unwrap_or_else(|| RUNS.into());
+    let long = args.next().unwrap_or_else(|| RUNS.into());
+    // "8s" is a time, for whoever waits for the answer; anything else a number of runs.
+    let bound = match long.strip_suffix('s') {
+        Some(seconds) => format!("-max_total_time={seconds}"),
+        None => format!("-runs={long}"),
+    };
     let all: Vec<&str> = TARGETS
         .into_iter()
         .filter(|one| target == "all" || *one == target)
@@ -48,12 +54,7 @@ pub(crate) fn fuzz(mut args: impl Iterator<Item = String>) -> Result<(), String>
         let found = format!("-artifact_prefix={}/", home.join("target").display());
         let mut fuzzer = Command::new(program);
         fuzzer.arg(corpus).arg(home.join("seeds").join(one));
-        fuzzer.args([
-            &format!("-runs={runs}"),
-            &found,
-            "-timeout=20",
-            "-rss_limit_mb=2048",
-        ]);
+        fuzzer.args([&bound, &found, "-timeout=20", "-rss_limit_mb=2048"]);
         run(&mut fuzzer)?;
     }
     Ok(())

@@ -1,4 +1,5 @@
 //! Tests of what the gym's network sees.
+mod bytes;
 mod doors;
 mod guesses;
 mod gym;
@@ -7,6 +8,7 @@ mod limits;
 mod pages;
 mod programme;
 mod refusals;
+mod refused;
 mod secure;
 mod shown;
 mod socket;
