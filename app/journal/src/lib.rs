@@ -38,6 +38,7 @@ pub use private::make_private;
 pub use rebuild::{FileOutcome, Rebuilt, rebuild};
 pub use record::{
     Followed, LifterSum, PlannedRow, Record, RecordError, RecordReader, SetRow, WeekRow,
+    prove_record, remake_record,
 };
 pub use verify::{Report, read_aside, verify, verify_beside, verify_with};
 

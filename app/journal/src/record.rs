@@ -4,10 +4,12 @@
 mod claim;
 mod clock;
 mod project;
+mod proof;
 mod read;
 mod sums;
 
 pub(crate) use claim::claim;
+pub use proof::{prove_record, remake_record};
 pub use read::{RecordReader, SetRow};
 pub use sums::{LifterSum, PlannedRow, WeekRow};
 
@@ -299,6 +301,13 @@ fn open(path: &Path) -> Result<Option<Connection>, RecordError> {
 
 /// Deletes the file with what SQLite keeps beside it, and begins it.
 fn begin_anew(path: &Path) -> Result<Connection, RecordError> {
+    take_away(path)?;
+    let begun = open(path)?;
+    Ok(begun.expect("a file begun by this program has its layout"))
+}
+
+/// Deletes the file with what SQLite keeps beside it.
+fn take_away(path: &Path) -> Result<(), RecordError> {
     for suffix in ["", "-wal", "-shm"] {
         let mut name = path.as_os_str().to_owned();
         name.push(suffix);
@@ -312,6 +321,5 @@ fn begin_anew(path: &Path) -> Result<Connection, RecordError> {
             _ => {}
         }
     }
-    let begun = open(path)?;
-    Ok(begun.expect("a file begun by this program has its layout"))
+    Ok(())
 }

@@ -12,7 +12,7 @@ use crate::clock::{Clock as _, SystemClock};
 use crate::desk::{fault_words, in_words, said};
 use crate::error::KioskError;
 use crate::folder::Folder;
-use crate::kiosk::{Kiosk, Proven, make_record};
+use crate::kiosk::{Kiosk, Proven, make_record, remake_record};
 use crate::nightly::copy_to;
 use crate::run::Input;
 use crate::stick::{Stick, StickPlan, write_back};
@@ -291,6 +291,16 @@ impl CoachDesk {
     /// The record was made again.
     pub fn record_made(&self, kiosk: &mut Kiosk) {
         kiosk.follow_anew(&self.folder);
+    }
+
+    /// The record was found damaged: it is told, and made again.
+    pub fn remake_record(&self, kiosk: &mut Kiosk) {
+        kiosk.tell_record();
+        let (folder, inputs) = (self.folder.clone(), self.inputs.clone());
+        self.aside("make record", move || {
+            remake_record(&folder);
+            drop(inputs.send(Input::RecordMade));
+        });
     }
 
     /// Runs what takes time on a thread of its own.

@@ -18,6 +18,8 @@ pub struct GymInForce {
     pub gym: Gym,
     /// Faults of the files as they lie in the folder; empty when those are in force.
     pub faults: Vec<Fault>,
+    /// Files that were taken now, with another text than they had.
+    pub changed: Vec<&'static str>,
 }
 
 /// Begins a folder that has no gym, and takes its files if they changed. Where the disk takes
@@ -31,8 +33,10 @@ pub fn in_step(
     clock: &Steady,
 ) -> Result<GymInForce, KioskError> {
     let as_kept = |owner: &Owner| {
-        let faults = Vec::new();
-        in_force(owner).map(|gym| GymInForce { gym, faults })
+        in_force(owner).map(|gym| GymInForce {
+            gym,
+            ..GymInForce::default()
+        })
     };
     if owner.closed().is_some() {
         return as_kept(owner);
@@ -62,18 +66,29 @@ pub fn take(folder: &Folder, owner: &mut Owner, clock: &Steady) -> Result<GymInF
     match read(&texts.iter().map(text_of).collect::<Vec<_>>()) {
         Ok(gym) => {
             let faults = take_meet(folder, owner, clock, &gym)?;
+            let mut changed = Vec::new();
             // A file that there never was says nothing, and is not taken as if it did.
             for (name, text) in texts {
                 let Some(text) = text else { continue };
-                if owner.state().files.get(name) != Some(&text) {
+                let before = owner.state().files.get(name);
+                if before != Some(&text) {
+                    changed.extend(before.map(|_| name));
                     let name = name.to_owned();
                     owner.command(&Command::TakeFile { name, text }, clock.now())?;
                 }
             }
-            Ok(GymInForce { gym, faults })
+            Ok(GymInForce {
+                gym,
+                faults,
+                changed,
+            })
         }
         Err(faults) => match in_force(owner) {
-            Ok(gym) => Ok(GymInForce { gym, faults }),
+            Ok(gym) => Ok(GymInForce {
+                gym,
+                faults,
+                changed: Vec::new(),
+            }),
             Err(_) => Err(KioskError::Faults(faults)),
         },
     }

@@ -11,7 +11,7 @@ mod proof;
 
 pub use guarded::Pressed;
 use guarded::Seen;
-pub use handed::{Proven, make_record};
+pub use handed::{Proven, make_record, remake_record};
 
 use crate::clock::Clock;
 use crate::desk;
@@ -84,7 +84,10 @@ impl Kiosk {
     }
 
     /// As [`Kiosk::open`]; plans, the first one too, may take so long.
-    pub(crate) fn open_patient(
+    ///
+    /// # Errors
+    /// As [`Kiosk::open`].
+    pub fn open_patient(
         folder: &Folder,
         clock: Box<dyn Clock>,
         patience: Patience,
@@ -125,7 +128,7 @@ impl Kiosk {
     pub fn in_memory(state: State, gym: domain::Gym, clock: Box<dyn Clock>) -> Self {
         let gym = GymInForce {
             gym,
-            faults: Vec::new(),
+            ..GymInForce::default()
         };
         let clock = (Steady::alone(clock), Patience::Untimed);
         Self::with(Owner::in_memory(state), gym, None, clock)
@@ -166,7 +169,7 @@ impl Kiosk {
         if kiosk.keep_days() {
             kiosk.after_change();
         }
-        kiosk.notice = kiosk.notice_of_files();
+        kiosk.notice = kiosk.notice_at_start();
         kiosk.tell_clock();
         let clock = kiosk.time_of_day();
         kiosk.stage = Stage::resume(&kiosk.scene(&clock));
@@ -320,7 +323,7 @@ impl Kiosk {
         {
             self.gym = GymInForce {
                 gym,
-                faults: Vec::new(),
+                ..GymInForce::default()
             };
             self.today.made_for = None;
         }

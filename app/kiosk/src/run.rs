@@ -43,6 +43,8 @@ pub enum Input {
     Proven(Box<Tried>),
     /// The record was made again after a copy was put back.
     RecordMade,
+    /// The record is not what the journal makes of it.
+    RecordUnsound,
     /// The journal is damaged in a part that the start did not read, or less than another place
     /// knows of it.
     Unsound(Box<KioskError>),
@@ -79,9 +81,7 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let desk = Desk::new(folder.path(), milliseconds());
     let lan = Lan::of(&kiosk, folder, desk.clone());
     lan.share(&mut kiosk);
-    if kiosk.believed() {
-        prove(folder, &inputs)?;
-    }
+    prove(folder, kiosk.believed(), &inputs)?;
     let coach_desk = CoachDesk::open(&kiosk, folder, lan.desk.clone(), inputs.clone());
     lan::start(lan.clone());
     signals::start(inputs.clone());
@@ -126,14 +126,20 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     }
 }
 
-/// Has the whole journal looked at once while the kiosk runs: its start believed a checkpoint.
-fn prove(folder: &Folder, inputs: &Sender<Input>) -> Result<(), KioskError> {
-    let (path, inputs) = (folder.journal(), inputs.clone());
+/// Has what the start believed looked at once while the kiosk runs: the whole journal, where there
+/// was a checkpoint, and the record in any case.
+fn prove(folder: &Folder, journal: bool, inputs: &Sender<Input>) -> Result<(), KioskError> {
+    let (folder, inputs) = (folder.clone(), inputs.clone());
     let look = move || {
         stand_back();
-        if let Err(error) = journal::verify(&path) {
-            // A send fails only when the owner has ended.
+        // A send fails only when the owner has ended.
+        if journal && let Err(error) = journal::verify(&folder.journal()) {
             drop(inputs.send(Input::Unsound(Box::new(error.into()))));
+        }
+        match journal::prove_record(folder.path()) {
+            Ok(true) => {}
+            Ok(false) => drop(inputs.send(Input::RecordUnsound)),
+            Err(error) => tracing::warn!(%error, "the record was not held against the journal"),
         }
     };
     spawn_once("proof", look, |_| {})
@@ -202,6 +208,7 @@ pub fn answer(
         Ok(Input::Told(told)) => kiosk.tell_order(&told),
         Ok(Input::Proven(tried)) => desk.put_back(kiosk, *tried),
         Ok(Input::RecordMade) => desk.record_made(kiosk),
+        Ok(Input::RecordUnsound) => desk.remake_record(kiosk),
         Ok(Input::Unsound(error)) => kiosk.tell_unsound(*error),
         Ok(Input::Better(better)) => {
             kiosk.take_better(*better);

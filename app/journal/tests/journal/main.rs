@@ -12,6 +12,7 @@ mod killed;
 mod outside;
 mod projecting;
 mod proof;
+mod proving;
 mod rebuilding;
 mod recording;
 mod released;

@@ -178,7 +178,14 @@ impl Proven {
     }
 }
 
-/// Makes the record of `folder` again, from its journal; belongs on a thread of its own.
+/// Makes the record of `folder` again in a new file; belongs on a thread of its own.
+pub fn remake_record(folder: &Folder) {
+    if let Err(error) = journal::remake_record(folder.path()) {
+        tracing::warn!(%error, "the record could not be made again");
+    }
+}
+
+/// Has the record of `folder` follow its journal; belongs on a thread of its own.
 pub fn make_record(folder: &Folder) {
     let made = || -> Result<(), KioskError> {
         let journal = folder.open_journal()?;

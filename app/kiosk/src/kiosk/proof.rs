@@ -3,6 +3,7 @@
 use super::Kiosk;
 use crate::desk;
 use crate::error::KioskError;
+use plan::words;
 
 impl Kiosk {
     /// Whether the start believed a checkpoint, so that events before it were not looked at.
@@ -17,6 +18,31 @@ impl Kiosk {
         tracing::error!(%error, "the journal is not sound");
         self.unsound = Some(error);
         self.notice = self.notice_of_files();
+    }
+
+    /// The record is not what the journal makes of it. It is let go of, and followed again once it
+    /// was made anew ([`Kiosk::follow_anew`]); what people read of it until then may be wrong.
+    pub fn tell_record(&mut self) {
+        self.record = None;
+        let why = words!(
+            "the record in record.sqlite was damaged and is made again from the journal; nothing is lost, but look again at what was read of it"
+        );
+        tracing::error!("the record is not what the journal makes of it");
+        self.notice = desk::in_words(self.say(), &why);
+    }
+
+    /// As [`Kiosk::notice_of_files`]; where nothing is wrong, which files read otherwise than when
+    /// the kiosk ran last: by their owner's hand, or by none.
+    pub(super) fn notice_at_start(&self) -> String {
+        let notice = self.notice_of_files();
+        if !notice.is_empty() || self.gym.changed.is_empty() {
+            return notice;
+        }
+        let changed = words!(
+            "changed since the kiosk ran last, and in force from now on: {0}; if that was nobody, put the file back as it was",
+            self.gym.changed.join(", ")
+        );
+        desk::in_words(self.say(), &changed)
     }
 
     /// The damage that was found, or the first fault of the folder's files, so that somebody mends

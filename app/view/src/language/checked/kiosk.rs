@@ -21,6 +21,8 @@ super::rows! {
     "this kiosk keeps no files; start it on a data folder" => "dieser Kiosk hat keine Dateien; starte ihn mit einem Datenordner";
     "another kiosk runs on {0}; close that one, or choose another data folder" => "auf {0} läuft schon ein Kiosk; schließ ihn, oder wähl einen anderen Datenordner";
     "the journal is busy; try again" => "das Journal ist beschäftigt; versuch es noch einmal";
+    "the record in record.sqlite was damaged and is made again from the journal; nothing is lost, but look again at what was read of it" => "die Auswertung in record.sqlite war beschädigt und entsteht neu aus dem Journal; nichts ist verloren, aber sieh noch einmal nach, was du darin gelesen hast";
+    "changed since the kiosk ran last, and in force from now on: {0}; if that was nobody, put the file back as it was" => "geändert, seit der Kiosk zuletzt lief, und ab jetzt gültig: {0}; war das niemand, leg die Datei zurück, wie sie war";
     "no TOML: {0}" => "kein TOML: {0}";
     "there is no {0} called \"{1}\"; look at the file" => "in der Datei gibt es kein {0} \"{1}\"; sieh sie an";
     "there is no number {0} in that list; look again" => "die Liste hat keine Nummer {0}; sieh noch einmal nach";
