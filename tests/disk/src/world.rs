@@ -73,9 +73,20 @@ impl World {
         }
     }
 
+    /// Files that are open stay known: all that they hold now is safe.
     pub(crate) fn begin(&mut self, faults: &[(u64, Fault)]) {
+        let known = std::mem::take(&mut self.files);
         *self = Self::new();
         self.faults = faults.to_vec();
+        for path in known.into_keys() {
+            if let Ok(safe) = fs::read(&path) {
+                let tracked = Tracked {
+                    safe,
+                    ..Tracked::default()
+                };
+                self.files.insert(path, tracked);
+            }
+        }
     }
 
     /// A file is opened: what lies there already is safe.
