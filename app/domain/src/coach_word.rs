@@ -2,7 +2,7 @@
 //! wrong is meant.
 //!
 //! Says nothing of what somebody has; that is for a clinician.
-use crate::decide::{LOAD_MAX, NOTE_MAX, Refusal};
+use crate::decide::{NOTE_MAX, Refusal, load_in_range};
 use crate::mass::Mass;
 use crate::next::Ill;
 use crate::state::State;
@@ -84,10 +84,8 @@ impl CoachWord {
                 }
             }
             CoachSays::Ill(ill) if ill.to < ill.from => return Err(Refusal::IllBackwards(*ill)),
-            CoachSays::LoadMeant { load, .. } if *load <= Mass::ZERO || *load > LOAD_MAX => {
-                return Err(Refusal::LoadOutOfRange(*load));
-            }
-            CoachSays::Hurt { .. } | CoachSays::Ill(_) | CoachSays::LoadMeant { .. } => {}
+            CoachSays::LoadMeant { load, .. } => load_in_range(*load)?,
+            CoachSays::Hurt { .. } | CoachSays::Ill(_) => {}
         }
         Ok(self)
     }

@@ -361,7 +361,11 @@ fn override_next(state: &State, no: LiftNo, load: Mass, note: &str) -> Result<Fa
     Ok(Fact::NextOverridden { no, load, note })
 }
 
-fn load_in_range(load: Mass) -> Result<(), Refusal> {
+/// Whether a load is one that a lifter can be given: above nothing, and within [`LOAD_MAX`].
+///
+/// # Errors
+/// [`Refusal::LoadOutOfRange`].
+pub fn load_in_range(load: Mass) -> Result<(), Refusal> {
     if load > Mass::ZERO && load <= LOAD_MAX {
         Ok(())
     } else {

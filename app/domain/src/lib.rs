@@ -56,7 +56,7 @@ pub mod track;
 pub mod training_day;
 pub mod weighed;
 
-pub use decide::{Command, DayCommand, Refusal, decide};
+pub use decide::{Command, DayCommand, Refusal, decide, load_in_range};
 pub use equipment::{Bar, BarCondition, Plate, PlateFace, PlateSet, Rack};
 pub use event::{Event, Fact, Hold, LiftNo};
 pub use gym::Gym;

@@ -15,6 +15,7 @@ mod solve;
 mod stick;
 mod take;
 
+use crate::echo;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::{picture, run};
@@ -330,7 +331,7 @@ pub fn main(args: impl IntoIterator<Item = OsString>, streams: &mut Streams<'_>)
         Err(error) => {
             let code = ExitCode::from(u8::try_from(error.exit_code()).unwrap_or(2));
             if error.use_stderr() {
-                drop(write!(streams.err, "{error}"));
+                echo::tell(streams.err, &error);
                 return code;
             }
             let written = write!(streams.out, "{error}").and_then(|()| streams.out.flush());
@@ -351,7 +352,7 @@ pub fn main(args: impl IntoIterator<Item = OsString>, streams: &mut Streams<'_>)
         Ok(true) => ExitCode::SUCCESS,
         Ok(false) => ExitCode::FAILURE,
         Err(error) => {
-            drop(writeln!(streams.err, "pinladder: {error}"));
+            echo::tell(streams.err, &format_args!("pinladder: {error}\n"));
             ExitCode::FAILURE
         }
     }

@@ -6,6 +6,7 @@ mod failed;
 mod texts;
 
 use crate::bounded::{self, BYTES_MAX};
+use crate::echo;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
@@ -83,7 +84,7 @@ fn is_local_six(ip: &IpAddr) -> bool {
 /// What went wrong, in the language of the screen.
 #[must_use]
 pub fn words(say: Language, error: &KioskError) -> String {
-    match error {
+    let told = match error {
         KioskError::Refused(refusal) => say.refusal(refusal),
         KioskError::Needed(need) => say.need(need),
         KioskError::Faults(faults) => faults_words(say, faults),
@@ -96,7 +97,8 @@ pub fn words(say: Language, error: &KioskError) -> String {
         | KioskError::Picture(_)
         | KioskError::Told(_)
         | KioskError::Usage(_) => say.went_wrong(&in_words(say, &failed::told(error))),
-    }
+    };
+    echo::bounded(&told)
 }
 
 /// The first fault, and how many more there are.

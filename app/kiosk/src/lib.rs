@@ -11,6 +11,7 @@ pub mod coach_desk;
 pub mod desk;
 pub mod devices;
 pub mod door;
+mod echo;
 pub mod error;
 pub mod folder;
 pub mod gym_files;

@@ -101,7 +101,7 @@
 //! # All
 //! With `--times N` the planner alone runs N times more, and `median_us` is the median of what
 //! it took, in microseconds.
-use self::read::{Fault, Object};
+use self::read::{Fault, Object, shortened};
 use self::watch::Watch;
 use serde::Serialize;
 use std::fmt;
@@ -173,7 +173,7 @@ fn solve(request: Request<'_>, watch: &mut Watch<'_>) -> Result<String, Fault> {
             let hint = nearest::hint(other, &PROBLEMS);
             return Err(Fault::new(
                 "problem",
-                format!("there is no {other:?}: {hint}"),
+                format!("there is no {}: {hint}", shortened(&format!("{other:?}"))),
             ));
         }
     };

@@ -34,6 +34,11 @@ pub(super) fn next(
         return Ok(true);
     };
     let lifter = lifter(&gym, name)?;
+    // What was typed wrong is told before what it was typed for.
+    let load = args.load.as_deref().map(load_of).transpose()?;
+    if let Some((load, _)) = load {
+        domain::load_in_range(load).map_err(KioskError::Refused)?;
+    }
     let kiosk = match word(args, &kiosk, lifter)? {
         None => kiosk,
         Some(word) => {
@@ -54,10 +59,9 @@ pub(super) fn next(
         wanted(all, (lift, args.track.as_deref()), &lifter.name)
     };
     let mut due = find(kiosk.state())?;
-    if let (Some(load), Some(note)) = (&args.load, &args.note) {
+    if let (Some((load, _)), Some(note)) = (load, &args.note) {
         one_track(&due)?;
         drop(kiosk);
-        let (load, _) = load_of(load)?;
         let mut owner = Owner::open(folder.open_journal()?)?;
         let last = due.iter().filter_map(|one| one.past.last());
         let Some(no) = last.max_by_key(|o| (o.date, o.no)).map(|o| o.no) else {

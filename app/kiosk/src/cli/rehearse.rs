@@ -1,5 +1,6 @@
 //! `pinladder rehearse`. Refuses: a line without end; see `crate::rehearse` for the rest.
 use super::{Streams, say};
+use crate::echo;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::rehearse::{Answer, Line, Rehearsal, now};
@@ -19,13 +20,14 @@ pub(super) fn rehearse(
     let mut input = BufReader::new(&mut *streams.input);
     while let Some(text) = next_line(&mut input) {
         let line = text.and_then(|text| Line::read(&text));
-        let answer = match line {
+        let mut answer = match line {
             Ok(line) => rehearsal.line(&line)?,
             Err(why) => Answer {
                 refused: Some(why),
                 ..rehearsal.face()
             },
         };
+        answer.refused = answer.refused.as_deref().map(echo::bounded);
         say(streams.out, &(answer.json() + "\n"));
     }
     Ok(true)

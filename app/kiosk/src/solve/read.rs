@@ -300,7 +300,7 @@ impl<'a> Value<'a> {
 }
 
 /// No more than a line of what was read goes into a message.
-fn shortened(text: &str) -> String {
+pub(super) fn shortened(text: &str) -> String {
     const KEPT: usize = 60;
     let mut short: String = text.chars().take(KEPT).collect();
     if short.len() < text.len() {

@@ -246,6 +246,7 @@ fn days_and_names() -> Vec<Case> {
     for (what, name) in [
         ("a lifter whom nobody knows", "Nobody"),
         ("nothing as lifter", ""),
+        ("a lifter of ten thousand letters", LONG),
     ] {
         cases.push(Case::of(what, &["sheet", "--lifter", name]));
         cases.push(Case::of(what, &["next", "--lifter", name]));
@@ -268,6 +269,7 @@ fn loads() -> Vec<Case> {
         ("a load of nothing", "0 kg"),
         ("a load beyond all bounds", "99999999999999999999 kg"),
         ("nothing as load", ""),
+        ("a load of ten thousand letters", LONG),
     ] {
         let load_of = format!("--load={load}");
         let start = "next --lifter Hamza --lift rack~pull --note x";
@@ -302,5 +304,18 @@ fn words_of_a_coach() -> Vec<Case> {
         hamza("hurt and fit at once", "--note x --fit --hurt 2026-12-01").usage(),
         hamza("fit who was not hurt", "--note x --fit"),
         hamza("a language that is none", "--language xx").usage(),
+        Case::of(
+            "a lift of ten thousand letters",
+            &["next", "--lifter", "Hamza", "--lift", LONG],
+        ),
+        Case::of(
+            "two days of ten thousand letters",
+            &["next", "--lifter", "Hamza", "--note", "x", "--ill", LONG],
+        ),
+        Case::of(
+            "a day of ten thousand letters",
+            &["next", "--lifter", "Hamza", "--date", LONG],
+        )
+        .usage(),
     ]
 }

@@ -1,6 +1,6 @@
 //! The bad inputs of the other commands: of the journal, of sticks, meets and pictures, and what is
 //! piped in.
-use crate::cases::{Case, NAMES};
+use crate::cases::{Case, LONG, NAMES};
 
 /// All of them.
 pub(crate) fn all() -> Vec<Case> {
@@ -62,6 +62,7 @@ fn journal() -> Vec<Case> {
 fn solve() -> Vec<Case> {
     let mut cases = vec![
         Case::line("a problem that is none", "solve everything"),
+        Case::of("a problem of ten thousand letters", &["solve", LONG]),
         Case::line("a time that is none", "solve ladder --within soon").usage(),
         Case::line("solved no times", "solve ladder --times 0")
             .with("{}")
@@ -110,6 +111,10 @@ fn others() -> Vec<Case> {
             "picture choose --size 999999x999999 --out ROOM/x.png",
         )
         .usage(),
+        Case::of(
+            "a screen of ten thousand letters",
+            &["picture", LONG, "--out", "ROOM/x.png"],
+        ),
         Case::line("a lift that was not left open", "reopen 7"),
         Case::line("a word as number", "reopen last").usage(),
         Case::line(
@@ -184,8 +189,17 @@ fn piped_in() -> Vec<Case> {
                 .told(),
         );
     }
-    let label = "{\"tap\": \"no such label\"}\n";
     let rehearse = ["rehearse", "--at", "2026-12-02T18:00"];
+    for (what, key) in [
+        ("a label of ten thousand letters", "tap"),
+        ("a clock of ten thousand letters", "clock"),
+        ("a stick of ten thousand letters", "plug"),
+        ("a key of ten thousand letters", LONG),
+    ] {
+        let line = format!("{{\"{key}\": \"{LONG}\"}}\n");
+        cases.push(Case::of(what, &rehearse).with(line).told());
+    }
+    let label = "{\"tap\": \"no such label\"}\n";
     cases.push(
         Case::of("a label that is not there", &rehearse)
             .with(label)

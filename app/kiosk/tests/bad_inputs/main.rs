@@ -68,6 +68,9 @@ fn room() -> (tempfile::TempDir, PathBuf) {
     (room, data)
 }
 
+/// Bytes of one name or word in a message; an object of JSON is one, and bounded by its planner.
+const ECHOED_MAX: usize = 1_000;
+
 /// Letters of a sentence in the table.
 const LETTERS_MAX: usize = 160;
 
@@ -78,13 +81,15 @@ fn sentence(came: &Came) -> String {
     let said = said.map(|text| text.trim()).unwrap_or_default();
     let mut lines = said.lines().map(str::trim).filter(|line| !line.is_empty());
     let first = lines.next().unwrap_or_default();
-    let first = first.trim_start_matches("pinladder: ").replace('|', "\\|");
-    let mut first = first.replace(cases::LONG, "xxx…");
+    let mut first = first.trim_start_matches("pinladder: ").replace('|', "\\|");
     // A face that is told with a refusal: the refusal.
     if let Some((_, refused)) = said.rsplit_once("\"refused\":\"")
         && said.starts_with("{\"screen\"")
     {
         first = refused.trim_end_matches("\"}").replace("\\\"", "\"");
+    }
+    while first.contains("xxxx") {
+        first = first.replace("xxxx", "xxx");
     }
     // Lists of all that there is grow with the kiosk.
     for list in ["there are ", "write one of ", "; write \"fives\""] {
@@ -113,6 +118,15 @@ fn check(case: &Case, came: &Came) -> Result<(), String> {
         "Err(", "Some(", "None", "panicked", "unwrap", "{0}", "RefCell", "called `",
     ];
     let inner = ours.iter().find(|word| both.contains(**word));
+    // A face of a rehearsal is one object, with every text that is drawn.
+    let refused = both
+        .rsplit_once("\"refused\":\"")
+        .filter(|_| both.starts_with("{\"screen\""));
+    let told = refused.map_or(both.as_str(), |(_, refused)| refused);
+    let longest = told.split([' ', '\n']).map(str::len).max().unwrap_or(0);
+    if longest > ECHOED_MAX {
+        return Err(format!("{longest} bytes of one name are said again"));
+    }
     match (wants, letters >= 15, inner) {
         (true, true, None) => Ok(()),
         (false, ..) => Err(format!("exit code {}: {said}", came.code)),
