@@ -125,9 +125,9 @@ impl PageFace {
     }
 
     pub(crate) fn show(&self, window: &KioskWindow, page: &view::list::Page) {
-        window
-            .global::<Page<'_>>()
-            .set_title(page.title.as_str().into());
+        let to = window.global::<Page<'_>>();
+        to.set_title(page.title.as_str().into());
+        to.set_only(page.only);
         self.lines.settle(page.lines.iter().map(SharedString::from));
     }
 }

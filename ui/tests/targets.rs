@@ -94,6 +94,7 @@ fn the_main_answer_is_40_mm_wide_at_the_bottom_right_and_undo_at_the_bottom_left
                 "list",
                 "meet-over",
                 "page",
+                "trouble",
                 "turn",
                 "typing",
                 "why",

@@ -29,7 +29,8 @@ pub fn buttons(frame: &Frame) -> Vec<Button> {
         say: frame.language,
         list: Vec::new(),
     };
-    if !matches!(frame.screen, Screen::Choose(_)) {
+    let nowhere = matches!(&frame.screen, Screen::Page(page) if page.only);
+    if !nowhere && !matches!(frame.screen, Screen::Choose(_)) {
         row.add(row.say.say(p::ALL_LIFTERS), Deed::Other);
     }
     if has_chips(&frame.screen) {

@@ -55,6 +55,8 @@ pub struct Page {
     pub title: String,
     /// Paragraphs.
     pub lines: Vec<String>,
+    /// Whether there is no other face to go to, as when the kiosk cannot start.
+    pub only: bool,
 }
 
 /// Rows on one page, and beside a drawing; the window turns the pages of longer lists.

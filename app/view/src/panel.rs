@@ -113,6 +113,7 @@ pub(crate) fn about(scene: &Scene<'_>) -> Page {
             say.say(p::ABOUT_PARTS),
             say.say(p::ABOUT_CARE),
         ],
+        only: false,
     }
 }
 
@@ -160,5 +161,6 @@ pub(crate) fn lan(scene: &Scene<'_>) -> Page {
     Page {
         title: say.say(p::SHARING),
         lines,
+        only: false,
     }
 }

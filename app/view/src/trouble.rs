@@ -25,7 +25,11 @@ pub fn frame(said: [(Language, String); 2]) -> Frame {
         undo_detail: String::new(),
         turn: String::new(),
         notice: String::new(),
-        screen: Screen::Page(Page { title, lines }),
+        screen: Screen::Page(Page {
+            title,
+            lines,
+            only: true,
+        }),
         beside: None,
         number: 0,
         answers: 0,

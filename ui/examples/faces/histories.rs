@@ -102,6 +102,7 @@ pub(crate) fn page() -> Page {
     Page {
         title: "about".into(),
         lines: vec![line.into(); 4],
+        only: false,
     }
 }
 

@@ -1,7 +1,7 @@
 //! Invented lifters on every screen and in every state, for looking and for tests.
 use super::{bars, floors, histories, meets, settles, turns, whys, words};
 use view::choose::{Choose, Tile};
-use view::{Chip, Frame, Pace, Screen};
+use view::{Chip, Frame, Language, Pace, Screen};
 
 /// Every face with its name.
 pub(crate) fn all() -> Vec<(&'static str, Frame)> {
@@ -66,6 +66,7 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
         of_nobody(Screen::Typing(histories::typing_name())),
     ));
     faces.push(("page", of_nobody(Screen::Page(histories::page()))));
+    faces.push(("trouble", trouble()));
     faces.extend(all_floors());
     let mut notice = frame(Screen::Bar(bars::at_the_bar()));
     notice.notice = "The entry was not kept: the disk is full. Call whoever runs the gym.".into();
@@ -74,6 +75,13 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
     notice.turn = String::new();
     faces.push(("choose-notice", notice));
     faces
+}
+
+/// A kiosk that cannot start, from which nothing leads anywhere.
+fn trouble() -> Frame {
+    let why = "journal.sqlite is damaged; put back a copy with \"pinladder journal restore\".";
+    let said = [Language::English, Language::German].map(|say| (say, why.to_owned()));
+    view::trouble::frame(said)
 }
 
 fn all_floors() -> [(&'static str, Frame); 7] {
