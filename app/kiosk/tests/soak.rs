@@ -54,14 +54,14 @@ fn taken(gym: &Gym) -> Taken {
     }
 }
 
-fn soak(days: u64) {
+fn soak(days: u64, tell: impl Fn(&str)) {
     let mut gym = Gym::open(30);
     let mut settled: Option<Taken> = None;
     for day in 1..=days {
         gym.evening(DEEDS);
         gym.sleep(EVERY);
         let now = taken(&gym);
-        println!(
+        tell(&format!(
             "day {day}: {} events, {} kB resident, {} open, {} files, {} copies, {} bytes",
             gym.kiosk.seq(),
             now.resident_kb,
@@ -69,7 +69,7 @@ fn soak(days: u64) {
             now.names.len(),
             now.copies,
             now.bytes
-        );
+        ));
         if day == SETTLED {
             settled = Some(now);
         } else if let Some(before) = &settled {
@@ -88,16 +88,16 @@ fn soak(days: u64) {
             assert!(now.copies <= gym::COPIES + 1, "{} copies", now.copies);
         }
     }
-    println!("{:?}", gym.done);
+    tell(&format!("{:?}", gym.done));
 }
 
 #[test]
 fn four_days_take_no_more_than_the_first_two() {
-    soak(4);
+    soak(4, |line| println!("{line}"));
 }
 
 #[test]
 #[ignore = "takes minutes; its figures stand in DEVELOPERS.md"]
 fn thirty_days_take_no_more_than_the_first_two() {
-    soak(30);
+    soak(30, |line| println!("{line}"));
 }
