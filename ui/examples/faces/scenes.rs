@@ -108,7 +108,7 @@ pub(crate) fn frame(screen: Screen) -> Frame {
         ]
     };
     Frame {
-        language: view::Language::English,
+        language: Language::English,
         look: view::Look::Dim,
         lifter: if choosing {
             String::new()
