@@ -174,7 +174,7 @@ def main():
     away()
     networks()
     with tempfile.TemporaryDirectory() as data:
-        settings = f'share = true\naddress = "{NEAR}.1"\nport = {PORT}\n'
+        settings = f'share = true\ntls = false\naddress = "{NEAR}.1"\nport = {PORT}\n'
         (pathlib.Path(data) / "kiosk.toml").write_text(settings, encoding="ascii")
         env = {k: v for k, v in os.environ.items() if k not in ("DISPLAY", "WAYLAND_DISPLAY", "WAYLAND_SOCKET")}
         kiosk = subprocess.Popen(within(KIOSK, binary, "--data", data), env=env, stdout=subprocess.DEVNULL)

@@ -105,10 +105,10 @@ def sign_in(driver, out):
     driver.find_element(By.ID, "code").send_keys(CODE)
     driver.find_element(By.CSS_SELECTOR, "form button").click()
     for _ in range(100):
-        if driver.current_url == BASE + "/coach":
+        if driver.current_url == BASE + "/coach/today":
             break
         time.sleep(0.1)
-    assert driver.current_url == BASE + "/coach", driver.current_url
+    assert driver.current_url == BASE + "/coach/today", driver.current_url
     cookie = next(c for c in driver.get_cookies() if c["name"] == "pinladder-coach")
     assert cookie["httpOnly"] and cookie["sameSite"] == "Strict", cookie
     assert driver.execute_script("return document.cookie") == ""

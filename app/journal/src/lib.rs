@@ -29,6 +29,7 @@ pub use backup::{
     prepare, restore,
 };
 pub use checkpoint::{CHECKPOINT_FILE, Reached};
+pub use domain::MassUnit;
 pub use fault::{AppendError, JournalError, RowFault};
 pub use log::Journal;
 pub use mark::MARK_FILE;

@@ -43,6 +43,13 @@ fn wall() -> Moment {
     Moment(now.timestamp_millis())
 }
 
+/// Seconds since 1970-01-01T00:00:00Z by the machine's wall clock, for certificates, which other
+/// machines judge by theirs.
+#[must_use]
+pub fn unix_s() -> i64 {
+    wall().0.div_euclid(1_000)
+}
+
 /// The system's number of this boot. A system that does not tell it has a new one with every start
 /// of the program: then rests are only capped over a restart, never taken up wrongly.
 fn boot() -> BootId {

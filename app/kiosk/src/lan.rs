@@ -2,12 +2,14 @@
 //!
 //! Refuses: delaying a tap; its threads stand back for the owner's, and it shares nothing with the
 //! owner but files that it only reads, and a desk whose locks are held for a moment.
+use crate::clock;
 use crate::folder::Folder;
 use crate::kiosk::Kiosk;
 use crate::shared::{self, Shared};
 use crate::watch::{spawn_again, stand_back};
-use share::{Desk, Identity, Places, TlsAcceptor};
-use std::net::SocketAddr;
+use chrono::DateTime;
+use share::{Desk, Front, Identity, Places, Standing};
+use std::net::{IpAddr, SocketAddr};
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, PoisonError};
 use std::time::Duration;
@@ -17,14 +19,21 @@ use view::desk::LanCard;
 /// Before an address that is taken is tried again.
 const AGAIN_AFTER: Duration = Duration::from_secs(10);
 
+/// How often the certificate's files are looked at.
+const LOOK: Duration = Duration::from_secs(10);
+
 /// How the page is to be served, by the settings in force.
 #[derive(Debug, Clone, PartialEq, Eq)]
 struct Settings {
     /// Where; `None` for not at all.
     at: Option<SocketAddr>,
     tls: bool,
+    /// Whether the file says so, either way.
+    tls_said: bool,
     certificate: Option<(PathBuf, PathBuf)>,
     name: String,
+    hosts: Vec<String>,
+    proxies: Vec<IpAddr>,
 }
 
 impl Settings {
@@ -33,10 +42,33 @@ impl Settings {
         let own = config.certificate.as_ref();
         Self {
             at: kiosk.lan(),
-            tls: config.tls,
+            tls: config.is_under_tls(),
+            tls_said: config.tls.is_some(),
             certificate: own.map(|(certificate, key)| (certificate.into(), key.into())),
             name: config.name.clone(),
+            hosts: config.hosts.clone(),
+            proxies: config.proxies.clone(),
         }
+    }
+
+    /// The address under the name that the owner's certificate, or their proxy, is for.
+    fn named(&self, at: SocketAddr) -> Option<String> {
+        let host = self.hosts.first()?;
+        if !self.proxies.is_empty() {
+            return Some(format!("https://{host}"));
+        }
+        let is_for = self.certificate.is_some() && self.tls && !at.ip().is_loopback();
+        is_for.then(|| format!("https://{host}:{}", at.port()))
+    }
+
+    /// Whether other machines reach the page without TLS.
+    fn is_readable(&self, at: SocketAddr) -> bool {
+        !self.tls && !at.ip().is_loopback()
+    }
+
+    /// What others call the page in a link.
+    fn base(&self, at: SocketAddr) -> Option<String> {
+        self.named(at).or_else(|| shared::base(at, self.tls))
     }
 }
 
@@ -71,7 +103,7 @@ impl Lan {
     pub fn share(&self, kiosk: &mut Kiosk) {
         let now = self.settings.borrow();
         match now.at {
-            Some(at) => kiosk.share(Shared::new(self.desk.clone(), shared::base(at, now.tls))),
+            Some(at) => kiosk.share(Shared::new(self.desk.clone(), now.base(at))),
             None => kiosk.unshare(),
         }
     }
@@ -104,6 +136,25 @@ impl Lan {
         change(&mut card);
     }
 
+    /// Looks at the certificate, has it renewed where it is due, and tells how it stands.
+    fn certified(&self, identity: Option<&Identity>) {
+        let Some(identity) = identity else {
+            self.desk.lay_out(|counter| counter.fingerprint.clear());
+            return;
+        };
+        let Standing { trouble, ends_s } = identity.look(clock::unix_s());
+        let print = identity.fingerprint();
+        self.desk
+            .lay_out(|counter| counter.fingerprint.clone_from(&print));
+        let day = |end_s| DateTime::from_timestamp(end_s, 0).map(|end| end.date_naive());
+        self.tell(|card| {
+            card.fingerprint = print;
+            card.root_fingerprint = identity.root_fingerprint();
+            card.certificate_trouble = trouble.unwrap_or_default();
+            card.certificate_ends = ends_s.and_then(day);
+        });
+    }
+
     /// The certificate, where there is TLS.
     fn identity(
         &self,
@@ -113,14 +164,15 @@ impl Lan {
         if !now.tls {
             return Ok(None);
         }
-        let names = [
+        let mut names = vec![
             at.ip().to_string(),
             format!("{}.local", now.name),
             "localhost".to_owned(),
         ];
+        names.extend(now.hosts.iter().cloned());
         let own = now.certificate.as_ref();
         let own = own.map(|(certificate, key)| (certificate.as_path(), key.as_path()));
-        share::identity(&self.folder, own, &names).map(Some)
+        share::identity(&self.folder, own, &names, clock::unix_s()).map(Some)
     }
 }
 
@@ -187,27 +239,107 @@ async fn serve_once(
         None
     });
     let scheme = shared::scheme(now.tls);
-    let named = announced
+    let announced_as = announced
         .as_ref()
         .map(|_| format!("{scheme}://{}.local:{}/", now.name, at.port()));
-    let print = identity
-        .as_ref()
-        .map(|identity| identity.fingerprint.clone());
-    tracing::info!(%at, tls = now.tls, fingerprint = print.as_deref(), "the LAN page is on");
-    let fingerprint = print.clone().unwrap_or_default();
-    lan.desk
-        .lay_out(|counter| counter.fingerprint = fingerprint);
+    let named = now.named(at).map(|base| format!("{base}/"));
+    let readable = now.is_readable(at);
+    tracing::info!(%at, tls = now.tls, certificate = ?identity, "the LAN page is on");
+    if readable {
+        tracing::warn!(
+            "without TLS the coach's code travels readable; take tls = false out of kiosk.toml"
+        );
+    }
     lan.tell(|card| {
         *card = LanCard {
             address: format!("{scheme}://{at}/"),
-            name: named.unwrap_or_default(),
-            fingerprint: print.unwrap_or_default(),
-            trouble: String::new(),
+            name: named.or(announced_as).unwrap_or_default(),
+            readable,
+            tls_by_itself: now.tls && !now.tls_said,
+            ..LanCard::default()
         };
     });
-    let router = share::router(lan.places.clone(), lan.desk.clone(), now.tls);
-    let tls: Option<TlsAcceptor> = identity.map(|identity| identity.acceptor);
-    let served = share::serve(listener, router, tls, until).await;
+    lan.certified(identity.as_ref());
+    let front = Front {
+        identity: identity.clone(),
+        hosts: now.hosts.clone(),
+        proxies: now.proxies.clone(),
+    };
+    let router = share::router(lan.places.clone(), lan.desk.clone(), front.clone());
+    let served = share::serve(listener, router, &front, until);
+    let looked = async {
+        loop {
+            tokio::time::sleep(LOOK).await;
+            lan.certified(identity.as_ref());
+        }
+    };
+    let served = tokio::select! {
+        served = served => served,
+        () = looked => Ok(()),
+    };
     drop(announced);
     served.map_err(|error| format!("the LAN page ended ({error})"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Settings;
+    use std::net::SocketAddr;
+
+    fn at(text: &str) -> SocketAddr {
+        text.parse().expect("an address")
+    }
+
+    fn settings(tls: bool, own: bool, hosts: &[&str]) -> Settings {
+        Settings {
+            at: None,
+            tls,
+            tls_said: true,
+            certificate: own.then(|| ("/c.pem".into(), "/k.pem".into())),
+            name: "pinladder".to_owned(),
+            hosts: hosts.iter().map(|host| (*host).to_owned()).collect(),
+            proxies: Vec::new(),
+        }
+    }
+
+    #[test]
+    fn links_name_what_the_certificate_or_the_proxy_is_for() {
+        let (near, far) = (at("127.0.0.1:8470"), at("192.168.1.20:8470"));
+        let host = ["rack.gym.example", "rack"];
+        let base = |settings: &Settings, at| settings.base(at).unwrap_or_default();
+        assert_eq!(
+            base(&settings(false, false, &host), far),
+            "http://192.168.1.20:8470"
+        );
+        assert_eq!(
+            base(&settings(true, false, &host), far),
+            "https://192.168.1.20:8470"
+        );
+        assert_eq!(
+            base(&settings(true, true, &[]), far),
+            "https://192.168.1.20:8470"
+        );
+        assert_eq!(
+            base(&settings(true, true, &host), far),
+            "https://rack.gym.example:8470"
+        );
+        assert_eq!(
+            base(&settings(true, true, &host), near),
+            "",
+            "nobody else reaches it"
+        );
+        let behind = Settings {
+            proxies: vec![near.ip()],
+            ..settings(false, false, &host)
+        };
+        assert_eq!(base(&behind, near), "https://rack.gym.example");
+    }
+
+    #[test]
+    fn what_travels_readable_is_told_where_others_are() {
+        let (near, far) = (at("127.0.0.1:8470"), at("192.168.1.20:8470"));
+        assert!(settings(false, false, &[]).is_readable(far));
+        assert!(!settings(false, false, &[]).is_readable(near));
+        assert!(!settings(true, false, &[]).is_readable(far));
+    }
 }

@@ -105,7 +105,7 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
             let late = !ui::display_is_there();
             let page = match kiosk.lan() {
                 Some(at) => {
-                    let scheme = shared::scheme(kiosk.config().tls);
+                    let scheme = shared::scheme(kiosk.config().is_under_tls());
                     format!("the LAN page is at {scheme}://{at}/ until interrupted")
                 }
                 None => "the LAN page is off (kiosk.toml); waiting until interrupted".into(),

@@ -62,6 +62,12 @@ impl Shared {
                 made_for: Some(now),
                 ..Filling::default()
             };
+            self.desk.begin_day(share::Today {
+                date: now.0,
+                gym: gym.name.clone(),
+            });
+            let unit = |lifter: &Lifter| (lifter.name.clone(), lifter.unit);
+            self.desk.know_units(gym.lifters.iter().map(unit).collect());
         }
         let Some(lifter) = gym.lifters.get(filling.lifters) else {
             return;

@@ -8,7 +8,7 @@ use std::net::{Ipv4Addr, TcpListener, TcpStream};
 use std::os::unix::fs::PermissionsExt as _;
 use std::path::Path;
 use std::time::Duration;
-use view::desk::{DESK_FILE, PLAIN_ONCE};
+use view::desk::{DESK_FILE, LanCard, PLAIN_ONCE};
 use view::list::ListState;
 use view::{Frame, Screen, Tap};
 
@@ -222,4 +222,61 @@ fn the_page_is_turned_on_and_off_at_the_desk_and_counts_at_once() {
     row(&mut kiosk, "on");
     lan.follow(&mut kiosk);
     assert!(answers(port, false), "off at once");
+}
+
+/// Whoever shares the network could read the code: that is told, and one tap mends it.
+#[test]
+fn a_page_without_tls_is_told_and_a_tap_turns_it_on() {
+    let data = tempfile::tempdir().expect("a folder");
+    // Of the addresses for documents (RFC 5737): nothing listens there.
+    let settings = "share = true\naddress = \"192.0.2.20\"\ntls = false\n";
+    std::fs::write(data.path().join("kiosk.toml"), settings).expect("written");
+    let clock = evening();
+    let mut kiosk = open(data.path(), &clock);
+    try_code(&mut kiosk, [4, 7, 1, 1]);
+    let plain = LanCard {
+        address: "http://192.0.2.20:8470/".to_owned(),
+        readable: true,
+        ..LanCard::default()
+    };
+    kiosk.tell_lan(plain);
+    row(&mut kiosk, "page on the network");
+    let shown = |kiosk: &mut Kiosk, title: &str| {
+        let Screen::List(list) = kiosk.frame().screen else {
+            panic!("the page's page")
+        };
+        let found: Vec<_> = list
+            .rows
+            .into_iter()
+            .filter(|row| row.title == title)
+            .collect();
+        found
+    };
+    let told = shown(&mut kiosk, "TLS");
+    assert_eq!(told.len(), 1);
+    assert_eq!(told[0].state, ListState::Amiss, "{told:?}");
+    assert!(
+        told[0].detail.contains("can read the coach's code"),
+        "{told:?}"
+    );
+    let frame = row(&mut kiosk, "TLS");
+    assert!(kiosk.config().is_under_tls(), "{}", frame.notice);
+    assert_eq!(kiosk.config().address.to_string(), "192.0.2.20");
+    // What else there is to be told.
+    kiosk.tell_lan(LanCard {
+        address: "https://192.0.2.20:8470/".to_owned(),
+        root_fingerprint: "AB:CD".to_owned(),
+        tls_by_itself: true,
+        certificate_trouble: "/c.pem is no certificate in PEM".to_owned(),
+        certificate_ends: chrono::NaiveDate::from_ymd_opt(2026, 12, 9),
+        ..LanCard::default()
+    });
+    assert_eq!(shown(&mut kiosk, "TLS")[0].state, ListState::Told);
+    assert_eq!(shown(&mut kiosk, "SHA-256 of the root")[0].detail, "AB:CD");
+    let amiss: Vec<_> = shown(&mut kiosk, "certificate");
+    assert!(
+        amiss[0].detail.ends_with("/c.pem is no certificate in PEM"),
+        "{amiss:?}"
+    );
+    assert!(amiss[1].detail.contains("9 December"), "{amiss:?}");
 }

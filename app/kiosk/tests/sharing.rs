@@ -387,5 +387,7 @@ fn the_kiosk_shows_where_its_page_is_and_its_fingerprint() {
         panic!("no page");
     };
     assert!(page.lines[0].ends_with(&rows[7].detail) && page.lines[1].ends_with(&print));
+    let root = shown.card().root_fingerprint.replace(':', " ");
+    assert!(page.lines[2].contains("root.crt") && page.lines[2].ends_with(&root));
     assert!(matches!(kiosk.tap(&Tap::Undo).screen, Screen::List(_)));
 }

@@ -24,12 +24,16 @@ pub struct Kiosk {
     pub port: u16,
     /// Whether the page is served at all.
     pub share: bool,
-    /// Whether it is served under TLS.
-    pub tls: bool,
+    /// Whether it is served under TLS, where the file says so; see [`Kiosk::is_under_tls`].
+    pub tls: Option<bool>,
     /// The owner's certificate and key, absolute paths; `None` for one made on the device.
     pub certificate: Option<(String, String)>,
     /// The name that is announced on the network, without ".local".
     pub name: String,
+    /// Other names by which the page is asked for, in small letters.
+    pub hosts: Vec<String>,
+    /// Addresses of proxies whose word is taken for who asks.
+    pub proxies: Vec<IpAddr>,
     /// Names of the racks shown; `None` for all of the gym's.
     pub racks: Option<Vec<String>>,
     /// Where the nightly copy of the journal goes, an absolute path; `None` for nowhere.
@@ -51,9 +55,11 @@ impl Default for Kiosk {
             address: IpAddr::V4(Ipv4Addr::LOCALHOST),
             port: 8470,
             share: false,
-            tls: false,
+            tls: None,
             certificate: None,
             name: "pinladder".into(),
+            hosts: Vec::new(),
+            proxies: Vec::new(),
             racks: None,
             backup: None,
             backups: 14,
@@ -61,6 +67,15 @@ impl Default for Kiosk {
             floor_after_ms: Some(300_000),
             sleep_after_ms: Some(900_000),
         }
+    }
+}
+
+impl Kiosk {
+    /// Whether the page is served under TLS: as the file says, else wherever other machines reach
+    /// it, since a code would travel readable.
+    #[must_use]
+    pub fn is_under_tls(&self) -> bool {
+        self.tls.unwrap_or(!self.address.is_loopback())
     }
 }
 
@@ -91,22 +106,14 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
     );
     let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::KIOSK);
     let default = Kiosk::default();
+    let proxies = top.texts(&mut doc, "proxies", PROXIES_MAX, address);
     let address = top.text(&mut doc, "address", address);
     let port = top.whole(&mut doc, "port", &(1..=u16::MAX));
     let share = top.flag(&mut doc, "share", default.share);
-    let tls = top.flag(&mut doc, "tls", default.tls);
-    let certificate = top.text(&mut doc, "certificate", place);
-    let key = top.text(&mut doc, "key", place);
-    if top.has("certificate") != top.has("key") {
-        let present = if top.has("key") { "key" } else { "certificate" };
-        let right = words!("write both \"certificate\" and \"key\", or neither");
-        let wrong = Wrong::plain(
-            words!("a certificate and its key, of which one is missing"),
-            right,
-        );
-        doc.missing(&top.at_value(present), wrong);
-    }
+    let tls = top.flag(&mut doc, "tls", false);
+    let certificate = certificate(&mut doc, &top);
     let name = top.text(&mut doc, "name", host);
+    let hosts = top.texts(&mut doc, "hosts", HOSTS_MAX, host_name);
     let backup = top.text(&mut doc, "backup", place);
     let backups = top.whole(&mut doc, "backups", &(1..=400));
     let stick = top.text(&mut doc, "stick", place);
@@ -125,9 +132,11 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
         address: address.unwrap_or(default.address),
         port: port.unwrap_or(default.port),
         share,
-        tls,
-        certificate: certificate.zip(key),
+        tls: top.has("tls").then_some(tls),
+        certificate,
         name: name.unwrap_or(default.name),
+        hosts,
+        proxies,
         backup,
         backups: backups.unwrap_or(default.backups),
         stick,
@@ -138,6 +147,22 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
     let faults = doc.close();
     let wrong = faults.iter().any(Fault::stops);
     ((!wrong).then_some(kiosk), faults)
+}
+
+/// Reads the owner's certificate and key, both or neither.
+fn certificate(doc: &mut Doc<'_>, top: &Entry<'_>) -> Option<(String, String)> {
+    let certificate = top.text(doc, "certificate", place);
+    let key = top.text(doc, "key", place);
+    if top.has("certificate") != top.has("key") {
+        let present = if top.has("key") { "key" } else { "certificate" };
+        let right = words!("write both \"certificate\" and \"key\", or neither");
+        let wrong = Wrong::plain(
+            words!("a certificate and its key, of which one is missing"),
+            right,
+        );
+        doc.missing(&top.at_value(present), wrong);
+    }
+    certificate.zip(key)
 }
 
 /// Reads the address of one interface.
@@ -198,5 +223,27 @@ fn host(text: &str) -> Result<String, Wrong> {
     Ok(text.to_lowercase())
 }
 
+/// Reads a whole host name (RFC 1123), as a router or a name server knows it.
+fn host_name(text: &str) -> Result<String, Wrong> {
+    let name = text.trim().trim_end_matches('.');
+    let fits = |c: char| c.is_ascii_alphanumeric() || c == '-';
+    let is_label = |label: &str| {
+        let edge = label.starts_with('-') || label.ends_with('-');
+        (1..=63).contains(&label.len()) && !edge && label.chars().all(fits)
+    };
+    // What ends in digits is read as an address by browsers (URL Standard, 3.5).
+    let digits = |label: &str| label.bytes().all(|b| b.is_ascii_digit());
+    let last = name.rsplit('.').next().unwrap_or_default();
+    if name.len() > 253 || digits(last) || !name.split('.').all(is_label) {
+        let right = words!("write the name alone, such as \"rack.gym.example\"");
+        return Err(Wrong::value(text, words!("not a name of a host"), right));
+    }
+    Ok(name.to_lowercase())
+}
+
 /// Most racks that a kiosk can name.
 const RACKS_MAX: usize = 50;
+/// Most names by which a page is asked for.
+const HOSTS_MAX: usize = 20;
+/// Most proxies that a page can stand behind.
+const PROXIES_MAX: usize = 10;

@@ -281,6 +281,8 @@ fn kiosk_files() {
         "address = \"localhost\"\nport = 0\nshare = \"yes\"\nracks = [\"yard rack\"]",
         "port = 70000\nracks = []\nadress = \"::1\"",
         "port = \"8470\"\nracks = \"door rack\"",
+        "tls = \"yes\"\nhosts = [\"https://rack.example\", \"10.0.0.7\", \"-x.example\", \"*.example\", \"\"]",
+        "hosts = \"rack.example\"\nproxies = [\"proxy.example\", \"0.0.0.0\"]",
     ];
     insta::assert_snapshot!(files.map(told).join("\n"));
 }
@@ -297,4 +299,37 @@ fn defaults_of_the_kiosk() {
         ("127.0.0.1", 8470)
     );
     assert_eq!((kiosk.share, kiosk.racks), (false, None));
+}
+
+/// Other machines are not to read the code that is typed in.
+#[test]
+fn tls_is_on_as_soon_as_other_machines_reach_the_page() {
+    let tls = |text: &str| {
+        let source = Source {
+            name: "kiosk.toml",
+            text: text.as_bytes(),
+        };
+        let kiosk = plan::kiosk(source, None).expect("a good file");
+        (kiosk.tls, kiosk.is_under_tls())
+    };
+    assert_eq!(tls(""), (None, false));
+    assert_eq!(tls("address = \"::1\""), (None, false));
+    assert_eq!(tls("address = \"192.168.1.20\""), (None, true));
+    assert_eq!(tls("address = \"fd00::20\""), (None, true));
+    // An owner's word stands, either way.
+    let plain = "address = \"192.168.1.20\"\ntls = false";
+    assert_eq!(tls(plain), (Some(false), false));
+    assert_eq!(tls("tls = true"), (Some(true), true));
+}
+
+#[test]
+fn names_and_proxies_of_the_page() {
+    let source = Source {
+        name: "kiosk.toml",
+        text: b"hosts = [\"Rack.Gym.Example.\", \"rack\"]\nproxies = [\"192.168.1.2\", \"::1\"]",
+    };
+    let kiosk = plan::kiosk(source, None).expect("a good file");
+    assert_eq!(kiosk.hosts, ["rack.gym.example", "rack"]);
+    let proxies: Vec<_> = kiosk.proxies.iter().map(ToString::to_string).collect();
+    assert_eq!(proxies, ["192.168.1.2", "::1"]);
 }

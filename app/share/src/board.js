@@ -42,14 +42,55 @@ function show(board) {
   }
 }
 
-// A browser tries again by itself where the line breaks, but never after an answer that refuses.
-const AGAIN_MS = 5000;
+// A browser tries again by itself where the line breaks, but never after an answer that refuses,
+// and it waits for ever on a line that went dead without a word.
+const AGAIN_MS = [1000, 2000, 5000, 10000, 30000];
+// The kiosk says something every 15 s.
+const SILENT_MS = 40000;
+// A short break is not told.
+const TOLD_MS = 4000;
+let live;
+let failed = 0;
+let silence;
+let telling;
+
+function heard() {
+  failed = 0;
+  clearTimeout(telling);
+  telling = undefined;
+  state.textContent = "";
+  clearTimeout(silence);
+  silence = setTimeout(again, SILENT_MS);
+}
+
+function lost() {
+  telling ||= setTimeout(() => { state.textContent = state.dataset.waiting; }, TOLD_MS);
+}
+
+function again() {
+  lost();
+  live.close();
+  clearTimeout(silence);
+  const wait = AGAIN_MS[Math.min(failed, AGAIN_MS.length - 1)];
+  failed += 1;
+  // Not all boards of a gym at once.
+  setTimeout(follow, wait * (1 + Math.random()));
+  // A page that has moved under TLS leads on to it; one that cannot be reached stays as it is.
+  fetch("/board", { redirect: "manual", cache: "no-store" }).then(
+    (answer) => { if (answer.type === "opaqueredirect") location.reload(); },
+    () => {},
+  );
+}
+
 function follow() {
-  const live = new EventSource("/board/live");
-  live.onmessage = (event) => { state.textContent = ""; show(JSON.parse(event.data)); };
-  live.onerror = () => {
-    state.textContent = state.dataset.waiting;
-    if (live.readyState === EventSource.CLOSED) setTimeout(follow, AGAIN_MS);
-  };
+  live = new EventSource("/board/live");
+  live.addEventListener("version", (event) => {
+    if (event.data !== state.dataset.version) location.reload();
+  });
+  live.addEventListener("alive", heard);
+  live.onmessage = (event) => { heard(); show(JSON.parse(event.data)); };
+  live.onerror = () => { lost(); if (live.readyState === EventSource.CLOSED) again(); };
+  clearTimeout(silence);
+  silence = setTimeout(again, SILENT_MS);
 }
 follow();

@@ -1,12 +1,10 @@
 //! The floor board for a TV: who is up at each rack, live by server-sent events (HTML Living
 //! Standard, 9.2).
 //!
-//! Refuses: names beyond those on the kiosk, more screens than a gym has, events faster than
-//! eyes.
-use crate::problem::Problem;
+//! Refuses: names beyond those on the kiosk, events faster than eyes.
+use crate::seats::Seat;
 use crate::words as w;
 use axum::body::{Body, Bytes};
-use axum::http::StatusCode;
 use futures_core::Stream;
 use serde::Serialize;
 use std::io;
@@ -14,16 +12,17 @@ use std::pin::Pin;
 use std::sync::Arc;
 use std::task::{Context, Poll};
 use std::time::Duration;
-use tokio::sync::{OwnedSemaphorePermit, Semaphore, watch};
+use tokio::sync::{Notify, watch};
 use tokio::time::{sleep, timeout};
 use view::Language;
 
-/// Screens that may follow at once.
-pub(crate) const FOLLOWERS: usize = 16;
 /// The least time between two events.
 const GAP: Duration = Duration::from_millis(250);
-/// Without an event a comment is sent, so that a dead connection is noticed.
+/// Without a new board so much is said, so that a dead connection is noticed at both ends.
 const SILENCE: Duration = Duration::from_secs(15);
+const ALIVE: &[u8] = b"event: alive\ndata: 1\n\n";
+/// Of the page and its script.
+pub(crate) const VERSION: &str = env!("CARGO_PKG_VERSION");
 
 /// What the board shows.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize)]
@@ -94,34 +93,32 @@ impl Board {
     }
 }
 
-/// The seats of those who follow.
-#[derive(Debug, Clone)]
-pub(crate) struct Seats(Arc<Semaphore>);
-
-impl Seats {
-    pub(crate) fn new() -> Self {
-        Self(Arc::new(Semaphore::new(FOLLOWERS)))
-    }
-
-    /// The board of now and every one that follows, as a body of events.
-    pub(crate) fn follow(&self, board: watch::Receiver<Arc<str>>) -> Result<Body, Problem> {
-        let seat = Arc::clone(&self.0)
-            .try_acquire_owned()
-            .map_err(|_| Problem::new(StatusCode::SERVICE_UNAVAILABLE, w::MANY_BOARDS))?;
-        Ok(Body::from_stream(Live {
-            step: Box::pin(first(board)),
-            seat,
-        }))
-    }
+/// The board of now and every one that follows, as a body of events, for as long as the seat is
+/// this board's.
+pub(crate) fn follow(seat: Seat, board: watch::Receiver<Arc<str>>) -> Body {
+    let follower = Follower {
+        board,
+        asked_to_go: seat.asked_to_go(),
+    };
+    Body::from_stream(Live {
+        step: Box::pin(first(follower)),
+        seat,
+    })
 }
 
-type Step = Pin<Box<dyn Future<Output = Option<(Bytes, watch::Receiver<Arc<str>>)>> + Send>>;
+/// Whoever follows; `asked_to_go` is told when another has the seat.
+struct Follower {
+    board: watch::Receiver<Arc<str>>,
+    asked_to_go: Arc<Notify>,
+}
 
-/// The body: one event after another until the kiosk ends.
+type Step = Pin<Box<dyn Future<Output = Option<(Bytes, Option<Follower>)>> + Send>>;
+
+/// The body: one event after another until the kiosk ends, or the seat is another's.
 struct Live {
     step: Step,
     #[expect(dead_code, reason = "held until the screen goes away")]
-    seat: OwnedSemaphorePermit,
+    seat: Seat,
 }
 
 impl Stream for Live {
@@ -131,30 +128,39 @@ impl Stream for Live {
         match self.step.as_mut().poll(context) {
             Poll::Pending => Poll::Pending,
             Poll::Ready(None) => Poll::Ready(None),
-            Poll::Ready(Some((event, board))) => {
-                self.step = Box::pin(next(board));
+            Poll::Ready(Some((event, follower))) => {
+                self.step = match follower {
+                    Some(follower) => Box::pin(next(follower)),
+                    None => Box::pin(async { None }),
+                };
                 Poll::Ready(Some(Ok(event)))
             }
         }
     }
 }
 
-async fn first(mut board: watch::Receiver<Arc<str>>) -> Option<(Bytes, watch::Receiver<Arc<str>>)> {
-    let shown = format!("retry: 2000\n{}", event(&board.borrow_and_update()));
-    Some((shown.into(), board))
+/// What the page is, so that one of an older kiosk is loaded anew, and the board.
+async fn first(mut follower: Follower) -> Option<(Bytes, Option<Follower>)> {
+    let board = event(&follower.board.borrow_and_update());
+    let shown = format!("retry: 2000\nevent: version\ndata: {VERSION}\n\n{board}");
+    Some((shown.into(), Some(follower)))
 }
 
 /// The latest board once it has changed; those between are left out.
-async fn next(mut board: watch::Receiver<Arc<str>>) -> Option<(Bytes, watch::Receiver<Arc<str>>)> {
+async fn next(mut follower: Follower) -> Option<(Bytes, Option<Follower>)> {
     sleep(GAP).await;
-    match timeout(SILENCE, board.changed()).await {
-        Ok(Ok(())) => {
-            let shown = event(&board.borrow_and_update());
-            Some((shown.into(), board))
-        }
-        Ok(Err(_)) => None,
-        Err(_) => Some((Bytes::from_static(b":\n\n"), board)),
-    }
+    let asked_to_go = Arc::clone(&follower.asked_to_go);
+    let changed = tokio::select! {
+        changed = timeout(SILENCE, follower.board.changed()) => changed,
+        // It comes back later, so that boards of one machine do not chase one another.
+        () = asked_to_go.notified() => return Some((Bytes::from_static(b"retry: 60000\n\n"), None)),
+    };
+    let event = match changed {
+        Ok(Ok(())) => event(&follower.board.borrow_and_update()).into(),
+        Ok(Err(_)) => return None,
+        Err(_) => Bytes::from_static(ALIVE),
+    };
+    Some((event, Some(follower)))
 }
 
 /// JSON has no line breaks of its own, so one line holds it.

@@ -6,10 +6,12 @@ use crate::board::Board;
 use crate::code::{self, CodeError};
 use crate::counter::{Counter, Order, Told};
 use crate::known;
-use crate::programme::Filled;
+use crate::programme::{Filled, Laid, Today};
 use crate::sessions::{COACH_MS, LINK_MS, Sessions, Who};
 use crate::token;
 use crate::words as w;
+use journal::MassUnit;
+use std::collections::BTreeMap;
 use std::fmt;
 use std::net::IpAddr;
 use std::path::{Path, PathBuf};
@@ -30,12 +32,16 @@ struct Inner {
     attempts: Mutex<Attempts>,
     sessions: Mutex<Sessions>,
     board: watch::Sender<Arc<str>>,
+    /// The board as it was last shown, and when; for screens without scripts.
+    shown: Mutex<Option<(u64, Arc<Board>)>>,
+    /// When a board was last loaded.
+    looked: Mutex<Option<u64>>,
     counter: Mutex<Counter>,
     orders: Mutex<Option<Orders>>,
     blanks: Mutex<[Arc<[u8]>; 2]>,
     /// The kiosk's language, which is a page's too until somebody chooses.
     language: Mutex<Language>,
-    filled: Mutex<Arc<[Filled]>>,
+    laid: Mutex<Laid>,
     /// One code is judged at a time: each takes memory and time on purpose.
     judging: Semaphore,
 }
@@ -49,6 +55,10 @@ impl fmt::Debug for Desk {
 /// Takes orders on to the kiosk.
 type Orders = Box<dyn Fn(Order) + Send>;
 
+/// How long a screen counts as following that was loaded.
+const LOOKED_MS: u64 = 60_000;
+/// How old a board may be that is loaded; the kiosk shows one at every tick.
+const FRESH_MS: u64 = 5_000;
 /// How long the answer to an order is waited for.
 const ORDER: Duration = Duration::from_secs(120);
 
@@ -74,11 +84,13 @@ impl Desk {
             attempts: Mutex::default(),
             sessions: Mutex::default(),
             board: watch::Sender::new(Board::of(Language::default()).to_json()),
+            shown: Mutex::default(),
+            looked: Mutex::default(),
             counter: Mutex::default(),
             orders: Mutex::default(),
             blanks: Mutex::default(),
             language: Mutex::default(),
-            filled: Mutex::new(Arc::default()),
+            laid: Mutex::default(),
             judging: Semaphore::new(1),
         }))
     }
@@ -99,11 +111,21 @@ impl Desk {
 
     /// Lays out the days that programmes fill, in place of those that lay there.
     pub fn fill_days(&self, filled: Vec<Filled>) {
-        *lock(&self.0.filled) = filled.into();
+        lock(&self.0.laid).filled = filled.into();
     }
 
-    pub(crate) fn filled(&self) -> Arc<[Filled]> {
-        Arc::clone(&lock(&self.0.filled))
+    /// In what each lifter of the gym reads loads.
+    pub fn know_units(&self, units: BTreeMap<String, MassUnit>) {
+        lock(&self.0.laid).units = units.into();
+    }
+
+    /// The kiosk's day and gym from now on.
+    pub fn begin_day(&self, today: Today) {
+        lock(&self.0.laid).today = Some(today);
+    }
+
+    pub(crate) fn laid(&self) -> Laid {
+        lock(&self.0.laid).clone()
     }
 
     /// From now on orders of the coach's desk go to `take`, which must not wait.
@@ -154,6 +176,7 @@ impl Desk {
     /// Shows a board on every floor screen that follows; the same one again costs nothing.
     pub fn show(&self, board: &Board) {
         let text = board.to_json();
+        *lock(&self.0.shown) = Some((self.now(), Arc::new(board.clone())));
         self.0.board.send_if_modified(|shown| {
             let new = *shown != text;
             if new {
@@ -163,10 +186,23 @@ impl Desk {
         });
     }
 
-    /// Whether any floor screen follows.
+    /// Whether any floor screen follows, or has been loaded of late: one without scripts is loaded
+    /// again and again.
     #[must_use]
     pub fn is_followed(&self) -> bool {
-        self.0.board.receiver_count() > 0
+        let looked = *lock(&self.0.looked);
+        let of_late = looked.is_some_and(|at| self.now().saturating_sub(at) < LOOKED_MS);
+        of_late || self.0.board.receiver_count() > 0
+    }
+
+    /// The board for a screen that is loaded now; `None` where nobody followed, so that the last
+    /// one shown is old.
+    pub(crate) fn board_of_now(&self) -> Option<Arc<Board>> {
+        let now = self.now();
+        *lock(&self.0.looked) = Some(now);
+        let shown = lock(&self.0.shown);
+        let (at, board) = shown.as_ref()?;
+        (now.saturating_sub(*at) < FRESH_MS).then(|| Arc::clone(board))
     }
 
     pub(crate) fn board(&self) -> watch::Receiver<Arc<str>> {

@@ -41,7 +41,7 @@ pub(crate) fn is_coach(app: &App, headers: &HeaderMap) -> bool {
 
 pub(crate) async fn sign_in_page(State(app): State<App>, headers: HeaderMap) -> Response {
     if is_coach(&app, &headers) {
-        return Redirect::to("/coach").into_response();
+        return Redirect::to("/coach/today").into_response();
     }
     let say = app.language(&headers);
     let told = (!app.desk.has_code()).then(|| NotIn::NoCode.words(say));
@@ -60,7 +60,7 @@ pub(crate) async fn sign_in(
     match app.desk.sign_in(code, guesser).await {
         Ok((token, lasts_s)) => {
             tracing::info!(%from, "a coach signed in");
-            let mut response = Redirect::to("/coach").into_response();
+            let mut response = Redirect::to("/coach/today").into_response();
             set_cookie(&mut response, &app, COACH, &token, lasts_s);
             if !matches!(guesser, Guesser::Known(_))
                 && let Some(word) = app.desk.known_word()
@@ -145,9 +145,9 @@ pub(crate) async fn mine(
         }
         return Err(closed(&app, say, &token));
     };
-    let filled = app.desk.filled();
+    let laid = app.desk.laid();
     stream_page(&app, move |record, sink| {
-        lifter_page::write(say, (record, &filled), (&lifter, Nav::Own), sink)
+        lifter_page::write(say, (record, &laid), (&lifter, Nav::Own), sink)
     })
     .await
 }
@@ -299,7 +299,11 @@ fn any_cookie<'h>(headers: &'h HeaderMap, name: &str) -> Option<&'h str> {
 
 /// Out of reach of scripts and of other sites (RFC 6265bis).
 fn set_cookie(response: &mut Response<Body>, app: &App, name: &str, value: &str, lasts_s: u64) {
-    let secure = if app.secure { "; Secure" } else { "" };
+    let secure = if app.identity.is_some() {
+        "; Secure"
+    } else {
+        ""
+    };
     let text =
         format!("{name}={value}; Path=/; Max-Age={lasts_s}; HttpOnly; SameSite=Strict{secure}");
     let header_value =

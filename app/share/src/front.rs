@@ -2,20 +2,27 @@
 //! went wrong.
 //!
 //! Refuses: names of lifters beyond those on the kiosk's own floor.
+use crate::board::{Board, BoardTurn, VERSION};
 use crate::html::{Nav, foot, head};
 use crate::problem::Problem;
 use crate::words as w;
 use maud::{DOCTYPE, Markup, html};
 use view::Language;
 
-pub(crate) fn front(say: Language) -> Markup {
+/// `root` is the SHA-256 of the device's own root, where the page is served under it.
+pub(crate) fn front(say: Language, root: Option<&str>) -> Markup {
     html! {
         (head(say, "Pinladder", Nav::All))
         nav class="doors" aria-label=(say.pick(w::PAGES)) {
             a href="/board" { (say.pick(w::FLOOR_BOARD)) }
-            a href="/coach" { (say.pick(w::COACH)) }
+            a href="/coach/today" { (say.pick(w::COACH)) }
         }
         p { (say.pick(w::OWN_BY_CODE)) }
+        @if let Some(print) = root {
+            h2 { (say.pick(w::TRUST)) }
+            p { a href="/root.crt" { (say.pick(w::TRUST_ROOT)) } " SHA-256: " (print.replace(':', " ")) }
+            p { (say.pick(w::TRUST_HOW)) }
+        }
         (foot(say))
     }
 }
@@ -65,14 +72,16 @@ pub(crate) fn problem(say: Language, problem: Problem) -> Markup {
     }
 }
 
-/// The board; what it says later comes with the events.
-pub(crate) fn board(say: Language) -> Markup {
+/// The board of now; what it says later comes with the events, or, without scripts, with the page
+/// once more.
+pub(crate) fn board(say: Language, board: Option<&Board>) -> Markup {
     html! {
         (DOCTYPE)
         html lang=(say.code()) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
+                noscript { meta http-equiv="refresh" content="3"; }
                 title { (say.pick(w::FLOOR)) }
                 link rel="stylesheet" href="/board.css";
                 script src="/board.js" defer {}
@@ -80,11 +89,42 @@ pub(crate) fn board(say: Language) -> Markup {
             body {
                 header {
                     h1 id="title" { (say.pick(w::FLOOR)) }
-                    p id="state" role="status" data-waiting=(say.pick(w::WAITING)) {}
-                    p id="clock" {}
+                    p id="state" role="status" data-version=(VERSION) data-waiting=(say.pick(w::WAITING)) {
+                        @if board.is_none() { (say.pick(w::WAITING)) }
+                    }
+                    p id="clock" { @if let Some(board) = board { (board.clock) } }
                 }
-                main id="racks" { noscript { p { (say.pick(w::NO_SCRIPT)) } } }
+                main id="racks" { @if let Some(board) = board { (racks(board)) } }
             }
+        }
+    }
+}
+
+/// As the script draws them.
+fn racks(board: &Board) -> Markup {
+    html! {
+        @if !board.empty.is_empty() { p class="empty" { (board.empty) } }
+        @for rack in &board.racks {
+            section class="rack" {
+                h2 { (rack.name) }
+                @if let Some(up) = &rack.up { (turn(up, "up")) }
+                @if let Some(next) = &rack.next { (turn(next, "next")) }
+                @for then in &rack.then { (turn(then, "then")) }
+            }
+        }
+    }
+}
+
+fn turn(turn: &BoardTurn, place: &str) -> Markup {
+    html! {
+        article class=(place) {
+            header { span class="lifter" { (turn.lifter) } span class="word" { (turn.word) } }
+            p class="lift" { (turn.lift) }
+            p class="load" { span class="kilos" { (turn.load) } span class="reps" { (turn.reps) } }
+            p class="spot" {
+                (turn.spot) @if !turn.gear.is_empty() { ", " (turn.gear) }
+            }
+            @if !turn.change.is_empty() && place != "then" { p class="change" { (turn.change) } }
         }
     }
 }

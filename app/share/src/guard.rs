@@ -48,8 +48,9 @@ const HEADERS: [(HeaderName, &str); 8] = [
 /// Lets a request through, or answers it. A browser is told a problem as a page, in its language.
 pub(crate) async fn guard(State(app): State<App>, request: Request, next: Next) -> Response {
     let reads_html = reads_html(&request);
+    let asks_only = *request.method() != Method::POST;
     let say = app.language(request.headers());
-    let mut response = match check(&request) {
+    let mut response = match check(&app, &request) {
         Ok(()) => next.run(request).await,
         Err(problem) => problem.into_response(),
     };
@@ -63,6 +64,10 @@ pub(crate) async fn guard(State(app): State<App>, request: Request, next: Next) 
         let headers = response.headers_mut();
         headers.insert(header::CONTENT_TYPE, HeaderValue::from_static(HTML));
         headers.remove(header::CONTENT_LENGTH);
+        // A TV has nobody who would ask again.
+        if asks_only && let Some(after) = headers.get(header::RETRY_AFTER).cloned() {
+            headers.insert(header::REFRESH, after);
+        }
     }
     for (name, value) in HEADERS {
         let value = HeaderValue::from_static(value);
@@ -92,7 +97,7 @@ fn methods(path: &str) -> &'static str {
     }
 }
 
-fn check(request: &Request) -> Result<(), Problem> {
+fn check(app: &App, request: &Request) -> Result<(), Problem> {
     let methods = methods(request.uri().path());
     let method = request.method().as_str();
     if !methods.split(", ").any(|known| known == method) {
@@ -113,8 +118,8 @@ fn check(request: &Request) -> Result<(), Problem> {
     let named = request
         .uri()
         .authority()
-        .is_none_or(|named| is_near(named.as_str()));
-    if !named || !host.to_str().is_ok_and(is_near) {
+        .is_none_or(|named| is_ours(app, named.as_str()));
+    if !named || !host.to_str().is_ok_and(|host| is_ours(app, host)) {
         return Err(Problem::new(StatusCode::MISDIRECTED_REQUEST, w::OTHER_HOST));
     }
     if is_foreign(request, host) {
@@ -144,6 +149,22 @@ fn is_foreign(request: &Request, host: &HeaderValue) -> bool {
         // Browsers send one of the two with every form.
         None => changes && site.is_none(),
     }
+}
+
+/// Whether `host`, with or without a port, is a name that no foreign page can point here, one that
+/// the owner has given, or one that the owner's certificate is for.
+fn is_ours(app: &App, host: &str) -> bool {
+    if is_near(host) {
+        return true;
+    }
+    let (name, port) = host.find(':').map_or((host, ""), |at| host.split_at(at));
+    let name = name.strip_suffix('.').unwrap_or(name);
+    let given = app
+        .hosts
+        .iter()
+        .any(|given| given.eq_ignore_ascii_case(name));
+    let certified = || app.identity.as_ref().is_some_and(|own| own.is_for(name));
+    is_port(port) && (given || certified())
 }
 
 /// Whether `host`, with or without a port, is a name that no foreign page can point here: its

@@ -40,6 +40,7 @@ pub(crate) fn head(say: Language, title: &str, nav: Nav) -> Markup {
             Nav::All => {}
             Nav::Own => { p class="notice" { (say.pick(w::ONCE)) } }
             Nav::Coach => nav aria-label=(say.pick(w::PAGES)) {
+                a href="/coach/today" { (say.pick(w::TODAY)) }
                 a href="/coach" { (say.pick(w::SESSIONS)) }
                 a href="/coach/plan" { (say.pick(w::PLAN)) }
                 a href="/coach/desk" { (say.pick(w::DESK)) }

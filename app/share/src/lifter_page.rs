@@ -4,7 +4,7 @@
 //! Refuses: names as markup; every text is escaped by the template.
 use crate::chart::{self, Weeks};
 use crate::html::{Nav, address, foot, head, put, write_sets};
-use crate::programme::{Filled, Shown, together};
+use crate::programme::{Laid, Shown, together};
 use crate::stream::{Sink, Stop};
 use crate::words as w;
 use chrono::{Days, NaiveDate};
@@ -25,7 +25,7 @@ const SETS_MAX: u32 = 300;
 /// Writes the page of `lifter`; `nav` says whose eyes it is for.
 pub(crate) fn write(
     say: Language,
-    (record, filled): (Option<&RecordReader>, &[Filled]),
+    (record, laid): (Option<&RecordReader>, &Laid),
     (lifter, nav): (&str, Nav),
     sink: &mut Sink,
 ) -> Result<(), Stop> {
@@ -37,7 +37,7 @@ pub(crate) fn write(
         Some(record) => record.planned(EVER, Some(lifter), PLAN_ROWS)?,
         None => Vec::new(),
     };
-    let rows = together(rows, filled, EVER, Some(lifter));
+    let rows = together(rows, laid, EVER, Some(lifter));
     let nothing = known.is_none() && rows.is_empty();
     if nothing && nav == Nav::Coach {
         return Err(Stop::Nobody);
@@ -191,14 +191,12 @@ fn by_programme(say: Language, name: Option<&str>) -> String {
 }
 
 /// "2 × 5 at 180 kg", "3 × 3 at 80 % of the best".
-fn asked(say: Language, row: &PlannedRow) -> String {
+pub(crate) fn asked(say: Language, row: &PlannedRow) -> String {
     let sets = format!("{} \u{d7} {}", row.sets, row.reps);
     match (row.load, row.share) {
         (Some(load), _) => {
-            let load = row.unit.map_or_else(
-                || say.number(&load.exact(Default::default())),
-                |unit| say.mass(load, unit),
-            );
+            // Of whom neither the gym nor the record knows the unit, kilos.
+            let load = say.mass(load, row.unit.unwrap_or_default());
             say.fill(w::AT_LOAD, &[&sets, &load])
         }
         (None, Some(share)) => {
@@ -210,7 +208,7 @@ fn asked(say: Language, row: &PlannedRow) -> String {
 }
 
 /// "2 of 2 sets, 9 of 10 reps, 180 kg, back moved in 1".
-fn done(say: Language, row: &PlannedRow) -> String {
+pub(crate) fn done(say: Language, row: &PlannedRow) -> String {
     if row.done_sets == 0 {
         return "\u{2013}".into();
     }

@@ -4,7 +4,7 @@
 //! Refuses: names as markup; every text is escaped by the template.
 use crate::html::{Nav, address, foot, head, put, write_sets};
 use crate::lifter_page::{PLAN_ROWS, plan_table};
-use crate::programme::{Filled, last_day, together};
+use crate::programme::{Laid, last_day, together};
 use crate::stream::{Sink, Stop};
 use crate::words as w;
 use chrono::{Days, NaiveDate};
@@ -55,7 +55,7 @@ pub(crate) fn write(
 /// four that have any.
 pub(crate) fn write_plan(
     say: Language,
-    (record, filled): (Option<&RecordReader>, &[Filled]),
+    (record, laid): (Option<&RecordReader>, &Laid),
     before: Option<NaiveDate>,
     sink: &mut Sink,
 ) -> Result<(), Stop> {
@@ -64,7 +64,7 @@ pub(crate) fn write_plan(
         Some(day) => day.checked_sub_days(Days::new(1)),
         None => {
             let planned = record.map_or(Ok(None), |record| record.last_planned(None))?;
-            let latest = planned.as_deref().max(last_day(filled));
+            let latest = planned.as_deref().max(last_day(laid));
             latest.and_then(|day| day.parse().ok())
         }
     };
@@ -80,10 +80,10 @@ pub(crate) fn write_plan(
     let rows = record.map_or(Ok(Vec::new()), |record| {
         record.planned(days, None, PLAN_ROWS)
     })?;
-    let rows = together(rows, filled, days, None);
+    let rows = together(rows, laid, days, None);
     put(sink, &plan_table(say, &rows, true))?;
     let older = record.map_or(Ok(None), |record| record.last_planned(Some(&first)))?;
-    let is_older = older.is_some() || filled.iter().any(|of| of.row.date < first);
+    let is_older = older.is_some() || laid.filled.iter().any(|of| of.row.date < first);
     let older = is_older.then_some(first.as_str());
     put(sink, &further(say, "/coach/plan", before.is_some(), older))?;
     Ok(put(sink, &foot(say))?)

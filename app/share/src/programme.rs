@@ -3,7 +3,10 @@
 //!
 //! Refuses: standing beside the plan; where the plan has a lifter's day, the programme's rows are
 //! left out.
-use journal::PlannedRow;
+use chrono::NaiveDate;
+use journal::{MassUnit, PlannedRow};
+use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// A row that a programme has for a day.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -12,6 +15,26 @@ pub struct Filled {
     pub programme: String,
     /// What is asked; nothing of it is done.
     pub row: PlannedRow,
+}
+
+/// What the kiosk lays out beside the record.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Laid {
+    /// Days that programmes fill.
+    pub(crate) filled: Arc<[Filled]>,
+    /// In what each lifter reads loads, also one who has lifted nothing yet.
+    pub(crate) units: Arc<BTreeMap<String, MassUnit>>,
+    /// The kiosk's day; `None` before it is told.
+    pub(crate) today: Option<Today>,
+}
+
+/// A day of a gym.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Today {
+    /// The day.
+    pub date: NaiveDate,
+    /// The gym's name.
+    pub gym: String,
 }
 
 /// A row as it is shown, with its programme's name where that is known.
@@ -25,7 +48,7 @@ pub(crate) struct Shown {
 /// lifter or of all: latest day first, then by lifter.
 pub(crate) fn together(
     rows: Vec<PlannedRow>,
-    filled: &[Filled],
+    laid: &Laid,
     (first, last): (&str, &str),
     lifter: Option<&str>,
 ) -> Vec<Shown> {
@@ -40,7 +63,7 @@ pub(crate) fn together(
         let days = first..=last;
         days.contains(&of.row.date.as_str()) && lifter.is_none_or(|name| name == of.row.lifter)
     };
-    for of in filled.iter().filter(is_wanted) {
+    for of in laid.filled.iter().filter(is_wanted) {
         let same_day =
             |shown: &Shown| shown.row.date == of.row.date && shown.row.lifter == of.row.lifter;
         if let Some(done) = all
@@ -60,6 +83,10 @@ pub(crate) fn together(
             });
         }
     }
+    for shown in &mut all {
+        let reads = laid.units.get(&shown.row.lifter);
+        shown.row.unit = reads.copied().or(shown.row.unit);
+    }
     all.sort_by(|a, b| {
         let key = |shown: &Shown| (shown.row.lifter.clone(), shown.row.by_programme);
         b.row
@@ -71,6 +98,6 @@ pub(crate) fn together(
 }
 
 /// The latest day of a programme.
-pub(crate) fn last_day(filled: &[Filled]) -> Option<&str> {
-    filled.iter().map(|of| of.row.date.as_str()).max()
+pub(crate) fn last_day(laid: &Laid) -> Option<&str> {
+    laid.filled.iter().map(|of| of.row.date.as_str()).max()
 }

@@ -3,22 +3,28 @@
 //! Refuses: all others, with a 404 that says which there are; the record to whoever has no right
 //! to it.
 use crate::access;
-use crate::board::Seats;
 use crate::desk::Desk;
-use crate::guard::guard;
+use crate::guard::{Peer, guard};
 use crate::html::Nav;
 use crate::problem::Problem;
+use crate::seats::Seats;
 use crate::stream::Source;
+use crate::tls::Identity;
+use crate::today::{self, Now};
 use crate::words as w;
-use crate::{counter, csv_file, database_file, doors, front, json_file, lifter_page, page};
+use crate::{
+    board, counter, csv_file, database_file, doors, forwarded, front, json_file, lifter_page, page,
+};
 use axum::body::Body;
 use axum::extract::{Path, RawQuery, State};
 use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
-use axum::{Router, middleware};
+use axum::{Extension, Router, middleware};
 use chrono::NaiveDate;
+use std::net::{IpAddr, Ipv4Addr};
 use std::path::PathBuf;
+use std::sync::Arc;
 use view::Language;
 
 /// The files that are shown; each is only read.
@@ -30,14 +36,27 @@ pub struct Places {
     pub journal: PathBuf,
 }
 
+/// How the page is reached.
+#[derive(Debug, Clone, Default)]
+pub struct Front {
+    /// The certificate under which it is served; `None` without TLS.
+    pub identity: Option<Identity>,
+    /// Names by which it is asked for, beside addresses and those in .local.
+    pub hosts: Vec<String>,
+    /// Proxies that are believed when they say who asks.
+    pub proxies: Vec<IpAddr>,
+}
+
 /// What every handler has.
 #[derive(Debug, Clone)]
 pub(crate) struct App {
     pub(crate) source: Source,
     pub(crate) desk: Desk,
     pub(crate) seats: Seats,
-    /// Whether cookies may only travel under TLS.
-    pub(crate) secure: bool,
+    /// Its cookies only travel under TLS where it has one.
+    pub(crate) identity: Option<Identity>,
+    pub(crate) hosts: Arc<[String]>,
+    pub(crate) proxies: Arc<[IpAddr]>,
 }
 
 impl App {
@@ -48,19 +67,21 @@ impl App {
 }
 
 /// Everything that is shown. Each answer opens the record anew, reads one moment of it, and
-/// writes nothing; orders of the coach's desk are handed on. `secure` says that the router is
-/// served under TLS.
+/// writes nothing; orders of the coach's desk are handed on.
 ///
-/// - `/`, `/sign-in`, `/language`, `/board`, `/board/live`, `/openapi.json`: for anybody.
-/// - `/coach`, `/coach/plan`, `/coach/desk`, `/coach/lifter/NAME`, `/coach/blank.xlsx` and `.csv`,
+/// - `/`, `/sign-in`, `/language`, `/board`, `/board/live`, `/openapi.json`, `/root.crt`: for
+///   anybody.
+/// - `/coach`, `/coach/today`, `/coach/plan`, `/coach/desk`, `/coach/lifter/NAME`, `/coach/blank.xlsx` and `.csv`,
 ///   `/record.csv`, `/record.json`, `/journal.sqlite`: for a coach who has signed in.
 /// - `/mine/TOKEN`: for the lifter whose link it is, once.
-pub fn router(places: Places, desk: Desk, secure: bool) -> Router {
+pub fn router(places: Places, desk: Desk, front: Front) -> Router {
     let app = App {
         source: Source::new(places),
         desk,
-        seats: Seats::new(),
-        secure,
+        seats: Seats::default(),
+        identity: front.identity,
+        hosts: front.hosts.into(),
+        proxies: front.proxies.into(),
     };
     Router::new()
         .route("/", get(front_page))
@@ -74,12 +95,14 @@ pub fn router(places: Places, desk: Desk, secure: bool) -> Router {
             "/openapi.json",
             get(async || answer(JSON, Body::from(OPENAPI))),
         )
-        .route("/board", get(board))
+        .route("/root.crt", get(root))
+        .route("/board", get(board_page))
         .route("/board/live", get(live))
         .route("/sign-in", get(doors::sign_in_page).post(doors::sign_in))
         .route("/sign-out", post(doors::sign_out))
         .route("/language", post(doors::choose_language))
         .route("/coach", get(sessions))
+        .route("/coach/today", get(today_page))
         .route("/coach/plan", get(plan))
         .route("/coach/lifter/{name}", get(lifter))
         .route("/coach/desk", get(counter_page).post(doors::order))
@@ -91,8 +114,9 @@ pub fn router(places: Places, desk: Desk, secure: bool) -> Router {
         .route("/mine/{token}", get(doors::mine).post(doors::open_mine))
         .fallback(nothing_here)
         .with_state(app.clone())
-        .layer(middleware::from_fn_with_state(app, guard))
+        .layer(middleware::from_fn_with_state(app.clone(), guard))
         .layer(middleware::from_fn(access::log))
+        .layer(middleware::from_fn_with_state(app, forwarded::resolve))
 }
 
 pub(crate) const HTML: &str = "text/html; charset=utf-8";
@@ -104,6 +128,7 @@ const JSON: &str = "application/json";
 const XLSX: &str = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 const SQLITE: &str = "application/vnd.sqlite3";
 const EVENTS: &str = "text/event-stream";
+const CERTIFICATE: &str = "application/x-x509-ca-cert";
 
 const STYLE: &str = include_str!("style.css");
 const BOARD_CSS: &str = include_str!("board.css");
@@ -126,12 +151,23 @@ fn coach_or_refusal(app: &App, headers: &HeaderMap) -> Result<(), Problem> {
 }
 
 async fn front_page(State(app): State<App>, headers: HeaderMap) -> impl IntoResponse {
-    page_of(front::front(app.language(&headers)))
+    let root = app.identity.as_ref().map(Identity::root_fingerprint);
+    let root = root.filter(|print| !print.is_empty());
+    page_of(front::front(app.language(&headers), root.as_deref()))
+}
+
+/// The root that a phone is told to trust, once its owner has compared what the kiosk shows.
+async fn root(State(app): State<App>) -> Result<impl IntoResponse, Problem> {
+    let root = app.identity.as_ref().and_then(Identity::root);
+    let root = root.ok_or(Problem::new(StatusCode::NOT_FOUND, w::NO_ROOT))?;
+    let body = Body::from(root.to_vec());
+    Ok(download("pinladder-root.crt", CERTIFICATE, body))
 }
 
 /// A TV has no choice of its own: it speaks as the kiosk does.
-async fn board(State(app): State<App>) -> impl IntoResponse {
-    page_of(front::board(app.desk.language()))
+async fn board_page(State(app): State<App>) -> impl IntoResponse {
+    let board = app.desk.board_of_now();
+    page_of(front::board(app.desk.language(), board.as_deref()))
 }
 
 async fn sessions(
@@ -150,6 +186,22 @@ async fn sessions(
     .await
 }
 
+async fn today_page(State(app): State<App>, headers: HeaderMap) -> Result<Response, Response> {
+    if let Some(form) = form_instead(&app, &headers) {
+        return Ok(form);
+    }
+    let say = app.language(&headers);
+    let now = Now {
+        laid: app.desk.laid(),
+        due: app.desk.counter().due,
+        board: app.desk.board_of_now(),
+    };
+    stream_page(&app, move |record, sink| {
+        today::write(say, record, &now, sink)
+    })
+    .await
+}
+
 async fn plan(
     State(app): State<App>,
     headers: HeaderMap,
@@ -159,9 +211,9 @@ async fn plan(
         return Ok(form);
     }
     let before = before(query.as_deref()).map_err(IntoResponse::into_response)?;
-    let (say, filled) = (app.language(&headers), app.desk.filled());
+    let (say, laid) = (app.language(&headers), app.desk.laid());
     stream_page(&app, move |record, sink| {
-        page::write_plan(say, (record, &filled), before, sink)
+        page::write_plan(say, (record, &laid), before, sink)
     })
     .await
 }
@@ -178,9 +230,9 @@ async fn lifter(
         let problem = Problem::new(StatusCode::BAD_REQUEST, w::NAME_NO_TEXT);
         return Err(problem.into_response());
     };
-    let (say, filled) = (app.language(&headers), app.desk.filled());
+    let (say, laid) = (app.language(&headers), app.desk.laid());
     stream_page(&app, move |record, sink| {
-        lifter_page::write(say, (record, &filled), (&name, Nav::Coach), sink)
+        lifter_page::write(say, (record, &laid), (&name, Nav::Coach), sink)
     })
     .await
 }
@@ -254,8 +306,17 @@ async fn database(
     Ok(download("pinladder-journal.sqlite", SQLITE, body))
 }
 
-async fn live(State(app): State<App>) -> Result<impl IntoResponse, Problem> {
-    let body = app.seats.follow(app.desk.board())?;
+async fn live(
+    State(app): State<App>,
+    peer: Option<Extension<Peer>>,
+) -> Result<impl IntoResponse, Problem> {
+    let from = peer.map_or(Ipv4Addr::UNSPECIFIED.into(), |Extension(peer)| peer.0);
+    let seat = app.seats.sit(from);
+    let seat = seat.ok_or(Problem::new(
+        StatusCode::SERVICE_UNAVAILABLE,
+        w::MANY_BOARDS,
+    ))?;
+    let body = board::follow(seat, app.desk.board());
     Ok(answer(EVENTS, body))
 }
 

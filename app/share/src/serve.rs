@@ -4,7 +4,10 @@
 //! whoever comes in by another interface than the page's.
 use crate::crowd::Crowd;
 use crate::guard::Peer;
+use crate::routes::Front;
 use crate::stall::Impatient;
+use crate::tls::Identity;
+use crate::to_tls;
 use axum::{Extension, Router};
 use hyper::server::conn::http1;
 use hyper_util::rt::{TokioIo, TokioTimer};
@@ -22,8 +25,10 @@ use tokio::task::JoinSet;
 use tokio::time::{sleep, timeout};
 use tokio_rustls::TlsAcceptor;
 
-/// Connections at once; more wait to be taken.
-const CONNECTIONS: usize = 64;
+/// Connections at once, most of them boards; more wait to be taken.
+const CONNECTIONS: usize = 400;
+/// The first byte of whoever begins TLS: a handshake's record (RFC 8446, 5.1).
+const HANDSHAKE: u8 = 22;
 /// For the head of a request, also between two of one connection.
 const HEAD: Duration = Duration::from_secs(10);
 /// Without a byte taken by the reader.
@@ -114,18 +119,20 @@ fn interface_of(ip: IpAddr) -> Option<String> {
 }
 
 /// Answers connections of `listener` with `router` until `shutdown` is done; answers under way
-/// then have a moment to end. With `tls`, only under it. Runs on any tokio runtime with time and
-/// network.
+/// then have a moment to end. Where `front` has a certificate, only under TLS; whoever asks plainly
+/// is led on to it. Runs on any tokio runtime with time and network.
 ///
 /// # Errors
 /// When the listener itself fails for good. A single connection that fails ends alone.
 pub async fn serve(
     listener: TcpListener,
     router: Router,
-    tls: Option<TlsAcceptor>,
+    front: &Front,
     shutdown: impl Future<Output = ()>,
 ) -> io::Result<()> {
-    let (seats, crowd) = (Arc::new(Semaphore::new(CONNECTIONS)), Crowd::default());
+    let tls = front.identity.as_ref().map(Identity::acceptor);
+    let seats = Arc::new(Semaphore::new(CONNECTIONS));
+    let crowd = Crowd::with(&front.proxies);
     let (end, ending) = watch::channel(());
     let mut connections = JoinSet::new();
     let mut shutdown = pin!(shutdown);
@@ -209,6 +216,13 @@ async fn welcome(
     match tls {
         None => answer(stream, router, ending).await,
         Some(tls) => {
+            let mut first = [0];
+            if timeout(HEAD, stream.peek(&mut first)).await?? == 0 {
+                return Ok(());
+            }
+            if first != [HANDSHAKE] {
+                return answer(stream, to_tls::router(), ending).await;
+            }
             let stream = timeout(HEAD, tls.accept(stream)).await??;
             answer(stream, router, ending).await
         }

@@ -25,13 +25,34 @@ view::phrases! {
     SHOW_RECORD: "Show my record", "Meine Daten zeigen";
     NOBODY: "there is no lifter of that name on record; choose one from the list", "unter diesem Namen ist niemand bekannt; wähl jemanden aus der Liste";
     GONE: "This link was opened already, or its ten minutes are over. The kiosk shows another at the end of your next lift.", "Dieser Link wurde schon geöffnet, oder seine zehn Minuten sind um. Der Kiosk zeigt am Ende deiner nächsten Übung einen neuen.";
+    TRUST: "So that this phone trusts the page", "Damit dieses Telefon der Seite traut";
+    TRUST_ROOT: "the kiosk's root certificate", "das Wurzelzertifikat des Kiosks";
+    TRUST_HOW: "Load it, compare its SHA-256 with the one that the kiosk's own page shows, and only then let the phone trust it. It vouches for this gym's names alone.", "Lade es, vergleiche seinen SHA-256 mit dem, den die eigene Seite des Kiosks zeigt, und lass das Telefon ihm erst dann trauen. Es bürgt nur für Namen dieses Studios.";
+    // The coach's day.
+    TODAY: "Today", "Heute";
+    NO_DAY_YET: "The kiosk has not told its day yet; look again in a moment.", "Der Kiosk hat seinen Tag noch nicht genannt; sieh gleich noch einmal nach.";
+    NEEDS_YOU: "Waits for you", "Wartet auf dich";
+    NOBODY_WAITS: "Nobody waits for your word.", "Niemand wartet auf dein Wort.";
+    SEE_RECORD: "See the record", "Daten ansehen";
+    TRAINS_TODAY: "Trains today", "Heute dran";
+    NOBODY_TRAINS: "Nobody is planned for today.", "Für heute ist niemand eingeplant.";
+    DUE_AND_WHY: "Due, and why", "Fällig, und warum";
+    ON_THE_FLOOR: "On the floor now", "Jetzt am Rack";
+    LAST_TIME: "The last time", "Zuletzt";
+    LIFT: "Lift", "Übung";
+    ONE_WORK_SET: "1 work set, {0}", "1 Arbeitssatz, {0}";
+    WORK_SETS: "{0} work sets, up to {1}", "{0} Arbeitssätze, bis {1}";
+    SHORT_IN_ONE: "short in 1 set", "in 1 Satz zu wenig";
+    SHORT_IN: "short in {0} sets", "in {0} Sätzen zu wenig";
+    BACK_MOVED_AT: "back moved at rep {0}", "Rücken gab bei Wdh. {0} nach";
+    BACK_MOVED: "back moved", "Rücken gab nach";
+    THIS_WEEK: "This week", "Diese Woche";
     // The coach's list.
     DUE_AND_WAITS: "Due, and who waits for the coach", "Fällig, und wer auf den Coach wartet";
     NOTHING_DUE: "Nothing done yet that something follows from.", "Noch nichts gemacht, woraus etwas folgt.";
     STATE: "State", "Stand";
     WHY: "Why", "Warum";
     // The board.
-    NO_SCRIPT: "The board needs its script.", "Die Übersicht braucht ihr Skript.";
     WAITING: "waiting for the kiosk", "warte auf den Kiosk";
     // Sets.
     SET: "Set", "Satz";
@@ -147,7 +168,9 @@ view::phrases! {
     METHOD: "this address does not take that method; Allow says which it takes", "diese Adresse kennt die Methode nicht; Allow sagt, welche sie kennt";
     LONG_ADDRESS: "the address is longer than 1024 bytes", "die Adresse ist länger als 1024 Bytes";
     ONE_HOST: "the request must name one host", "die Anfrage muss einen Host nennen";
-    OTHER_HOST: "this server answers to its IP address, to localhost and to names in .local", "dieser Server hört auf seine IP-Adresse, auf localhost und auf Namen in .local";
+    OTHER_HOST: "this server answers to its IP address, to localhost, to names in .local and to those in kiosk.toml (hosts)", "dieser Server hört auf seine IP-Adresse, auf localhost, auf Namen in .local und auf die in kiosk.toml (hosts)";
+    NO_ROOT: "this page has no root of its own to trust", "diese Seite hat keine eigene Wurzel, der zu trauen wäre";
+    ONLY_TLS: "this page takes forms under TLS alone; open it with https:// and type it again", "diese Seite nimmt Formulare nur unter TLS; öffne sie mit https:// und schreib es noch einmal";
     OTHER_SITE: "a page of another site may not ask for this", "die Seite eines anderen darf das nicht verlangen";
     MANY_BOARDS: "too many boards follow at once; close one", "zu viele Übersichten sind offen; schließ eine";
     MANY_READERS: "too many are reading at once; try again in a moment", "zu viele lesen gerade; versuch es gleich noch einmal";

@@ -155,6 +155,13 @@ pub(crate) fn lan(scene: &Scene<'_>) -> Page {
         let print = card.fingerprint.replace(':', " ");
         lines.push(say.fill(p::LAN_PRINT, &[&print]));
     }
+    if !card.root_fingerprint.is_empty() {
+        let print = card.root_fingerprint.replace(':', " ");
+        lines.push(say.fill(p::LAN_ROOT, &[&print]));
+    }
+    if card.readable {
+        lines.push(say.say(p::LAN_READABLE));
+    }
     if !card.trouble.is_empty() {
         lines.push(card.trouble);
     }

@@ -5,7 +5,7 @@ mod http_rules;
 
 use domain::{Event, Moment};
 use journal::{JOURNAL_FILE, Journal, RECORD_FILE, Record};
-use share::{Desk, Places, converse, router, set_code};
+use share::{Desk, Front, Places, converse, router, set_code};
 use std::cell::RefCell;
 use std::time::Duration;
 use tempfile::TempDir;
@@ -79,7 +79,7 @@ impl Page {
     /// closes.
     fn ask(&self, request: &[u8], piece: usize) -> Vec<u8> {
         let (near, far) = duplex(1 << 14);
-        let router = router(self.places.clone(), self.desk.clone(), false);
+        let router = router(self.places.clone(), self.desk.clone(), Front::default());
         let (mut reads, mut writes) = tokio::io::split(near);
         let talk = async {
             let say = async {

@@ -13,7 +13,7 @@ use kiosk::shared::Shared;
 use kiosk::steady::Steady;
 use kiosk::stick::{Stick, write_back};
 use kiosk::{Folder, Kiosk};
-use share::{Desk, Places, converse, router};
+use share::{Desk, Front, Places, converse, router};
 use std::fs;
 use std::path::Path;
 use tempfile::TempDir;
@@ -184,7 +184,7 @@ impl Gym {
             record: self.data.path().join(journal::RECORD_FILE),
             journal: self.data.path().join(journal::JOURNAL_FILE),
         };
-        let router = router(places, self.desk.clone(), false);
+        let router = router(places, self.desk.clone(), Front::default());
         let request = request.replacen("\r\n", "\r\nconnection: close\r\n", 1);
         let talk = async {
             near.write_all(request.as_bytes())

@@ -174,15 +174,15 @@ pub const KIOSK: Table = Table {
         ),
         may(
             "tls",
-            "false",
+            "true as soon as other machines reach it, false on this machine alone",
             "true",
-            "whether the page is served under TLS, and only so",
+            "whether the page is served under TLS, and only so; without it the coach's code travels readable",
         ),
         may(
             "certificate",
-            "one made on the device, whose fingerprint the kiosk shows",
+            "one made on the device, under a root that phones can be told to trust",
             "\"/etc/pinladder/gym.pem\"",
-            "the owner's certificate with its chain, a whole path to a PEM file",
+            "the owner's certificate with its chain, a whole path to a PEM file; read again when it changes",
         ),
         may(
             "key",
@@ -195,6 +195,18 @@ pub const KIOSK: Table = Table {
             "\"pinladder\"",
             "\"north-rack\"",
             "the name by which the page is found: north-rack.local",
+        ),
+        may(
+            "hosts",
+            "none",
+            "[\"rack.gym.example\"]",
+            "other names by which the page is asked for, up to 20; the kiosk's own links name the first",
+        ),
+        may(
+            "proxies",
+            "none",
+            "[\"192.168.1.2\"]",
+            "addresses of proxies before the page, up to 10; only they are believed when they say who asks (X-Forwarded-For)",
         ),
         may(
             "racks",

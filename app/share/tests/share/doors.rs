@@ -4,8 +4,9 @@ use axum::body::Body;
 use axum::http::{Request, Response};
 use tower::ServiceExt as _;
 
-const SECRET: [&str; 6] = [
+const SECRET: [&str; 7] = [
     "/coach",
+    "/coach/today",
     "/coach/plan",
     "/coach/lifter/Ada",
     "/record.csv",
@@ -68,7 +69,7 @@ async fn the_code_opens_and_the_cookie_is_out_of_reach() {
     share::set_code(gym.folder(), CODE).expect("sets");
     let response = sign_in(gym.router(), CODE).await;
     assert_eq!(response.status(), 303);
-    assert_eq!(response.headers()["location"], "/coach");
+    assert_eq!(response.headers()["location"], "/coach/today");
     let set = response.headers()["set-cookie"]
         .to_str()
         .expect("text")

@@ -9,7 +9,7 @@ use domain::prescription::{LoadWish, SetGroup};
 use domain::sheet::{BarSheet, RungKind};
 use domain::{Event, Fact, Hold, Length, LiftNo, LiftSheet, Mass, MassUnit, Moment, Rung};
 use journal::{Journal, Record};
-use share::{Desk, Places};
+use share::{Desk, Front, Places};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicU64, Ordering};
@@ -135,11 +135,15 @@ impl Gym {
     }
 
     pub(crate) fn router(&self) -> Router {
+        self.router_of(Front::default())
+    }
+
+    pub(crate) fn router_of(&self, front: Front) -> Router {
         let places = Places {
             record: self.record(),
             journal: self.folder.path().join("journal.sqlite"),
         };
-        share::router(places, self.desk.clone(), false)
+        share::router(places, self.desk.clone(), front)
     }
 
     /// What a coach gets.

@@ -53,6 +53,10 @@ fn busy() -> Gym {
         )
         .planned("Ada", "deadlift", march(6), LoadWish::OfBest(8_250))
         .recorded();
+    gym.desk().begin_day(share::Today {
+        date: march(5),
+        gym: "Yard".to_owned(),
+    });
     gym.desk().lay_out(|counter| {
         counter.has_place = true;
         counter.copies = vec!["pinladder-2026-03-02.sqlite".to_owned()];
@@ -114,6 +118,7 @@ async fn pages(gym: &Gym, chosen: &str) -> Vec<(&'static str, String)> {
     for target in [
         "/",
         "/coach",
+        "/coach/today",
         "/coach?before=2020-01-01",
         "/coach/plan",
         "/coach/desk",

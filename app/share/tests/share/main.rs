@@ -1,10 +1,14 @@
 //! Tests of what the gym's network sees.
+mod boards;
 mod bytes;
+mod certificates;
 mod doors;
 mod guesses;
 mod gym;
 mod languages;
 mod limits;
+mod names;
+mod owners;
 mod pages;
 mod programme;
 mod refusals;
@@ -12,3 +16,5 @@ mod refused;
 mod secure;
 mod shown;
 mod socket;
+mod today;
+mod units;

@@ -45,6 +45,7 @@ async fn every_answer_has_the_security_headers() {
         "/",
         "/style.css",
         "/coach",
+        "/coach/today",
         "/record.csv",
         "/record.json",
         "/board",
@@ -152,6 +153,7 @@ async fn a_record_that_cannot_be_read_tells_nothing_of_itself() {
     fs::write(gym.record(), "no database at all\n".repeat(300)).expect("writes");
     for target in [
         "/coach",
+        "/coach/today",
         "/coach/plan",
         "/coach/lifter/Ada",
         "/record.csv",

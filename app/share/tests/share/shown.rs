@@ -172,6 +172,7 @@ async fn the_page_needs_its_style_alone() {
         sources,
         [
             "/style.css",
+            "/coach/today",
             "/coach",
             "/coach/plan",
             "/coach/desk",

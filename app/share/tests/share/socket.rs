@@ -1,6 +1,6 @@
 //! Over a real socket of this machine.
 use crate::gym::two_days;
-use share::{ShareError, bind, serve};
+use share::{Front, ShareError, bind, serve};
 use std::net::SocketAddr;
 use std::time::Duration;
 use tokio::io::{AsyncReadExt as _, AsyncWriteExt as _};
@@ -29,10 +29,11 @@ async fn exchange(at: SocketAddr, head: &str) -> String {
 async fn a_browser_is_answered_until_the_kiosk_ends() {
     let gym = two_days();
     let cookie = gym.coach().await;
+    let plain = Front::default();
     let listener = bind(anywhere()).expect("binds");
     let at = listener.local_addr().expect("bound");
     let (end, ended) = oneshot::channel::<()>();
-    let server = serve(listener, gym.router(), None, async {
+    let server = serve(listener, gym.router(), &plain, async {
         drop(ended.await);
     });
     let client = async {
@@ -78,6 +79,7 @@ async fn a_browser_is_answered_until_the_kiosk_ends() {
 #[tokio::test(start_paused = true)]
 async fn a_slow_head_is_given_up_on() {
     let gym = two_days();
+    let plain = Front::default();
     let listener = bind(anywhere()).expect("binds");
     let at = listener.local_addr().expect("bound");
     let client = async {
@@ -93,7 +95,7 @@ async fn a_slow_head_is_given_up_on() {
     };
     let begun = tokio::time::Instant::now();
     let (end, ended) = oneshot::channel::<()>();
-    let server = serve(listener, gym.router(), None, async {
+    let server = serve(listener, gym.router(), &plain, async {
         drop(ended.await);
     });
     let client = async {

@@ -40,6 +40,7 @@ pub(crate) fn sharing(scene: &Scene<'_>) -> Rows {
         false => code.detail(say.say(p::NOBODY_SIGNS_IN)),
     };
     rows.push((code, Act::Type(What::PageCode)));
+    rows.extend(tls(scene, set("tls", "true".to_owned())));
     let address = |address: &String| {
         let alone = address.starts_with("127.") || address == "::1";
         let who = if alone {
@@ -62,12 +63,43 @@ pub(crate) fn sharing(scene: &Scene<'_>) -> Rows {
         (!value.is_empty()).then_some((row, Act::Nothing))
     };
     rows.extend(told(p::PAGE_NAME, &lan.card.name));
-    if !lan.card.fingerprint.is_empty() {
-        let row = ListRow::new(say.say(p::FINGERPRINT), String::new());
-        let row = row
-            .detail(lan.card.fingerprint.clone())
-            .state(ListState::Told);
-        rows.push((row, Act::Nothing));
+    let prints = [
+        (p::FINGERPRINT, &lan.card.fingerprint),
+        (p::ROOT_FINGERPRINT, &lan.card.root_fingerprint),
+    ];
+    for (title, print) in prints {
+        if !print.is_empty() {
+            let row = ListRow::new(say.say(title), String::new());
+            let row = row.detail(print.clone()).state(ListState::Told);
+            rows.push((row, Act::Nothing));
+        }
+    }
+    rows
+}
+
+/// What somebody has to know of TLS: that there is none, which a tap mends; that it came on by
+/// itself; how it stands with the owner's certificate.
+fn tls(scene: &Scene<'_>, turn_on: Act) -> Rows {
+    let say = scene.language();
+    let card = &scene.news.lan.card;
+    let mut rows = Rows::new();
+    if card.readable {
+        let row = ListRow::new(say.say(p::TLS), say.say(p::OFF)).detail(say.say(p::TLS_ON_BY_TAP));
+        rows.push((row.state(ListState::Amiss), turn_on));
+    }
+    if card.tls_by_itself {
+        let row = ListRow::new(say.say(p::TLS), say.say(p::ON)).detail(say.say(p::LAN_BY_ITSELF));
+        rows.push((row.state(ListState::Told), Act::Nothing));
+    }
+    let amiss = |detail: String| {
+        let row = ListRow::new(say.say(p::CERTIFICATE), String::new()).detail(detail);
+        (row.state(ListState::Amiss), Act::Nothing)
+    };
+    if !card.certificate_trouble.is_empty() {
+        rows.push(amiss(say.fill(p::LAN_STALE, &[&card.certificate_trouble])));
+    }
+    if let Some(day) = card.certificate_ends {
+        rows.push(amiss(say.fill(p::LAN_ENDS, &[&say.date(day)])));
     }
     rows
 }

@@ -148,6 +148,8 @@ crate::phrases! {
     LAN_OPENS: "Open it with another machine of this network: {0}", "Mit einem anderen Gerät in diesem Netz zu öffnen: {0}";
     LAN_OR: "{0} or {1}", "{0} oder {1}";
     LAN_PRINT: "Before you trust its certificate, see that the browser shows the same SHA-256: {0}", "Bevor du dem Zertifikat traust, sieh nach, ob der Browser denselben SHA-256 zeigt: {0}";
+    LAN_ROOT: "So that a phone trusts it for good, load root.crt from there, and see that it has this SHA-256: {0}", "Damit ein Telefon ihm auf Dauer traut, lade von dort root.crt und sieh nach, ob es diesen SHA-256 hat: {0}";
+    LAN_READABLE: "Without TLS whoever is in this network can read the coach's code; the desk turns it on.", "Ohne TLS kann jeder in diesem Netz den Code des Coachs mitlesen; der Schreibtisch schaltet es ein.";
     // History.
     NO_SESSIONS: "no work sets yet", "noch keine Arbeitssätze";
     MOVED_WARM: "in a warm-up", "beim Aufwärmen";

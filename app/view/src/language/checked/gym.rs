@@ -199,4 +199,6 @@ super::rows! {
     "a path that goes back on itself" => "ein Pfad, der zurückführt";
     "write from 1 to 40 letters, digits and hyphens, such as \"north-rack\"" => "schreib 1 bis 40 Buchstaben, Ziffern und Bindestriche, wie \"north-rack\"";
     "not a name for a machine" => "kein Name für einen Rechner";
+    "not a name of a host" => "kein Rechnername";
+    "write the name alone, such as \"rack.gym.example\"" => "schreib nur den Namen, etwa \"rack.gym.example\"";
 }

@@ -69,6 +69,13 @@ crate::phrases! {
     SIX_DIGITS: "at least six digits, then keep them", "mindestens sechs Ziffern, dann behalten";
     PAGE_NAME: "also found as", "auch zu finden als";
     FINGERPRINT: "the certificate's fingerprint", "Fingerabdruck des Zertifikats";
+    TLS: "TLS", "TLS";
+    TLS_ON_BY_TAP: "whoever is in this network can read the coach's code; tap to turn it on", "wer in diesem Netz ist, kann den Code des Coachs mitlesen; tippen schaltet es ein";
+    LAN_BY_ITSELF: "by itself, since other machines reach the page: its address begins with https", "von selbst, weil andere Geräte die Seite erreichen: ihre Adresse beginnt mit https";
+    CERTIFICATE: "certificate", "Zertifikat";
+    LAN_STALE: "the former one is used: {0}", "das bisherige gilt weiter: {0}";
+    LAN_ENDS: "its last day is {0}; put a new one in its place", "sein letzter Tag ist {0}; leg ein neues an seine Stelle";
+    ROOT_FINGERPRINT: "SHA-256 of the root", "SHA-256 der Wurzel";
     CODE_WAS_PLAIN: "the old digits stand plainly in the journal; choose others", "die alten Ziffern stehen offen im Journal; wähle andere";
     WAIT_AT_DOOR: "too many wrong; wait {0}", "zu oft falsch; warte {0}";
     ON: "on", "an";
