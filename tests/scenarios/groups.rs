@@ -145,3 +145,27 @@ fn without_a_warm_up_and_already_warm_work_in_every_gym() {
         assert_eq!(begun.load, first, "{said}: {begun:?}");
     }
 }
+
+/// Nobody carries a loaded bar from hole to hole, and nobody is told twice.
+#[test]
+fn before_the_pins_are_moved_the_bar_is_stripped_and_the_whole_stack_is_told() {
+    let folder = tempfile::tempdir().expect("a folder");
+    take(folder.path(), "1x5 @ 130 kg hole 6, 2x5 @ 110 kg hole 9");
+    let bench = Bench::start(folder.path(), &evening());
+    bench.tap("Željka");
+    lift_until(&bench, "work set 1 of 3");
+    assert!(!bar(&bench).change.heed, "{:?}", bar(&bench).change);
+    bench.tap(&main_label(&bench.frame()));
+    let Screen::Rest(rest) = bench.frame().screen else {
+        panic!("a rest: {}", bench.screen())
+    };
+    let told = rest.change;
+    assert_eq!(told.heading, "strip to 60 kg, then pins to hole 9");
+    assert!(told.heed && told.take_off.is_empty(), "{told:?}");
+    assert!(told.put_on.starts_with("must hold left "), "{told:?}");
+    lift_until(&bench, "work set 2 of 3");
+    assert!(bar(&bench).change.heed);
+    bench.tap(&main_label(&bench.frame()));
+    lift_until(&bench, "work set 3 of 3");
+    assert!(!bar(&bench).change.heed, "{:?}", bar(&bench).change);
+}

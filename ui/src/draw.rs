@@ -154,7 +154,7 @@ impl RackFace {
 pub(crate) fn change(change: &from::Change) -> Change {
     Change {
         heading: change.heading.as_str().into(),
-        in_doubt: change.in_doubt,
+        heed: change.heed,
         take_off: change.take_off.as_str().into(),
         put_on: change.put_on.as_str().into(),
         sentence: change.sentence.as_str().into(),

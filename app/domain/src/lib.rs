@@ -41,6 +41,7 @@ pub mod place;
 pub mod plausible;
 pub mod prescription;
 pub mod programme;
+pub mod resting;
 pub mod rotation;
 pub mod settle;
 pub mod sheet;

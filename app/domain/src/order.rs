@@ -5,6 +5,7 @@ use crate::equipment::{PlateFace, PlateSet};
 use crate::gym::Gym;
 use crate::mass::Mass;
 use crate::moment::Moment;
+use crate::resting::{StripFirst, strip_first};
 use crate::solve::balance::{Problem, Weighed, plan};
 use crate::state::{LiftRun, State};
 use crate::weighed::share_out;
@@ -25,6 +26,8 @@ pub struct Order {
     pub put_on: Stacks,
     /// Kinds of plates of which too few hang free, each with the bar that is believed to have it.
     pub lacks: Vec<(PlateFace, String)>,
+    /// How far the bar is stripped first, where the turn starts elsewhere than it lies.
+    pub strip: Option<StripFirst>,
 }
 
 impl Order {
@@ -45,7 +48,15 @@ impl Order {
                 right: right_on,
             },
             lacks: Vec::new(),
+            strip: None,
         }
+    }
+
+    /// The same with how far the bar is stripped first for a rung of `run`.
+    #[must_use]
+    pub fn resting(self, gym: &Gym, state: &State, run: &LiftRun, rung: usize) -> Self {
+        let strip = strip_first(gym, state, run, rung, (&self.believed, self.is_done()));
+        Self { strip, ..self }
     }
 
     /// Whether the bar is believed to be right as it is.
@@ -74,7 +85,8 @@ fn difference(on: &[Disc], to: &[Disc]) -> (Vec<Disc>, Vec<Disc>) {
 /// The order for a rung of `run`, from the bar as it is believed to be at `now`.
 #[must_use]
 pub fn order(gym: &Gym, state: &State, run: &LiftRun, rung: usize, now: Moment) -> Order {
-    order_for(gym, state, run, state.stack(run, rung), now)
+    let order = order_for(gym, state, run, state.stack(run, rung), now);
+    order.resting(gym, state, run, rung)
 }
 
 /// As [`order`], for a stack of one side.

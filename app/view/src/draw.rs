@@ -77,7 +77,7 @@ pub enum Fate {
 /// What the hands have to do, in words.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Change {
-    /// "each side"; "look at the bar first"; empty where the lines say each side by itself.
+    /// "each side"; "look at the bar first"; "strip to 60 kg, then pins to hole 9"; empty where the lines say each side by itself.
     pub heading: String,
     /// "take off 20 + 10", outermost first; empty for nothing.
     pub take_off: String,
@@ -86,8 +86,8 @@ pub struct Change {
     /// All of it in one sentence: "each side: take off 20, then put on 25", "leave the bar as it
     /// is", "empty bar".
     pub sentence: String,
-    /// Whether somebody must look before the next plate is moved.
-    pub in_doubt: bool,
+    /// Whether the heading says what comes before any plate goes on: to look, or to strip.
+    pub heed: bool,
 }
 
 /// An upright of the rack seen from the side, heights above the floor.

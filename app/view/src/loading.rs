@@ -5,6 +5,7 @@ use crate::drawings::{mm, shade};
 use crate::language::{Language, p};
 use domain::believed::{Disc, Stacks};
 use domain::order::Order;
+use domain::resting::{Resting, StripFirst};
 use domain::sheet::LiftSheet;
 use domain::{Length, Mass, MassUnit, PlateFace};
 
@@ -70,8 +71,8 @@ fn plate_text(disc: &Disc) -> String {
 
 /// The whole bar of `sheet` as an order wants it, both sleeves.
 pub(crate) fn whole_bar(say: Language, sheet: &LiftSheet, order: &Order) -> BarDrawing {
-    // Where it is not known what hangs there, the whole stack is shown as it must be.
-    if order.believed.in_doubt {
+    // Where it is not known what hangs there, or it comes off first, the whole stack is shown as it must be.
+    if order.believed.in_doubt || order.strip.is_some() {
         return still_bar(say, sheet, &order.to);
     }
     let (left_stays, right_stays) = order.stays();
@@ -151,15 +152,21 @@ pub(crate) fn change_words(say: Language, order: &Order, unit: MassUnit) -> Chan
     if lacks.is_empty() {
         return change;
     }
+    // A loaded bar is not moved, wherever its plates come from.
+    let strip = order.strip.map(|_| change.heading.clone());
+    let heading: Vec<String> = strip.into_iter().chain(lacks).collect();
     Change {
-        heading: lacks.join(". "),
+        heading: heading.join(". "),
         ..change
     }
 }
 
 fn plain_words(say: Language, order: &Order, unit: MassUnit) -> Change {
     if order.believed.in_doubt {
-        return look_first(say, order, unit);
+        return whole_stack(say, order, say.say(p::LOOK_FIRST), unit);
+    }
+    if let Some(strip) = order.strip {
+        return whole_stack(say, order, strip_words(say, strip, unit), unit);
     }
     let put = |stacks: &Stacks| both_sides(say, stacks, unit);
     let (off, on) = (put(&order.take_off), put(&order.put_on));
@@ -197,13 +204,29 @@ fn plain_words(say: Language, order: &Order, unit: MassUnit) -> Change {
         take_off: off,
         put_on: on,
         sentence,
-        in_doubt: false,
+        heed: false,
     }
 }
 
-/// Where nobody vouches for the bar: the whole stack, and one look at it.
-fn look_first(say: Language, order: &Order, unit: MassUnit) -> Change {
-    let heading = say.say(p::LOOK_FIRST);
+/// What is said of a bar that has to be stripped before pins, hooks or the bar are moved.
+fn strip_words(say: Language, strip: StripFirst, unit: MassUnit) -> String {
+    let to = whole_mass(strip.to, unit);
+    match strip.resting {
+        Resting::Pins(hole) => say.fill(p::STRIP_FOR_PINS, &[&to, &hole.to_string()]),
+        Resting::Hooks(Some(hole)) => say.fill(p::STRIP_FOR_HOOKS, &[&to, &hole.to_string()]),
+        Resting::Hooks(None) => say.fill(p::STRIP_FOR_THE_HOOKS, &[&to]),
+        Resting::Floor => say.fill(p::STRIP_FOR_FLOOR, &[&to]),
+    }
+}
+
+/// A most, in whole kilograms or pounds: "60 kg", "132 lb".
+fn whole_mass(most: Mass, unit: MassUnit) -> String {
+    let whole = most.ng() / Mass::of(unit, 1_000).ng();
+    format!("{whole} {}", unit.word())
+}
+
+/// Where nobody vouches for the bar, or it is stripped first: what comes first, and the whole stack.
+fn whole_stack(say: Language, order: &Order, heading: String, unit: MassUnit) -> Change {
     let holds = both_sides(say, &order.to, unit);
     let put_on = match (holds.as_str(), is_apart(&order.to)) {
         ("", _) => say.say(p::NO_PLATES),
@@ -215,7 +238,7 @@ fn look_first(say: Language, order: &Order, unit: MassUnit) -> Change {
         heading,
         take_off: String::new(),
         put_on,
-        in_doubt: true,
+        heed: true,
     }
 }
 

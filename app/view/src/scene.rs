@@ -84,7 +84,8 @@ impl<'a> Scene<'a> {
     /// What the hands have to do before a rung of `run`, from the bar as it is believed to be.
     #[must_use]
     pub fn order(&self, run: &LiftRun, rung: usize) -> Order {
-        self.order_for(run, self.state.stack(run, rung))
+        let order = self.order_for(run, self.state.stack(run, rung));
+        order.resting(self.gym, self.state, run, rung)
     }
 
     /// The same for a stack of one side.

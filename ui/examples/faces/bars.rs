@@ -1,5 +1,5 @@
 //! At the bar and resting: warm-ups and work sets, kilos and pounds, hole and floor.
-use super::draw::{bar, change, ladder, marked, spot};
+use super::draw::{bar, change, ladder, marked, spot, stripped};
 use super::ladders::{eight_rungs, five_rungs};
 use RowState::{Ahead, Done, Moved, Now, Other};
 use view::bar::AtTheBar;
@@ -44,6 +44,15 @@ pub(crate) fn bar_floor() -> AtTheBar {
         caution: "stop the set when the back moves".into(),
         settle: "other load".into(),
         main: "12 done".into(),
+        ..at_the_bar()
+    }
+}
+
+/// The last set left a heavy bar in another hole.
+pub(crate) fn bar_strip() -> AtTheBar {
+    AtTheBar {
+        bar: bar("25 25 20 10 5 2.5"),
+        change: stripped("25 + 25 + 20 + 10 + 5 + 2.5"),
         ..at_the_bar()
     }
 }

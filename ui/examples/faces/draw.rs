@@ -82,7 +82,7 @@ pub(crate) fn change(take_off: &str, put_on: &str, sentence: &str) -> Change {
         take_off: line("take off", take_off),
         put_on: line("put on", put_on),
         sentence: sentence.into(),
-        in_doubt: false,
+        heed: false,
     }
 }
 
@@ -91,6 +91,17 @@ pub(crate) fn marked(take_off: &str, put_on: &str) -> Change {
     Change {
         heading: String::new(),
         ..change(take_off, put_on, "")
+    }
+}
+
+/// A heavy bar that comes down before the pins are moved, then the whole stack.
+pub(crate) fn stripped(stack: &str) -> Change {
+    Change {
+        heading: "strip to 60 kg, then pins to hole 14".into(),
+        take_off: String::new(),
+        put_on: format!("each side must hold {stack}"),
+        sentence: String::new(),
+        heed: true,
     }
 }
 

@@ -1,5 +1,5 @@
 //! Rotations of invented lifters: two, four and six of them, kilos and pounds, one rack and two.
-use super::draw::{bar, change, spot};
+use super::draw::{bar, change, spot, stripped};
 use view::Pace;
 use view::floor::{Floor, FloorRack, FloorTurn};
 
@@ -128,6 +128,14 @@ pub(crate) fn racks_of_six() -> Floor {
     }
     racks[1].then = waiting.then;
     floor(racks)
+}
+
+/// One rack or two, whose bars were left heavy in another hole.
+pub(crate) fn strip(mut all: Floor) -> Floor {
+    for up in all.racks.iter_mut().filter_map(|rack| rack.up.as_mut()) {
+        up.change = stripped("25 + 25 + 20 + 10 + 2.5");
+    }
+    all
 }
 
 /// Nobody lifts.

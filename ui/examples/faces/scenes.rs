@@ -15,6 +15,7 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
         ("setup-long", long(Screen::SetUp(words::setup_long()))),
         ("bar", frame(Screen::Bar(bars::at_the_bar()))),
         ("bar-floor", long(Screen::Bar(bars::bar_floor()))),
+        ("bar-strip", frame(Screen::Bar(bars::bar_strip()))),
         ("bar-off", frame(Screen::Bar(bars::bar_off()))),
         ("bar-pounds", frame(Screen::Bar(bars::bar_pounds()))),
         ("bar-weighed", frame(Screen::Bar(bars::bar_weighed()))),
@@ -84,7 +85,7 @@ fn trouble() -> Frame {
     view::trouble::frame(said)
 }
 
-fn all_floors() -> [(&'static str, Frame); 7] {
+fn all_floors() -> [(&'static str, Frame); 9] {
     [
         ("floor-two", on_floor(floors::two())),
         ("floor-four", on_floor(floors::four())),
@@ -92,6 +93,11 @@ fn all_floors() -> [(&'static str, Frame); 7] {
         ("floor-pounds", on_floor(floors::pounds())),
         ("floor-racks", on_floor(floors::racks())),
         ("floor-racks-six", on_floor(floors::racks_of_six())),
+        ("floor-strip", on_floor(floors::strip(floors::four()))),
+        (
+            "floor-racks-strip",
+            on_floor(floors::strip(floors::racks())),
+        ),
         ("floor-empty", on_floor(floors::empty())),
     ]
 }

@@ -66,6 +66,14 @@ impl Life {
         }
     }
 
+    pub(crate) fn now(&self) -> Moment {
+        self.now
+    }
+
+    pub(crate) fn wait_ms(&mut self, ms: i64) {
+        self.now = Moment(self.now.0 + ms);
+    }
+
     pub(crate) fn entries(&self, days: u64) -> Vec<DayEntry> {
         day(&self.gym, &self.state, date(days))
     }

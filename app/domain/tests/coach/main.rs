@@ -19,6 +19,7 @@ mod not_made;
 mod place;
 mod programme;
 mod recorded;
+mod resting;
 mod seasons;
 mod settle;
 mod single;

@@ -6,6 +6,10 @@ crate::phrases! {
     PUT_ON_LINE: "put on {0}", "{0} auflegen";
     THEN: ", then ", ", dann ";
     LOOK_FIRST: "look at the bar first", "erst auf die Stange schauen";
+    STRIP_FOR_PINS: "strip to {0}, then pins to hole {1}", "auf {0} abräumen, dann Bolzen in Loch {1}";
+    STRIP_FOR_HOOKS: "strip to {0}, then hooks to hole {1}", "auf {0} abräumen, dann Haken in Loch {1}";
+    STRIP_FOR_THE_HOOKS: "strip to {0}, then on to the hooks", "auf {0} abräumen, dann auf die Haken";
+    STRIP_FOR_FLOOR: "strip to {0}, then down to the floor", "auf {0} abräumen, dann auf den Boden";
     EACH_SIDE_HOLDS: "each side must hold {0}", "je Seite muss {0} drauf sein";
     MUST_HOLD: "must hold {0}", "es muss {0} drauf sein";
     NO_PLATES: "no plates", "keine Scheiben";
