@@ -1,6 +1,7 @@
 //! What people do that nobody planned: out of turn, twice, half, too late, elsewhere.
 use super::people::People;
 use super::plates::Task;
+use domain::Moment;
 use domain::attendance::Attendance;
 use kiosk::rehearse::{Answer, Line};
 use view::Deed;
@@ -181,10 +182,23 @@ impl People {
         } else {
             let face = self.face.clone();
             if self.load(&face) {
+                let before = self.last_word(&face);
                 self.taps(label, times, gap);
-                self.said(&face);
+                // The rest may have ended under the finger: then the new face has heard nothing, and
+                // says so.
+                let after = self.last_word(&face);
+                if after.is_some() && after != before {
+                    self.said(&face);
+                }
             }
         }
+    }
+
+    /// When somebody said something of the bar of a face last.
+    fn last_word(&self, face: &Answer) -> Option<Moment> {
+        let bars = &self.rehearsal.kiosk().state().bars;
+        let bar = face.bar.as_ref().and_then(|bar| bars.get(bar));
+        bar.filter(|bar| !bar.doubted).map(|bar| bar.at)
     }
 
     fn taps(&mut self, label: String, times: u32, gap_ms: u64) {
