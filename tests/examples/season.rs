@@ -11,9 +11,9 @@
 use chrono::{Datelike as _, Days, NaiveDate};
 use kiosk::clock::{BenchClock, milliseconds, stopwatch};
 use kiosk::coach_desk::CoachDesk;
+use kiosk::input::Input;
 use kiosk::lan::{self, Lan};
 use kiosk::nightly::{self, Nightly};
-use kiosk::run::Input;
 use kiosk::shared::Shared;
 use kiosk::{Folder, Kiosk};
 use std::io::{BufRead as _, Write as _};

@@ -7,16 +7,12 @@
 use crate::faults::Faults;
 use crate::kept::AGAIN_AFTER_MS;
 use crate::ports::Reads;
-use crate::trouble::Trouble;
+use crate::trouble::{CHANGES_MAX, HELD_MS, Trouble};
 use serde::Deserialize;
 use std::fmt;
 
-/// More changes than this within a second are a flood: a hand or a foot makes a few.
-pub const CHANGES_MAX: u32 = 20;
 /// A line that flooded is listened to again after so long without a change, milliseconds.
 pub const QUIET_MS: u64 = 1_000;
-/// Longer than this nobody presses on purpose, milliseconds.
-pub const HELD_MS: u64 = 60_000;
 
 /// Between two readings while a line has just changed, milliseconds.
 pub const CLOSE_MS: u64 = 5;

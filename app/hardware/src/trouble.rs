@@ -1,8 +1,12 @@
 //! What can be wrong with a device, and what to do about it.
 //!
 //! Refuses: hiding what the system said of it.
-use crate::switch::{CHANGES_MAX, HELD_MS};
 use std::fmt;
+
+/// More changes than this within a second are a flood: a hand or a foot makes a few.
+pub const CHANGES_MAX: u32 = 20;
+/// Longer than this nobody presses on purpose, milliseconds.
+pub const HELD_MS: u64 = 60_000;
 
 /// What is wrong with a device.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]

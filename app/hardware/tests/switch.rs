@@ -1,7 +1,8 @@
 //! The switch driver over scripted pins: bounce, floods, failures, a switch that is held.
 use embedded_hal_mock::eh1::MockError;
 use embedded_hal_mock::eh1::digital::{Mock, State, Transaction};
-use hardware::switch::{CHANGES_MAX, HELD_MS, QUIET_MS, Wiring};
+use hardware::switch::{QUIET_MS, Wiring};
+use hardware::trouble::{CHANGES_MAX, HELD_MS};
 use hardware::{Faults, Press, Switch};
 use proptest::prelude::*;
 use std::io::ErrorKind;

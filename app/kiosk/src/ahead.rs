@@ -4,10 +4,10 @@
 //! It stands back for taps, ends what has become of no use, and takes no longer and no more memory
 //! than its limits.
 use crate::clock::stopwatch;
+use crate::input::{Better, Input};
 use crate::kiosk::Kiosk;
-use crate::run::Input;
 use crate::watch::{spawn_again, stand_back};
-use domain::rotation::{Ahead, CalledTurn};
+use domain::rotation::Ahead;
 use domain::solve::rotation::Effort;
 use std::collections::VecDeque;
 use std::sync::mpsc::{Receiver, Sender, TryRecvError, channel};
@@ -16,15 +16,6 @@ use std::sync::mpsc::{Receiver, Sender, TryRecvError, channel};
 const WITHIN_NS: u64 = 20_000_000_000;
 /// States for it; bounds what the search keeps.
 const STATES_MAX: u64 = 2_000_000;
-
-/// A better order, and the one that it is better than.
-#[derive(Debug)]
-pub struct Better {
-    /// What was called.
-    pub ahead: Ahead,
-    /// What to call instead; it begins alike.
-    pub turns: Vec<CalledTurn>,
-}
 
 /// Whoever plans on.
 #[derive(Debug)]

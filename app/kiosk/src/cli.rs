@@ -18,6 +18,7 @@ mod take;
 use crate::echo;
 use crate::error::KioskError;
 use crate::folder::Folder;
+use crate::terminal::{language, say};
 use crate::{picture, run};
 use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand};
@@ -113,13 +114,6 @@ struct Said {
     /// The language of the words: en or de.
     #[arg(long, value_name = "CODE", default_value = "en", value_parser = language)]
     language: Language,
-}
-
-/// A language by its code.
-pub(crate) fn language(code: &str) -> Result<Language, String> {
-    let codes = Language::ALL.map(Language::code).join(", ");
-    Language::of_code(code)
-        .ok_or_else(|| format!("no language is called {code}; there are {codes}"))
 }
 
 /// A day as it is written on the command line.
@@ -391,10 +385,4 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Rehearse { at }) => rehearse::rehearse(&open()?, at, streams),
         Some(Command::Picture(args)) => picture::picture(&args, cli.data.as_deref(), streams.out),
     }
-}
-
-/// Writes to standard output. Whether it arrived is asked once, at the end.
-pub(crate) fn say(out: &mut dyn Write, text: &str) {
-    drop(out.write_all(text.as_bytes()));
-    drop(out.flush());
 }

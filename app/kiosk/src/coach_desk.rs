@@ -3,18 +3,15 @@
 //! Refuses: keeping the owner's thread from a tap for longer than a plan takes to be appended;
 //! what takes time runs on threads of its own. A copy is proven there too; to put it back is a
 //! matter of two names.
-mod answer;
 mod watch;
 
-use self::answer::Answer;
 use self::watch::{identity, watch};
 use crate::clock::{Clock as _, SystemClock};
+use crate::copies::{copy_to, lay_out_copies};
 use crate::desk::{fault_words, in_words, said};
-use crate::error::KioskError;
 use crate::folder::Folder;
+use crate::input::{Answer, Input, Seen, Tried};
 use crate::kiosk::{Kiosk, Proven, make_record, remake_record};
-use crate::nightly::copy_to;
-use crate::run::Input;
 use crate::stick::{Stick, StickPlan, write_back};
 use plan::{Fault, Words};
 use share::{Desk, Order, Told};
@@ -24,9 +21,6 @@ use std::sync::{Arc, Weak};
 use view::Language;
 use view::desk::{Errand, StickIn, StickNews};
 use view::language::Said;
-
-/// Copies that are shown.
-const COPIES_SHOWN: usize = 10;
 
 /// The desk and what lies on it.
 #[derive(Debug)]
@@ -46,21 +40,6 @@ pub struct CoachDesk {
     told: Option<Language>,
     /// Whether what takes time is waited for.
     waits: bool,
-}
-
-/// A stick that was read, or its absence, under the id that it was seen with.
-#[derive(Debug)]
-pub struct Seen {
-    id: String,
-    stick: Option<Stick>,
-}
-
-/// A copy that was tried, and where the answer goes.
-#[derive(Debug)]
-pub struct Tried {
-    proven: Result<Proven, KioskError>,
-    answer: Answer,
-    _alive: Arc<()>,
 }
 
 impl CoachDesk {
@@ -367,17 +346,4 @@ fn copied(data: &Folder, copies: Option<&(PathBuf, usize)>) -> Told {
         Ok(copied) => Told::Copied(copied.report.events),
         Err(error) => Told::NotCopied(said(&error.into())),
     }
-}
-
-/// Shows the copies in the second place, where there is one.
-pub(crate) fn lay_out_copies(desk: &Desk, place: Option<&Path>) {
-    let found = place.map(|place| journal::copies(place).unwrap_or_default());
-    let found = found.unwrap_or_default();
-    let name = |path: &PathBuf| Some(path.file_name()?.to_string_lossy().into_owned());
-    let names: Vec<String> = found.iter().rev().filter_map(name).collect();
-    desk.lay_out(|counter| {
-        counter.has_place = place.is_some();
-        counter.copies_count = names.len();
-        counter.copies = names.into_iter().take(COPIES_SHOWN).collect();
-    });
 }

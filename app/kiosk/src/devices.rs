@@ -5,8 +5,8 @@
 //! devices the kiosk goes on without them.
 use crate::clock::stopwatch;
 use crate::folder::Folder;
+use crate::input::Input;
 use crate::kiosk::Pressed;
-use crate::run::Input;
 use crate::watch::spawn_again;
 use domain::Moment;
 use hardware::{

@@ -4,13 +4,11 @@
 //! the second place where it is not there, since a disk that is not plugged in would be passed off
 //! as a folder of this one.
 use crate::clock::{Clock as _, SystemClock};
-use crate::coach_desk::lay_out_copies;
+use crate::copies::{copy_to, lay_out_copies};
 use crate::desk::said;
 use crate::watch::{spawn_again, stand_back};
 use chrono::{NaiveDate, NaiveDateTime, TimeDelta};
-use journal::{BackupError, Copied};
 use share::{Desk, Night};
-use std::io;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 use view::Language;
@@ -94,25 +92,6 @@ fn is_due(place: &Path, night: NaiveDate) -> bool {
     let end = format!("-{night}.sqlite");
     let is_its = |copy: &PathBuf| copy.to_string_lossy().ends_with(&end);
     !journal::copies(place).is_ok_and(|copies| copies.iter().any(is_its))
-}
-
-/// Copies the journal of `folder` into `place`, which must be there.
-///
-/// # Errors
-/// [`BackupError`]; older copies are then all still there.
-pub fn copy_to(
-    folder: &Path,
-    place: &Path,
-    stamp: &str,
-    keep: usize,
-) -> Result<Copied, BackupError> {
-    if !place.is_dir() {
-        return Err(BackupError::Place {
-            path: place.to_owned(),
-            source: io::ErrorKind::NotFound.into(),
-        });
-    }
-    journal::backup(folder, place, stamp, keep)
 }
 
 /// Starts the thread; how each night went is laid out on the desk.

@@ -4,7 +4,7 @@
 //! On a thread of its own: a stick or a network's disk may take long, and no tap waits for it.
 use crate::error::KioskError;
 use crate::folder::Folder;
-use crate::run::Input;
+use crate::input::Input;
 use crate::watch::{spawn_again, stand_back};
 use journal::JournalError;
 use std::path::PathBuf;

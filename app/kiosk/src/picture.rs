@@ -6,7 +6,6 @@ mod screens;
 
 pub use screens::SCREENS;
 
-use crate::cli::{language, say};
 use crate::clock::BenchClock;
 use crate::devices::{beside, wanted};
 use crate::error::KioskError;
@@ -14,6 +13,7 @@ use crate::folder::{DEMO, DEMO_PLAN, Folder, MEET_FILE};
 use crate::gym_files;
 use crate::kiosk::Kiosk;
 use crate::owner::Owner;
+use crate::terminal::{language, say};
 use crate::walk::{Walk, walk, worded};
 use chrono::{Days, NaiveDate, NaiveTime};
 use clap::Args;

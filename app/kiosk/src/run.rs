@@ -2,59 +2,30 @@
 //!
 //! The owner waits for one closed kind of input and hands frames to the window. Refuses: a
 //! window that waits for the disk.
-use crate::ahead::{Better, Planner};
-use crate::cli::say;
+use crate::ahead::Planner;
 use crate::clock::{SystemClock, milliseconds};
-use crate::coach_desk::{CoachDesk, Seen, Tried};
+use crate::coach_desk::CoachDesk;
 use crate::desk::device_words;
 use crate::devices::Devices;
 use crate::error::KioskError;
 use crate::folder::Folder;
-use crate::kiosk::{Kiosk, Pressed};
+use crate::input::Input;
+use crate::kiosk::Kiosk;
 use crate::lan::{self, Lan};
 use crate::nightly::{self, Nightly};
 use crate::outside;
 use crate::shared;
 use crate::signals;
+use crate::terminal::say;
 use crate::trouble;
 use crate::watch::{self, spawn_once, stand_back};
 use crate::watchdog::{self, Beat};
-use share::{Desk, Order};
+use share::Desk;
 use std::io::Write;
 use std::sync::atomic::Ordering;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
 use std::time::Duration;
-use view::{Frame, Meant};
-
-/// All that the owner of state can be told.
-#[derive(Debug)]
-pub enum Input {
-    /// A finger.
-    Tap(Meant),
-    /// The coach's desk orders something.
-    Order(Order),
-    /// Something has changed where sticks appear; under which id it is known from now on.
-    StickChanged(String),
-    /// A stick was read.
-    Stick(Seen),
-    /// What came of an order that was given at the desk on the screen.
-    Told(share::Told),
-    /// A copy was proven, or not.
-    Proven(Box<Tried>),
-    /// The record was made again after a copy was put back.
-    RecordMade,
-    /// The record is not what the journal makes of it.
-    RecordUnsound,
-    /// The journal is damaged in a part that the start did not read, or less than another place
-    /// knows of it.
-    Unsound(Box<KioskError>),
-    /// A better order of turns than the one that was called.
-    Better(Box<Better>),
-    /// A button or foot switch.
-    Pressed(Pressed),
-    /// The window was closed, or the system asks us to end.
-    Quit,
-}
+use view::Frame;
 
 /// Between two looks at the clock and at the journal.
 const TICK: Duration = Duration::from_millis(500);

@@ -1,6 +1,6 @@
 //! Hears the system's signals to end, on a thread that does nothing else: whatever becomes of the
 //! page, the kiosk ends when it is asked to.
-use crate::run::Input;
+use crate::input::Input;
 use crate::watch::spawn_again;
 use std::sync::mpsc::Sender;
 use tokio::signal::unix::{SignalKind, signal};

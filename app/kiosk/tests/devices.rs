@@ -1,7 +1,7 @@
 //! The devices' threads as they run: a press comes in, what is wanted is shown.
 use domain::Moment;
 use hardware::{PanelState, Press};
-use kiosk::run::Input;
+use kiosk::input::Input;
 use kiosk::{Devices, Folder};
 use std::sync::mpsc::channel;
 use std::time::Duration;

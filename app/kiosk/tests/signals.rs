@@ -1,5 +1,5 @@
 //! The kiosk is asked to end by the system where no page's thread lives any more.
-use kiosk::run::Input;
+use kiosk::input::Input;
 use kiosk::signals;
 use std::process::Command;
 use std::sync::mpsc::channel;

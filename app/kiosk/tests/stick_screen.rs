@@ -1,7 +1,8 @@
 //! The stick and the copies at the desk on the screen, with the page on the network off.
 use kiosk::clock::BenchClock;
 use kiosk::coach_desk::CoachDesk;
-use kiosk::run::{Input, answer};
+use kiosk::input::Input;
+use kiosk::run::answer;
 use kiosk::{Folder, Kiosk};
 use std::path::Path;
 use std::sync::mpsc::{Receiver, channel};

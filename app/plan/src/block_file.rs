@@ -2,11 +2,11 @@
 //!
 //! Refuses: blocks that lie over one another, weeks without a scheme, a day twice, light weeks beside
 //! schemes by week.
+use crate::coach_names::{Held, TASKS_MAX, WEEKDAYS};
 use crate::date::date;
 use crate::fault::{Wrong, quote};
 use crate::fields;
 use crate::known::Known;
-use crate::programme_file::{Held, TASKS_MAX, WEEKDAYS};
 use crate::quantity::percent;
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;

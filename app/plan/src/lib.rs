@@ -14,6 +14,7 @@ mod carry;
 mod cells;
 mod check;
 mod coach_file;
+mod coach_names;
 mod columns;
 mod date;
 mod facts;

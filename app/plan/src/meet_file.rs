@@ -2,12 +2,12 @@
 //!
 //! Refuses: what a flight refuses (`meet_flight`).
 use crate::Source;
+use crate::coach_names::Names;
 use crate::date::date;
 use crate::fault::{Fault, Wrong, quote};
 use crate::fields;
 use crate::meet_flight::flight;
 use crate::plates_file;
-use crate::programme_file::Against;
 use crate::quantity::{length, mass, time_ms};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
@@ -40,7 +40,7 @@ pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Option<MeetDay>, V
         Ok(opened) => opened,
         Err(faults) => return (None, faults),
     };
-    let against = Against::of(gym);
+    let against = Names::of(gym);
     let doc_ref = &mut doc;
     let top = Entry::open(doc_ref, root.get_ref(), 0..0, &fields::MEET);
     let name = top.text(doc_ref, "name", name);

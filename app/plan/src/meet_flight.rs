@@ -3,11 +3,11 @@
 //! Refuses: lifters, lifts and patterns that the gym does not have, a lifter twice in a flight,
 //! an opener without a place in the order. Tells as odd, since the table's list counts on the day:
 //! two of the same lot, a list against its own weights, an opener over the best.
+use crate::coach_names::Names;
 use crate::fault::{Wrong, quote};
 use crate::fields;
 use crate::lifter_file::loads;
 use crate::nearest::fold;
-use crate::programme_file::Against;
 use crate::quantity::{mass, time_ms};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
@@ -51,7 +51,7 @@ pub(crate) fn flight(
     doc: &mut Doc<'_>,
     entry: &Entry<'_>,
     gym: Option<&Gym>,
-    against: &Against,
+    against: &Names,
 ) -> Option<MeetFlight> {
     let lift = entry.text(doc, "lift", |text| against.lifts.find(text));
     let attempt = entry.text(doc, "attempt", |text| time_ms(text, &(10_000..=600_000)));
@@ -138,7 +138,7 @@ fn starter(
     doc: &mut Doc<'_>,
     entry: &Entry<'_>,
     gym: Option<&Gym>,
-    against: &Against,
+    against: &Names,
 ) -> Option<Written> {
     let lifter = entry.text(doc, "name", |text| against.lifters.find(text));
     let opener = entry.text(doc, "opener", |text| mass(text, &loads()));

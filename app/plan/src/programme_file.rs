@@ -3,6 +3,8 @@
 //! Refuses: lifts, patterns and lifters that the gym does not have, a lifter in two programmes,
 //! days of the week for some days only.
 use crate::Source;
+use crate::against::Against;
+use crate::coach_names::{FIRST, Held, Names, TASKS_MAX, WEEKDAYS};
 use crate::date::date;
 use crate::fault::{Fault, Wrong, quote};
 use crate::fields;
@@ -17,10 +19,9 @@ use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
 use crate::wording::{choice, name, words};
 use crate::words::{term, words};
-use crate::{against, block_file, scheme};
+use crate::{block_file, scheme};
 use chrono::Weekday;
 use domain::Gym;
-use domain::prescription::LoadWish;
 use domain::programme::{Begin, Coaching, Day, Pace, Programme, Task, Work, shipped};
 
 /// Most programmes of a gym.
@@ -29,60 +30,9 @@ const PROGRAMMES_MAX: usize = 50;
 const LIFTERS_MAX: usize = 500;
 /// Most days of a programme.
 const DAYS_MAX: usize = 14;
-/// Most tasks of a day, and most lifts of a task.
-pub(crate) const TASKS_MAX: usize = 8;
 /// Days apart where a new programme says nothing: two pulling days a week. Common practice, no
 /// source.
 const APART_DAYS: u8 = 3;
-/// The first load where nothing is said. Common practice, no source.
-pub(crate) const FIRST: LoadWish = LoadWish::OfBest(7_500);
-
-pub(crate) const WEEKDAYS: [(&str, Weekday); 7] = [
-    ("Monday", Weekday::Mon),
-    ("Tuesday", Weekday::Tue),
-    ("Wednesday", Weekday::Wed),
-    ("Thursday", Weekday::Thu),
-    ("Friday", Weekday::Fri),
-    ("Saturday", Weekday::Sat),
-    ("Sunday", Weekday::Sun),
-];
-
-/// The names that the coach's file may use.
-pub(crate) struct Against {
-    pub(crate) lifts: Known,
-    pub(crate) lifters: Known,
-    pub(crate) patterns: Known,
-}
-
-/// The same, and what schemes are held against.
-pub(crate) struct Held<'g> {
-    pub(crate) names: Against,
-    pub(crate) plan: against::Against<'g>,
-}
-
-impl Against {
-    /// Those of a gym; without one names are taken as they stand.
-    pub(crate) fn of(gym: Option<&Gym>) -> Self {
-        let Some(gym) = gym else {
-            return Self {
-                lifts: Known::open(term!("lift")),
-                lifters: Known::open(term!("lifter")),
-                patterns: Known::open(term!("warm-up pattern")),
-            };
-        };
-        Self {
-            lifts: Known::of(
-                term!("lift"),
-                gym.lifts.iter().map(|lift| lift.name.as_str()),
-            ),
-            lifters: Known::of(term!("lifter"), gym.lifters.iter().map(|l| l.name.as_str())),
-            patterns: Known::of(
-                term!("warm-up pattern"),
-                gym.patterns.iter().map(|p| p.name.as_str()),
-            ),
-        }
-    }
-}
 
 /// Reads programme.toml against the gym whose lifters and lifts it names.
 ///
@@ -104,8 +54,8 @@ pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Coaching, Vec<Faul
         Err(faults) => return (Coaching::default(), faults),
     };
     let against = Held {
-        names: Against::of(gym),
-        plan: against::Against::of(gym),
+        names: Names::of(gym),
+        plan: Against::of(gym),
     };
     let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::COACHING);
     let coaching = Coaching {

@@ -1,7 +1,7 @@
 //! The rules of next time in programme.toml. Refuses: raises beyond a tenth of the load.
+use crate::coach_names::Names;
 use crate::fault::Wrong;
 use crate::fields;
-use crate::programme_file::Against;
 use crate::quantity::{mass, percent};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
@@ -14,7 +14,7 @@ use domain::{Mass, MassUnit};
 const RULES_MAX: usize = 500;
 
 /// Reads all rules, in the order of the file.
-pub(crate) fn read(doc: &mut Doc<'_>, top: &Entry<'_>, against: &Against) -> Vec<RuleLine> {
+pub(crate) fn read(doc: &mut Doc<'_>, top: &Entry<'_>, against: &Names) -> Vec<RuleLine> {
     let entries = top.entries(doc, "rule", RULES_MAX, &fields::RULE);
     entries
         .iter()
@@ -22,7 +22,7 @@ pub(crate) fn read(doc: &mut Doc<'_>, top: &Entry<'_>, against: &Against) -> Vec
         .collect()
 }
 
-fn rule(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Against) -> RuleLine {
+fn rule(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Names) -> RuleLine {
     let share = |text: &str| percent(text, &(100..=5_000));
     let line = RuleLine {
         lift: entry.text(doc, "lift", |text| against.lifts.find(text)),

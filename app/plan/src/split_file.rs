@@ -1,9 +1,9 @@
 //! When to split the deadlift, in programme.toml. Refuses: a trend from too few outings, a day
 //! that is none.
+use crate::coach_names::Names;
 use crate::date::date;
 use crate::fields;
 use crate::lifter_file::loads;
-use crate::programme_file::Against;
 use crate::quantity::{mass, percent};
 use crate::toml_doc::Doc;
 use crate::toml_entry::Entry;
@@ -14,7 +14,7 @@ use domain::split::OUTINGS_LEAST;
 const SPLITS_MAX: usize = 500;
 
 /// Reads all, in the order of the file.
-pub(crate) fn read(doc: &mut Doc<'_>, top: &Entry<'_>, against: &Against) -> Vec<SplitLine> {
+pub(crate) fn read(doc: &mut Doc<'_>, top: &Entry<'_>, against: &Names) -> Vec<SplitLine> {
     let entries = top.entries(doc, "split", SPLITS_MAX, &fields::SPLIT);
     let least = u8::try_from(OUTINGS_LEAST).unwrap_or(u8::MAX);
     let mut lines = Vec::new();

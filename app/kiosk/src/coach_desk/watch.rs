@@ -1,7 +1,7 @@
 //! Looks at the place where sticks appear, and tells one stick from another.
 //!
 //! Refuses: opening any file of it.
-use crate::run::Input;
+use crate::input::Input;
 use std::os::unix::fs::MetadataExt as _;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::Sender;

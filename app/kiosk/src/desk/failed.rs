@@ -3,7 +3,7 @@
 //!
 //! Refuses: the words of other programs; those stay as they were reported.
 use crate::error::KioskError;
-use hardware::switch::{CHANGES_MAX, HELD_MS};
+use hardware::trouble::{CHANGES_MAX, HELD_MS};
 use hardware::{DeviceFault, Trouble};
 use journal::wire::WireFault;
 use journal::{BackupError, JournalError, RecordError, RowFault};

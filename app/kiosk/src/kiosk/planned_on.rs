@@ -1,7 +1,7 @@
 //! Orders that are planned on while people rest: handed out once each, and taken back in only
 //! where nothing has happened since.
 use super::Kiosk;
-use crate::ahead::Better;
+use crate::input::Better;
 use chrono::NaiveDate;
 use domain::Command;
 use domain::rotation::{Ahead, stations};

@@ -2,12 +2,12 @@
 //!
 //! Refuses: another number of schemes than weeks, loads that a lifter of the programme cannot have.
 use crate::carry;
+use crate::coach_names::{FIRST, Held};
 use crate::fault::{Wrong, quote};
 use crate::plan_extra::is_nothing;
 use crate::plan_load::{held, load, shown};
 use crate::plan_row::track_name;
 use crate::plan_work::NOTE_MAX;
-use crate::programme_file::{FIRST, Held};
 use crate::quantity::rest_s;
 use crate::scheme::{self, Bare, Beside, Scheme};
 use crate::set_group::{LoadAsk, SetGroup, ShareOf};
