@@ -28,14 +28,12 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
         ("rest-turn", frame(Screen::Rest(bars::rest_turn()))),
         ("rest-over", long(Screen::Rest(bars::rest_over()))),
         ("settle", frame(Screen::Settle(settles::settle()))),
-        (
-            "settle-pounds",
-            long(Screen::Settle(settles::settle_pounds())),
-        ),
         ("stop", frame(Screen::Stop(words::stop()))),
         ("end", frame(Screen::End(words::end()))),
         ("end-short", frame(Screen::End(words::end_short()))),
     ];
+    let pounds = Screen::Settle(settles::settle_pounds());
+    faces.push(("settle-pounds", long(pounds)));
     for (name, page) in [
         ("meet", meets::three()),
         ("meet-long", meets::long()),
