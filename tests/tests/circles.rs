@@ -12,7 +12,7 @@ const KNOWN: [(&str, &[usize]); 5] = [
     ("domain", &[17, 15, 5]),
     ("journal", &[6]),
     ("plan", &[4]),
-    ("share", &[14]),
+    ("share", &[16]),
     ("view", &[33]),
 ];
 

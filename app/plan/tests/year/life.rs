@@ -38,6 +38,8 @@ pub(crate) struct Year {
     /// Days on which nothing could be shown, with the reason.
     pub(crate) unshown: Vec<(NaiveDate, String)>,
     pub(crate) lifter: Lifter,
+    /// The single at the beginning of each week, kg.
+    pub(crate) singles: Vec<f64>,
     now: Moment,
 }
 
@@ -63,12 +65,16 @@ impl Year {
             done: Vec::new(),
             unshown: Vec::new(),
             lifter: Lifter::new(kind, seed),
+            singles: Vec::new(),
             now: Moment(0),
         };
         year.take(programme);
         for at in 0..364 {
             let date = monday() + Days::new(at);
             year.night(date);
+            if at % 7 == 0 {
+                year.singles.push(year.lifter.single());
+            }
             if coach == Coach::Prompt {
                 year.rule(date);
             } else if at % 21 == 0 {

@@ -8,6 +8,7 @@
 #[path = "../../../domain/tests/dice/mod.rs"]
 #[allow(dead_code, reason = "each test uses a part of the dice")]
 mod dice;
+mod drawing;
 mod judge;
 mod life;
 mod lifter;
