@@ -104,9 +104,20 @@ def double_taps(kiosk):
         time.sleep(FILL_S)
         found = kiosk.since(before)
         right &= told(f"go now twice, {gap} ms", found, "set_done" not in found)
+        right &= told(f"undone, {gap} ms", *back(kiosk))
+    return right
+
+
+def back(kiosk):
+    """Takes back "go now", which comes first, then the set."""
+    before = kiosk.kinds()
+    for _ in range(2):
         press(UNDO)
         time.sleep(FILL_S)
-    return right
+        found = kiosk.since(before)
+        if "entry_undone" in found:
+            break
+    return found, found.count("turn_unsaid") <= 1 and found.count("entry_undone") == 1
 
 
 def slow_disk(kiosk, folder):
