@@ -255,6 +255,27 @@ fn as_many_as_go_asks_for_its_least_and_takes_what_was_done() {
     assert_eq!((outing.sets, outing.reps, outing.went), (3, 5, Went::Well));
 }
 
+/// Of "3-5" the top is asked for, in a later group too, and what cannot be made there is not shown as
+/// the nearest.
+#[test]
+fn a_later_group_asks_for_the_top_of_its_range_and_for_what_can_be_made() {
+    let sheet_with = |reps, load| {
+        let mut life = Life::new(coached());
+        let groups = [
+            group(1, (5, Some(5)), LoadWish::Mass(kg(150)), Role::Work),
+            group(2, reps, LoadWish::Mass(kg(load)), Role::Work),
+        ];
+        take(&mut life, row(0, &groups));
+        life.entries(0).remove(0).outcome
+    };
+    let sheet = sheet_with((3, Some(5)), 120).expect("a sheet");
+    let last: Vec<u8> = sheet.rungs.iter().rev().take(2).map(|r| r.reps).collect();
+    assert_eq!(last, [5, 5]);
+    // The bar alone is 20 kg, with the smallest plates 22.5 kg.
+    let why = sheet_with((5, Some(5)), 21).expect_err("not made");
+    assert!(matches!(why, NoSheet::NotMade { .. }), "{why:?}");
+}
+
 #[test]
 fn harder_than_asked_is_not_raised() {
     let due = |effort: u8| {

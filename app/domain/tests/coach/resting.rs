@@ -27,8 +27,12 @@ fn sets(count: u8, load: i64, hole: u16) -> SetGroup {
 
 /// Ines pulls 120 kg from hole 6, then 100 kg twice from hole 9; her sheet, and a life before it.
 fn planned() -> (Life, LiftSheet) {
+    planned_as(&[sets(1, 120, 6), sets(2, 100, 9)])
+}
+
+fn planned_as(groups: &[SetGroup]) -> (Life, LiftSheet) {
     let mut life = Life::new(coached());
-    take(&mut life, row(0, &[sets(1, 120, 6), sets(2, 100, 9)]));
+    take(&mut life, row(0, groups));
     let sheet = life.entries(0).remove(0).outcome.expect("a sheet");
     (life, sheet)
 }
@@ -69,7 +73,11 @@ fn say(life: &mut Life, no: LiftNo, holds: Stacks, said: Said) {
 
 /// Lifted up to the set at 120 kg, that one too.
 fn at_120() -> (Life, LiftNo) {
-    let (mut life, sheet) = planned();
+    let (life, sheet) = planned();
+    up_to_120(life, sheet)
+}
+
+fn up_to_120(mut life: Life, sheet: LiftSheet) -> (Life, LiftNo) {
     let no = begin(&mut life, sheet);
     loop {
         assert_eq!(next(&life, no).strip, None, "all before lies in hole 6");
@@ -167,4 +175,41 @@ fn somebody_else_s_set_moves_the_bar_too() {
     let rung = run.next_rung().expect("a set to come");
     let asked = order(&life.gym, &life.state, &run, rung, life.now());
     assert_eq!(asked.strip, None);
+}
+
+#[test]
+fn the_same_load_in_another_hole_is_stripped_all_the_same() {
+    let (life, sheet) = planned_as(&[sets(1, 120, 6), sets(1, 120, 9)]);
+    let (life, no) = up_to_120(life, sheet);
+    let order = next(&life, no);
+    assert!(order.is_done(), "no plate is another: {order:?}");
+    assert_eq!(order.strip, Some(PINS_9));
+}
+
+#[test]
+fn the_last_set_says_where_it_lies_and_none_before_it() {
+    let (life, sheet) = planned_as(&[sets(1, 120, 6), sets(1, 100, 9), sets(1, 90, 9)]);
+    let (mut life, no) = up_to_120(life, sheet);
+    lift(&mut life, no);
+    assert_eq!(next_load(&life, no), kg(90));
+    assert_eq!(next(&life, no).strip, None);
+}
+
+/// Where it lay yesterday nobody knows today, whatever is on it.
+#[test]
+fn yesterday_s_last_set_says_nothing_today() {
+    let (mut life, no) = at_120();
+    let heavy = next(&life, no).to;
+    life.obey(Command::StopLift(no));
+    take(&mut life, row(1, &[sets(1, 120, 9)]));
+    life.wait_ms(86_400_000);
+    let sheet = life.entries(1).remove(0).outcome.expect("a sheet");
+    let no = begin(&mut life, sheet);
+    say(&mut life, no, heavy, Said::Stated);
+    let order = next(&life, no);
+    assert!(
+        !order.believed.in_doubt && !order.take_off.is_empty(),
+        "{order:?}"
+    );
+    assert_eq!(order.strip, None);
 }

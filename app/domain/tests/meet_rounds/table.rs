@@ -1,7 +1,9 @@
 //! What the table takes, and what it has by itself.
-use crate::platform::{KG, kg};
+use crate::platform::{KG, day, flight, kg};
 use domain::Moment;
 use domain::meet_card::{AtTable, Card, Judged, NotTaken, TableRules};
+use domain::meet_day::MeetDay;
+use domain::meet_round::{Round, Running, Who};
 
 /// The IPF's rules, from memory: the opener once, until three minutes before; the second stands;
 /// the third of a deadlift twice; the bar never goes down.
@@ -33,6 +35,11 @@ fn what_the_table_takes_and_what_not() {
         blank.declare(of, kg(1_900), &rules, late),
         Err(NotTaken::Late(180))
     );
+    let last_second = AtTable {
+        begins_in_s: Some(180),
+        ..open
+    };
+    assert!(blank.declare(of, kg(1_900), &rules, last_second).is_ok());
     assert_eq!(
         blank.declare(of, kg(1_900), &rules, begun),
         Err(NotTaken::Late(180))
@@ -99,4 +106,67 @@ fn nothing_declared_the_table_has_it_by_itself() {
         missed.offers(of.0, KG, 1),
         [kg(2_000), kg(2_025), kg(2_050)]
     );
+}
+
+/// A passed attempt leaves the weight as it was, and what is usual is at least a step over the
+/// least, for the lightest openers too.
+#[test]
+fn passed_is_no_lift_and_offers_are_three() {
+    let passed = Card::default()
+        .judge(Judged::Passed, Moment(0))
+        .expect("to come");
+    assert_eq!(passed.least(kg(2_000), KG, 1), kg(2_000));
+    let good = Card::default()
+        .judge(Judged::Good, Moment(0))
+        .expect("to come");
+    // 50 kg as 93 of 97 parts are 52.2 kg: less than the least and a step.
+    assert_eq!(good.offers(kg(500), KG, 1), [kg(525), kg(550), kg(575)]);
+}
+
+fn seen<'a>(day: &'a MeetDay, cards: &'a [Card], round: usize) -> Round<'a> {
+    let running = Running {
+        round,
+        others_over: 0,
+    };
+    Round {
+        day,
+        flight: &day.flights[0],
+        cards,
+        running,
+        now: Moment(0),
+    }
+}
+
+/// Two of ours alone in a flight: 99 and 100 kg, no lots.
+#[test]
+fn a_round_is_seen_from_its_middle() {
+    let day = day(vec![flight(&[(1_000, 0), (990, 0)], &[])]);
+    let of = |at: usize| (day.flights[0].starters[at].opener, KG);
+    let rules = TableRules::USUAL;
+    let begun = AtTable {
+        loaded: false,
+        begun: true,
+        begins_in_s: None,
+    };
+    let blank = [Card::default(); 2];
+    let first = seen(&day, &blank, 0);
+    assert_eq!(first.at_bar(), Some(1), "the lighter one");
+    assert!(!first.table(1, false, Some(600)).loaded, "not begun");
+    assert!(first.table(1, true, None).loaded);
+    assert_eq!(first.left(), 6);
+    // Whoever has lifted in this round comes after the one who has not, in the next.
+    let mut cards = blank;
+    cards[1] = cards[1].judge(Judged::Good, Moment(0)).expect("to come");
+    let half = seen(&day, &cards, 0);
+    let turn = half.turn(1).expect("two to come");
+    assert_eq!((turn.round, turn.before), (1, 1));
+    assert_eq!(half.left(), 5);
+    // Alike in the second round without lots: who came first in the first one does again.
+    cards[0] = cards[0].judge(Judged::Good, Moment(0)).expect("to come");
+    for (at, card) in cards.iter_mut().enumerate() {
+        *card = card
+            .declare(of(at), kg(1_050), &rules, begun)
+            .expect("taken");
+    }
+    assert_eq!(seen(&day, &cards, 1).order(1), [Who::Ours(1), Who::Ours(0)]);
 }
