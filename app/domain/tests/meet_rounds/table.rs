@@ -141,13 +141,6 @@ fn seen<'a>(day: &'a MeetDay, cards: &'a [Card], round: usize) -> Round<'a> {
 #[test]
 fn a_round_is_seen_from_its_middle() {
     let day = day(vec![flight(&[(1_000, 0), (990, 0)], &[])]);
-    let of = |at: usize| (day.flights[0].starters[at].opener, KG);
-    let rules = TableRules::USUAL;
-    let begun = AtTable {
-        loaded: false,
-        begun: true,
-        begins_in_s: None,
-    };
     let blank = [Card::default(); 2];
     let first = seen(&day, &blank, 0);
     assert_eq!(first.at_bar(), Some(1), "the lighter one");
@@ -161,12 +154,29 @@ fn a_round_is_seen_from_its_middle() {
     let turn = half.turn(1).expect("two to come");
     assert_eq!((turn.round, turn.before), (1, 1));
     assert_eq!(half.left(), 5);
-    // Alike in the second round without lots: who came first in the first one does again.
-    cards[0] = cards[0].judge(Judged::Good, Moment(0)).expect("to come");
+}
+
+/// Alike in the second round without lots: who came first in the first one does again, also where
+/// that was another order than the list's.
+#[test]
+fn places_are_carried_from_round_to_round() {
+    let day = day(vec![flight(&[(1_000, 0), (990, 0)], &[])]);
+    let of = |at: usize| (day.flights[0].starters[at].opener, KG);
+    let rules = TableRules::USUAL;
+    let table = |begun| AtTable {
+        loaded: false,
+        begun,
+        begins_in_s: None,
+    };
+    let mut cards = [Card::default(); 2];
+    let lighter = cards[0].declare(of(0), kg(980), &rules, table(false));
+    cards[0] = lighter.expect("in time");
+    assert_eq!(seen(&day, &cards, 0).order(0), [0, 1].map(Who::Ours));
     for (at, card) in cards.iter_mut().enumerate() {
-        *card = card
-            .declare(of(at), kg(1_050), &rules, begun)
+        let good = card.judge(Judged::Good, Moment(0)).expect("to come");
+        *card = good
+            .declare(of(at), kg(1_050), &rules, table(true))
             .expect("taken");
     }
-    assert_eq!(seen(&day, &cards, 1).order(1), [Who::Ours(1), Who::Ours(0)]);
+    assert_eq!(seen(&day, &cards, 1).order(1), [0, 1].map(Who::Ours));
 }
