@@ -77,7 +77,8 @@ pub enum Fate {
 /// What the hands have to do, in words.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Change {
-    /// "each side"; "look at the bar first"; "strip to 60 kg, then pins to hole 9"; empty where the lines say each side by itself.
+    /// "each side"; "look at the bar first"; "strip to 60 kg, then pins to hole 9";
+    /// empty where the lines say each side by itself.
     pub heading: String,
     /// "take off 20 + 10", outermost first; empty for nothing.
     pub take_off: String,

@@ -291,27 +291,12 @@ impl Gym {
         journal::prove_record(self.data.path()).expect("can be told")
     }
 
-    /// A lifter's tile on the face of all lifters, if it is on.
+    /// The lifters' names on the face of all lifters; none on another.
     pub(crate) fn tiles(&mut self) -> Vec<String> {
-        match self.kiosk.frame().screen {
-            Screen::Choose(choose) => choose.tiles.into_iter().map(|tile| tile.lifter).collect(),
-            Screen::SetUp(_)
-            | Screen::Bar(_)
-            | Screen::Rest(_)
-            | Screen::Entry(_)
-            | Screen::Turn(_)
-            | Screen::Holds(_)
-            | Screen::Settle(_)
-            | Screen::Stop(_)
-            | Screen::End(_)
-            | Screen::Floor(_)
-            | Screen::History(_)
-            | Screen::Why(_)
-            | Screen::Meet(_)
-            | Screen::List(_)
-            | Screen::Page(_)
-            | Screen::Typing(_) => Vec::new(),
-        }
+        let Screen::Choose(choose) = self.kiosk.frame().screen else {
+            return Vec::new();
+        };
+        choose.tiles.into_iter().map(|tile| tile.lifter).collect()
     }
 }
 
