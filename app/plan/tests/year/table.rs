@@ -28,7 +28,7 @@ const WHAT: [&str; 8] = [
     "a top set by effort, then back-offs",
     "five variations, one after the other",
     "three weeks up, one light, in blocks",
-    "twelve weeks to a peak, three times",
+    "volume, strength, a peak, three times over",
 ];
 
 /// One programme's column.
