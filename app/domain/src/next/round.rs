@@ -56,11 +56,10 @@ pub(super) fn above(from: Mass, limits: &Limits, loads: &Loads) -> Option<Mass> 
         .filter(|load| *load <= coarsest)
 }
 
-/// The greatest load not above `wished`, or the empty bar.
+/// The greatest load not above `wished`, or the empty bar: also where the lift is rounded to steps
+/// that the empty bar is none of.
 pub(super) fn not_above(wished: Mass, loads: &Loads) -> Mass {
-    let fits = loads.at_most(wished);
-    fits.or_else(|| loads.at_least(Mass::ZERO))
-        .unwrap_or(wished)
+    loads.at_most(wished).unwrap_or_else(|| loads.least())
 }
 
 pub(super) fn less(mass: Mass, share: u32) -> Mass {

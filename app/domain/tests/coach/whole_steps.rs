@@ -5,12 +5,14 @@ use crate::gym::{kg, plate};
 use domain::event::{Hold, LiftNo};
 use domain::ladder::equipment;
 use domain::lift::to_step;
-use domain::next::outing::outings;
+use domain::next::outing::{Outing, Went, outings};
+use domain::next::{Limits, Rule, Season, decide};
 use domain::prescription::{LoadWish, Role};
 use domain::settle::{Choices, choices};
 use domain::sheet::RungKind;
 use domain::solve::loads::Loads;
-use domain::{Command, Gym, Mass, MassUnit, Prescription};
+use domain::solve::{Equipment, PairKind};
+use domain::{Command, Gym, Length, Mass, MassUnit, Prescription};
 
 /// With a pair of half kilos: every whole kilo can be made.
 fn fussy() -> Gym {
@@ -213,4 +215,56 @@ fn the_nearest_whole_step_by_hand() {
         assert_eq!(to(load, step), Mass::of(MassUnit::Kg, wanted), "{load}");
     }
     assert_eq!(to_step(kg(7), None), kg(7));
+}
+
+/// A bar of 45 lb, a lift in steps of 10 lb, 50 lb done well: whoever stays away for long comes
+/// down to the bar alone, and from there not up again.
+#[test]
+fn eased_below_the_first_whole_step_the_bar_is_what_is_due() {
+    let lb = |pounds: i64| Mass::of(MassUnit::Lb, pounds * 1_000);
+    let bar = Equipment {
+        bar_and_collars: lb(45),
+        sleeve: None,
+        big_inside: false,
+        plates: [2_500, 5_000, 10_000]
+            .map(|thousandths| PairKind {
+                mass: Mass::of(MassUnit::Lb, thousandths),
+                pairs: 1,
+                thickness: Length::ZERO,
+                diameter: Length::ZERO,
+                handling_ns: 1,
+            })
+            .to_vec(),
+    };
+    let loads = Loads::new(&bar, lb(200)).expect("few plates");
+    let season = Season {
+        rule: Rule::SHIPPED,
+        limits: Limits::SHIPPED,
+        spacing_days: 7,
+        family: &[],
+        ill: &[],
+        hurt: None,
+        loads: &loads.in_steps(Some(lb(10))),
+    };
+    let last = Outing {
+        no: LiftNo(1),
+        date: date(0),
+        load: lb(50),
+        sets: 3,
+        reps: 5,
+        went: Went::Well,
+        at_top: true,
+        hard: false,
+        track: None,
+        chosen: false,
+        kept: None,
+    };
+    let standing = decide(&season, &[last]).expect("an outing");
+    let due = |days| standing.on(&season, &[], date(days)).load;
+    // On time; 22 days late, one step of 5 % off; 80 days late, five.
+    assert_eq!(
+        [7, 7 + 22, 7 + 80].map(due),
+        [lb(60), lb(45), lb(45)],
+        "60 lb are over a tenth more, the smallest step there is"
+    );
 }
