@@ -170,6 +170,10 @@ impl CoachDesk {
                 let told = self.take(kiosk, &id);
                 answer.send(told);
             }
+            Errand::Coach(deed) => {
+                let told = kiosk.coach(&deed);
+                answer.send(told);
+            }
             Errand::Restore(name) => {
                 if let Err((told, answer)) = self.prove(&name, answer) {
                     answer.send(told);

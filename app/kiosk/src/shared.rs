@@ -93,6 +93,20 @@ impl Shared {
         }
     }
 
+    /// Lays the lines of one lifter of the coach's list out anew, at once.
+    pub fn renew(&self, gym: &Gym, state: &State, (today, name): (NaiveDate, &str)) {
+        let Some(lifter) = gym.lifters.iter().find(|lifter| lifter.name == name) else {
+            return;
+        };
+        let tomorrow = today.succ_opt().unwrap_or(today);
+        let lines = lines_of(gym, state, lifter, (today, tomorrow));
+        self.desk.lay_out(|counter| {
+            counter.due.retain(|line| line.lifter != name);
+            counter.due.extend(lines);
+            put_in_order(&mut counter.due);
+        });
+    }
+
     /// Shows the floor on the boards that follow, and puts the link on the end of a lift.
     pub fn follow(&mut self, scene: &Scene<'_>, frame: &mut Frame) {
         self.desk.speak(scene.language());

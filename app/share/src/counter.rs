@@ -8,6 +8,7 @@ use crate::words as w;
 use maud::{Markup, html};
 use tokio::sync::oneshot;
 use view::Language;
+use view::coach_deed::Undone;
 use view::desk::{Errand, StickChange, StickIn};
 use view::language::Said;
 use view::next_all;
@@ -81,6 +82,12 @@ pub enum Told {
     Restored(u64),
     /// Nothing was.
     NotRestored(Said),
+    /// What the coach did is kept.
+    Done,
+    /// Nothing came of what the coach did.
+    Undone(Undone),
+    /// It could not be kept.
+    NotDone(Said),
     /// Nobody takes orders here.
     NoOrders,
     /// The kiosk has not answered in time.
@@ -106,9 +113,24 @@ impl Told {
             Self::PuttingBack => say.say(w::PUTTING_BACK),
             Self::Restored(events) => say.fill(w::RESTORED, &[&events.to_string()]),
             Self::NotRestored(why) => say.fill(w::NOT_RESTORED, &[why.to(say)]),
+            Self::Done => say.say(w::DONE_KEPT),
+            Self::Undone(why) => say.say(undone(why)),
+            Self::NotDone(why) => say.fill(w::NOT_DONE_WHY, &[why.to(say)]),
             Self::NoOrders => say.say(w::NO_ORDERS),
             Self::NotYet => say.say(w::NOT_YET),
         }
+    }
+}
+
+/// Why nothing came of what a coach did.
+const fn undone(why: &Undone) -> view::language::Phrase {
+    match why {
+        Undone::Already => w::ALREADY,
+        Undone::Stale => w::STALE,
+        Undone::NoLoad => w::NO_LOAD,
+        Undone::ToCome => w::TO_COME,
+        Undone::Slip => w::SLIP,
+        Undone::Nobody => w::NO_LIFTER,
     }
 }
 

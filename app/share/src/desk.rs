@@ -164,13 +164,18 @@ impl Desk {
         let kept = self.kept()?;
         self.judge_slowly(kept, code, from).await?;
         tracing::info!(?from, ?errand, "an order at the desk");
+        Ok(self.hand_on(errand).await)
+    }
+
+    /// Hands on what a coach who has signed in wants of the kiosk, and waits for its answer.
+    pub(crate) async fn hand_on(&self, errand: Errand) -> Told {
         let (answer, answered) = oneshot::channel();
         match &*lock(&self.0.orders) {
             Some(take) => take(Order { errand, answer }),
-            None => return Ok(Told::NoOrders),
+            None => return Told::NoOrders,
         }
         let answered = timeout(ORDER, answered).await;
-        Ok(answered.ok().and_then(Result::ok).unwrap_or(Told::NotYet))
+        answered.ok().and_then(Result::ok).unwrap_or(Told::NotYet)
     }
 
     /// Shows a board on every floor screen that follows; the same one again costs nothing.

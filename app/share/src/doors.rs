@@ -2,45 +2,30 @@
 //!
 //! Refuses: guesses beyond a few, codes in addresses, sessions that a script or another site can
 //! use.
+use crate::app::{App, page_of, stream_page};
 use crate::attempts::Guesser;
+use crate::cookies::{COACH, KNOWN, LANGUAGE, OWN, cookie, set_cookie};
 use crate::counter;
 use crate::desk::NotIn;
+use crate::form::{field, read_form};
 use crate::guard::Peer;
 use crate::html::Nav;
 use crate::problem::Problem;
-use crate::routes::{App, page_of, stream_page};
 use crate::words as w;
 use crate::{front, lifter_page, token};
 use axum::Extension;
-use axum::body::{Body, to_bytes};
 use axum::extract::{Path, Request, State};
 use axum::http::{HeaderMap, HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse as _, Redirect, Response};
 use std::net::{IpAddr, Ipv4Addr};
-use std::time::Duration;
-use tokio::time::timeout;
 use view::Language;
 
-const COACH: &str = "pinladder-coach";
-const OWN: &str = "pinladder-own";
-const KNOWN: &str = "pinladder-known";
 /// A browser that signed in is known for half a year.
 const KNOWN_S: u64 = 180 * 24 * 60 * 60;
-const LANGUAGE: &str = "pinladder-language";
 /// The chosen language is kept for a year.
 const LANGUAGE_S: u64 = 365 * 24 * 60 * 60;
-/// Most bytes of the form: a code of 64 characters, each percent-encoded.
-const FORM_MAX: usize = 1_024;
-/// For the form's body to come.
-const FORM: Duration = Duration::from_secs(10);
-
-/// Whether a request comes with a coach's session.
-pub(crate) fn is_coach(app: &App, headers: &HeaderMap) -> bool {
-    cookie(headers, COACH).is_some_and(|token| app.desk.is_coach(token))
-}
-
 pub(crate) async fn sign_in_page(State(app): State<App>, headers: HeaderMap) -> Response {
-    if is_coach(&app, &headers) {
+    if app.is_coach(&headers) {
         return Redirect::to("/coach/today").into_response();
     }
     let say = app.language(&headers);
@@ -61,11 +46,17 @@ pub(crate) async fn sign_in(
         Ok((token, lasts_s)) => {
             tracing::info!(%from, "a coach signed in");
             let mut response = Redirect::to("/coach/today").into_response();
-            set_cookie(&mut response, &app, COACH, &token, lasts_s);
+            set_cookie(
+                &mut response,
+                app.identity.is_some(),
+                COACH,
+                &token,
+                lasts_s,
+            );
             if !matches!(guesser, Guesser::Known(_))
                 && let Some(word) = app.desk.known_word()
             {
-                set_cookie(&mut response, &app, KNOWN, &word, KNOWN_S);
+                set_cookie(&mut response, app.identity.is_some(), KNOWN, &word, KNOWN_S);
             }
             Ok(response)
         }
@@ -101,7 +92,7 @@ pub(crate) async fn order(
     peer: Option<Extension<Peer>>,
     request: Request,
 ) -> Result<Response, Problem> {
-    if !is_coach(&app, &headers) {
+    if !app.is_coach(&headers) {
         return Err(Problem::new(StatusCode::UNAUTHORIZED, w::SIGN_IN_FIRST));
     }
     let guesser = guesser(&app, &headers, address(peer));
@@ -124,7 +115,7 @@ pub(crate) async fn sign_out(State(app): State<App>, headers: HeaderMap) -> Resp
         app.desk.sign_out(token);
     }
     let mut response = Redirect::to("/").into_response();
-    set_cookie(&mut response, &app, COACH, "", 0);
+    set_cookie(&mut response, app.identity.is_some(), COACH, "", 0);
     response
 }
 
@@ -165,7 +156,13 @@ pub(crate) async fn open_mine(
         return closed(&app, say, &token);
     };
     let mut response = Redirect::to(&format!("/mine/{token}")).into_response();
-    set_cookie(&mut response, &app, OWN, &session, lasts_s);
+    set_cookie(
+        &mut response,
+        app.identity.is_some(),
+        OWN,
+        &session,
+        lasts_s,
+    );
     response
 }
 
@@ -180,71 +177,6 @@ fn closed(app: &App, say: Language, token: &str) -> Response {
     (status, page_of(front::gone(say))).into_response()
 }
 
-/// The fields of a form, percent-encoded (URL Standard, 5.1).
-async fn read_form(request: Request) -> Result<Vec<(String, String)>, Problem> {
-    let kind = request.headers().get(header::CONTENT_TYPE);
-    let kind = kind.and_then(|kind| kind.to_str().ok()).unwrap_or_default();
-    let form = kind.split(';').next().unwrap_or_default().trim();
-    if !form.eq_ignore_ascii_case("application/x-www-form-urlencoded") {
-        return Err(Problem::new(
-            StatusCode::UNSUPPORTED_MEDIA_TYPE,
-            w::FORM_KIND,
-        ));
-    }
-    let too_long = Problem::new(StatusCode::PAYLOAD_TOO_LARGE, w::FORM_LONG);
-    let length = request.headers().get(header::CONTENT_LENGTH);
-    let length = length.and_then(|length| length.to_str().ok()?.parse::<u64>().ok());
-    if length.is_some_and(|length| length > FORM_MAX as u64) {
-        return Err(too_long);
-    }
-    let body = request.into_body();
-    let read = timeout(FORM, to_bytes(body, FORM_MAX)).await;
-    let bytes = match read {
-        Ok(Ok(bytes)) => bytes,
-        Ok(Err(_)) => return Err(too_long),
-        Err(_) => {
-            return Err(Problem::new(StatusCode::REQUEST_TIMEOUT, w::FORM_SLOW));
-        }
-    };
-    let broken = Problem::new(StatusCode::BAD_REQUEST, w::FORM_BROKEN);
-    let text = std::str::from_utf8(&bytes).map_err(|_| broken)?;
-    text.split('&')
-        .filter(|part| !part.is_empty())
-        .map(|part| {
-            let (key, value) = part.split_once('=')?;
-            Some((decoded(key)?, decoded(value)?))
-        })
-        .collect::<Option<_>>()
-        .ok_or(broken)
-}
-
-/// The one field of a name.
-fn field(form: &[(String, String)], name: &'static str) -> Result<String, Problem> {
-    let mut found = form.iter().filter(|(key, _)| key == name);
-    match (found.next(), found.next()) {
-        (Some((_, value)), None) => Ok(value.clone()),
-        _ => Err(Problem::new(StatusCode::BAD_REQUEST, w::FIELD)),
-    }
-}
-
-/// A form's value; `None` when it is not percent-encoded text.
-fn decoded(text: &str) -> Option<String> {
-    let mut bytes = Vec::new();
-    let mut rest = text.bytes();
-    while let Some(byte) = rest.next() {
-        bytes.push(match byte {
-            b'+' => b' ',
-            b'%' => {
-                let high = char::from(rest.next()?).to_digit(16)?;
-                let low = char::from(rest.next()?).to_digit(16)?;
-                u8::try_from(high * 16 + low).ok()?
-            }
-            byte => byte,
-        });
-    }
-    String::from_utf8(bytes).ok()
-}
-
 /// Chooses the language of the pages for this browser, and leads back to the page where it was
 /// chosen.
 pub(crate) async fn choose_language(
@@ -256,7 +188,13 @@ pub(crate) async fn choose_language(
     let unknown = Problem::new(StatusCode::BAD_REQUEST, w::NO_SUCH_LANGUAGE);
     let chosen = Language::of_code(&code).ok_or(unknown)?;
     let mut response = Redirect::to(came_from(&headers)).into_response();
-    set_cookie(&mut response, &app, LANGUAGE, chosen.code(), LANGUAGE_S);
+    set_cookie(
+        &mut response,
+        app.identity.is_some(),
+        LANGUAGE,
+        chosen.code(),
+        LANGUAGE_S,
+    );
     Ok(response)
 }
 
@@ -276,52 +214,4 @@ fn came_from(headers: &HeaderMap) -> &str {
     // Two strokes would name another host.
     page.filter(|path| path.starts_with('/') && !path[1..].starts_with(['/', '\\']))
         .unwrap_or("/")
-}
-
-/// The language that this browser chose.
-pub(crate) fn chosen_language(headers: &HeaderMap) -> Option<Language> {
-    Language::of_code(any_cookie(headers, LANGUAGE)?)
-}
-
-/// The value of a cookie, if it has the form of a token.
-fn cookie<'h>(headers: &'h HeaderMap, name: &str) -> Option<&'h str> {
-    any_cookie(headers, name).filter(|value| token::is_token(value))
-}
-
-fn any_cookie<'h>(headers: &'h HeaderMap, name: &str) -> Option<&'h str> {
-    let lines = headers.get_all(header::COOKIE).iter();
-    let mut pairs = lines
-        .filter_map(|line| line.to_str().ok())
-        .flat_map(|line| line.split(';'))
-        .filter_map(|pair| pair.trim().split_once('='));
-    pairs.find(|(key, _)| *key == name).map(|(_, value)| value)
-}
-
-/// Out of reach of scripts and of other sites (RFC 6265bis).
-fn set_cookie(response: &mut Response<Body>, app: &App, name: &str, value: &str, lasts_s: u64) {
-    let secure = if app.identity.is_some() {
-        "; Secure"
-    } else {
-        ""
-    };
-    let text =
-        format!("{name}={value}; Path=/; Max-Age={lasts_s}; HttpOnly; SameSite=Strict{secure}");
-    let header_value =
-        HeaderValue::from_str(&text).expect("tokens and languages are plain letters");
-    response
-        .headers_mut()
-        .append(header::SET_COOKIE, header_value);
-}
-
-#[cfg(test)]
-mod tests {
-    use super::decoded;
-
-    #[test]
-    fn forms_are_decoded() {
-        assert_eq!(decoded("a+b%2Bc%C3%A9").as_deref(), Some("a b+c\u{e9}"));
-        for bad in ["%", "%2", "%zz", "%C3"] {
-            assert_eq!(decoded(bad), None, "{bad}");
-        }
-    }
 }

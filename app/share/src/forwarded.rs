@@ -1,8 +1,8 @@
 //! Who asks, where the page stands behind a proxy of the owner's own (X-Forwarded-For).
 //!
 //! Refuses: believing anybody else; whoever asks can write what they like into a header.
+use crate::app::App;
 use crate::guard::Peer;
-use crate::routes::App;
 use axum::Extension;
 use axum::extract::{Request, State};
 use axum::http::{HeaderMap, HeaderName};

@@ -2,9 +2,9 @@
 //!
 //! Refuses: methods that an address does not have, hosts that only a foreign page can have named,
 //! and whatever a page of another site asks for.
+use crate::app::{App, HTML};
 use crate::front;
 use crate::problem::Problem;
-use crate::routes::{App, HTML};
 use crate::words as w;
 use axum::body::Body;
 use axum::extract::{Request, State};
@@ -90,7 +90,7 @@ fn reads_html(request: &Request) -> bool {
 /// The methods of an address.
 fn methods(path: &str) -> &'static str {
     match path {
-        "/sign-in" | "/coach/desk" => "GET, HEAD, POST",
+        "/sign-in" | "/coach/desk" | "/coach/today" => "GET, HEAD, POST",
         own if own.starts_with("/mine/") => "GET, HEAD, POST",
         "/sign-out" | "/language" => "POST",
         _ => "GET, HEAD",
@@ -133,22 +133,24 @@ fn check(app: &App, request: &Request) -> Result<(), Problem> {
 /// Origin).
 fn is_foreign(request: &Request, host: &HeaderValue) -> bool {
     let header = |name: &str| request.headers().get(name).map(HeaderValue::as_bytes);
-    let (site, mode) = (header("sec-fetch-site"), header("sec-fetch-mode"));
+    let all = |name: &str| request.headers().get_all(name).iter();
+    let mode = header("sec-fetch-mode");
     let changes = *request.method() == Method::POST;
-    let far = site.is_some_and(|site| site != b"same-origin" && site != b"none");
+    let ours = |site: &HeaderValue| site == "same-origin" || site == "none";
+    let far = !all("sec-fetch-site").all(ours);
     if far && (changes || mode != Some(b"navigate")) {
         return true;
     }
-    match header("origin") {
-        Some(origin) => {
-            let rest = origin
-                .strip_prefix(b"http://")
-                .or_else(|| origin.strip_prefix(b"https://"));
-            rest.is_none_or(|rest| !rest.eq_ignore_ascii_case(host.as_bytes()))
-        }
-        // Browsers send one of the two with every form.
-        None => changes && site.is_none(),
-    }
+    let is_here = |origin: &HeaderValue| {
+        let origin = origin.as_bytes();
+        let rest = origin
+            .strip_prefix(b"http://")
+            .or_else(|| origin.strip_prefix(b"https://"));
+        rest.is_some_and(|rest| rest.eq_ignore_ascii_case(host.as_bytes()))
+    };
+    // Each of them, should there be several; browsers send one of the two with every form.
+    let named = header("origin").is_some();
+    !all("origin").all(is_here) || (changes && !named && header("sec-fetch-site").is_none())
 }
 
 /// Whether `host`, with or without a port, is a name that no foreign page can point here, one that

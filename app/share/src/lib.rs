@@ -6,18 +6,22 @@
 #![forbid(unsafe_code)]
 
 mod access;
+mod app;
 mod attempts;
 mod authority;
 mod board;
 mod chart;
 mod code;
+mod cookies;
 mod counter;
 mod crowd;
 mod csv_file;
 mod database_file;
+mod deeds;
 mod desk;
 mod doors;
 mod export;
+mod form;
 mod forwarded;
 mod found;
 mod front;
@@ -42,9 +46,11 @@ mod stream;
 mod tls;
 mod to_tls;
 mod today;
+mod today_forms;
 mod token;
 mod words;
 
+pub use app::Front;
 pub use board::{Board, BoardRack, BoardTurn};
 pub use code::{
     CODE_FILE, CodeError, LONGEST as CODE_LONGEST, SHORTEST as CODE_SHORTEST, hash, is_code,
@@ -58,8 +64,9 @@ pub use guard::Peer;
 pub use plain::Plain;
 pub use programme::{Filled, Today};
 pub use qr::{Qr, qr};
-pub use routes::{Front, Places, router};
+pub use routes::router;
 pub use serve::{ShareError, bind, converse, serve};
 pub use sessions::LINK_MS;
+pub use stream::Places;
 pub use tls::{Identity, Standing, TlsError, identity};
 pub use words::every_page_phrase;

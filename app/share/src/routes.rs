@@ -3,68 +3,26 @@
 //! Refuses: all others, with a 404 that says which there are; the record to whoever has no right
 //! to it.
 use crate::access;
+use crate::app::{App, Front, answer, download, page_of, stream_page};
 use crate::desk::Desk;
 use crate::guard::{Peer, guard};
 use crate::html::Nav;
 use crate::problem::Problem;
-use crate::seats::Seats;
-use crate::stream::Source;
+use crate::stream::Places;
 use crate::tls::Identity;
-use crate::today::{self, Now};
 use crate::words as w;
 use crate::{
-    board, counter, csv_file, database_file, doors, forwarded, front, json_file, lifter_page, page,
+    board, counter, csv_file, database_file, deeds, doors, forwarded, front, json_file,
+    lifter_page, page,
 };
 use axum::body::Body;
 use axum::extract::{Path, RawQuery, State};
-use axum::http::{HeaderMap, StatusCode, header};
+use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use axum::{Extension, Router, middleware};
 use chrono::NaiveDate;
-use std::net::{IpAddr, Ipv4Addr};
-use std::path::PathBuf;
-use std::sync::Arc;
-use view::Language;
-
-/// The files that are shown; each is only read.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Places {
-    /// The record, which need not exist yet.
-    pub record: PathBuf,
-    /// The journal.
-    pub journal: PathBuf,
-}
-
-/// How the page is reached.
-#[derive(Debug, Clone, Default)]
-pub struct Front {
-    /// The certificate under which it is served; `None` without TLS.
-    pub identity: Option<Identity>,
-    /// Names by which it is asked for, beside addresses and those in .local.
-    pub hosts: Vec<String>,
-    /// Proxies that are believed when they say who asks.
-    pub proxies: Vec<IpAddr>,
-}
-
-/// What every handler has.
-#[derive(Debug, Clone)]
-pub(crate) struct App {
-    pub(crate) source: Source,
-    pub(crate) desk: Desk,
-    pub(crate) seats: Seats,
-    /// Its cookies only travel under TLS where it has one.
-    pub(crate) identity: Option<Identity>,
-    pub(crate) hosts: Arc<[String]>,
-    pub(crate) proxies: Arc<[IpAddr]>,
-}
-
-impl App {
-    /// The language of a page: the one chosen for this browser, else the kiosk's.
-    pub(crate) fn language(&self, headers: &HeaderMap) -> Language {
-        doors::chosen_language(headers).unwrap_or_else(|| self.desk.language())
-    }
-}
+use std::net::Ipv4Addr;
 
 /// Everything that is shown. Each answer opens the record anew, reads one moment of it, and
 /// writes nothing; orders of the coach's desk are handed on.
@@ -75,14 +33,7 @@ impl App {
 ///   `/record.csv`, `/record.json`, `/journal.sqlite`: for a coach who has signed in.
 /// - `/mine/TOKEN`: for the lifter whose link it is, once.
 pub fn router(places: Places, desk: Desk, front: Front) -> Router {
-    let app = App {
-        source: Source::new(places),
-        desk,
-        seats: Seats::default(),
-        identity: front.identity,
-        hosts: front.hosts.into(),
-        proxies: front.proxies.into(),
-    };
+    let app = App::new(places, desk, front);
     Router::new()
         .route("/", get(front_page))
         .route("/style.css", get(async || answer(CSS, Body::from(STYLE))))
@@ -102,7 +53,7 @@ pub fn router(places: Places, desk: Desk, front: Front) -> Router {
         .route("/sign-out", post(doors::sign_out))
         .route("/language", post(doors::choose_language))
         .route("/coach", get(sessions))
-        .route("/coach/today", get(today_page))
+        .route("/coach/today", get(deeds::page).post(deeds::post))
         .route("/coach/plan", get(plan))
         .route("/coach/lifter/{name}", get(lifter))
         .route("/coach/desk", get(counter_page).post(doors::order))
@@ -119,7 +70,6 @@ pub fn router(places: Places, desk: Desk, front: Front) -> Router {
         .layer(middleware::from_fn_with_state(app, forwarded::resolve))
 }
 
-pub(crate) const HTML: &str = "text/html; charset=utf-8";
 const CSS: &str = "text/css; charset=utf-8";
 const JS: &str = "text/javascript; charset=utf-8";
 // Both parameters are RFC 4180's.
@@ -138,12 +88,12 @@ const OPENAPI: &str = include_str!("openapi.json");
 /// The way to the form for whoever is no coach; `None` lets a coach in.
 fn form_instead(app: &App, headers: &HeaderMap) -> Option<Response> {
     let to_form = || Redirect::to("/sign-in").into_response();
-    (!doors::is_coach(app, headers)).then(to_form)
+    (!app.is_coach(headers)).then(to_form)
 }
 
 /// Lets a coach in, and refuses anybody else: a program does not want a form.
 fn coach_or_refusal(app: &App, headers: &HeaderMap) -> Result<(), Problem> {
-    if doors::is_coach(app, headers) {
+    if app.is_coach(headers) {
         Ok(())
     } else {
         Err(Problem::new(StatusCode::UNAUTHORIZED, w::SIGN_IN_FIRST))
@@ -186,22 +136,6 @@ async fn sessions(
     .await
 }
 
-async fn today_page(State(app): State<App>, headers: HeaderMap) -> Result<Response, Response> {
-    if let Some(form) = form_instead(&app, &headers) {
-        return Ok(form);
-    }
-    let say = app.language(&headers);
-    let now = Now {
-        laid: app.desk.laid(),
-        due: app.desk.counter().due,
-        board: app.desk.board_of_now(),
-    };
-    stream_page(&app, move |record, sink| {
-        today::write(say, record, &now, sink)
-    })
-    .await
-}
-
 async fn plan(
     State(app): State<App>,
     headers: HeaderMap,
@@ -235,22 +169,6 @@ async fn lifter(
         lifter_page::write(say, (record, &laid), (&name, Nav::Coach), sink)
     })
     .await
-}
-
-/// A page that is written while it is read.
-pub(crate) async fn stream_page(
-    app: &App,
-    write: impl FnOnce(
-        Option<&journal::RecordReader>,
-        &mut crate::stream::Sink,
-    ) -> Result<(), crate::stream::Stop>
-    + Send
-    + 'static,
-) -> Result<Response, Response> {
-    match app.source.stream(write).await {
-        Ok(body) => Ok(answer(HTML, body).into_response()),
-        Err(problem) => Err(problem.into_response()),
-    }
 }
 
 async fn counter_page(State(app): State<App>, headers: HeaderMap) -> Response {
@@ -322,19 +240,6 @@ async fn live(
 
 async fn nothing_here() -> Problem {
     Problem::new(StatusCode::NOT_FOUND, w::NOTHING_HERE)
-}
-
-pub(crate) fn page_of(page: maud::Markup) -> impl IntoResponse {
-    answer(HTML, Body::from(page.into_string()))
-}
-
-fn answer(kind: &'static str, body: Body) -> impl IntoResponse {
-    ([(header::CONTENT_TYPE, kind)], body)
-}
-
-fn download(name: &str, kind: &'static str, body: Body) -> impl IntoResponse {
-    let name = format!("attachment; filename=\"{name}\"");
-    ([(header::CONTENT_DISPOSITION, name)], answer(kind, body))
 }
 
 /// The day of `before=` in a query; other parts are of no account.

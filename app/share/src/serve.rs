@@ -2,9 +2,9 @@
 //!
 //! Refuses: slow headers, stalled readers, endless connections, more of them than a kiosk bears,
 //! whoever comes in by another interface than the page's.
+use crate::app::Front;
 use crate::crowd::Crowd;
 use crate::guard::Peer;
-use crate::routes::Front;
 use crate::stall::Impatient;
 use crate::tls::Identity;
 use crate::to_tls;

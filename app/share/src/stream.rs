@@ -3,14 +3,13 @@
 //!
 //! Refuses: more readers at once than a kiosk can bear, and passing off a broken answer as whole.
 use crate::problem::Problem;
-use crate::routes::Places;
 use crate::words as w;
 use axum::body::{Body, Bytes};
 use axum::http::StatusCode;
 use futures_core::Stream;
 use journal::{RecordError, RecordReader};
 use std::io;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::pin::Pin;
 use std::sync::Arc;
 use std::task::{Context, Poll, ready};
@@ -31,6 +30,15 @@ const COPIES: usize = 1;
 const FIRST: Duration = Duration::from_secs(10);
 /// How long the first piece of a copy may take.
 const FIRST_OF_COPY: Duration = Duration::from_secs(120);
+
+/// The files that are shown; each is only read.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Places {
+    /// The record, which need not exist yet.
+    pub record: PathBuf,
+    /// The journal.
+    pub journal: PathBuf,
+}
 
 /// Where the record lies, and who may read it now.
 #[derive(Debug, Clone)]

@@ -7,6 +7,7 @@ use crate::html::{Nav, address, foot, head, put};
 use crate::lifter_page::{PLAN_ROWS, asked, done};
 use crate::programme::{Laid, Shown, Today, together};
 use crate::stream::{Sink, Stop};
+use crate::today_forms;
 use crate::words as w;
 use chrono::{Datelike as _, Days, NaiveDate};
 use journal::{RecordReader, SetRow};
@@ -23,6 +24,8 @@ pub(crate) struct Now {
     pub(crate) laid: Laid,
     pub(crate) due: Vec<CoachLine>,
     pub(crate) board: Option<Arc<Board>>,
+    /// What came of the last deed.
+    pub(crate) told: Option<String>,
 }
 
 /// Writes the page.
@@ -40,7 +43,13 @@ pub(crate) fn write(
     let day = date.to_string();
     put(sink, &head(say, &w::long_day(say, &day), Nav::Coach))?;
     put(sink, &html! { p class="gym" { (gym) } })?;
+    if let Some(told) = &now.told {
+        put(sink, &html! { p class="notice" role="status" { (told) } })?;
+    }
     put(sink, &needs(say, &now.due))?;
+    put(sink, &today_forms::others(say, &now.due))?;
+    let lifters = now.laid.units.keys();
+    put(sink, &today_forms::health(say, lifters, *date))?;
     let monday = *date - Days::new(date.weekday().num_days_from_monday().into());
     let (first, last) = (monday.to_string(), (monday + Days::new(6)).to_string());
     let days = (first.as_str(), last.as_str());
@@ -66,6 +75,7 @@ fn needs(say: Language, due: &[CoachLine]) -> Markup {
         @else { ul class="needs" { @for line in waits { li {
             p { strong { (next_all::whose(say, line)) } ": " (say.say(next_all::state_of(&line.concern))) }
             p class="why" { (next_all::because(say, line)) }
+            (today_forms::about(say, line))
             p { a href=(address("/coach/lifter", &line.lifter)) { (say.pick(w::SEE_RECORD)) } }
         } } } }
     }

@@ -47,6 +47,30 @@ view::phrases! {
     BACK_MOVED_AT: "back moved at rep {0}", "Rücken gab bei Wdh. {0} nach";
     BACK_MOVED: "back moved", "Rücken gab nach";
     THIS_WEEK: "This week", "Diese Woche";
+    // What the coach does on it.
+    OWN_LOAD: "Another load", "Eine andere Last";
+    NO_REASON: "no reason given", "ohne Grund";
+    RULE_IT: "Rule", "Festlegen";
+    MEANT: "It is meant", "So ist es gemeint";
+    FIT_AGAIN: "Fit again", "Wieder gesund";
+    HEALTH: "Hurt or ill", "Verletzt oder krank";
+    HEALTH_HINT: "What a lifter says; what it is, a clinician says. Who is hurt has nothing due until fit again. An illness is entered up to today; enter it again while it goes on.", "Was jemand sagt; was es ist, sagt ein Arzt. Wer verletzt ist, hat nichts fällig, bis es besser ist. Krankheit wird bis heute eingetragen; trag sie wieder ein, solange sie dauert.";
+    CHOOSE: "choose", "wähle";
+    FROM_DAY: "From", "Von";
+    TO_DAY: "To", "Bis";
+    WAS_ILL: "Ill from, to", "Krank von, bis";
+    ENTER: "Enter", "Eintragen";
+    IS_HURT: "Hurt from", "Verletzt ab";
+    RULE_OTHERS: "Rule another load", "Eine andere Last festlegen";
+    // What came of it.
+    DONE_KEPT: "done, and kept in the journal", "erledigt und im Journal festgehalten";
+    NOT_DONE_WHY: "nothing was changed: {0}", "nichts wurde geändert: {0}";
+    ALREADY: "it is so already; nothing was changed a second time", "das steht schon da; nichts wurde zweimal geändert";
+    STALE: "the list has changed since this page was loaded: somebody ruled or lifted meanwhile, or another day has begun. Nothing was changed; look at the list as it is now", "die Liste hat sich geändert, seit diese Seite geladen wurde: inzwischen hat jemand entschieden oder gehoben, oder ein neuer Tag hat begonnen. Nichts wurde geändert; sieh die Liste an, wie sie jetzt ist";
+    NO_LOAD: "that is no load; write it as in 147.5, 147.5 kg or 325 lb. Nothing was changed", "das ist keine Last; schreib sie wie 147,5, 147,5 kg oder 325 lb. Nichts wurde geändert";
+    TO_COME: "of a day to come nobody knows yet; write a day up to today. Nothing was changed", "von einem Tag, der noch kommt, weiß es niemand; schreib einen Tag bis heute. Nichts wurde geändert";
+    SLIP: "that is more than a year ago; look at the year again. Nothing was changed", "das ist mehr als ein Jahr her; sieh das Jahr noch einmal an. Nichts wurde geändert";
+    NO_LIFTER: "no lifter of this gym is called so; choose one from the list. Nothing was changed", "niemand hier heißt so; wähl jemanden aus der Liste. Nichts wurde geändert";
     // The coach's list.
     DUE_AND_WAITS: "Due, and who waits for the coach", "Fällig, und wer auf den Coach wartet";
     NOTHING_DUE: "Nothing done yet that something follows from.", "Noch nichts gemacht, woraus etwas folgt.";
@@ -158,9 +182,11 @@ view::phrases! {
     NOTHING_HERE: "nothing is here; /openapi.json says what there is", "hier ist nichts; /openapi.json sagt, was es gibt";
     NO_DAY: "before must be a day such as 2026-03-31", "before muss ein Tag sein, etwa 2026-03-31";
     NO_SUCH_ORDER: "order must be take, write, copy or restore", "order muss take, write, copy oder restore sein";
+    NO_SUCH_DEED: "do must be rule, meant, hurt, fit or ill, with its fields", "do muss rule, meant, hurt, fit oder ill sein, mit den Feldern dazu";
+    NO_DATE: "write a day such as 2026-03-31", "schreib einen Tag wie 2026-03-31";
     NO_SUCH_LANGUAGE: "language must be en or de", "language muss en oder de sein";
     FORM_KIND: "send the form as application/x-www-form-urlencoded", "schick das Formular als application/x-www-form-urlencoded";
-    FORM_LONG: "the form is longer than 1024 bytes, or broke off", "das Formular ist länger als 1024 Bytes oder brach ab";
+    FORM_LONG: "the form is longer than it can be, or broke off", "das Formular ist länger, als es sein kann, oder brach ab";
     FORM_SLOW: "the form did not come within 10 s", "das Formular kam nicht innerhalb von 10 s";
     FORM_BROKEN: "the form is no form", "das Formular ist keines";
     FIELD: "a field of the form is missing, or there twice", "ein Feld des Formulars fehlt oder steht zweimal da";

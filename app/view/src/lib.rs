@@ -9,6 +9,7 @@ pub mod bar;
 pub mod beside;
 pub mod buttons;
 pub mod choose;
+pub mod coach_deed;
 mod deed;
 pub mod desk;
 pub mod draw;

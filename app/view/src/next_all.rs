@@ -3,12 +3,12 @@
 use crate::language::{Language, Phrase, p};
 use crate::sheet::{DueDoc, due_doc};
 use chrono::NaiveDate;
-use domain::next::coach_list::{Concern, coach_list};
+use domain::next::coach_list::coach_list;
 use domain::{Gym, State};
 use schemars::JsonSchema;
 use serde::Serialize;
 
-pub use domain::next::coach_list::CoachLine;
+pub use domain::next::coach_list::{CoachLine, Concern};
 
 /// All that is due for all.
 #[derive(Debug, Clone, Serialize, JsonSchema)]

@@ -1,16 +1,20 @@
-//! What is handed to the kiosk past its screens: a plan that was checked, a copy of the journal,
-//! a look for a picture.
+//! What is handed to the kiosk past its screens: a plan that was checked, a deed of a coach on the
+//! page, a copy of the journal, a look for a picture.
 //!
 //! Refuses: a part of a plan; going on without a journal that keeps what is entered.
 use super::Kiosk;
+use crate::desk::said;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files;
 use crate::owner::Owner;
 use crate::shared::Shared;
 use domain::Command;
+use domain::next::coach_list::lines_of;
 use journal::Record;
+use share::Told;
 use std::path::Path;
+use view::coach_deed::{CoachDeed, Undone, command};
 use view::desk::{Errand, LanCard, StickNews};
 use view::{Language, Stage};
 
@@ -61,7 +65,7 @@ impl Kiosk {
     }
 
     /// What came of an order that was given at the desk on the screen.
-    pub fn tell_order(&mut self, told: &share::Told) {
+    pub fn tell_order(&mut self, told: &Told) {
         self.notice = told.words(self.language());
     }
 
@@ -89,6 +93,33 @@ impl Kiosk {
         self.owner.command(&command, self.clock.now())?;
         self.after_change();
         Ok(())
+    }
+
+    /// Does what a coach does on the page, durably, as a tap at the screen's desk would, or tells why
+    /// not. The page's list says so at once.
+    pub fn coach(&mut self, deed: &CoachDeed) -> Told {
+        let (gym, state, today) = (&self.gym.gym, self.owner.state(), self.date());
+        let lifter = gym.lifters.iter().find(|known| known.name == deed.lifter);
+        let Some(lifter) = lifter else {
+            return Told::Undone(Undone::Nobody);
+        };
+        let tomorrow = today.succ_opt().unwrap_or(today);
+        let lines = lines_of(gym, state, lifter, (today, tomorrow));
+        let health = state.health.get(&lifter.name).cloned().unwrap_or_default();
+        let command = match command(deed, &lines, &health, today) {
+            Ok(command) => command,
+            Err(undone) => return Told::Undone(undone),
+        };
+        if let Err(error) = self.owner.command(&command, self.clock.now()) {
+            return Told::NotDone(said(&error));
+        }
+        self.after_change();
+        self.renew_day();
+        let now = (self.date(), deed.lifter.as_str());
+        if let Some(shared) = &self.shared {
+            shared.renew(&self.gym.gym, self.owner.state(), now);
+        }
+        Told::Done
     }
 
     /// Puts a copy that was proven in the place of the journal, which is kept beside it, and goes

@@ -2,6 +2,7 @@
 mod boards;
 mod bytes;
 mod certificates;
+mod deeds;
 mod doors;
 mod guesses;
 mod gym;

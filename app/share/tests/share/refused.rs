@@ -114,6 +114,12 @@ fn forms() -> Vec<Case> {
             "order=copy",
             401,
         ),
+        post(
+            "a ruling without a session",
+            "/coach/today",
+            "do=fit&lifter=Ada",
+            401,
+        ),
     ]
 }
 
@@ -150,6 +156,18 @@ fn of_coach(cookie: &str) -> Vec<Case> {
             "/coach/desk",
             "code=two-wrong-words&about=x&order=copy",
             403,
+        ),
+        post(
+            "a deed that is none",
+            "/coach/today",
+            "do=x&lifter=Ada",
+            400,
+        ),
+        post(
+            "a day of a form that is none",
+            "/coach/today",
+            "do=hurt&lifter=Ada&from=31.3.",
+            400,
         ),
     ]
     .into_iter()

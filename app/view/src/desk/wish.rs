@@ -1,6 +1,7 @@
 //! What somebody at the desk wants of the gym's files and of the plan, in full.
 //!
 //! Refuses: doing it. Whoever keeps the files checks it, whole or not at all.
+use crate::coach_deed::CoachDeed;
 use crate::language::{Language, p};
 use chrono::NaiveDate;
 use domain::needs::Thing;
@@ -34,7 +35,8 @@ pub enum Wish {
     Errand(Errand),
 }
 
-/// What a coach orders about the stick and the copies, on the screen or on the page.
+/// What a coach orders of whoever keeps sticks and copies, on the screen or on the page; and what
+/// the page has the kiosk do.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Errand {
     /// Take all plans of the stick with this id.
@@ -45,6 +47,8 @@ pub enum Errand {
     BackUp,
     /// Prove the copy of this name, and put it in the journal's place.
     Restore(String),
+    /// Do what a coach does away from the screen.
+    Coach(Box<CoachDeed>),
 }
 
 impl Errand {
@@ -52,7 +56,7 @@ impl Errand {
     #[must_use]
     pub fn under_way(&self, say: Language) -> String {
         match self {
-            Self::TakeStick(_) => String::new(),
+            Self::TakeStick(_) | Self::Coach(_) => String::new(),
             Self::WriteStick(_) => say.say(p::STICK_WRITING),
             Self::BackUp => say.say(p::COPYING),
             Self::Restore(_) => say.say(p::PROVING),

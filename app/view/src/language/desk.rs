@@ -20,7 +20,7 @@ impl Language {
     /// The coach's words: what was chosen at the desk, or else as they were written.
     #[must_use]
     pub fn note(self, note: &str) -> String {
-        let at_desk = [p::list::NOTE_AT_DESK];
+        let at_desk = [p::list::NOTE_AT_DESK, p::list::NOTE_ON_PAGE];
         let mut known = NOTES.iter().chain(&at_desk);
         let chosen = known.find(|phrase| phrase.english == note);
         chosen.map_or_else(|| note.to_owned(), |phrase| self.say(*phrase))

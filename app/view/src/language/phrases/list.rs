@@ -30,4 +30,8 @@ crate::phrases! {
     ILL_DAYS: "the last {0} days", "die letzten {0} Tage";
     ILL_FROM_TO: "{0} to {1}", "{0} bis {1}";
     NOTE_AT_DESK: "entered at the desk", "am Schreibtisch eingetragen";
+    NOTE_ON_PAGE: "entered on the page", "auf der Seite eingetragen";
+    AS_DUE: "what is due", "was fällig ist";
+    AS_BEFORE: "as the last time", "wie beim letzten Mal";
+    AS_PLANNED: "the plan's", "wie im Plan";
 }
