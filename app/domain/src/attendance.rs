@@ -1,6 +1,6 @@
 //! Whether a lifter under way is there for their turn: put off, passed over, away, or asking for a
 //! longer rest.
-use crate::event::LiftNo;
+use crate::lift_no::LiftNo;
 use crate::moment::Moment;
 
 /// The longest that somebody may ask for at once, seconds.

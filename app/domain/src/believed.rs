@@ -6,7 +6,7 @@
 //! another one takes its place, or a statement is taken back, the belief is in doubt, and the
 //! screen gives the whole stack.
 use crate::equipment::PlateFace;
-use crate::event::LiftNo;
+use crate::lift_no::LiftNo;
 use crate::mass::Mass;
 use crate::moment::Moment;
 use alloc::string::String;

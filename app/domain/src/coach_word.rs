@@ -2,10 +2,8 @@
 //! wrong is meant.
 //!
 //! Says nothing of what somebody has; that is for a clinician.
-use crate::decide::{NOTE_MAX, Refusal, load_in_range};
 use crate::mass::Mass;
 use crate::next::Ill;
-use crate::state::State;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
@@ -17,7 +15,7 @@ pub struct CoachWord {
     pub lifter: String,
     /// What.
     pub what: CoachSays,
-    /// The coach's words, at least one and at most [`NOTE_MAX`] characters.
+    /// The coach's words, at least one and at most [`crate::decide::NOTE_MAX`] characters.
     pub note: String,
 }
 
@@ -62,33 +60,6 @@ pub struct Hurt {
     pub since: NaiveDate,
     /// The coach's words.
     pub note: String,
-}
-
-impl CoachWord {
-    /// The word, if it can be said.
-    ///
-    /// # Errors
-    /// [`Refusal`] without a note or with a long one, for somebody fit who is not hurt, for an
-    /// illness that ends before it begins, for a load out of range.
-    pub(crate) fn checked(mut self, state: &State) -> Result<Self, Refusal> {
-        self.note = self.note.trim().into();
-        let long = self.note.chars().count();
-        if long == 0 || long > NOTE_MAX {
-            return Err(Refusal::NoteLength(long));
-        }
-        match &self.what {
-            CoachSays::Fit => {
-                let health = state.health.get(&self.lifter);
-                if health.is_none_or(|health| health.hurt.is_none()) {
-                    return Err(Refusal::NotHurt(self.lifter));
-                }
-            }
-            CoachSays::Ill(ill) if ill.to < ill.from => return Err(Refusal::IllBackwards(*ill)),
-            CoachSays::LoadMeant { load, .. } => load_in_range(*load)?,
-            CoachSays::Hurt { .. } | CoachSays::Ill(_) => {}
-        }
-        Ok(self)
-    }
 }
 
 impl Health {

@@ -11,7 +11,8 @@ use crate::lifter::Lifter;
 use crate::mass::{Mass, MassUnit};
 use crate::next::Due;
 use crate::next::here::decision;
-use crate::next::outing::{Outing, outings};
+use crate::next::outing::Outing;
+use crate::next::outings::outings;
 use crate::place::place;
 use crate::prescription::{LoadWish, Prescription, Role, SetGroup};
 use crate::programme::fill::{Filled, fill};
@@ -32,7 +33,7 @@ mod against;
 mod bar;
 pub mod groups;
 
-pub use bar::loaded_with;
+pub use crate::lift_bar::loaded_with;
 
 use groups::share_of;
 

@@ -3,22 +3,27 @@
 //! Refuses: changing the state; `State::apply` does that, once the events are safe on disk.
 use crate::believed::{BarWord, Said, Stacks};
 use crate::coach_word::CoachWord;
-use crate::event::{Event, Fact, Hold, LiftNo};
+use crate::event::{Event, Fact};
+use crate::hold::Hold;
+use crate::lift_no::LiftNo;
 use crate::mass::{Mass, MassUnit};
 use crate::moment::Moment;
 use crate::next::Decided;
 use crate::prescription::Prescription;
-use crate::rotation::{CalledTurn, Station, station_of};
-use crate::settle::Settled;
+use crate::settled::Settled;
 use crate::sheet::{GroupSheet, LiftSheet};
 use crate::shown::Shown;
+use crate::state::station_of;
 use crate::state::{LiftRun, State};
+use crate::turn::CalledTurn;
+use crate::turn::Station;
 use alloc::boxed::Box;
 use alloc::collections::BTreeMap;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
 
+mod coach;
 mod refusal;
 mod turns;
 
@@ -218,7 +223,7 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
             }
             Fact::NextDecided { no, decided }
         }
-        Command::OverrideNext { no, load, note } => override_next(state, no, load, &note)?,
+        Command::OverrideNext { no, load, note } => coach::override_next(state, no, load, &note)?,
         Command::CallRotation { station, turns } => {
             fits(state, &station, &turns)?;
             Fact::RotationPlanned { station, turns }
@@ -234,7 +239,7 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         | Command::Return(_)
         | Command::UnsayTurn(_)) => turns::fact(state, command)?,
         Command::Show(shown) => Fact::ScreenShown(shown),
-        Command::SayCoach(word) => Fact::CoachSaid(Box::new(word.checked(state)?)),
+        Command::SayCoach(word) => Fact::CoachSaid(Box::new(coach::checked(*word, state)?)),
         Command::Day(command) => return days::decide(state, command, now),
     };
     Ok(Vec::from([Event { at: now, fact }]))
@@ -345,20 +350,6 @@ fn say_effort(state: &State, no: LiftNo, rung: usize, effort: u8) -> Result<Fact
     }
     let rung = u16::try_from(rung).map_err(|_| Refusal::NotTheRungOfNow)?;
     Ok(Fact::EffortSaid { no, rung, effort })
-}
-
-fn override_next(state: &State, no: LiftNo, load: Mass, note: &str) -> Result<Fact, Refusal> {
-    let run = state.lifts.get(&no).ok_or(Refusal::NoSuchLift)?;
-    if run.next.is_none() {
-        return Err(Refusal::NothingDecided);
-    }
-    load_in_range(load)?;
-    let long = note.trim().chars().count();
-    if long == 0 || long > NOTE_MAX {
-        return Err(Refusal::NoteLength(long));
-    }
-    let note = note.trim().into();
-    Ok(Fact::NextOverridden { no, load, note })
 }
 
 /// Whether a load is one that a lifter can be given: above nothing, and within [`LOAD_MAX`].

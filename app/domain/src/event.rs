@@ -7,15 +7,19 @@ use crate::mass::Mass;
 use crate::moment::Moment;
 use crate::next::Decided;
 use crate::prescription::Prescription;
-use crate::rotation::{CalledTurn, Station};
-use crate::settle::Settled;
+use crate::settled::Settled;
 use crate::sheet::LiftSheet;
 use crate::shown::Shown;
 use crate::steady::BootId;
+use crate::turn::CalledTurn;
+use crate::turn::Station;
 use alloc::boxed::Box;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
+
+pub use crate::hold::Hold;
+pub use crate::lift_no::LiftNo;
 
 /// One fact and when it was recorded.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -24,19 +28,6 @@ pub struct Event {
     pub at: Moment,
     /// What.
     pub fact: Fact,
-}
-
-/// Number of a lift that was begun, counted from 1 over the whole journal.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub struct LiftNo(pub u32);
-
-/// Did the back keep its position in that set.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Hold {
-    /// All the way.
-    Kept,
-    /// It moved at this rep, counted from 1.
-    MovedAt(u8),
 }
 
 /// What can have happened.
@@ -232,4 +223,43 @@ pub enum Fact {
         /// Its day.
         date: NaiveDate,
     },
+}
+
+impl Fact {
+    /// The lift for which this is a sign that somebody is there.
+    pub(crate) const fn touches(&self) -> Option<LiftNo> {
+        match self {
+            Self::LiftBegun { no, .. }
+            | Self::SetDone { no, .. }
+            | Self::RungSkipped { no, .. }
+            | Self::LiftStopped { no }
+            | Self::WentOn { no }
+            | Self::LoadSettled { no, .. }
+            | Self::EffortSaid { no, .. }
+            | Self::LiftReopened { no, .. }
+            | Self::EntryUndone { no }
+            | Self::TurnDeferred { no }
+            | Self::TurnClaimed { no }
+            | Self::RestLengthened { no, .. }
+            | Self::LifterLeft { no }
+            | Self::LifterReturned { no }
+            | Self::TurnUnsaid { no } => Some(*no),
+            Self::FileTaken { .. }
+            | Self::PlanTaken { .. }
+            | Self::DayCleared { .. }
+            | Self::NextDecided { .. }
+            | Self::NextOverridden { .. }
+            | Self::RotationPlanned { .. }
+            | Self::BarSaid(_)
+            | Self::BarWordUndone { .. }
+            | Self::TurnPassed { .. }
+            | Self::ScreenShown(_)
+            | Self::ClockAnchored { .. }
+            | Self::ClockSet { .. }
+            | Self::LiftLapsed { .. }
+            | Self::LiftRedated { .. }
+            | Self::LoadsFollowed { .. }
+            | Self::CoachSaid(_) => None,
+        }
+    }
 }

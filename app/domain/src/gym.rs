@@ -6,9 +6,12 @@ use crate::equipment::{Bar, PlateSet, Rack};
 use crate::lift::Lift;
 use crate::lifter::Lifter;
 use crate::programme::Coaching;
-use crate::training_day::DAY_ENDS_AFTER_S;
 use alloc::string::String;
 use alloc::vec::Vec;
+
+/// For how long a lift keeps its day after its last entry, seconds, where the gym's file does not
+/// say. Common practice, no source.
+pub const DAY_ENDS_AFTER_S: u32 = 3 * 3_600;
 
 /// Everything that the owner and the coach have written down.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]

@@ -6,8 +6,8 @@
 //! hurt has nothing due. Each says what it follows from, so that it can be read and argued with.
 //! The figures are common practice, no source, unless one is named; a coach can change each of
 //! them.
-use self::outing::Went;
-use crate::event::LiftNo;
+use self::went::Went;
+use crate::lift_no::LiftNo;
 use crate::mass::Mass;
 use chrono::NaiveDate;
 
@@ -15,6 +15,7 @@ pub mod away;
 pub mod coach_list;
 pub mod here;
 pub mod outing;
+pub mod outings;
 mod reason;
 mod replay;
 mod round;
@@ -23,6 +24,7 @@ pub mod season;
 mod spacing;
 pub mod time;
 mod today;
+mod went;
 
 pub use replay::{Standing, decide};
 pub(crate) use round::{share_of, step_of};

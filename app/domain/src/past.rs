@@ -1,11 +1,12 @@
 //! What is kept of lifts that are long over, bounded for each lifter: enough for the next loads,
 //! for a programme's queue and for the sessions that a screen shows. Beside it all that was done
 //! stays in the journal, and flat in the record.
-use crate::event::{Hold, LiftNo};
+use crate::hold::Hold;
+use crate::lift_no::LiftNo;
 use crate::mass::{Mass, MassUnit};
 use crate::moment::Moment;
 use crate::next::outing::Outing;
-use crate::state::{Entered, LiftRun};
+use crate::state::run::{Entered, LiftRun};
 use crate::track::Track;
 use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::string::String;

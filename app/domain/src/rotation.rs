@@ -3,9 +3,9 @@
 //! A station is one bar at one rack: lifters who use it take turns. Refuses: guessing plates that
 //! the gym does not have; such a station keeps the ladders' own stacks.
 use crate::equipment::{Plate, PlateFace, PlateSet};
-use crate::event::LiftNo;
 use crate::gym::Gym;
 use crate::length::Length;
+use crate::lift_no::LiftNo;
 use crate::mass::Mass;
 use crate::moment::Moment;
 use crate::order::elsewhere;
@@ -13,12 +13,13 @@ use crate::solve::rotation::{Lifter, Loaders, Plan, Problem, Standing, Turn};
 use crate::solve::{Equipment, PairKind};
 use crate::state::{LiftRun, State};
 use alloc::collections::BTreeSet;
-use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
 
 mod ahead;
 
+pub use crate::state::station_of;
+pub use crate::turn::{CalledTurn, Station};
 pub use ahead::Ahead;
 
 /// How long a set lasts: getting set, milliseconds. Common practice, no source.
@@ -28,26 +29,6 @@ pub const REP_MS: u64 = 4_000;
 /// How many of the turns that come first keep their places when the rest is planned anew: the
 /// one at the bar, and the one who gets ready.
 pub const CALLED: usize = 2;
-
-/// One bar at one rack.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Station {
-    /// Name of the rack.
-    pub rack: String,
-    /// Name of the bar.
-    pub bar: String,
-}
-
-/// One turn that was called: whose, which rung, and the stack that serves it.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct CalledTurn {
-    /// Which lift.
-    pub no: LiftNo,
-    /// Which rung, from 0.
-    pub rung: u16,
-    /// Plates of one side, inside to outside.
-    pub per_side: Vec<PlateFace>,
-}
 
 /// A rotation to plan, with what its numbers stand for.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -66,15 +47,6 @@ pub struct Asked {
 pub fn stations(state: &State, date: NaiveDate) -> BTreeSet<Station> {
     let open = state.open().filter(|run| run.day == date);
     open.map(station_of).collect()
-}
-
-/// Where a lift is done.
-#[must_use]
-pub fn station_of(run: &LiftRun) -> Station {
-    Station {
-        rack: run.sheet.rack.clone(),
-        bar: run.sheet.bar.name.clone(),
-    }
 }
 
 /// The lifts under way at a station that have turns: their lifters are there, and no decision waits

@@ -10,15 +10,18 @@ use crate::ladder::footing::Footing;
 use crate::length::Length;
 use crate::lift::{Start, to_step};
 use crate::mass::Mass;
-use crate::next::outing::{Outing, outings};
+use crate::next::outing::Outing;
+use crate::next::outings::outings;
 use crate::next::{RAISE_MOST, share_of, step_of};
 use crate::rotation::places;
-use crate::sheet::{LiftSheet, Rung};
+use crate::sheet::LiftSheet;
+use crate::solve::Equipment;
 use crate::solve::ladder::{Problem, Wish, plan};
 use crate::solve::loads::Loads;
-use crate::solve::{Equipment, change};
 use crate::state::{LiftRun, State};
 use alloc::vec::Vec;
+
+pub use crate::settled::Settled;
 
 /// The most loads that are offered, the plan's among them.
 pub const CHOICES_MAX: usize = 5;
@@ -32,43 +35,6 @@ const STEPS: i64 = 2;
 /// What it costs a choice to be a kilogram off its step, beside handling: rounder plates are worth
 /// a little.
 const PER_KG_OFF_NS: u64 = 10_000_000_000;
-
-/// A work load as settled, for all work sets that are left.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Settled {
-    /// The first rung that it is for, from 0.
-    pub rung: u16,
-    /// Bar, collars and plates.
-    pub load: Mass,
-    /// Plates of one side, inside to outside.
-    pub per_side: Vec<PlateFace>,
-    /// Belt on.
-    pub belt: bool,
-    /// Straps on.
-    pub straps: bool,
-}
-
-impl Settled {
-    /// Gives the rungs from its own on, up to `end`, this load.
-    pub(crate) fn lay_over(&self, rungs: &mut [Rung], end: usize) {
-        let end = end.min(rungs.len());
-        for rung in rungs.iter_mut().take(end).skip(usize::from(self.rung)) {
-            rung.load = self.load;
-            rung.per_side.clone_from(&self.per_side);
-            (rung.belt, rung.straps) = (self.belt, self.straps);
-        }
-        // The hands have something else to do before the rung after them too.
-        for at in usize::from(self.rung)..(end + 1).min(rungs.len()) {
-            let before = match at.checked_sub(1) {
-                Some(before) => rungs[before].per_side.clone(),
-                None => Vec::new(),
-            };
-            let hands = change(&before, &rungs[at].per_side);
-            rungs[at].take_off = hands.take_off;
-            rungs[at].put_on = hands.put_on;
-        }
-    }
-}
 
 /// What can be chosen after the last warm-up.
 #[derive(Debug, Clone, PartialEq, Eq)]

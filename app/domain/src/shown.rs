@@ -1,7 +1,7 @@
 //! What the screen showed, so that it shows the same after a restart, and which orders about a
 //! bar hands may have begun to obey.
 use crate::believed::Stacks;
-use crate::event::LiftNo;
+use crate::lift_no::LiftNo;
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::NaiveDate;

@@ -5,7 +5,7 @@
 //!
 //! Refuses: more than [`REPS_MOST`] reps, where they part company; a single, which needs no
 //! estimate; sets in which the back moved; one number without the others.
-use crate::event::Hold;
+use crate::hold::Hold;
 use crate::lift::{Landmark, Lift, Start};
 use crate::mass::Mass;
 

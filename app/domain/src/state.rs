@@ -5,16 +5,17 @@ use crate::attendance::Attendance;
 use crate::believed::BelievedBar;
 use crate::coach_word::{CoachWord, Health};
 use crate::equipment::PlateFace;
-use crate::event::{Event, Fact, LiftNo};
+use crate::event::{Event, Fact};
+use crate::lift_no::LiftNo;
 use crate::mass::Mass;
 use crate::moment::Moment;
 use crate::past::{Past, kept_sets};
 use crate::prescription::Prescription;
-use crate::rotation::{CalledTurn, Station, station_of};
-use crate::settle::Settled;
+use crate::settled::Settled;
 use crate::shown::Shown;
 use crate::steady::Times;
-use crate::training_day::{KEEPS_NO_DAY_MS, touches};
+use crate::turn::CalledTurn;
+use crate::turn::Station;
 use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -22,11 +23,14 @@ use chrono::NaiveDate;
 
 mod heard;
 mod retire;
-mod run;
+pub(crate) mod run;
 
 pub use heard::Unshown;
 pub use retire::{LEFT_OPEN, WHOLE};
-pub use run::{Entered, Entry, LiftRun};
+pub use run::{Entered, Entry, LiftRun, station_of};
+
+/// After so long nothing keeps its day whatever the gym's file says, milliseconds.
+pub(crate) const KEEPS_NO_DAY_MS: i64 = 24 * 3_600_000;
 
 /// What stands.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -228,7 +232,7 @@ impl State {
     /// Time has come to an event, and somebody may have been there.
     fn pass(&mut self, event: &Event) {
         self.times.passed(event.at);
-        if let Some(no) = touches(&event.fact) {
+        if let Some(no) = event.fact.touches() {
             let lately = |then: &Moment| event.at.since(*then).saturating_abs() < KEEPS_NO_DAY_MS;
             self.touched.insert(no, event.at);
             self.touched.retain(|_, then| lately(then));

@@ -2,23 +2,16 @@
 //!
 //! The wall clock says which day begins; once somebody is under way nothing that is done to it
 //! ends the day.
-use crate::event::{Fact, LiftNo};
+use crate::lift_no::LiftNo;
 use crate::moment::Moment;
 use crate::state::{LiftRun, State};
 use alloc::collections::BTreeMap;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
 
-/// For how long a lift keeps its day after its last entry, seconds, where the gym's file does not
-/// say. Common practice, no source.
-pub const DAY_ENDS_AFTER_S: u32 = 3 * 3_600;
-
 /// How long the day stays after its last lift ended, milliseconds: whoever comes next still belongs
 /// to the evening. Common practice, no source.
 pub const STAYS_AFTER_END_MS: i64 = 20 * 60_000;
-
-/// After so long nothing keeps its day whatever the gym's file says, milliseconds.
-pub(crate) const KEEPS_NO_DAY_MS: i64 = 24 * 3_600_000;
 
 /// The day that is trained at `now`. A lift under way keeps its day until `ends_after_s` after its
 /// last entry, one that ended for [`STAYS_AFTER_END_MS`]; with none it is `local`, the day by the
@@ -82,41 +75,4 @@ fn keeps_its_day(state: &State, ends_after_s: u32, run: &LiftRun, now: Moment) -
         return ago_ms < i64::from(ends_after_s).saturating_mul(1_000);
     }
     !run.is_left_open() && ago_ms < STAYS_AFTER_END_MS
-}
-
-/// The lift for which a fact is a sign that somebody is there.
-pub(crate) const fn touches(fact: &Fact) -> Option<LiftNo> {
-    match fact {
-        Fact::LiftBegun { no, .. }
-        | Fact::SetDone { no, .. }
-        | Fact::RungSkipped { no, .. }
-        | Fact::LiftStopped { no }
-        | Fact::WentOn { no }
-        | Fact::LoadSettled { no, .. }
-        | Fact::EffortSaid { no, .. }
-        | Fact::LiftReopened { no, .. }
-        | Fact::EntryUndone { no }
-        | Fact::TurnDeferred { no }
-        | Fact::TurnClaimed { no }
-        | Fact::RestLengthened { no, .. }
-        | Fact::LifterLeft { no }
-        | Fact::LifterReturned { no }
-        | Fact::TurnUnsaid { no } => Some(*no),
-        Fact::FileTaken { .. }
-        | Fact::PlanTaken { .. }
-        | Fact::DayCleared { .. }
-        | Fact::NextDecided { .. }
-        | Fact::NextOverridden { .. }
-        | Fact::RotationPlanned { .. }
-        | Fact::BarSaid(_)
-        | Fact::BarWordUndone { .. }
-        | Fact::TurnPassed { .. }
-        | Fact::ScreenShown(_)
-        | Fact::ClockAnchored { .. }
-        | Fact::ClockSet { .. }
-        | Fact::LiftLapsed { .. }
-        | Fact::LiftRedated { .. }
-        | Fact::LoadsFollowed { .. }
-        | Fact::CoachSaid(_) => None,
-    }
 }

@@ -227,7 +227,7 @@ fn today(state: &State, date: chrono::NaiveDate) -> usize {
         let lifts = LIFTS.iter();
         lifts
             .map(|(lift, _)| {
-                let past = domain::next::outing::outings(state, &name, lift, date);
+                let past = domain::next::outings::outings(state, &name, lift, date);
                 past.len() + usize::from(state.best(&name, lift).is_some())
             })
             .sum::<usize>()

@@ -7,9 +7,9 @@ use crate::rest::last_words;
 use crate::scene::Scene;
 use crate::why::{Part, parts};
 use domain::event::Hold;
+use domain::gym::DAY_ENDS_AFTER_S;
 use domain::sheet::{LiftSheet, RungKind};
 use domain::state::{Entered, LiftRun};
-use domain::training_day::DAY_ENDS_AFTER_S;
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]

@@ -7,7 +7,8 @@ use crate::language::{Language, p};
 use crate::scene::Scene;
 use chrono::NaiveDate;
 use domain::MassUnit;
-use domain::next::outing::{Outing, Went, outings};
+use domain::next::outing::{Outing, Went};
+use domain::next::outings::outings;
 use domain::state::LiftRun;
 
 /// What it shows.

@@ -5,7 +5,7 @@ use crate::draw::RowState;
 use crate::language::{Language, p};
 use crate::scene::Scene;
 use crate::trail::{Point, Scale, Trail, point};
-use domain::next::outing::outings;
+use domain::next::outings::outings;
 use domain::next::{Due, Why};
 use domain::state::LiftRun;
 

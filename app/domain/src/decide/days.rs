@@ -1,6 +1,7 @@
 //! What keeps the clock and the days: anchors, clocks that were set, lifts that were left open.
 use super::{Refusal, one_at_a_time};
-use crate::event::{Event, Fact, LiftNo};
+use crate::event::{Event, Fact};
+use crate::lift_no::LiftNo;
 use crate::moment::Moment;
 use crate::state::{LiftRun, State};
 use crate::steady::Reading;

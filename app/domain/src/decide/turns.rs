@@ -2,7 +2,8 @@
 //! back.
 use super::{Command, Refusal};
 use crate::attendance::LONGER_MOST_S;
-use crate::event::{Fact, LiftNo};
+use crate::event::Fact;
+use crate::lift_no::LiftNo;
 use crate::state::State;
 
 /// The fact that follows from a command of this kind; every other kind is refused as saying

@@ -3,8 +3,8 @@
 use super::here::{LiftDue, all_due};
 use super::{Due, Why};
 use crate::day::{DayEntry, NoSheet, entries};
-use crate::event::LiftNo;
 use crate::gym::Gym;
+use crate::lift_no::LiftNo;
 use crate::lifter::Lifter;
 use crate::mass::{Mass, MassUnit};
 use crate::state::State;

@@ -1,12 +1,13 @@
 //! Next time with the bar and plates of a lifter's rack. Refuses: lifts and racks that the gym
 //! does not have.
-use super::outing::{Outing, outings};
+use super::outing::Outing;
+use super::outings::outings;
 use super::spacing::spacing;
 use super::{Decided, Due, FamilyTime, Ill, Limits, NextTime, Rule, Season, decide};
-use crate::day::loaded_with;
-use crate::event::LiftNo;
 use crate::gym::Gym;
 use crate::ladder::equipment;
+use crate::lift_bar::loaded_with;
+use crate::lift_no::LiftNo;
 use crate::lifter::Lifter;
 use crate::mass::Mass;
 use crate::solve::loads::Loads;

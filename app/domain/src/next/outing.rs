@@ -1,16 +1,18 @@
 //! One lift of one day, as the next load sees it.
 //!
 //! Refuses: lifts of which no work set was begun and no back moved; nothing follows from those.
-use crate::event::{Hold, LiftNo};
+use crate::hold::Hold;
+use crate::lift_no::LiftNo;
 use crate::mass::Mass;
-use crate::moment::Moment;
 use crate::next::NextTime;
 use crate::sheet::RungKind;
-use crate::state::{Entered, LiftRun, State};
+use crate::state::run::{Entered, LiftRun};
 use crate::track::{Track, TrackName};
-use alloc::vec::Vec;
 use chrono::NaiveDate;
 use core::ops::Range;
+
+pub use super::time::Kept;
+pub use super::went::Went;
 
 /// One lift of one day.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -37,61 +39,6 @@ pub struct Outing {
     pub chosen: bool,
     /// What was recorded as due after it.
     pub kept: Option<Kept>,
-}
-
-/// A recorded load for the next time.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Kept {
-    /// The load.
-    pub load: Mass,
-    /// Whether the coach ruled it, not the rules.
-    pub by_coach: bool,
-    /// Whether the coach was asked and had not answered.
-    pub asks: bool,
-    /// When the coach ruled it; else of no account.
-    pub at: Moment,
-}
-
-/// How an outing went.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Went {
-    /// All work sets, all reps, the back held.
-    Well,
-    /// A work set fell short with the back held.
-    Short {
-        /// The worst one, from 1.
-        set: u8,
-        /// Its reps.
-        reps: u8,
-    },
-    /// The back moved in a work set.
-    Moved {
-        /// The one in which it moved earliest, from 1.
-        set: u8,
-        /// The rep, from 1.
-        rep: u8,
-    },
-    /// The back moved in a warm-up, and the work sets were left out.
-    MovedWarm,
-    /// Some work sets were left out; those that were done were clean.
-    Cut {
-        /// How many were done.
-        done: u8,
-    },
-}
-
-impl Went {
-    /// Whether the back moved.
-    #[must_use]
-    pub const fn moved(self) -> bool {
-        matches!(self, Self::Moved { .. } | Self::MovedWarm)
-    }
-
-    /// Whether anything went wrong.
-    #[must_use]
-    pub const fn wrong(self) -> bool {
-        self.moved() || matches!(self, Self::Short { .. })
-    }
 }
 
 impl Outing {
@@ -214,19 +161,4 @@ fn keep_least(kept: &mut Option<(u8, u8)>, set: u8, reps: u8) {
     if kept.is_none_or(|(_, fewest)| reps < fewest) {
         *kept = Some((set, reps));
     }
-}
-
-/// The outings of a lifter's lift before `date`, oldest first, with all reps: as many as
-/// [`crate::past`] keeps.
-#[must_use]
-pub fn outings(state: &State, lifter: &str, lift: &str, before: NaiveDate) -> Vec<Outing> {
-    let past = state.past.lifters.get(lifter);
-    let past = past.into_iter().flat_map(|past| &past.outings);
-    let past = past.filter(|past| past.lift == lift && past.outing.date < before);
-    let runs = state.runs_of(lifter).filter(|run| run.sheet.lift == lift);
-    let late = runs.filter(|run| run.sheet.date < before);
-    let past = past.map(|past| past.outing);
-    let mut found: Vec<Outing> = past.chain(late.filter_map(Outing::of)).collect();
-    found.sort_by_key(|outing| (outing.date, outing.no));
-    found
 }

@@ -1,5 +1,5 @@
 //! A decision in one sentence, with its figures. Refuses: more than one.
-use super::outing::Went;
+use super::went::Went;
 use super::{Decision, Verdict, Why};
 use crate::mass::MassUnit;
 use alloc::format;

@@ -2,9 +2,10 @@
 //!
 //! Never raises after a short set or a moved back, never by more than a tenth where the plates
 //! make a smaller step, and never gives a load that the gym cannot make.
-use super::outing::{Outing, Went};
+use super::outing::Outing;
 use super::round::{less, more, round};
 use super::time::ruled;
+use super::went::Went;
 use super::{Decision, RAISE_MOST, Rule, Season, Verdict, Why, step_of};
 use crate::mass::Mass;
 use crate::moment::Moment;

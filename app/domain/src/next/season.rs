@@ -1,7 +1,7 @@
 //! What is around the outings of one track: the other pulls of its family, illness, hurt, the
 //! programme's spacing, and the loads that the gym makes.
 use super::{Limits, Rule};
-use crate::event::LiftNo;
+use crate::lift_no::LiftNo;
 use crate::moment::Moment;
 use crate::solve::loads::Loads;
 use chrono::NaiveDate;

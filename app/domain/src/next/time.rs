@@ -2,7 +2,6 @@
 //! inputs, the reason in one sentence, and what the coach ruled instead.
 //!
 //! Refuses: to forget the rules' decision when the coach rules otherwise; both are kept.
-use super::outing::Kept;
 use super::{Decision, Rule, Verdict, Why};
 use crate::mass::{Mass, MassUnit};
 use crate::moment::Moment;
@@ -19,6 +18,19 @@ pub struct Decided {
     pub decision: Decision,
     /// Why, in one sentence and in the lifter's unit.
     pub reason: String,
+}
+
+/// A recorded load for the next time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Kept {
+    /// The load.
+    pub load: Mass,
+    /// Whether the coach ruled it, not the rules.
+    pub by_coach: bool,
+    /// Whether the coach was asked and had not answered.
+    pub asks: bool,
+    /// When the coach ruled it; else of no account.
+    pub at: Moment,
 }
 
 /// What the coach ruled instead.

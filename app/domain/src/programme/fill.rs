@@ -3,8 +3,8 @@
 //! Refuses: to stand beside a plan. Where the plan has a pulling day near by, the programme is
 //! silent too.
 use super::{Done, Due, Pace, Programme, Standing, blocks};
-use crate::event::LiftNo;
 use crate::gym::Gym;
+use crate::lift_no::LiftNo;
 use crate::lifter::Lifter;
 use crate::next::Due as NextDue;
 use crate::next::here::decision;

@@ -24,8 +24,7 @@
 //! whatever the order of [`Equipment::plates`].
 use self::effort::Effort;
 use super::equipment::refusal;
-use super::{Change, Constraint, Equipment, Refusal, change};
-use crate::length::Length;
+use super::{Change, Constraint, Refusal, change};
 use crate::mass::Mass;
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -38,6 +37,7 @@ mod layers;
 mod prepare;
 mod price;
 mod prices;
+mod problem;
 pub(super) mod refuse;
 mod relaxed;
 mod search;
@@ -45,34 +45,7 @@ mod table;
 mod trace;
 mod window;
 
-/// A ladder to plan.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Problem {
-    /// Bar and plates.
-    pub equipment: Equipment,
-    /// What lies on one side before the first rung, inside to outside. It counts against the
-    /// pairs.
-    pub on_bar: Vec<usize>,
-    /// Whether clearing the sleeve after the last rung counts.
-    pub strip_after: bool,
-    /// The rungs in order, 1 to [`Problem::RUNGS_LIMIT`]; they need not rise.
-    pub rungs: Vec<Wish>,
-}
-
-/// What one rung asks for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Wish {
-    /// Bar, collars and plates.
-    pub target: Mass,
-    /// How far below the target the load may lie, not negative.
-    pub below: Mass,
-    /// How far above the target the load may lie, not negative.
-    pub above: Mass,
-    /// What each kilogram off the target costs, nanoseconds.
-    pub per_kg_off_ns: u64,
-    /// At least one plate on the bar is as large across; 0 when any will do.
-    pub least_diameter: Length,
-}
+pub use problem::{Problem, Wish};
 
 /// A ladder with its plates.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -99,13 +72,6 @@ pub struct Step {
     pub per_side: Vec<usize>,
     /// What to do at each sleeve to get here.
     pub change: Change<usize>,
-}
-
-impl Problem {
-    /// The most rungs that are planned with.
-    pub const RUNGS_LIMIT: usize = 48;
-    /// The most that a kilogram off target may cost: a million seconds.
-    pub const PER_KG_OFF_LIMIT_NS: u64 = 1_000_000_000_000_000;
 }
 
 /// What was found in the time that there was.

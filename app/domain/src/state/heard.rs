@@ -2,10 +2,12 @@
 use super::State;
 use crate::attendance::Attendance;
 use crate::believed::{BarWord, BelievedBar, Said, Stacks};
-use crate::event::{Fact, LiftNo};
+use crate::event::Fact;
+use crate::lift_no::LiftNo;
 use crate::moment::Moment;
-use crate::rotation::{open_at, station_of};
+use crate::rotation::open_at;
 use crate::shown::Shown;
+use crate::state::station_of;
 
 /// What somebody did that the screen has not answered yet.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -3,10 +3,10 @@
 //!
 //! Lets go of no lift that somebody may still enter something for, and of nothing by the clock.
 use super::{LiftRun, State};
-use crate::event::{Fact, LiftNo};
+use crate::event::Fact;
+use crate::lift_no::LiftNo;
 use crate::next::outing::Outing;
 use crate::track::Track;
-use crate::training_day::touches;
 use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::string::String;
 use alloc::vec::Vec;
@@ -117,7 +117,7 @@ impl State {
         let no = if let Fact::LiftLapsed { no } = fact {
             Some(*no)
         } else {
-            touches(fact)
+            fact.touches()
         };
         let Some(no) = no else { return };
         if self.lifts.get(&no).is_some_and(|run| !run.is_over()) {

@@ -2,12 +2,14 @@
 //!
 //! Refuses: a settled load before the last warm-up, a decision before the end.
 use crate::attendance::{Attendance, LONGER_MOST_S};
-use crate::event::{Hold, LiftNo};
+use crate::hold::Hold;
+use crate::lift_no::LiftNo;
 use crate::mass::Mass;
 use crate::moment::Moment;
-use crate::next::{Decided, NextTime, Ruled};
-use crate::settle::Settled;
+use crate::next::time::{Decided, NextTime, Ruled};
+use crate::settled::Settled;
 use crate::sheet::{LiftSheet, Rung, RungKind};
+use crate::turn::Station;
 use alloc::vec::Vec;
 use chrono::NaiveDate;
 
@@ -385,5 +387,14 @@ impl LiftRun {
                 at,
             });
         }
+    }
+}
+
+/// Where a lift is done.
+#[must_use]
+pub fn station_of(run: &LiftRun) -> Station {
+    Station {
+        rack: run.sheet.rack.clone(),
+        bar: run.sheet.bar.name.clone(),
     }
 }

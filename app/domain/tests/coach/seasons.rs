@@ -2,7 +2,8 @@
 use crate::dice::Dice;
 use crate::fill::{Life, coached, date};
 use domain::event::Hold;
-use domain::next::outing::{Outing, Went, outings};
+use domain::next::outing::{Outing, Went};
+use domain::next::outings::outings;
 use domain::next::{RAISE_MOST, Verdict};
 use domain::{Command, Mass, MassUnit, State};
 use std::fmt::Write as _;

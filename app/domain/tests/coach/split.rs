@@ -249,7 +249,7 @@ fn season(single: f64, gain: f64, times: u64) -> Vec<(Mass, Advice)> {
             let reps = (0..=asked).rev().find(|n| f64::from(*n) <= left);
             (reps.unwrap_or(0), Hold::Kept)
         });
-        let past = domain::next::outing::outings(&life.state, "Ines", "deadlift", date(days + 1));
+        let past = domain::next::outings::outings(&life.state, "Ines", "deadlift", date(days + 1));
         let load = past.last().expect("done").load;
         told.extend(found.map(|split| (load, split.advice)));
     }

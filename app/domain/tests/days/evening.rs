@@ -2,10 +2,11 @@
 //! real one does.
 use chrono::{DateTime, NaiveDate};
 use domain::event::Hold;
+use domain::gym::DAY_ENDS_AFTER_S;
 use domain::lift::Grip;
 use domain::sheet::{BarSheet, LiftSheet, Rung, RungKind};
 use domain::steady::{Anchor, BootId, Reading};
-use domain::training_day::{DAY_ENDS_AFTER_S, dates_put_right, left_open, training_day};
+use domain::training_day::{dates_put_right, left_open, training_day};
 use domain::{
     Command, DayCommand, Event, Length, LiftRun, Mass, MassUnit, Moment, Refusal, State, decide,
 };

@@ -1,7 +1,8 @@
 //! Rude users: they set clocks, pull plugs, restart, leave and come back, at any moment.
 use crate::evening::{Evening, HOUR, MINUTE};
 use chrono::NaiveDate;
-use domain::training_day::{DAY_ENDS_AFTER_S, STAYS_AFTER_END_MS};
+use domain::gym::DAY_ENDS_AFTER_S;
+use domain::training_day::STAYS_AFTER_END_MS;
 use domain::{Command, DayCommand, Fact, LiftNo, State};
 use proptest::prelude::*;
 use std::collections::BTreeMap;

@@ -1,6 +1,6 @@
 //! Whether a ladder problem can be. Refuses: figures out of range, plates on the bar that cannot
 //! be there.
-use super::Problem;
+use super::problem::Problem;
 use crate::solve::equipment::{
     length_in_range, length_text, mass_in_range, mass_text, out_of_range, refusal,
 };

@@ -6,13 +6,13 @@
 //! what the last one ignored. What the search has found stays found. When the time is up, a plan that
 //! looks no further than the next rung stands in for the best one. Refuses: rungs that cannot be
 //! loaded.
-use super::Problem;
 use super::bound::stretches;
 use super::grid::{Detail, Grid};
 use super::layers;
 use super::prepare::{Ready, prepare};
 use super::price::{Price, Wide};
 use super::prices::Prices as _;
+use super::problem::Problem;
 use super::refuse;
 use super::relaxed::Use;
 use super::search::Search;

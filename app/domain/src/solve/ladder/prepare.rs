@@ -2,9 +2,9 @@
 //! divided by all that they have in common.
 //!
 //! Refuses: figures out of range, plates on the bar that cannot be there.
-use super::Problem;
 use super::check::check;
 use super::price::{Price, Wide, price};
+use super::problem::Problem;
 use super::window::{Window, window};
 use crate::length::Length;
 use crate::solve::equipment::refusal;

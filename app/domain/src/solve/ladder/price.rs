@@ -1,7 +1,7 @@
 //! Costs as small whole numbers, in as few bits as hold them. Refuses: costs that do not add up
 //! within 128 bits.
-use super::Problem;
 use super::prepare::Ready;
+use super::problem::Problem;
 use crate::solve::equipment::refusal;
 use crate::solve::{Constraint, Refusal};
 use alloc::string::String;

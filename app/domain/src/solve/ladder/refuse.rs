@@ -2,7 +2,7 @@
 use super::grid::Grid;
 use super::prepare::Ready;
 use super::price::Price;
-use super::{Problem, Wish};
+use super::problem::{Problem, Wish};
 use crate::length::Length;
 use crate::solve::equipment::{length_text, mass_text, refusal};
 use crate::solve::loads::Loads;

@@ -1,6 +1,6 @@
 //! What a rung allows on one side, and what its load costs. Refuses: a bar that is too heavy.
-use super::Wish;
 use super::price::{Price, Wide};
+use super::problem::Wish;
 use crate::mass::Mass;
 use crate::solve::equipment::{mass_text, refusal};
 use crate::solve::{Constraint, Refusal};
