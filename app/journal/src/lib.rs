@@ -8,6 +8,8 @@ mod ahead;
 mod backup;
 mod chain;
 mod checkpoint;
+mod claims;
+mod copies;
 mod fault;
 #[cfg(test)]
 mod faults_tests;

@@ -2,13 +2,13 @@
 //! mark kept beside them, so that a whole folder put back as it was earlier is told.
 //!
 //! Marks and copies of another journal, which does not begin with the same event, accuse nobody.
-use crate::backup::copies;
 use crate::chain::Hash;
+use crate::claims::{Told, compare};
+use crate::copies::copies;
 use crate::fault::{JournalError, told};
 use crate::mark::{self, Claim, Said, hex, rulings};
 use crate::open::{self, keep_name};
 use crate::rows::{hash_of, tail_of};
-use crate::witness::{self, Told};
 use rusqlite::Connection;
 use std::fs::{self, File};
 use std::io::{self, Write as _};
@@ -82,7 +82,7 @@ impl Outside {
         let claims = self
             .of_this(&file, path)
             .map_err(|error| told(path, error))?;
-        witness::compare(&file, path, &claims)
+        compare(&file, path, &claims)
     }
 }
 

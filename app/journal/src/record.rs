@@ -1,14 +1,14 @@
 //! The record: a second file with what stands of the journal, flat, for reading by others.
 //!
 //! It may be deleted at any time and is made again. Refuses: being a source of anything.
-mod claim;
+pub(crate) mod claim;
 mod clock;
+mod layout;
 mod project;
 mod proof;
 mod read;
 mod sums;
 
-pub(crate) use claim::claim;
 pub use proof::{prove_record, remake_record};
 pub use read::{RecordReader, SetRow};
 pub use sums::{LifterSum, PlannedRow, WeekRow};
@@ -17,6 +17,7 @@ use crate::chain::{BEFORE_FIRST, Hash};
 use crate::fault::{BUSY_MS, JournalError};
 use crate::log::Journal;
 use crate::mark::Claim;
+use crate::record::layout::{APPLICATION, LAYOUT};
 use rusqlite::{Connection, ErrorCode, OpenFlags, TransactionBehavior};
 use std::fs;
 use std::io;
@@ -24,10 +25,6 @@ use std::path::{Path, PathBuf};
 use std::time::Duration;
 use thiserror::Error;
 
-/// "PinR": marks the file as a record of this program.
-const APPLICATION: i64 = 0x5069_6e52;
-/// The layout of `record/layout.sql`. A record of any other is made again.
-const LAYOUT: i64 = 7;
 /// Statements kept ready: more than an event of any kind needs.
 const STATEMENTS: usize = 64;
 

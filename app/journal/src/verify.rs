@@ -5,7 +5,7 @@ use crate::chain::BEFORE_FIRST;
 use crate::fault::{JournalError, told};
 use crate::outside::Outside;
 use crate::rows::{tail_of, walk};
-use crate::{ahead, open, witness};
+use crate::{ahead, claims, open, witness};
 use domain::{Event, Moment};
 use rusqlite::Connection;
 use std::collections::{BTreeMap, BTreeSet};
@@ -72,9 +72,9 @@ pub fn verify_beside(
         Ok::<_, JournalError>(())
     })?;
     tail_of(&file).map_err(|fault| fault.within(path))?;
-    witness::compare(&file, path, &claims)?;
+    claims::compare(&file, path, &claims)?;
     let claims = outside.of_this(&file, path);
-    witness::compare(&file, path, &claims.map_err(|error| told(path, error))?)?;
+    claims::compare(&file, path, &claims.map_err(|error| told(path, error))?)?;
     check_guards(&file, path)?;
     check_pages(&file, path)?;
     report.seal = last.iter().map(|byte| format!("{byte:02x}")).collect();
@@ -113,9 +113,9 @@ pub fn read_aside(
         Ok::<_, JournalError>(())
     })?;
     tail_of(&file).map_err(|fault| fault.within(path))?;
-    witness::compare(&file, path, &claims)?;
+    claims::compare(&file, path, &claims)?;
     let claims = outside.of_this(&file, path);
-    witness::compare(&file, path, &claims.map_err(|error| told(path, error))?)
+    claims::compare(&file, path, &claims.map_err(|error| told(path, error))?)
 }
 
 /// Whether the file still refuses changes by hand.

@@ -2,11 +2,13 @@
 //!
 //! The mark, the record, the write-ahead log, and places outside the folder, which must speak where
 //! nothing else can. A claim that a deliberate act overruled is no claim any more.
+use crate::claims::{Told, compare, lost};
 use crate::fault::{JournalError, told};
 use crate::mark::{self, Claim, MARK_FILE, Said, rulings};
 use crate::outside::Outside;
-use crate::rows::{hash_of, tail_of};
-use crate::{JOURNAL_FILE, RECORD_FILE, ahead, open, record};
+use crate::record::claim;
+use crate::rows::tail_of;
+use crate::{JOURNAL_FILE, RECORD_FILE, ahead, open};
 use rusqlite::{Connection, OpenFlags};
 use std::io;
 use std::path::Path;
@@ -16,9 +18,6 @@ use std::time::Duration;
 /// How often a damaged log is looked at again, since somebody may be writing it just then.
 const LOOKS: u32 = 2;
 const BETWEEN: Duration = Duration::from_millis(15);
-
-/// A claim, and who makes it: a file's name.
-pub(crate) type Told = (Claim, String);
 
 /// Asks whether the journal at `path` is all that it had been, without writing to it.
 ///
@@ -85,40 +84,6 @@ pub(crate) fn look(path: &Path, claims: &[Told]) -> Result<bool, JournalError> {
     }
 }
 
-/// Whether the open journal holds all that is claimed.
-pub(crate) fn compare(file: &Connection, path: &Path, claims: &[Told]) -> Result<(), JournalError> {
-    let told = |error| told(path, error);
-    for (claim, witness) in claims {
-        match hash_of(file, claim.upto).map_err(told)? {
-            Some(seal) if seal == claim.seal => {}
-            Some(_) => {
-                return Err(JournalError::Foreign {
-                    path: path.to_owned(),
-                    seq: claim.upto,
-                    witness: witness.clone(),
-                });
-            }
-            None => {
-                let end = "SELECT coalesce(max(seq), 0) FROM events";
-                let last = file.query_row(end, [], |row| row.get(0)).map_err(told)?;
-                // Sorted: whoever knows it furthest tells.
-                let (claim, witness) = claims.last().unwrap_or(&(*claim, witness.clone())).clone();
-                return Err(lost(path, last, claim.upto, &witness));
-            }
-        }
-    }
-    Ok(())
-}
-
-fn lost(path: &Path, last: u64, known: u64, witness: &str) -> JournalError {
-    JournalError::Lost {
-        path: path.to_owned(),
-        last,
-        known,
-        witness: witness.to_owned(),
-    }
-}
-
 /// Whether there is a file with something in it.
 fn is_begun(path: &Path) -> Result<bool, JournalError> {
     match path.metadata() {
@@ -162,7 +127,7 @@ pub(crate) fn of(path: &Path) -> Vec<Told> {
         found.push((claim, MARK_FILE.to_owned()));
     }
     // A record of an earlier release has no sum of its own: it speaks where there is no mark.
-    if let Some((claim, summed)) = record::claim(&path.with_file_name(RECORD_FILE))
+    if let Some((claim, summed)) = claim::claim(&path.with_file_name(RECORD_FILE))
         && (summed || !matches!(marked, Said::Claim(_)))
     {
         found.push((claim, RECORD_FILE.to_owned()));

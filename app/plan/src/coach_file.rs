@@ -1,19 +1,17 @@
 //! A coach's plan: file to sheets to rows to prescriptions, or every fault of it.
-use crate::Source;
 use crate::against::Against;
-use crate::carry;
 use crate::cells::SheetRow;
-use crate::columns;
 use crate::facts::{self, Facts};
 use crate::fault::{Fault, Wrong, quote};
 use crate::plan_faults::{PlanFaults, letters};
-use crate::plan_row::{self, Beside};
+use crate::plan_reading::Beside;
 use crate::scheme::follow;
 use crate::set_group::PlanRow;
 use crate::sheets::{self, Sheet};
 use crate::table::{self, Table};
 use crate::titles::{alone, bad_start, header_rows, is_remark, speaks};
 use crate::words::words;
+use crate::{Source, carry, columns, plan_row};
 use chrono::NaiveDate;
 use domain::{Gym, Prescription};
 use std::collections::BTreeMap;

@@ -39,6 +39,7 @@ mod plan_hold;
 mod plan_load;
 mod plan_manner;
 mod plan_names;
+mod plan_reading;
 mod plan_row;
 mod plan_text;
 mod plan_time;

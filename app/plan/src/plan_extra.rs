@@ -2,7 +2,7 @@
 //!
 //! Refuses: sets and reps under a header that nobody knows.
 use crate::fault::{Wrong, quote};
-use crate::plan_row::Reading;
+use crate::plan_reading::Reading;
 use crate::table::is_scheme;
 use crate::words::words;
 

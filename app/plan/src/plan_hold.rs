@@ -2,7 +2,7 @@
 //!
 //! Refuses: loads under the lightest bar, shares of bests that nobody recorded, notes too long.
 use crate::plan_load::{held, shown};
-use crate::plan_row::Reading;
+use crate::plan_reading::Reading;
 use crate::plan_work::{Entry, NOTE_MAX, Work};
 use crate::set_group::LoadAsk;
 use crate::wording::words as line;

@@ -2,7 +2,7 @@
 //!
 //! Refuses: a column that says otherwise than the cell of the work.
 use crate::fault::Wrong;
-use crate::plan_row::Reading;
+use crate::plan_reading::Reading;
 use crate::plan_work::{Entry, Work};
 use crate::scheme::{self, Scheme};
 use crate::words::words;

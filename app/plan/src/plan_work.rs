@@ -9,7 +9,7 @@ use crate::plan_count::{reps, sets};
 use crate::plan_extra::{extras, is_nothing, segments};
 use crate::plan_load;
 use crate::plan_manner::bar_of;
-use crate::plan_row::{Own, Reading};
+use crate::plan_reading::{Own, Reading};
 use crate::plan_time::rest_of_time;
 use crate::quantity::{rest_s, whole};
 use crate::scheme::{self, Bare, spread};

@@ -1,6 +1,6 @@
 //! What the record testifies of the journal: how far it followed, under a sum of its own, so that a
 //! flipped bit in it accuses nobody.
-use super::{APPLICATION, LAYOUT};
+use super::layout::{APPLICATION, LAYOUT};
 use crate::chain::Hash;
 use crate::mark::Claim;
 use rusqlite::{Connection, OpenFlags, params};

@@ -1,5 +1,5 @@
 -- The record: what stands of the journal, flat, for reading. It may be deleted at any time; it is
--- made again. Change it freely and raise LAYOUT in record.rs.
+-- made again. Change it freely and raise LAYOUT in layout.rs.
 PRAGMA application_id = 0x50696e52; -- "PinR"
 
 -- Up to which event of the journal it goes, and that event's hash.

@@ -1,7 +1,8 @@
 //! Reads the record, for those who show it: one view of the file, row by row.
 //!
 //! Refuses: writing, and holding all rows at once.
-use super::{APPLICATION, LAYOUT, RecordError};
+use super::RecordError;
+use super::layout::{APPLICATION, LAYOUT};
 use crate::fault::BUSY_MS;
 use domain::{Mass, MassUnit, Moment, decimal};
 use rusqlite::{Connection, OpenFlags, Row, ToSql};
