@@ -3,7 +3,8 @@
 use crate::seasons::{after, season};
 use crate::strategies;
 use disk::Random;
-use domain::next::outing::{Outing, outings};
+use domain::next::outing::Outing;
+use domain::next::outings::outings;
 use domain::past::{LATEST, OF_TRACK};
 use domain::state::{LEFT_OPEN, WHOLE};
 use domain::{Event, Fact, LiftNo, State, Track, TrackName};

@@ -91,6 +91,32 @@ fn a_value_a_row_and_a_missing_row_are_found_and_made_again() {
     }
 }
 
+/// An index that says something else than its table: no row that is read in order tells it.
+#[test]
+fn an_index_that_is_wrong_is_found_although_every_row_is_right() {
+    let folder = tempfile::tempdir().expect("a folder");
+    followed(folder.path());
+    let path = folder.path().join(RECORD_FILE);
+    let file = Connection::open_with_flags(&path, OpenFlags::SQLITE_OPEN_READ_WRITE);
+    let file = file.expect("opens");
+    let number = |sql: &str| file.query_row(sql, [], |row| row.get::<_, u32>(0));
+    let root = number("SELECT rootpage FROM sqlite_schema WHERE name = 'sets_by_lift'");
+    let page = number("PRAGMA page_size").expect("a size");
+    let brought_home = file.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(()));
+    brought_home.expect("all in the file itself");
+    let end = usize::try_from(root.expect("an index") * page).expect("few");
+    drop(file);
+    // A page of an index is filled from its end: its last byte is the number of the first row.
+    let mut bytes = fs::read(&path).expect("reads");
+    bytes[end - 1] ^= 1;
+    fs::write(&path, &bytes).expect("writes");
+    let whole = sets(folder.path());
+    assert!(!prove_record(folder.path()).expect("can be told"));
+    remake_record(folder.path()).expect("is made again");
+    assert!(prove_record(folder.path()).expect("can be told"));
+    assert_eq!(sets(folder.path()), whole, "the rows had been right");
+}
+
 #[test]
 fn a_flipped_bit_anywhere_in_the_file_is_found_or_changes_nothing_that_is_read() {
     let folder = tempfile::tempdir().expect("a folder");
