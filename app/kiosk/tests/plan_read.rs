@@ -116,7 +116,7 @@ fn what_was_understood_in_words_and_not_taken() {
     assert_eq!(
         said,
         "2026-12-07  Hamza, rack pull: 1 x 5 RPE 8 (top), 3 x 5 @ 90 % of top set (back-off)  \
-         [week!D2]\n1 rows understood, 0 odd, 0 faults; nothing was taken\n"
+         [week!D2]\n1 row understood, 0 odd, 0 faults; nothing was taken\n"
     );
     assert!(!data.exists());
     let (plan, data) = (
@@ -147,4 +147,26 @@ fn what_was_understood_in_words_and_not_taken() {
     let (well, said) = pinladder(&["--data", &data, "take", &plan, "--monday", "2026-12-07"]);
     assert!(well, "{said}");
     assert!(said.contains("1 row, 1 lifter, 1 day"), "{said}");
+}
+
+/// A plan may call lifts as the screen does.
+#[test]
+fn the_german_names_of_lifts_are_read() {
+    let gym = domain::Gym {
+        lifts: domain::lift_shipped::lifts(),
+        ..domain::Gym::default()
+    };
+    let german = view::language::every_shipped_word();
+    for lift in &gym.lifts {
+        let word = german.iter().find(|(english, _)| *english == lift.name);
+        let (_, word) = word.expect("in German");
+        let text = format!("date,lifter,lift,scheme\n2026-12-01,Ada,{word},3x5 @ 100 kg\n");
+        let source = plan::Source {
+            name: "week.csv",
+            text: text.as_bytes(),
+        };
+        let read = plan::understand(source, Some(&gym), None);
+        let lifts: Vec<&str> = read.rows.iter().map(|row| row.lift.as_str()).collect();
+        assert_eq!(lifts, [lift.name.as_str()], "{word}: {:?}", read.faults);
+    }
 }

@@ -11,6 +11,16 @@ use domain::{Gym, Lifter, Mass, MassUnit};
 /// Most words of a cell among which a lift is looked for.
 const WORDS_MAX: usize = 6;
 
+/// The lifts that come with the program as the screen calls them in German.
+const GERMAN_LIFTS: [(&str, &str); 6] = [
+    ("rack pull", "Rack Pull"),
+    ("halting deadlift", "Kreuzheben bis Knie"),
+    ("barbell shrug", "Schulterheben"),
+    ("deadlift", "Kreuzheben"),
+    ("power clean", "Standumsetzen"),
+    ("power snatch", "Standreißen"),
+];
+
 /// What rows are held against.
 pub(crate) struct Against<'g> {
     pub(crate) gym: Option<&'g Gym>,
@@ -46,6 +56,10 @@ impl<'g> Against<'g> {
             for short in &lift.also {
                 lifts.call_of(short, &lift.name);
             }
+        }
+        // A gym's own short names go first; the words that the screen shows are known besides.
+        for (name, german) in GERMAN_LIFTS {
+            lifts.call_of(german, name);
         }
         Self {
             gym,

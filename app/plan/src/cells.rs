@@ -23,6 +23,8 @@ pub(crate) enum CellKind {
     Day,
     /// A share of a spreadsheet, as "80 %".
     Share,
+    /// A formula whose result nobody saved; its text is empty.
+    Formula,
 }
 
 /// One row of a sheet that is not empty.

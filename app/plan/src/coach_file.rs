@@ -1,8 +1,8 @@
 //! A coach's plan: file to sheets to rows to prescriptions, or every fault of it.
 use crate::against::Against;
-use crate::cells::SheetRow;
+use crate::cells::{CellKind, SheetRow};
 use crate::facts::{self, Facts};
-use crate::fault::{Fault, Wrong, quote};
+use crate::fault::{Fault, Wrong};
 use crate::plan_faults::{PlanFaults, letters};
 use crate::plan_reading::Beside;
 use crate::scheme::follow;
@@ -15,6 +15,11 @@ use crate::{Source, carry, columns, plan_row};
 use chrono::NaiveDate;
 use domain::{Gym, Prescription};
 use std::collections::BTreeMap;
+
+mod take;
+
+use take::Place;
+
 /// Most rows of a plan, the headers apart.
 pub(crate) const ROWS_MAX: usize = 20_000;
 
@@ -105,15 +110,6 @@ fn stem(name: &str) -> String {
         .to_owned()
 }
 
-/// Where a row stands.
-#[derive(Debug, Clone, PartialEq, Eq)]
-struct Place {
-    sheet: (usize, Option<String>),
-    row: usize,
-    /// Its place among the rows; none once the plan is refused.
-    at: Option<usize>,
-}
-
 /// A plan under reading.
 struct Plan<'p> {
     against: &'p Against<'p>,
@@ -202,6 +198,7 @@ impl Plan<'_> {
                 let wrong = Wrong::plain(words!("a row struck through, left out"), struck());
                 self.faults.odd_at(row.number, None, wrong);
             } else {
+                self.unreckoned(row);
                 for at in (0..64).filter(|at| row.struck & (1 << at) != 0) {
                     let wrong = Wrong::plain(words!("text struck through, left out"), struck());
                     self.faults.odd_at(row.number, Some(at), wrong);
@@ -210,6 +207,17 @@ impl Plan<'_> {
             }
         }
         shown
+    }
+
+    /// Tells formulas whose results nobody saved: taken for empty, a day would be that of the row
+    /// above it.
+    fn unreckoned(&mut self, row: &SheetRow<'_>) {
+        for at in (0..row.kinds.len()).filter(|at| row.kind(*at) == CellKind::Formula) {
+            let right =
+                words!("open the file in a spreadsheet and save it there, then read it again");
+            let wrong = Wrong::plain(words!("a formula without its result"), right);
+            self.faults.wrong(row.number, Some((at, "")), wrong);
+        }
     }
 
     /// Reads a header and learns from the rows down to the next; the table and where its rows begin.
@@ -316,59 +324,14 @@ impl Plan<'_> {
                 self.faults.ends(row.number, wrong);
                 break;
             }
-            for read in plan_row::read(row, table, &beside, &mut self.faults) {
-                self.take(read, (number, sheet.name.clone()), row.number);
+            let reads = plan_row::read(row, table, &beside, &mut self.faults);
+            let mut columns = table.columns.iter();
+            let counts = columns.find(|column| column.key == Some("sets") && !column.ignored);
+            let counts = counts.map(|column| column.header.clone());
+            for read in reads {
+                let place = (number, sheet.name.clone());
+                self.take(read, (place, row.number), counts.as_deref());
             }
-        }
-    }
-
-    /// Takes a row. A second one of its day, lifter and lift right below adds its sets, unless it
-    /// is the same again, which may be a slip; one elsewhere may be one too.
-    fn take(&mut self, read: PlanRow, sheet: (usize, Option<String>), row: usize) {
-        let key = (read.date, read.lifter.clone(), read.lift.clone());
-        if let Some(first) = self.firsts.get_mut(&key) {
-            let below = first.sheet == sheet && row <= first.row + 1;
-            let stands = first.at.and_then(|at| self.rows.get_mut(at));
-            if let Some(stands) = stands
-                && below
-                && stands.groups != read.groups
-            {
-                stands.groups.extend(read.groups);
-                if !read.note.is_empty() && read.note != stands.note {
-                    let both = format!("{}; {}", stands.note, read.note);
-                    stands.note = both.trim_start_matches("; ").to_owned();
-                }
-                stands.ladder = stands.ladder.take().or(read.ladder);
-                first.row = row;
-                return;
-            }
-            let (date, lifter, lift) = key;
-            let after = match &first.sheet.1 {
-                Some(name) if first.sheet != sheet => {
-                    words!("sheet {0}, row {1}", quote(name), first.row)
-                }
-                _ => words!("row {0}", first.row),
-            };
-            let read = words!(
-                "{0} for {1} on {2} again, after {3}",
-                lift,
-                lifter,
-                date.to_string(),
-                after
-            );
-            let wrong = Wrong::plain(read, words!("keep one of the two rows"));
-            self.faults.wrong(row, None, wrong);
-            return;
-        }
-        // A plan that is refused gives no rows, so none are kept.
-        let stops = self.faults.stops();
-        if stops {
-            self.rows = Vec::new();
-        }
-        let at = (!stops).then_some(self.rows.len());
-        self.firsts.insert(key, Place { sheet, row, at });
-        if !stops {
-            self.rows.push(read);
         }
     }
 

@@ -1,8 +1,8 @@
 //! The names of one kind of thing that are known so far, and what to say of one that is not.
 //!
 //! Refuses: a name twice, whatever its case; to call a name unknown when some could not be read.
-use crate::fault::Wrong;
-use crate::nearest::{fold, hint, squeeze};
+use crate::fault::{Wrong, quote};
+use crate::nearest::{fold, hint, part_of, squeeze};
 use crate::toml_doc::Doc;
 use crate::words::{Term, words};
 use std::cell::Cell;
@@ -159,6 +159,15 @@ impl Known {
         };
         self.compare.set(left);
         let names: Vec<_> = self.names.iter().map(String::as_str).collect();
+        let short = ["lift", "lifter"].contains(&self.thing.0);
+        if let Some(name) = part_of(text, &names).filter(|_| short) {
+            let right = words!(
+                "write {0}, or give it the short name in the gym's files: {1}",
+                quote(name),
+                format!("also = [{}]", quote(text.trim()))
+            );
+            return Err(Wrong::value(text, &what, right));
+        }
         Err(Wrong::value(text, &what, hint(text, &names)))
     }
 }

@@ -51,6 +51,7 @@ mod rack_file;
 mod rule_file;
 mod scheme;
 mod set_group;
+mod set_numbers;
 mod sheets;
 mod shift;
 mod split_file;

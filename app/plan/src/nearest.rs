@@ -35,6 +35,27 @@ pub(crate) fn nearest<'k>(text: &str, known: &[&'k str]) -> Option<&'k str> {
     (apart(best) <= length.div_ceil(3)).then_some(*best)
 }
 
+/// The one known name of which `text` is a word, or the first letters of its words.
+pub(crate) fn part_of<'k>(text: &str, known: &[&'k str]) -> Option<&'k str> {
+    let text = fold(text);
+    let single = text.strip_suffix('s').unwrap_or(&text);
+    let has = |name: &&&str| {
+        let name = fold(name);
+        let first = name
+            .split([' ', '-'])
+            .filter_map(|word| word.chars().next());
+        let first: String = first.collect();
+        let mut words = name.split([' ', '-']);
+        first.chars().count() > 1 && first == text
+            || words.any(|word| word == text || word == single)
+    };
+    let mut found = known.iter().filter(has);
+    match (found.next(), found.next()) {
+        (Some(name), None) => Some(name),
+        _ => None,
+    }
+}
+
 /// What to write instead of an unknown name: the nearest known one, else all of them.
 pub(crate) fn hint(text: &str, known: &[&str]) -> Words {
     if let Some(name) = nearest(text, known) {

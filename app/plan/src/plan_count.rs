@@ -24,5 +24,10 @@ pub(crate) fn sets(text: &str) -> Result<u8, Wrong> {
             right,
         ));
     }
+    if text.to_lowercase().starts_with("warm") || text.to_lowercase().starts_with("aufw") {
+        let right = words!("take the row out, or name a pattern of warm-ups under \"ladder\"");
+        let what = words!("a warm-up: the ladder makes them from the work load");
+        return Err(Wrong::value(text, what, right));
+    }
     whole(text, &(1..=20))
 }

@@ -3,6 +3,7 @@
 //!
 //! Refuses: times that can be read in two ways.
 use crate::fault::Wrong;
+use crate::quantity::rest_s;
 use crate::words::words;
 
 /// The shortest and longest rest, seconds.
@@ -39,6 +40,27 @@ pub(crate) fn rest_of_time(text: &str) -> Result<u32, Wrong> {
             words!("a time that is no rest from 15 s to 30 min"),
             right,
         )),
+    }
+}
+
+/// A rest as people write it.
+pub(crate) fn rest_of_text(text: &str) -> Result<u32, Wrong> {
+    rest_s(text).map_err(|wrong| pause_in_rep(text, wrong))
+}
+
+/// A rest of a few seconds is a pause in each rep.
+fn pause_in_rep(text: &str, wrong: Wrong) -> Wrong {
+    let unit = text.trim_start_matches(|c: char| c.is_ascii_digit());
+    let number = &text[..text.len() - unit.len()];
+    let seconds = unit.trim_start().to_lowercase().starts_with('s');
+    match number.parse::<u32>() {
+        Ok(1..=14) if seconds => Wrong {
+            right: words!(
+                "write a pause in each rep under \"hold\", and a rest from 15 s to 30 min here"
+            ),
+            ..wrong
+        },
+        Ok(_) | Err(_) => wrong,
     }
 }
 

@@ -10,8 +10,8 @@ use crate::plan_extra::{extras, is_nothing, segments};
 use crate::plan_load;
 use crate::plan_manner::bar_of;
 use crate::plan_reading::{Own, Reading};
-use crate::plan_time::rest_of_time;
-use crate::quantity::{rest_s, whole};
+use crate::plan_time::{rest_of_text, rest_of_time};
+use crate::quantity::whole;
 use crate::scheme::{self, Bare, spread};
 use crate::set_group::{LoadAsk, PlanRow, Reps, SetGroup};
 use crate::words::words;
@@ -188,7 +188,11 @@ impl Entry<'_> {
         let kind = rest_at.map_or(CellKind::Text, |at| reading.kind(at));
         let rest = reading.cell("rest", rest_at, |text| match kind {
             CellKind::Time => rest_of_time(text),
-            CellKind::Text | CellKind::Number | CellKind::Day | CellKind::Share => rest_s(text),
+            CellKind::Text
+            | CellKind::Number
+            | CellKind::Day
+            | CellKind::Share
+            | CellKind::Formula => rest_of_text(text),
         });
         let effort_at = self.place(reading, "effort");
         let reserve_at = self.place(reading, "reserve");
@@ -389,7 +393,7 @@ impl Reading<'_, '_> {
         let what = match self.kind(at) {
             CellKind::Day => words!("a day, which a spreadsheet makes of \"3-5\""),
             CellKind::Time => words!("a time, which a spreadsheet makes of \"3:00\""),
-            CellKind::Text | CellKind::Number | CellKind::Share => return None,
+            CellKind::Text | CellKind::Number | CellKind::Share | CellKind::Formula => return None,
         };
         let right = words!("format the cell as text and write it again");
         Some(Wrong::value(text, what, right))

@@ -1,5 +1,6 @@
 //! `pinladder plan blank` and `plan read`. Refuses: writing over a file, taking anything.
 use super::say;
+use super::take::counted;
 use crate::bounded;
 use crate::clock::{Clock as _, SystemClock};
 use crate::error::KioskError;
@@ -105,10 +106,10 @@ fn in_words(understood: &Understood) -> String {
         understood.faults.iter().partition(|fault| fault.stops());
     let count = |faults: &[&Fault]| faults.iter().map(|fault| fault.stands_for).sum::<usize>();
     text += &format!(
-        "{} rows understood, {} odd, {} faults; nothing was taken\n",
-        understood.rows.len(),
+        "{} understood, {} odd, {}; nothing was taken\n",
+        counted(understood.rows.len(), "row"),
         count(&odd),
-        count(&wrong)
+        counted(count(&wrong), "fault")
     );
     text
 }

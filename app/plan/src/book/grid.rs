@@ -53,7 +53,7 @@ impl Grid {
         value: Value,
         left: &mut Left,
     ) -> Result<(), Wrong> {
-        if value.text.trim().is_empty() && !value.struck {
+        if value.is_nothing() {
             return Ok(());
         }
         left.take(value.text.len())?;

@@ -114,6 +114,8 @@ struct CellReader {
     typed: Option<Value>,
     text: String,
     struck_text: bool,
+    /// A formula without a result.
+    formula: bool,
     spans: Vec<bool>,
     paragraphs: usize,
     /// Depth within a remark that hangs on the cell.
@@ -217,6 +219,7 @@ impl TableReader {
             repeats: tag.number("number-columns-repeated").unwrap_or(1),
             struck: styles.get(tag.get("style-name")).struck,
             typed: typed(tag),
+            formula: tag.get("formula").is_some() && tag.get("value-type").is_none(),
             text: String::new(),
             struck_text: false,
             spans: Vec::new(),
@@ -297,7 +300,10 @@ impl CellReader {
             value.struck = true;
             value.text = String::new();
         }
-        (value.struck || !value.text.trim().is_empty()).then_some(value)
+        if self.formula && value.is_nothing() {
+            return Some(Value::formula());
+        }
+        (!value.is_nothing()).then_some(value)
     }
 }
 

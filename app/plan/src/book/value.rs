@@ -20,6 +20,16 @@ pub(super) enum Epoch {
 }
 
 impl Value {
+    /// A formula whose result nobody saved: a program wrote it, and no spreadsheet reckoned it.
+    pub(super) const fn formula() -> Self {
+        Self::of(String::new(), CellKind::Formula)
+    }
+
+    /// Whether nothing of it is there to be read or told.
+    pub(super) fn is_nothing(&self) -> bool {
+        self.text.trim().is_empty() && !self.struck && self.kind != CellKind::Formula
+    }
+
     /// Text.
     pub(super) fn text(text: String) -> Self {
         Self::of(text, CellKind::Text)

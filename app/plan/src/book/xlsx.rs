@@ -139,6 +139,7 @@ struct CellReader {
     kind: String,
     value: String,
     in_value: bool,
+    formula: bool,
     rich: Option<RichReader>,
 }
 
@@ -208,8 +209,14 @@ impl SheetReader<'_> {
                     kind: tag.get("t").unwrap_or_default(),
                     value: String::new(),
                     in_value: false,
+                    formula: false,
                     rich: None,
                 });
+            }
+            b"f" => {
+                if let Some(cell) = &mut self.cell {
+                    cell.formula = true;
+                }
             }
             b"v" => {
                 if let Some(cell) = &mut self.cell {
@@ -256,6 +263,8 @@ impl SheetReader<'_> {
                 let text = at.and_then(|at| self.texts.get(at));
                 of_rich(text.cloned().ok_or_else(|| broken("a text is missing"))?)
             }
+            // What a formula makes of nothing is a text; without a kind nobody reckoned it.
+            ("" | "n", None) if cell.formula && value.trim().is_empty() => Value::formula(),
             (_, None) if value.is_empty() => return Ok(None),
             ("str", None) => Value::text(value),
             ("b", None) => Value::truth(value.trim() == "1" || value.trim() == "true"),

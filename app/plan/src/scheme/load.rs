@@ -10,9 +10,9 @@ use crate::set_group::{LoadAsk, ShareOf};
 use crate::words::words;
 use domain::{Mass, MassUnit, decimal};
 
-/// The largest step from last time.
+/// Steps from last time; none is the load of last time again.
 fn steps() -> std::ops::RangeInclusive<Mass> {
-    Mass::of(MassUnit::Kg, 1)..=Mass::of(MassUnit::Kg, 100_000)
+    Mass::ZERO..=Mass::of(MassUnit::Kg, 100_000)
 }
 
 /// A word at the front of tokens.
@@ -108,6 +108,11 @@ fn unknown(text: &str, of: &str) -> Wrong {
     let what = words!("a share of {0}, which is not known here", quote(of));
     let right = words!("write the share of \"best\", \"training max\" or \"top set\"");
     Wrong::value(text, what, right)
+}
+
+/// Whether "RIR" at the front of tokens has its number behind it.
+pub(super) fn reserve_behind(tokens: &[Token]) -> bool {
+    matches!(tokens.get(1).map(|token| &token.is), Some(Is::Number(_)))
 }
 
 /// An effort in tenths of RPE; reps in reserve are counted down from ten (common practice, no

@@ -4,7 +4,7 @@
 use super::dims::{Dim, REPS_MAX, SETS_MAX, count};
 use super::factor::dim;
 use super::lex::{Is, Token};
-use super::load::{self, word_at};
+use super::load::{self, reserve_behind, word_at};
 use super::{Bare, time::time};
 use crate::fault::{Wrong, quote};
 use crate::quantity::rest_s;
@@ -304,7 +304,7 @@ impl Reader<'_> {
                 self.part.reps = vec![Reps::just(reps.ok_or_else(|| unread(self.text, &number))?)];
                 Ok(used + 1)
             }
-            (Dim::Number(number), Some("rir")) => {
+            (Dim::Number(number), Some("rir")) if !reserve_behind(behind) => {
                 self.set_effort(load::effort(self.text, &number, true)?)?;
                 Ok(used + 1)
             }

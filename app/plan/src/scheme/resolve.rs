@@ -41,6 +41,9 @@ pub(super) fn groups(
         loads.push(bare_load(text, number, bare)?);
     }
     let role = part.role.unwrap_or_default();
+    for asked in &part.loads {
+        drops_by(text, *asked, role)?;
+    }
     loads.extend(part.loads.iter().map(|asked| meant(*asked, role)));
     let Some(reps) = reps else {
         let right = match (loads.as_slice(), part.effort) {
@@ -109,6 +112,27 @@ fn numbers_alone(
             Err(Wrong::value(text, what, right))
         }
     }
+}
+
+/// Under this share of the best, in hundredths of a percent, "drop 20 %" hardly means one of it.
+const DROP_SHARE_MIN: u32 = 5_000;
+
+/// "drop 20 %" is asked about: most who write it take 20 % off.
+fn drops_by(text: &str, asked: Asked, role: Role) -> Result<(), Wrong> {
+    let Asked::Share(share) = asked else {
+        return Ok(());
+    };
+    if role != Role::Drop || share >= DROP_SHARE_MIN {
+        return Ok(());
+    }
+    let share = crate::set_group::share_text(share);
+    let what = words!("a drop that could be by {0} or to {0}", share.as_str());
+    let right = words!(
+        "write {0} for so much less than the top set, or {1}",
+        quote(&format!("-{share}")),
+        quote(&format!("{share} of best"))
+    );
+    Err(Wrong::value(text, what, right))
 }
 
 /// A bare share is of the best, in back-off sets of the top set.

@@ -2,7 +2,7 @@
 //!
 //! Refuses: steps in percent, signs with nothing behind them.
 use super::lex::{Is, Token};
-use super::load::{self, unit, word_at};
+use super::load::{self, reserve_behind, unit, word_at};
 use super::part::{Asked, Reader, read, unread};
 use super::{Bare, bare_load};
 use crate::fault::{Wrong, quote};
@@ -53,13 +53,23 @@ impl Reader<'_> {
             Some(Is::Number(number)) => number,
             Some(Is::Sign('+' | '-' | '@')) => return Ok(1),
             Some(Is::Word(word)) if AT_WORDS.contains(&word.as_str()) => return Ok(1),
+            Some(Is::Word(word)) if ["same", "gleich"].contains(&word.as_str()) => {
+                let what = words!("the same as what is not said");
+                let right = words!(
+                    "write {0} for the load of last time, or the load",
+                    "\"@ +0 kg\""
+                );
+                return Err(Wrong::value(self.text, what, right));
+            }
             Some(Is::Word(_) | Is::Sign(_)) | None => {
                 return Err(unread(self.text, &self.text[tokens[0].at.0..]));
             }
         };
         let behind = tokens.get(2..).unwrap_or_default();
-        let alone = word_at(behind)
-            .is_none_or(|word| unit(word).is_none() && word != "x" && word != "rir")
+        // "@ 2 RIR" is an effort, "@ 150 RIR 2" a load and an effort.
+        let reserve = word_at(behind) == Some("rir") && !reserve_behind(behind);
+        let alone = !reserve
+            && word_at(behind).is_none_or(|word| unit(word).is_none() && word != "x")
             && !matches!(
                 behind.first().map(|t| &t.is),
                 Some(Is::Sign('%' | '/' | '-'))

@@ -158,6 +158,14 @@ impl Reader<'_> {
             ("drop" | "drops" | "dropset" | "dropsets", _) => (Role::Drop, 1),
             ("work" | "working", "set" | "sets") => (Role::Work, 2),
             ("no", "warm" | "warmup") => return self.warm("none", behind, 1),
+            ("short" | "kurze", "ladder" | "leiter") => {
+                self.part.warm = Some("short");
+                return 2;
+            }
+            ("no" | "keine", "ladder" | "leiter") => {
+                self.part.warm = Some("none");
+                return 2;
+            }
             ("already", "warm") => return self.warm("short", behind, 1),
             _ => {
                 let Some(reps) = fixed_reps(word) else {

@@ -3,4 +3,5 @@
 mod bad;
 mod bent;
 mod build;
+mod formula;
 mod good;

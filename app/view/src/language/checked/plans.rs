@@ -9,6 +9,7 @@ super::rows! {
     "look at these first" => "sieh dir erst diese an";
     "{0} characters, more than the most, {1}" => "{0} Zeichen, mehr als höchstens {1}";
     "write {0}" => "schreib {0}";
+    "write {0}, or give it the short name in the gym's files: {1}" => "schreib {0}, oder gib ihm in den Dateien des Studios den kurzen Namen: {1}";
     "write {0}, the only one known" => "schreib {0}; etwas anderes gibt es nicht";
     "{0} or one of {1} more" => "{0} oder eins von {1} weiteren";
     "{0} or {1}" => "{0} oder {1}";
@@ -64,6 +65,8 @@ super::rows! {
     "write a header row and a row for each lift of each day" => "schreib eine Kopfzeile und eine Zeile für jede Übung jedes Tages";
     "a file with nothing in it" => "eine Datei ohne Inhalt";
     "show the sheet in the spreadsheet if it belongs to the plan" => "blende das Blatt ein, wenn es zum Plan gehört";
+    "a formula without its result" => "eine Formel ohne ihr Ergebnis";
+    "open the file in a spreadsheet and save it there, then read it again" => "öffne die Datei in einer Tabellenkalkulation, speichere sie dort und lies sie dann neu";
     "a hidden sheet, left out" => "ein verborgenes Blatt, ausgelassen";
     "write a row for each lift of each day under it" => "schreib darunter eine Zeile für jede Übung jedes Tages";
     "a header and no row under it" => "eine Kopfzeile ohne Zeile darunter";

@@ -110,6 +110,15 @@ super::rows! {
     "put a comma between set groups" => "setz ein Komma zwischen Satzgruppen";
     "two set groups in a row" => "zwei Satzgruppen hintereinander";
     "a time that nobody has named a rest" => "eine Zeit, die niemand Pause nennt";
+    "{0} rising from 1, row by row, which can number the sets or count them" => "{0} steigt Zeile für Zeile von 1 an; das kann die Sätze nummerieren oder zählen";
+    "write alike sets in one row, as \"3x5 @ 140 kg\", and 1 in each row where they differ" => "schreib gleiche Sätze in eine Zeile, wie \"3x5 @ 140 kg\", und 1 in jede Zeile, wo sie sich unterscheiden";
+    "a warm-up: the ladder makes them from the work load" => "ein Aufwärmsatz: die macht die Leiter aus der Arbeitslast";
+    "take the row out, or name a pattern of warm-ups under \"ladder\"" => "nimm die Zeile heraus, oder nenn unter \"ladder\" ein Aufwärmmuster";
+    "a drop that could be by {0} or to {0}" => "ein Drop, der um {0} oder auf {0} meinen kann";
+    "write {0} for so much less than the top set, or {1}" => "schreib {0} für so viel weniger als im Topsatz, oder {1}";
+    "the same as what is not said" => "dasselbe wie was, steht nicht da";
+    "write {0} for the load of last time, or the load" => "schreib {0} für die Last vom letzten Mal, oder die Last";
+    "write a pause in each rep under \"hold\", and a rest from 15 s to 30 min here" => "schreib ein Halten in jeder Wiederholung unter \"hold\", und hier eine Pause von 15 s bis 30 min";
     // What the rack cannot show yet.
     "read, but the rack cannot show it yet; write sets x reps @ a load or a share of the best" => "gelesen, aber das Rack kann es noch nicht zeigen; schreib Sätze x Wiederholungen @ eine Last oder einen Anteil der Bestleistung";
     "a row without sets" => "eine Zeile ohne Sätze";
