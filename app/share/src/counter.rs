@@ -3,7 +3,9 @@
 //!
 //! Refuses: carrying an order out; an order without the code; an order about what is no longer
 //! there.
-use crate::html::{Nav, foot, head};
+use crate::html::{foot, head};
+use crate::masthead::{Nav, Tab};
+use crate::programme::Laid;
 use crate::words as w;
 use maud::{Markup, html};
 use tokio::sync::oneshot;
@@ -147,9 +149,14 @@ pub(crate) fn errand(order: &str, about: &str) -> Option<Errand> {
 }
 
 /// The page; `told` answers the last order.
-pub(crate) fn page(say: Language, counter: &Counter, told: Option<&str>) -> Markup {
+pub(crate) fn page(
+    say: Language,
+    (counter, laid): (&Counter, &Laid),
+    told: Option<&str>,
+) -> Markup {
+    let (nav, today) = (Nav::Coach(Tab::Desk), laid.today.as_ref());
     html! {
-        (head(say, say.pick(w::DESK), Nav::Coach))
+        (head(say, say.pick(w::DESK), nav, today))
         @if let Some(words) = told { p class="notice" role="status" { (words) } }
         (due_part(say, &counter.due))
         h2 { (say.pick(w::STICK)) }

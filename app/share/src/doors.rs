@@ -9,7 +9,7 @@ use crate::counter;
 use crate::desk::NotIn;
 use crate::form::{field, read_form};
 use crate::guard::Peer;
-use crate::html::Nav;
+use crate::masthead::Nav;
 use crate::problem::Problem;
 use crate::words as w;
 use crate::{front, lifter_page, token};
@@ -106,7 +106,7 @@ pub(crate) async fn order(
         Err(NotIn::Wait(seconds)) => return Err(Problem::wait(seconds)),
         Err(why) => (StatusCode::FORBIDDEN, why.words(say)),
     };
-    let page = counter::page(say, &app.desk.counter(), Some(&told));
+    let page = counter::page(say, (&app.desk.counter(), &app.desk.laid()), Some(&told));
     Ok((status, page_of(page)).into_response())
 }
 

@@ -3,16 +3,22 @@
 //!
 //! Refuses: names of lifters beyond those on the kiosk's own floor.
 use crate::board::{Board, BoardTurn, VERSION};
-use crate::html::{Nav, foot, head};
+use crate::html::{foot, head};
+use crate::masthead::Nav;
 use crate::problem::Problem;
+use crate::programme::Today;
 use crate::words as w;
 use maud::{DOCTYPE, Markup, html};
 use view::Language;
 
 /// `root` is the SHA-256 of the device's own root, where the page is served under it.
-pub(crate) fn front(say: Language, root: Option<&str>) -> Markup {
+pub(crate) fn front(say: Language, root: Option<&str>, today: Option<&Today>) -> Markup {
+    let gym = today.map_or("Pinladder", |today| today.gym.as_str());
     html! {
-        (head(say, "Pinladder", Nav::All))
+        (head(say, gym, Nav::All, None))
+        @if let Some(today) = today {
+            p class="day" { (w::long_day(say, &today.date.to_string())) }
+        }
         nav class="doors" aria-label=(say.pick(w::PAGES)) {
             a href="/board" { (say.pick(w::FLOOR_BOARD)) }
             a href="/coach/today" { (say.pick(w::COACH)) }
@@ -30,7 +36,7 @@ pub(crate) fn front(say: Language, root: Option<&str>) -> Markup {
 /// The form; `told` says why it is shown again.
 pub(crate) fn sign_in(say: Language, told: Option<&str>) -> Markup {
     html! {
-        (head(say, say.pick(w::COACH), Nav::All))
+        (head(say, say.pick(w::COACH), Nav::All, None))
         @if let Some(words) = told { p class="notice" role="alert" { (words) } }
         form class="sign-in" method="post" action="/sign-in" {
             label for="code" { (say.pick(w::CODE)) }
@@ -45,7 +51,7 @@ pub(crate) fn sign_in(say: Language, told: Option<&str>) -> Markup {
 /// Before a lifter's link is used up: a button, since a preview looks at pages too.
 pub(crate) fn open_own(say: Language, token: &str) -> Markup {
     html! {
-        (head(say, say.pick(w::YOUR_RECORD), Nav::All))
+        (head(say, say.pick(w::YOUR_RECORD), Nav::All, None))
         p { (say.pick(w::ONCE)) }
         form class="sign-in" method="post" action=(format!("/mine/{token}")) {
             button { (say.pick(w::SHOW_RECORD)) }
@@ -56,7 +62,7 @@ pub(crate) fn open_own(say: Language, token: &str) -> Markup {
 
 pub(crate) fn gone(say: Language) -> Markup {
     html! {
-        (head(say, say.pick(w::YOUR_RECORD), Nav::All))
+        (head(say, say.pick(w::YOUR_RECORD), Nav::All, None))
         p class="notice" { (say.pick(w::GONE)) }
         (foot(say))
     }
@@ -65,7 +71,7 @@ pub(crate) fn gone(say: Language) -> Markup {
 /// What went wrong, for whoever looks at it with a browser.
 pub(crate) fn problem(say: Language, problem: Problem) -> Markup {
     html! {
-        (head(say, say.pick(w::NOT_DONE), Nav::All))
+        (head(say, say.pick(w::NOT_DONE), Nav::All, None))
         p class="notice" role="alert" { (say.pick(problem.detail)) }
         nav { a href="/" { (say.pick(w::TO_FRONT)) } }
         (foot(say))

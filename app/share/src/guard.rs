@@ -23,7 +23,7 @@ pub struct Peer(pub std::net::IpAddr);
 const HEADERS: [(HeaderName, &str); 8] = [
     (
         header::CONTENT_SECURITY_POLICY,
-        "default-src 'none'; style-src 'self'; script-src 'self'; connect-src 'self'; \
+        "default-src 'none'; style-src 'self'; img-src 'self'; script-src 'self'; connect-src 'self'; \
          base-uri 'none'; form-action 'self'; frame-ancestors 'none'",
     ),
     (header::X_FRAME_OPTIONS, "DENY"),

@@ -1,6 +1,8 @@
 //! What the pages share: head, foot, addresses, tables of sets. Plain HTML, no script.
 //!
 //! Refuses: names as markup; every text is escaped by the template.
+use crate::masthead::{self, Nav, Tab};
+use crate::programme::Today;
 use crate::stream::{Sink, Stop};
 use crate::words as w;
 use journal::{RecordError, SetRow};
@@ -9,45 +11,29 @@ use std::io::{self, Write as _};
 use std::ops::ControlFlow;
 use view::Language;
 
-/// Whose eyes a page is for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Nav {
-    /// Anybody's.
-    All,
-    /// The coach's.
-    Coach,
-    /// One lifter's own.
-    Own,
-}
-
 pub(crate) fn put(sink: &mut Sink, markup: &Markup) -> io::Result<()> {
     sink.write_all(markup.0.as_bytes())
 }
 
-/// From the doctype to the heading.
-pub(crate) fn head(say: Language, title: &str, nav: Nav) -> Markup {
+/// From the doctype to the heading. `today` is the kiosk's day and gym, where they are shown.
+pub(crate) fn head(say: Language, title: &str, nav: Nav, today: Option<&Today>) -> Markup {
     html! {
         (DOCTYPE)
         (PreEscaped(format!("<html lang=\"{}\">", say.code())))
         head {
             meta charset="utf-8";
             meta name="viewport" content="width=device-width, initial-scale=1";
-            title { (title) }
+            title { (masthead::title(title, today)) }
+            link rel="icon" href="/icon.svg" type="image/svg+xml";
             link rel="stylesheet" href="/style.css";
         }
-        (PreEscaped("<body>\n<main>\n"))
+        (PreEscaped("<body>\n"))
+        (masthead::masthead(say, nav, today))
         @match nav {
-            Nav::All => {}
-            Nav::Own => { p class="notice" { (say.pick(w::ONCE)) } }
-            Nav::Coach => nav aria-label=(say.pick(w::PAGES)) {
-                a href="/coach/today" { (say.pick(w::TODAY)) }
-                a href="/coach" { (say.pick(w::SESSIONS)) }
-                a href="/coach/plan" { (say.pick(w::PLAN)) }
-                a href="/coach/desk" { (say.pick(w::DESK)) }
-                a href="/board" { (say.pick(w::FLOOR)) }
-                form method="post" action="/sign-out" { button { (say.pick(w::SIGN_OUT)) } }
-            }
+            Nav::Coach(Tab::Today | Tab::Desk) => (PreEscaped("<main class=\"broad\">\n")),
+            Nav::All | Nav::Own | Nav::Coach(_) => (PreEscaped("<main>\n")),
         }
+        @if nav == Nav::Own { p class="notice" { (say.pick(w::ONCE)) } }
         h1 { (title) }
     }
 }

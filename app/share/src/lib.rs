@@ -30,6 +30,7 @@ mod html;
 mod json_file;
 mod known;
 mod lifter_page;
+mod masthead;
 mod moment;
 mod page;
 mod pem_files;

@@ -3,7 +3,8 @@
 //!
 //! Refuses: names as markup; every text is escaped by the template.
 use crate::chart::{self, Weeks};
-use crate::html::{Nav, address, foot, head, put, write_sets};
+use crate::html::{address, foot, head, put, write_sets};
+use crate::masthead::Nav;
 use crate::programme::{Laid, Shown, together};
 use crate::stream::{Sink, Stop};
 use crate::words as w;
@@ -39,10 +40,10 @@ pub(crate) fn write(
     };
     let rows = together(rows, laid, EVER, Some(lifter));
     let nothing = known.is_none() && rows.is_empty();
-    if nothing && nav == Nav::Coach {
+    if nothing && nav != Nav::Own {
         return Err(Stop::Nobody);
     }
-    put(sink, &head(say, lifter, nav))?;
+    put(sink, &head(say, lifter, nav, laid.today.as_ref()))?;
     if nothing {
         put(sink, &html! { p { (say.pick(w::NOTHING_OF)) } })?;
         return Ok(put(sink, &foot(say))?);

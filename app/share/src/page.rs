@@ -2,8 +2,9 @@
 //! done. Plain HTML, no script.
 //!
 //! Refuses: names as markup; every text is escaped by the template.
-use crate::html::{Nav, address, foot, head, put, write_sets};
+use crate::html::{address, foot, head, put, write_sets};
 use crate::lifter_page::{PLAN_ROWS, plan_table};
+use crate::masthead::{Nav, Tab};
 use crate::programme::{Laid, last_day, together};
 use crate::stream::{Sink, Stop};
 use crate::words as w;
@@ -20,7 +21,7 @@ const PLAN_DAYS: u64 = 28;
 /// Writes the page of the days before `before`, or of the latest.
 pub(crate) fn write(
     say: Language,
-    record: Option<&RecordReader>,
+    (record, laid): (Option<&RecordReader>, &Laid),
     before: Option<NaiveDate>,
     sink: &mut Sink,
 ) -> Result<(), Stop> {
@@ -30,7 +31,8 @@ pub(crate) fn write(
         record.days(before.as_deref(), DAYS + 1)
     })?;
     let lifters = record.map_or(Ok(Vec::new()), RecordReader::lifters)?;
-    put(sink, &head(say, say.pick(w::SESSIONS), Nav::Coach))?;
+    let (nav, today) = (Nav::Coach(Tab::Sessions), laid.today.as_ref());
+    put(sink, &head(say, say.pick(w::SESSIONS), nav, today))?;
     put(sink, &downloads(say))?;
     put(sink, &people(say, &lifters))?;
     let shown = days.len().min(DAYS as usize);
@@ -59,7 +61,8 @@ pub(crate) fn write_plan(
     before: Option<NaiveDate>,
     sink: &mut Sink,
 ) -> Result<(), Stop> {
-    put(sink, &head(say, say.pick(w::PLAN_AND_DONE), Nav::Coach))?;
+    let (nav, today) = (Nav::Coach(Tab::Plan), laid.today.as_ref());
+    put(sink, &head(say, say.pick(w::PLAN_AND_DONE), nav, today))?;
     let last = match before {
         Some(day) => day.checked_sub_days(Days::new(1)),
         None => {

@@ -6,7 +6,7 @@ use crate::access;
 use crate::app::{App, Front, answer, download, page_of, stream_page};
 use crate::desk::Desk;
 use crate::guard::{Peer, guard};
-use crate::html::Nav;
+use crate::masthead::{Nav, Tab};
 use crate::problem::Problem;
 use crate::stream::Places;
 use crate::tls::Identity;
@@ -41,6 +41,7 @@ pub fn router(places: Places, desk: Desk, front: Front) -> Router {
             "/board.css",
             get(async || answer(CSS, Body::from(BOARD_CSS))),
         )
+        .route("/icon.svg", get(async || answer(SVG, Body::from(ICON))))
         .route("/board.js", get(async || answer(JS, Body::from(BOARD_JS))))
         .route(
             "/openapi.json",
@@ -71,6 +72,7 @@ pub fn router(places: Places, desk: Desk, front: Front) -> Router {
 }
 
 const CSS: &str = "text/css; charset=utf-8";
+const SVG: &str = "image/svg+xml";
 const JS: &str = "text/javascript; charset=utf-8";
 // Both parameters are RFC 4180's.
 const CSV: &str = "text/csv; charset=utf-8; header=present";
@@ -82,6 +84,7 @@ const CERTIFICATE: &str = "application/x-x509-ca-cert";
 
 const STYLE: &str = include_str!("style.css");
 const BOARD_CSS: &str = include_str!("board.css");
+const ICON: &str = include_str!("icon.svg");
 const BOARD_JS: &str = include_str!("board.js");
 const OPENAPI: &str = include_str!("openapi.json");
 
@@ -103,7 +106,12 @@ fn coach_or_refusal(app: &App, headers: &HeaderMap) -> Result<(), Problem> {
 async fn front_page(State(app): State<App>, headers: HeaderMap) -> impl IntoResponse {
     let root = app.identity.as_ref().map(Identity::root_fingerprint);
     let root = root.filter(|print| !print.is_empty());
-    page_of(front::front(app.language(&headers), root.as_deref()))
+    let today = app.desk.laid().today;
+    page_of(front::front(
+        app.language(&headers),
+        root.as_deref(),
+        today.as_ref(),
+    ))
 }
 
 /// The root that a phone is told to trust, once its owner has compared what the kiosk shows.
@@ -129,9 +137,9 @@ async fn sessions(
         return Ok(form);
     }
     let before = before(query.as_deref()).map_err(IntoResponse::into_response)?;
-    let say = app.language(&headers);
+    let (say, laid) = (app.language(&headers), app.desk.laid());
     stream_page(&app, move |record, sink| {
-        page::write(say, record, before, sink)
+        page::write(say, (record, &laid), before, sink)
     })
     .await
 }
@@ -166,7 +174,7 @@ async fn lifter(
     };
     let (say, laid) = (app.language(&headers), app.desk.laid());
     stream_page(&app, move |record, sink| {
-        lifter_page::write(say, (record, &laid), (&name, Nav::Coach), sink)
+        lifter_page::write(say, (record, &laid), (&name, Nav::Coach(Tab::Lifter)), sink)
     })
     .await
 }
@@ -174,7 +182,12 @@ async fn lifter(
 async fn counter_page(State(app): State<App>, headers: HeaderMap) -> Response {
     form_instead(&app, &headers).unwrap_or_else(|| {
         let counter = app.desk.counter();
-        page_of(counter::page(app.language(&headers), &counter, None)).into_response()
+        page_of(counter::page(
+            app.language(&headers),
+            (&counter, &app.desk.laid()),
+            None,
+        ))
+        .into_response()
     })
 }
 

@@ -3,9 +3,10 @@
 //!
 //! Refuses: deciding anything; the list is the one that desk and command line have.
 use crate::board::{Board, BoardTurn};
-use crate::html::{Nav, address, foot, head, put};
+use crate::html::{address, foot, head, put};
 use crate::lifter_page::{PLAN_ROWS, asked, done};
-use crate::programme::{Laid, Shown, Today, together};
+use crate::masthead::{Nav, Tab};
+use crate::programme::{Laid, Shown, together};
 use crate::stream::{Sink, Stop};
 use crate::today_forms;
 use crate::words as w;
@@ -17,7 +18,7 @@ use std::ops::ControlFlow;
 use std::sync::Arc;
 use view::Language;
 use view::next_all;
-use view::next_all::CoachLine;
+use view::next_all::{CoachLine, Concern};
 
 /// What the kiosk tells beside the record.
 pub(crate) struct Now {
@@ -35,34 +36,45 @@ pub(crate) fn write(
     now: &Now,
     sink: &mut Sink,
 ) -> Result<(), Stop> {
-    let Some(Today { date, gym }) = &now.laid.today else {
-        put(sink, &head(say, say.pick(w::TODAY), Nav::Coach))?;
+    let nav = Nav::Coach(Tab::Today);
+    let Some(today) = &now.laid.today else {
+        put(sink, &head(say, say.pick(w::TODAY), nav, None))?;
         put(sink, &html! { p { (say.pick(w::NO_DAY_YET)) } })?;
         return Ok(put(sink, &foot(say))?);
     };
+    let date = today.date;
     let day = date.to_string();
-    put(sink, &head(say, &w::long_day(say, &day), Nav::Coach))?;
-    put(sink, &html! { p class="gym" { (gym) } })?;
+    put(sink, &head(say, &w::long_day(say, &day), nav, Some(today)))?;
     if let Some(told) = &now.told {
         put(sink, &html! { p class="notice" role="status" { (told) } })?;
     }
-    put(sink, &needs(say, &now.due))?;
-    put(sink, &today_forms::others(say, &now.due))?;
-    let lifters = now.laid.units.keys();
-    put(sink, &today_forms::health(say, lifters, *date))?;
-    let monday = *date - Days::new(date.weekday().num_days_from_monday().into());
+    let monday = date - Days::new(date.weekday().num_days_from_monday().into());
     let (first, last) = (monday.to_string(), (monday + Days::new(6)).to_string());
     let days = (first.as_str(), last.as_str());
     let rows = record.map_or(Ok(Vec::new()), |record| {
         record.planned(days, None, PLAN_ROWS)
     })?;
     let rows = together(rows, &now.laid, days, None);
-    put(sink, &trains(say, &rows, (&day, &now.due)))?;
-    put(sink, &floor(say, now.board.as_deref()))?;
-    if let Some(record) = record {
-        put(sink, &last_time(say, record, &day)?)?;
-    }
-    put(sink, &week(say, &rows, (monday, *date)))?;
+    let last_time = match record {
+        Some(record) => last_time(say, record, &day)?,
+        None => html! {},
+    };
+    let page = html! {
+        div class="columns" {
+            section {
+                (needs(say, &now.due))
+                (today_forms::others(say, &now.due))
+                (today_forms::health(say, now.laid.units.keys(), date))
+            }
+            section {
+                (trains(say, &rows, (&day, &now.due)))
+                (floor(say, now.board.as_deref()))
+                (last_time)
+            }
+        }
+        (week(say, &rows, (monday, date)))
+    };
+    put(sink, &page)?;
     Ok(put(sink, &foot(say))?)
 }
 
@@ -72,13 +84,21 @@ fn needs(say: Language, due: &[CoachLine]) -> Markup {
     html! {
         h2 { (say.pick(w::NEEDS_YOU)) " " span class="count" { (waits.len()) } }
         @if waits.is_empty() { p { (say.pick(w::NOBODY_WAITS)) } }
-        @else { ul class="needs" { @for line in waits { li {
-            p { strong { (next_all::whose(say, line)) } ": " (say.say(next_all::state_of(&line.concern))) }
+        @else { ul class="needs" { @for line in waits { li class=[urgent(line).then_some("urgent")] {
+            p class="who" { strong { (next_all::whose(say, line)) } ": " (say.say(next_all::state_of(&line.concern))) }
             p class="why" { (next_all::because(say, line)) }
             (today_forms::about(say, line))
             p { a href=(address("/coach/lifter", &line.lifter)) { (say.pick(w::SEE_RECORD)) } }
         } } } }
     }
+}
+
+/// Whether somebody may come to harm.
+fn urgent(line: &CoachLine) -> bool {
+    matches!(
+        line.concern,
+        Concern::Hurt { .. } | Concern::LooksWrong { .. } | Concern::OverReaching
+    )
 }
 
 /// Who trains today: what the plan or the programme asks, what is due and why, what is done of it.
@@ -229,7 +249,7 @@ fn week(say: Language, rows: &[Shown], (monday, today): (NaiveDate, NaiveDate)) 
                 } }
                 tbody { @for lifter in lifters { tr {
                     th scope="row" { a href=(address("/coach/lifter", lifter)) { (lifter) } }
-                    @for day in &days { td class=[is_today(day)] {
+                    @for day in &days { td class=[is_today(day)] data-day=(w::short_day(say, &day.to_string())) {
                         @for shown in cell(lifter, day) { (entry(say, shown)) }
                     } }
                 } } }

@@ -60,11 +60,13 @@ fn ruling(say: Language, line: &CoachLine) -> Markup {
         input type="hidden" name="mark" value=(mark(line));
     };
     let whose = next_all::whose(say, line);
+    let due = line.due.as_ref().and_then(|due| due.decision.due());
     html! {
         form class="rule" method="post" action=(HERE) {
             (hidden)
             @for (load, whence) in loads(line) {
-                button name="load" value=(load.exact(line.unit)) {
+                button name="load" value=(load.exact(line.unit))
+                    class=[(due == Some(load)).then_some("main")] {
                     (say.mass(load, line.unit)) " " small { (say.pick(whence)) }
                 }
             }

@@ -208,7 +208,7 @@ async fn the_document_is_true() {
         serde_json::from_str(&text(gym.open("/openapi.json").await).await).expect("JSON");
     assert_eq!(document["openapi"], "3.1.0");
     let paths = document["paths"].as_object().expect("paths");
-    assert_eq!(paths.len(), 22);
+    assert_eq!(paths.len(), 23);
     gym.desk().offer_blanks(vec![1], vec![2]);
     for (path, operations) in paths {
         let link = gym.desk().link(2, "Ada", 0).unwrap_or_default();

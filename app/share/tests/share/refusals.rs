@@ -29,7 +29,9 @@ fn assert_secure(response: &Response<Body>) {
     let header = |name| response.headers()[name].to_str().expect("text");
     let policy = header("content-security-policy");
     assert!(
-        policy.starts_with("default-src 'none'; style-src 'self'; script-src 'self';"),
+        policy.starts_with(
+            "default-src 'none'; style-src 'self'; img-src 'self'; script-src 'self';"
+        ),
         "{policy}"
     );
     assert!(!policy.contains("unsafe"));

@@ -171,7 +171,9 @@ async fn the_page_needs_its_style_alone() {
     assert_eq!(
         sources,
         [
+            "/icon.svg",
             "/style.css",
+            "/coach/today",
             "/coach/today",
             "/coach",
             "/coach/plan",

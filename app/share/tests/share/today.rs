@@ -65,8 +65,10 @@ async fn a_coach_sees_the_day_on_one_page() {
     };
     // The most urgent first, then today, then what was, then the week.
     let order = [
+        "<title>Thursday 5 March 2026, The &lt;Old&gt; Ropewalk</title>",
+        "The &lt;Old&gt; Ropewalk</a>",
+        "aria-current=\"page\">Today</a>",
         "Thursday 5 March 2026</h1>",
-        "The &lt;Old&gt; Ropewalk",
         "Waits for you</h2>".trim_end_matches("</h2>"),
         "a &lt;pulled&gt; back",
         "Trains today",
@@ -126,4 +128,35 @@ async fn before_anything_is_there_the_page_says_so() {
     assert_eq!(other.status(), 303, "no coach");
     assert_eq!(other.headers()["location"], "/sign-in");
     assert_eq!(text(other).await, "");
+}
+
+/// Two gyms are told apart in a browser's tabs and on paper; the front says where one is and which
+/// day the kiosk has.
+#[tokio::test]
+async fn every_page_says_whose_it_is_and_of_which_day() {
+    let gym = gym();
+    for target in ["/coach", "/coach/plan", "/coach/desk", "/coach/lifter/Ada"] {
+        let page = gym.text(target).await;
+        let head = page.split("<h1").next().expect("a head");
+        for words in [
+            "The &lt;Old&gt; Ropewalk</title>",
+            "href=\"/icon.svg\"",
+            "<header class=\"mast\">",
+            "The &lt;Old&gt; Ropewalk</a>",
+            "<time datetime=\"2026-03-05\">Thursday 5 March 2026</time>",
+        ] {
+            assert!(head.contains(words), "{target}: {words}: {head}");
+        }
+    }
+    let front = text(gym.open("/").await).await;
+    for words in [
+        "<title>The &lt;Old&gt; Ropewalk</title>",
+        "<h1>The &lt;Old&gt; Ropewalk</h1>",
+        "Thursday 5 March 2026",
+    ] {
+        assert!(front.contains(words), "{words}: {front}");
+    }
+    assert!(!front.contains("Ada"), "no lifter is named at the door");
+    let before = text(Gym::new().open("/").await).await;
+    assert!(before.contains("<h1>Pinladder</h1>"), "{before}");
 }
