@@ -3,14 +3,17 @@
 //! Refuses: keeping the owner's thread from a tap for longer than a plan takes to be appended;
 //! what takes time runs on threads of its own. A copy is proven there too; to put it back is a
 //! matter of two names.
+mod handed;
 mod watch;
 
+pub(crate) use self::handed::Handed;
+use self::handed::Shelf;
 use self::watch::{identity, watch};
 use crate::clock::{Clock as _, SystemClock};
 use crate::copies::{copy_to, lay_out_copies};
 use crate::desk::{fault_words, in_words, said};
 use crate::folder::Folder;
-use crate::input::{Answer, Input, Seen, Tried};
+use crate::input::{Answer, Input, Read, Seen, Tried};
 use crate::kiosk::{Kiosk, Proven, make_record, remake_record};
 use crate::stick::{Stick, StickPlan, write_back};
 use plan::{Fault, Words};
@@ -40,6 +43,8 @@ pub struct CoachDesk {
     told: Option<Language>,
     /// Whether what takes time is waited for.
     waits: bool,
+    /// Plans that coaches chose in browsers.
+    shelf: Shelf,
 }
 
 impl CoachDesk {
@@ -85,6 +90,7 @@ impl CoachDesk {
             proving: Weak::new(),
             told: None,
             waits: false,
+            shelf: Shelf::default(),
         };
         let orders = coach_desk.inputs.clone();
         coach_desk
@@ -174,6 +180,19 @@ impl CoachDesk {
                 let told = kiosk.coach(&deed);
                 answer.send(told);
             }
+            Errand::ReadPlan(file) => {
+                let (gym, inputs) = (kiosk.gym().clone(), self.inputs.clone());
+                self.aside("plan", move || {
+                    let handed = Handed::read(&file, gym);
+                    // Nobody hears it when the kiosk has ended.
+                    drop(inputs.send(Input::Handed(Box::new(Read { handed, answer }))));
+                });
+            }
+            Errand::TakePlan { id, mark } => {
+                let told = self.shelf.take((kiosk, &self.desk), (&id, &mark), shown);
+                self.tell(kiosk);
+                answer.send(told);
+            }
             Errand::Restore(name) => {
                 if let Err((told, answer)) = self.prove(&name, answer) {
                     answer.send(told);
@@ -201,6 +220,12 @@ impl CoachDesk {
                 });
             }
         }
+    }
+
+    /// A plan from a browser was read: lays it out.
+    pub fn lay_plan(&mut self, kiosk: &Kiosk, Read { handed, answer }: Read) {
+        self.shelf.lay((kiosk, &self.desk), handed, shown);
+        answer.send(Told::Handed);
     }
 
     fn take(&mut self, kiosk: &mut Kiosk, id: &str) -> Told {

@@ -1,6 +1,7 @@
 //! All that the owner of state can be told, from every thread, and the way back.
 //!
 //! Refuses: waiting for whoever asked.
+use crate::coach_desk::Handed;
 use crate::error::KioskError;
 use crate::kiosk::{Pressed, Proven};
 use crate::stick::Stick;
@@ -21,6 +22,8 @@ pub enum Input {
     StickChanged(String),
     /// A stick was read.
     Stick(Seen),
+    /// A plan from a browser was read; with the way back to whoever chose it.
+    Handed(Box<Read>),
     /// What came of an order that was given at the desk on the screen.
     Told(Told),
     /// A copy was proven, or not.
@@ -54,6 +57,13 @@ pub struct Better {
 pub struct Seen {
     pub(crate) id: String,
     pub(crate) stick: Option<Stick>,
+}
+
+/// A plan from a browser that was read, and where the answer goes.
+#[derive(Debug)]
+pub struct Read {
+    pub(crate) handed: Handed,
+    pub(crate) answer: Answer,
 }
 
 /// A copy that was tried, and where the answer goes.

@@ -176,6 +176,7 @@ pub fn answer(
         Ok(Input::Order(order)) => desk.obey(kiosk, order),
         Ok(Input::StickChanged(id)) => desk.look(kiosk, id),
         Ok(Input::Stick(seen)) => desk.lay_out(kiosk, seen),
+        Ok(Input::Handed(read)) => desk.lay_plan(kiosk, *read),
         Ok(Input::Told(told)) => kiosk.tell_order(&told),
         Ok(Input::Proven(tried)) => desk.put_back(kiosk, *tried),
         Ok(Input::RecordMade) => desk.record_made(kiosk),

@@ -103,6 +103,16 @@ impl Stick {
         Ok(stick)
     }
 
+    /// One file that somebody handed in, read and held against the gym as if it lay on a stick.
+    #[must_use]
+    pub fn of_file(name: &str, bytes: &[u8], gym: &Gym) -> Self {
+        let mut stick = Self::default();
+        stick.add(check(shown(name), bytes, gym));
+        stick.tell_twice();
+        stick.shorten();
+        stick
+    }
+
     /// Whether everything on it could be taken.
     #[must_use]
     pub fn is_sound(&self) -> bool {

@@ -10,6 +10,7 @@ use axum::response::{IntoResponse, Response};
 use journal::RecordReader;
 use std::net::IpAddr;
 use std::sync::Arc;
+use tokio::sync::Semaphore;
 use view::Language;
 
 /// How the page is reached.
@@ -33,6 +34,8 @@ pub(crate) struct App {
     pub(crate) identity: Option<Identity>,
     pub(crate) hosts: Arc<[String]>,
     pub(crate) proxies: Arc<[IpAddr]>,
+    /// Files are taken in one after the other.
+    pub(crate) uploads: Arc<Semaphore>,
 }
 
 impl App {
@@ -44,6 +47,7 @@ impl App {
             identity: front.identity,
             hosts: front.hosts.into(),
             proxies: front.proxies.into(),
+            uploads: Arc::new(Semaphore::new(1)),
         }
     }
 

@@ -3,15 +3,17 @@
 //!
 //! Refuses: carrying an order out; an order without the code; an order about what is no longer
 //! there.
+use crate::counter_stick::{counted, said_of};
 use crate::html::{foot, head};
 use crate::masthead::{Nav, Tab};
 use crate::programme::Laid;
 use crate::words as w;
 use maud::{Markup, html};
+use std::sync::Arc;
 use tokio::sync::oneshot;
 use view::Language;
 use view::coach_deed::Undone;
-use view::desk::{Errand, StickChange, StickIn};
+use view::desk::{Errand, PlanIn, StickIn};
 use view::language::Said;
 use view::next_all;
 use view::next_all::CoachLine;
@@ -31,6 +33,8 @@ pub struct Counter {
     pub night: Option<Night>,
     /// What is due for everybody, and who waits for the coach.
     pub due: Vec<CoachLine>,
+    /// Plans that coaches chose in browsers, read and not yet taken, the oldest first.
+    pub handed: Vec<Arc<PlanIn>>,
     /// SHA-256 of the page's certificate; empty without TLS.
     pub fingerprint: String,
 }
@@ -60,6 +64,18 @@ pub enum Told {
     Took(usize),
     /// They could not be kept.
     NotTaken(Said),
+    /// A plan was read, and lies there to be looked at.
+    Handed,
+    /// So many rows of it were taken.
+    TookPlan(usize),
+    /// It lies there no longer.
+    PlanGone,
+    /// It has faults.
+    PlanFaults,
+    /// The gym is another than when it was read.
+    GymChanged,
+    /// What stands for its days is not as it was shown.
+    DaysChanged,
     /// The order meant a stick that is no longer in.
     OtherStick,
     /// The stick has faults.
@@ -103,6 +119,13 @@ impl Told {
         match self {
             Self::Took(rows) => say.fill(w::TOOK, &[&rows.to_string()]),
             Self::NotTaken(why) => say.fill(w::NOT_TAKEN, &[why.to(say)]),
+            Self::Handed => say.say(w::NOTHING_TAKEN_YET),
+            Self::TookPlan(1) => say.say(w::TOOK_ROW),
+            Self::TookPlan(rows) => say.fill(w::TOOK_ROWS, &[&rows.to_string()]),
+            Self::PlanGone => say.say(w::PLAN_GONE),
+            Self::PlanFaults => say.say(w::PLAN_FAULTS),
+            Self::GymChanged => say.say(w::GYM_CHANGED),
+            Self::DaysChanged => say.say(w::DAYS_CHANGED),
             Self::OtherStick => say.say(w::OTHER_STICK),
             Self::StickFaults => say.say(w::STICK_FAULTS),
             Self::NoSticks => say.say(w::NO_PLACE_STICKS),
@@ -226,58 +249,12 @@ fn copies_part(say: Language, counter: &Counter) -> Markup {
 }
 
 fn stick_part(say: Language, stick: &StickIn) -> Markup {
-    let word = |read: &Result<usize, Vec<Said>>| match read {
-        Ok(rows) => counted(say, *rows, (w::ROW, w::ROWS)),
-        Err(faults) => counted(say, faults.len(), (w::FAULT, w::FAULTS)),
-    };
     html! {
-        @for (name, read) in &stick.plans {
-            h3 { (name) }
-            p { (word(read)) }
-            @if let Err(faults) = read { ul { @for fault in faults { li { (fault.to(say)) } } } }
-        }
+        (said_of(say, stick))
         @if stick.plans.is_empty() { p { (say.pick(w::NO_PLAN_ON_IT)) } }
-        @for passed in &stick.passed { p { (say.fill(w::PASSED_OVER, &[passed.to(say)])) } }
-        @if !stick.changes.is_empty() {
-            h3 { (say.pick(w::WHAT_CHANGES)) }
-            ul { @for change in &stick.changes { li { (change_words(say, change)) } } }
-        }
         @if stick.can_take { (order(say, "take", &stick.id, w::TAKE_ALL)) }
         (order(say, "write", &stick.id, w::WRITE_TO_IT))
     }
-}
-
-/// "1 row", "24 rows".
-fn counted(
-    say: Language,
-    n: usize,
-    (one, many): (view::language::Phrase, view::language::Phrase),
-) -> String {
-    match n {
-        1 => say.say(one),
-        n => say.fill(many, &[&n.to_string()]),
-    }
-}
-
-/// "Tevita: Tue 1 Dec 2026 to Tue 22 Dec 2026, 4 new days, 1 changed day".
-fn change_words(say: Language, change: &StickChange) -> String {
-    let (first, last) = change.days;
-    let span = if first == last {
-        say.short_day(first)
-    } else {
-        say.fill(w::SPAN, &[&say.short_day(first), &say.short_day(last)])
-    };
-    let parts = [
-        (change.new, (w::NEW_DAY, w::NEW_DAYS)),
-        (change.changed, (w::CHANGED_DAY, w::CHANGED_DAYS)),
-        (change.same, (w::SAME_DAY, w::SAME_DAYS)),
-    ];
-    let parts: Vec<String> = parts
-        .into_iter()
-        .filter(|(n, _)| *n > 0)
-        .map(|(n, words)| counted(say, n, words))
-        .collect();
-    say.fill(w::CHANGE, &[&change.lifter, &span, &parts.join(", ")])
 }
 
 /// A button with its code: each order asks for it again.

@@ -63,6 +63,10 @@ pub(crate) fn write_plan(
 ) -> Result<(), Stop> {
     let (nav, today) = (Nav::Coach(Tab::Plan), laid.today.as_ref());
     put(sink, &head(say, say.pick(w::PLAN_AND_DONE), nav, today))?;
+    put(
+        sink,
+        &html! { p { a href="/coach/plans" { (say.pick(w::HAND_IN)) } } },
+    )?;
     let last = match before {
         Some(day) => day.checked_sub_days(Days::new(1)),
         None => {

@@ -13,10 +13,10 @@ use crate::tls::Identity;
 use crate::words as w;
 use crate::{
     board, counter, csv_file, database_file, deeds, doors, forwarded, front, json_file,
-    lifter_page, page,
+    lifter_page, page, plans, upload,
 };
 use axum::body::Body;
-use axum::extract::{Path, RawQuery, State};
+use axum::extract::{DefaultBodyLimit, Path, RawQuery, State};
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
@@ -29,7 +29,7 @@ use std::net::Ipv4Addr;
 ///
 /// - `/`, `/sign-in`, `/language`, `/board`, `/board/live`, `/openapi.json`, `/root.crt`: for
 ///   anybody.
-/// - `/coach`, `/coach/today`, `/coach/plan`, `/coach/desk`, `/coach/lifter/NAME`, `/coach/blank.xlsx` and `.csv`,
+/// - `/coach`, `/coach/today`, `/coach/plan`, `/coach/plans`, `/coach/desk`, `/coach/lifter/NAME`, `/coach/blank.xlsx` and `.csv`,
 ///   `/record.csv`, `/record.json`, `/journal.sqlite`: for a coach who has signed in.
 /// - `/mine/TOKEN`: for the lifter whose link it is, once.
 pub fn router(places: Places, desk: Desk, front: Front) -> Router {
@@ -56,6 +56,13 @@ pub fn router(places: Places, desk: Desk, front: Front) -> Router {
         .route("/coach", get(sessions))
         .route("/coach/today", get(deeds::page).post(deeds::post))
         .route("/coach/plan", get(plan))
+        .route(
+            "/coach/plans",
+            get(plans::page)
+                .post(plans::hand_in)
+                .layer(DefaultBodyLimit::max(upload::FORM_MAX)),
+        )
+        .route("/coach/plans/{id}", get(plans::one).post(plans::take))
         .route("/coach/lifter/{name}", get(lifter))
         .route("/coach/desk", get(counter_page).post(doors::order))
         .route("/coach/blank.xlsx", get(blank_xlsx))

@@ -249,7 +249,8 @@ fn week(say: Language, rows: &[Shown], (monday, today): (NaiveDate, NaiveDate)) 
                 } }
                 tbody { @for lifter in lifters { tr {
                     th scope="row" { a href=(address("/coach/lifter", lifter)) { (lifter) } }
-                    @for day in &days { td class=[is_today(day)] data-day=(w::short_day(say, &day.to_string())) {
+                    @for day in &days { td class=[is_today(day)]
+                        data-day=(w::short_day(say, &day.to_string())) {
                         @for shown in cell(lifter, day) { (entry(say, shown)) }
                     } }
                 } } }

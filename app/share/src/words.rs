@@ -122,6 +122,28 @@ view::phrases! {
     DONE_SETS: "{0} of {1} sets, {2} of {3} reps", "{0} von {1} Sätzen, {2} von {3} Wdh.";
     BACK_HELD: "back held", "Rücken hielt";
     BACK_MOVED_IN: "back moved in {0}", "Rücken gab in {0} nach";
+    // Plans from a browser.
+    HAND_IN: "Hand in a plan", "Einen Plan abgeben";
+    CHOOSE_PLAN: "Choose a plan, or drop it here (CSV, XLSX, ODS; 4 MB at most)", "Wähl einen Plan, oder lass ihn hier fallen (CSV, XLSX, ODS; höchstens 4 MB)";
+    READ_IT: "Read it", "Lesen";
+    NOT_YET_TAKEN: "Read, not yet taken", "Gelesen, noch nicht übernommen";
+    NOTHING_TAKEN_YET: "This is how the plan reads. Nothing is taken yet.", "So wird der Plan verstanden. Noch ist nichts übernommen.";
+    UNDERSTOOD: "As understood", "So verstanden";
+    FIRST_ROWS: "The first {0} of {1} rows; all of them are taken together.", "Die ersten {0} von {1} Zeilen; übernommen werden alle zusammen.";
+    TAKE_PLAN: "Take this plan", "Diesen Plan übernehmen";
+    MEND_IT: "Mend the file and choose it again; nothing of it is taken until it has no fault.", "Bessere die Datei aus und wähl sie noch einmal; nichts davon wird übernommen, solange ein Fehler darin ist.";
+    ANOTHER_FILE: "Another file", "Eine andere Datei";
+    TOOK_ROW: "took 1 row; it is kept in the journal", "1 Zeile übernommen und im Journal festgehalten";
+    TOOK_ROWS: "took {0} rows; they are kept in the journal", "{0} Zeilen übernommen und im Journal festgehalten";
+    PLAN_GONE: "that plan lies here no longer: it was taken, others came after it, or the kiosk began anew. Nothing was taken now; look at the plan, and choose the file again", "dieser Plan liegt nicht mehr hier: er wurde übernommen, andere kamen danach, oder der Kiosk fing neu an. Jetzt wurde nichts übernommen; sieh den Plan an und wähl die Datei noch einmal";
+    PLAN_FAULTS: "refused: the plan has faults; nothing was taken. Mend the file and choose it again", "abgelehnt: der Plan hat Fehler; nichts wurde übernommen. Bessere die Datei aus und wähl sie noch einmal";
+    GYM_CHANGED: "the gym's files have changed since this plan was read; nothing was taken. Choose the file again", "die Dateien des Studios haben sich geändert, seit dieser Plan gelesen wurde; nichts wurde übernommen. Wähl die Datei noch einmal";
+    DAYS_CHANGED: "somebody changed one of these days since this page was loaded; nothing was taken. Look at what would change now, and take it then", "seit diese Seite geladen wurde, hat jemand einen dieser Tage geändert; nichts wurde übernommen. Sieh an, was sich jetzt ändern würde, und übernimm dann";
+    PLAN_BUSY: "another plan is being read; try again in a moment", "gerade wird ein anderer Plan gelesen; versuch es gleich noch einmal";
+    PLAN_LONG: "the file is longer than 4 MB; split the plan", "die Datei ist größer als 4 MB; teil den Plan";
+    PLAN_SLOW: "the file did not come within 60 s; try again nearer to the kiosk", "die Datei kam nicht innerhalb von 60 s; versuch es näher am Kiosk";
+    FILE_KIND: "send the file as multipart/form-data", "schick die Datei als multipart/form-data";
+    NO_FILE: "no file was chosen, or it is empty; choose a plan", "keine Datei gewählt, oder sie ist leer; wähl einen Plan";
     // The coach's desk.
     STICK: "Stick", "Stick";
     NO_STICK: "No stick is in, or kiosk.toml names no place for sticks.", "Kein Stick steckt, oder kiosk.toml nennt keinen Ort für Sticks.";

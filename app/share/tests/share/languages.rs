@@ -65,6 +65,7 @@ fn busy() -> Gym {
             day: "2026-03-03".to_owned(),
             went: Err(Said::of(|_| "(why)".to_owned())),
         });
+        counter.handed = vec![crate::plans::laid("7", "april.csv", &[])];
         counter.fingerprint = "AB:CD".to_owned();
         let day = |text: &str| text.parse().expect("a day");
         counter.stick = Some(StickIn {
@@ -121,6 +122,8 @@ async fn pages(gym: &Gym, chosen: &str) -> Vec<(&'static str, String)> {
         "/coach/today",
         "/coach?before=2020-01-01",
         "/coach/plan",
+        "/coach/plans",
+        "/coach/plans/7",
         "/coach/desk",
         "/coach/lifter/Ada",
         "/coach/lifter/Nobody",

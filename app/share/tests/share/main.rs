@@ -11,6 +11,7 @@ mod limits;
 mod names;
 mod owners;
 mod pages;
+mod plans;
 mod programme;
 mod refusals;
 mod refused;

@@ -1,5 +1,6 @@
 //! The coach's other pages, the floor board, the database, the document of it all.
 use crate::gym::{CODE, Gym, HOST, ask, ask_with, hostile, kg, march, text, two_days};
+use crate::plans::laid;
 use axum::body::{Body, to_bytes};
 use axum::http::Response;
 use domain::prescription::LoadWish;
@@ -208,12 +209,15 @@ async fn the_document_is_true() {
         serde_json::from_str(&text(gym.open("/openapi.json").await).await).expect("JSON");
     assert_eq!(document["openapi"], "3.1.0");
     let paths = document["paths"].as_object().expect("paths");
-    assert_eq!(paths.len(), 23);
+    assert_eq!(paths.len(), 25);
     gym.desk().offer_blanks(vec![1], vec![2]);
+    gym.desk()
+        .lay_out(|counter| counter.handed = vec![laid("7", "march.csv", &[])]);
     for (path, operations) in paths {
         let link = gym.desk().link(2, "Ada", 0).unwrap_or_default();
         let target = path
             .replace("{name}", "Ada")
+            .replace("{id}", "7")
             .replace("/mine/{token}", &link);
         for (method, operation) in operations.as_object().expect("operations") {
             let responses = operation["responses"].as_object().expect("responses");

@@ -114,6 +114,13 @@ fn forms() -> Vec<Case> {
             "order=copy",
             401,
         ),
+        post("a plan without a session", "/coach/plans", "plan=x", 401),
+        post(
+            "a plan taken without a session",
+            "/coach/plans/7",
+            "mark=1",
+            401,
+        ),
         post(
             "a ruling without a session",
             "/coach/today",
@@ -157,6 +164,8 @@ fn of_coach(cookie: &str) -> Vec<Case> {
             "code=two-wrong-words&about=x&order=copy",
             403,
         ),
+        post("a plan that is no file", "/coach/plans", "plan=x", 415),
+        get("a plan that lies here no longer", "/coach/plans/7", 404),
         post(
             "a deed that is none",
             "/coach/today",

@@ -1,6 +1,7 @@
 //! What somebody at the desk wants of the gym's files and of the plan, in full.
 //!
 //! Refuses: doing it. Whoever keeps the files checks it, whole or not at all.
+use super::PlanFile;
 use crate::coach_deed::CoachDeed;
 use crate::language::{Language, p};
 use chrono::NaiveDate;
@@ -49,6 +50,15 @@ pub enum Errand {
     Restore(String),
     /// Do what a coach does away from the screen.
     Coach(Box<CoachDeed>),
+    /// Read a plan that a coach chose in a browser, and lay it out.
+    ReadPlan(Box<PlanFile>),
+    /// Take the plan that lies there under this id, if what it would change is as it was shown.
+    TakePlan {
+        /// Which one.
+        id: String,
+        /// By which what was shown is known.
+        mark: String,
+    },
 }
 
 impl Errand {
@@ -56,7 +66,9 @@ impl Errand {
     #[must_use]
     pub fn under_way(&self, say: Language) -> String {
         match self {
-            Self::TakeStick(_) | Self::Coach(_) => String::new(),
+            Self::TakeStick(_) | Self::Coach(_) | Self::ReadPlan(_) | Self::TakePlan { .. } => {
+                String::new()
+            }
             Self::WriteStick(_) => say.say(p::STICK_WRITING),
             Self::BackUp => say.say(p::COPYING),
             Self::Restore(_) => say.say(p::PROVING),
