@@ -271,6 +271,21 @@ fn asked(
     Ok(to_step(share_of(best, share), step))
 }
 
+/// The load that a group of the plan says by itself, as far as the lifter has what it is a share of.
+pub(crate) fn planned_load(
+    with: (&Gym, &State),
+    lifter: &Lifter,
+    row: &Prescription,
+    group: &SetGroup,
+) -> Option<Mass> {
+    match group.load {
+        LoadWish::Mass(_) | LoadWish::OfBest(_) | LoadWish::OfTraining(_) => {
+            asked(with, lifter, row, group).ok()
+        }
+        LoadWish::More(_) | LoadWish::Due | LoadWish::OfTop(_) => None,
+    }
+}
+
 /// Whether the plates that a row's lifter has make the mass that it asks for. A row that names
 /// what is not there, or a share, is left to others.
 ///

@@ -186,13 +186,9 @@ impl Entry<'_> {
         let ladder = reading.cell("ladder", ladder, |text| patterns.find(text));
         let rest_at = self.place(reading, "rest");
         let kind = rest_at.map_or(CellKind::Text, |at| reading.kind(at));
-        let rest = reading.cell("rest", rest_at, |text| match kind {
-            CellKind::Time => rest_of_time(text),
-            CellKind::Text
-            | CellKind::Number
-            | CellKind::Day
-            | CellKind::Share
-            | CellKind::Formula => rest_of_text(text),
+        let rest = reading.cell("rest", rest_at, |text| match kind == CellKind::Time {
+            true => rest_of_time(text),
+            false => rest_of_text(text),
         });
         let effort_at = self.place(reading, "effort");
         let reserve_at = self.place(reading, "reserve");

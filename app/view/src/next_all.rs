@@ -4,6 +4,7 @@ use crate::language::{Language, Phrase, p};
 use crate::sheet::{DueDoc, due_doc};
 use chrono::NaiveDate;
 use domain::next::coach_list::coach_list;
+use domain::plausible::Odd;
 use domain::{Gym, State};
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -98,13 +99,17 @@ pub fn because(say: Language, line: &CoachLine) -> String {
         Concern::Hurt { since, note } => {
             say.fill(p::list::HURT_SINCE, &[&say.date(*since), &say.note(note)])
         }
-        Concern::LooksWrong {
-            date,
-            load,
-            supports,
-        } => {
-            let words = [say.date(*date), mass(*load), mass(*supports)];
-            say.fill(p::list::WRONG_ON, &[&words[0], &words[1], &words[2]])
+        Concern::LooksWrong { date, load, odd } => {
+            let (day, load) = (say.date(*date), mass(*load));
+            match odd {
+                Odd::Over(supports) | Odd::OtherUnit(supports) => {
+                    say.fill(p::list::WRONG_ON, &[&day, &load, &mass(*supports)])
+                }
+                Odd::Untried => say.fill(p::list::UNTRIED_ON, &[&day, &load]),
+                Odd::Reps(reps) => {
+                    say.fill(p::list::MANY_REPS_ON, &[&day, &reps.to_string(), &load])
+                }
+            }
         }
         Concern::Differs { date, planned } => {
             let due = due.map(|due| say.due(due, line.unit)).unwrap_or_default();

@@ -1,5 +1,6 @@
 //! Why a lifter has no sheet today, in English; other languages are view's work.
 use crate::mass::{Mass, MassUnit};
+use crate::plausible::Odd;
 use crate::solve::Constraint;
 use alloc::string::String;
 use chrono::NaiveDate;
@@ -38,8 +39,8 @@ pub enum NoSheet {
     LooksWrong {
         /// What the plan asks.
         load: Mass,
-        /// What the record supports.
-        supports: Mass,
+        /// What looks wrong of it.
+        odd: Odd,
         /// The lifter's unit.
         unit: MassUnit,
     },
@@ -97,16 +98,25 @@ impl fmt::Display for NoSheet {
                     "{days} days away beyond the plan; begin anew with the coach"
                 )
             }
-            Self::LooksWrong {
-                load,
-                supports,
-                unit,
-            } => {
-                let (load, supports) = (load.words(*unit), supports.words(*unit));
-                write!(
-                    f,
-                    "{load} looks wrong: the record supports {supports}; ask the coach"
-                )
+            Self::LooksWrong { load, odd, unit } => {
+                let load = load.words(*unit);
+                match odd {
+                    Odd::Over(supports) | Odd::OtherUnit(supports) => {
+                        let supports = supports.words(*unit);
+                        write!(
+                            f,
+                            "{load} looks wrong: the record supports {supports}; ask the coach"
+                        )
+                    }
+                    Odd::Untried => write!(
+                        f,
+                        "{load} looks wrong: nothing is recorded that supports it; ask the coach"
+                    ),
+                    Odd::Reps(reps) => write!(
+                        f,
+                        "{reps} reps of work look wrong, at {load}; ask the coach"
+                    ),
+                }
             }
             Self::NoLoad => f.write_str("nothing is due of it yet; write a load into the plan"),
             Self::NoBest => f.write_str("no best is recorded; write the load as a mass"),

@@ -7,6 +7,7 @@ use crate::gym::Gym;
 use crate::lift_no::LiftNo;
 use crate::lifter::Lifter;
 use crate::mass::{Mass, MassUnit};
+use crate::plausible::Odd;
 use crate::state::State;
 use crate::track::Track;
 use alloc::string::String;
@@ -50,8 +51,8 @@ pub enum Concern {
         date: NaiveDate,
         /// What the plan asks.
         load: Mass,
-        /// What the record supports.
-        supports: Mass,
+        /// What looks wrong of it.
+        odd: Odd,
     },
     /// One pull after the other of the family went wrong.
     OverReaching,
@@ -121,13 +122,9 @@ pub fn lines_of(
     let planned = planned(gym, state, lifter, today);
     let mut lines = Vec::new();
     for (day, track, entry) in &planned {
-        if let Err(NoSheet::LooksWrong { load, supports, .. }) = entry.outcome {
+        if let Err(NoSheet::LooksWrong { load, odd, .. }) = entry.outcome {
             let date = *day;
-            let concern = Concern::LooksWrong {
-                date,
-                load,
-                supports,
-            };
+            let concern = Concern::LooksWrong { date, load, odd };
             lines.push(line(Some((entry.lift.clone(), *track)), concern));
         }
     }

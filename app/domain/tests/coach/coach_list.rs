@@ -5,6 +5,7 @@ use domain::Command;
 use domain::coach_word::{CoachSays, CoachWord};
 use domain::event::Hold;
 use domain::next::coach_list::{Concern, coach_list};
+use domain::plausible::Odd;
 
 fn say(what: CoachSays) -> Command {
     Command::SayCoach(Box::new(CoachWord {
@@ -72,7 +73,7 @@ fn a_load_that_looks_wrong_stands_before_what_is_due_until_it_is_meant() {
     let wrong = Concern::LooksWrong {
         date: date(3),
         load: kg(300),
-        supports: kg(220),
+        odd: Odd::Over(kg(220)),
     };
     assert_eq!(list(&life, 1), [wrong.clone(), Concern::Due]);
     assert!(wrong.waits());

@@ -66,7 +66,7 @@ fn begun(life: &mut Life, days: u64) -> LiftNo {
     life.state.lifts.keys().next_back().copied().expect("begun")
 }
 
-fn set(life: &mut Life, no: LiftNo, reps: u8) {
+pub(crate) fn set(life: &mut Life, no: LiftNo, reps: u8) {
     let rung = life.state.lifts[&no].next_rung().expect("open");
     life.obey(Command::EnterSet {
         no,
@@ -88,7 +88,7 @@ fn works(run: &LiftRun) -> Vec<Mass> {
 }
 
 /// Warm-ups as asked, up to the first work set.
-fn warm_up(life: &mut Life, no: LiftNo) {
+pub(crate) fn warm_up(life: &mut Life, no: LiftNo) {
     while let Some(at) = life.state.lifts[&no].next_rung() {
         let rung = &life.state.lifts[&no].sheet.rungs[at];
         if rung.kind == RungKind::Work {

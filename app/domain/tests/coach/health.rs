@@ -5,6 +5,7 @@ use domain::coach_word::{CoachSays, CoachWord};
 use domain::day::NoSheet;
 use domain::event::Hold;
 use domain::next::{Ill, Why};
+use domain::plausible::Odd;
 use domain::{Command, MassUnit, Moment, Refusal, State, decide};
 
 fn say(what: CoachSays, note: &str) -> Command {
@@ -103,7 +104,7 @@ fn a_load_that_the_record_does_not_support_waits_for_the_coach() {
     life.plan(0, "rack pull", 225);
     let odd = NoSheet::LooksWrong {
         load: kg(225),
-        supports: kg(200),
+        odd: Odd::Over(kg(200)),
         unit: MassUnit::Kg,
     };
     assert_eq!(outcome(&life, 0), Err(odd));

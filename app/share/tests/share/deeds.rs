@@ -36,7 +36,7 @@ fn wrong() -> CoachLine {
             Concern::LooksWrong {
                 date: march(6),
                 load: kg(290_000),
-                supports: kg(180_000),
+                odd: domain::plausible::Odd::Over(kg(180_000)),
             },
         )
     }

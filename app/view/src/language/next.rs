@@ -4,6 +4,7 @@ use domain::MassUnit;
 use domain::day::DayEntry;
 use domain::next::outing::{Outing, Went};
 use domain::next::{Decision, Due, Verdict, Why};
+use domain::plausible::Odd;
 
 impl Language {
     /// "182.5 kg, up 2.5 kg: all reps with the back held", in the lifter's unit.
@@ -149,6 +150,19 @@ impl Language {
             Went::Moved { set, rep } => self.fill(p::N_MOVED, &[&rep.to_string(), &in_set(set)]),
             Went::MovedWarm => self.say(p::N_MOVED_WARM),
             Went::Cut { done } => self.fill(p::N_CUT, &[&done.to_string(), &next.sets.to_string()]),
+        }
+    }
+}
+
+impl Language {
+    /// Why a load is not shown before the coach has said that it is meant.
+    pub(super) fn looks_wrong(self, load: String, odd: Odd, unit: MassUnit) -> String {
+        match odd {
+            Odd::Over(supports) | Odd::OtherUnit(supports) => {
+                self.fill(p::NO_LOOKS_WRONG, &[&load, &self.mass(supports, unit)])
+            }
+            Odd::Untried => self.fill(p::NO_UNTRIED, &[&load]),
+            Odd::Reps(reps) => self.fill(p::NO_MANY_REPS, &[&reps.to_string(), &load]),
         }
     }
 }

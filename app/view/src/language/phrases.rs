@@ -170,6 +170,8 @@ crate::phrases! {
     X_NOT_HURT: "{0} is not entered as hurt; nothing to lift", "{0} ist nicht als verletzt eingetragen; es gibt nichts aufzuheben";
     X_ILL_BACKWARDS: "{0} is before {1}, on which it began; write from, then to", "{0} liegt vor {1}, an dem es anfing; schreib erst von, dann bis";
     NO_HURT: "hurt: nothing is due until the coach rules; stop and see a clinician", "verletzt: nichts ist fällig, bis der Coach entscheidet; hör auf und geh zum Arzt";
+    NO_UNTRIED: "{0} looks wrong: nothing is recorded that supports it; ask the coach", "{0} sieht falsch aus: nichts ist dafür belegt; frag den Coach";
+    NO_MANY_REPS: "{0} reps of work at {1} look wrong; ask the coach", "{0} Arbeitswiederholungen mit {1} sehen falsch aus; frag den Coach";
     NO_LOOKS_WRONG: "{0} looks wrong: the record supports {1}; ask the coach", "{0} sieht falsch aus: belegt sind {1}; frag den Coach";
     DUE_THEN_PLAN: "due {0}, plan {1}", "fällig {0}, Plan {1}";
     PLAN_THEN_DUE: "plan {0}, due {1}", "Plan {0}, fällig {1}";

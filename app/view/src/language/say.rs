@@ -369,13 +369,8 @@ impl Language {
             NoSheet::Missing { what, name } => self.fill(p::MISSING, &[&self.shipped(what), name]),
             NoSheet::Hurt => self.say(p::NO_HURT),
             NoSheet::Anew { days } => self.fill(p::N_ANEW, &[&days.to_string()]),
-            NoSheet::LooksWrong {
-                load,
-                supports,
-                unit,
-            } => {
-                let (load, supports) = (self.mass(*load, *unit), self.mass(*supports, *unit));
-                self.fill(p::NO_LOOKS_WRONG, &[&load, &supports])
+            NoSheet::LooksWrong { load, odd, unit } => {
+                self.looks_wrong(self.mass(*load, *unit), *odd, *unit)
             }
             NoSheet::NoLoad => self.say(p::groups::NO_LOAD),
             NoSheet::NoBest => self.say(p::NO_BEST),

@@ -6,6 +6,8 @@ crate::phrases! {
     HURT_SINCE: "since {0}: {1}", "seit {0}: {1}";
     WRONG: "looks wrong", "sieht falsch aus";
     WRONG_ON: "plan of {0}: {1}, the record supports {2}", "Plan für {0}: {1}, belegt sind {2}";
+    UNTRIED_ON: "plan of {0}: {1}, and nothing is recorded that supports it", "Plan für {0}: {1}, und nichts ist dafür belegt";
+    MANY_REPS_ON: "plan of {0}: {1} reps of work at {2}", "Plan für {0}: {1} Arbeitswiederholungen mit {2}";
     WRONG_TAP: "tap if it is meant", "antippen, wenn es so gemeint ist";
     OVER: "over-reaching", "überlastet";
     STUCK: "stuck", "steckt fest";
