@@ -15,8 +15,8 @@ use chrono::NaiveDate;
 /// Over so much of what the record supports a load looks wrong, in percent. Common practice, no
 /// source.
 pub const ODD_PERCENT: i64 = 110;
-/// The heaviest load, 225 lb, that does not look wrong where nothing is recorded of a lift or of
-/// its like: whoever comes strong has a best to write down. Common practice, no source.
+/// The heaviest load, 225 lb, that does not look wrong where nothing is recorded of a lifter:
+/// whoever comes strong has a best to write down. Common practice, no source.
 pub const UNTRIED_MAX: Mass = Mass::of(MassUnit::Lb, 225_000);
 /// Most reps of work of one lift on one day that do not look wrong. Common practice, no source.
 pub const REPS_MAX: u16 = 100;
@@ -30,7 +30,7 @@ const LIGHT_PERCENT: i64 = 60;
 pub enum Odd {
     /// The load is over [`ODD_PERCENT`] of this, which the record supports.
     Over(Mass),
-    /// The load is over [`UNTRIED_MAX`], and nothing is recorded.
+    /// The load is over [`UNTRIED_MAX`], and nothing is recorded of the lifter.
     Untried,
     /// So many reps of work, over [`REPS_MAX`].
     Reps(u16),
@@ -57,7 +57,7 @@ pub fn odd(
     on: NaiveDate,
 ) -> Option<Odd> {
     let Some(supports) = supports((gym, state), lifter, lift, (reps, on)) else {
-        return (load > UNTRIED_MAX).then_some(Odd::Untried);
+        return (load > UNTRIED_MAX && is_new(state, lifter)).then_some(Odd::Untried);
     };
     if is_over(load, supports, ODD_PERCENT) {
         return Some(Odd::Over(supports));
@@ -124,6 +124,18 @@ pub fn supports(
         });
         each.max()
     })
+}
+
+/// Whether nothing is recorded of a lifter, of any lift.
+fn is_new(state: &State, lifter: &Lifter) -> bool {
+    let past = state.past.lifters.get(&lifter.name);
+    let none = lifter.bests.is_empty() && lifter.training_maxes.is_empty();
+    none && past.is_none_or(|past| past.tops.is_empty())
+        && state
+            .runs_of(&lifter.name)
+            .flat_map(kept_sets)
+            .next()
+            .is_none()
 }
 
 fn of_lift(

@@ -15,6 +15,7 @@ use crate::desk::{fault_words, in_words, said};
 use crate::folder::Folder;
 use crate::input::{Answer, Input, Read, Seen, Tried};
 use crate::kiosk::{Kiosk, Proven, make_record, remake_record};
+use crate::odd_rows::odd_rows;
 use crate::stick::{Stick, StickPlan, write_back};
 use plan::{Fault, Words};
 use share::{Desk, Order, Told};
@@ -345,7 +346,11 @@ fn shown(kiosk: &Kiosk, id: &str, stick: &Stick) -> StickIn {
         .iter()
         .filter(|plan| !plan.faults.iter().any(Fault::stops));
     let left_out = left_out.flat_map(|plan| plan.faults.iter().map(&words));
-    let passed = stick.passed.iter().map(why).chain(left_out).collect();
+    let (name, rows) = stick.together();
+    let odd = odd_rows(&name, kiosk.gym(), kiosk.state(), &rows);
+    let odd = odd.iter().map(words);
+    let passed = stick.passed.iter().map(why).chain(left_out).chain(odd);
+    let passed = passed.collect();
     StickIn {
         id: id.to_owned(),
         plans: stick.plans.iter().map(plan).collect(),

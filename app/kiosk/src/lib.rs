@@ -20,6 +20,7 @@ pub mod input;
 pub mod kiosk;
 pub mod lan;
 pub mod nightly;
+pub mod odd_rows;
 pub mod outside;
 pub mod owner;
 pub mod picture;

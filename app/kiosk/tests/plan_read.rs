@@ -170,3 +170,38 @@ fn the_german_names_of_lifts_are_read() {
         assert_eq!(lifts, [lift.name.as_str()], "{word}: {:?}", read.faults);
     }
 }
+
+/// What a coach is told before the plan is taken, by name: a load far over the best, a beginner's at
+/// a veteran's load, 20 sets of 50, the other unit; by both commands, and nothing of a plan that
+/// fits. The demo gym's bests.
+#[test]
+fn what_looks_wrong_is_told_by_name_before_it_is_taken() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let text = "date,lifter,lift,scheme\n\
+                2026-12-01,Hamza,deadlift,3x5 @ 240\n\
+                2026-12-03,Hamza,deadlift,3x5 @ 245\n\
+                2026-12-04,Hamza,barbell shrug,3x5 @ 180 lb\n\
+                2026-12-05,Hamza,rack pull,20x50 @ 60\n\
+                2026-12-02,Parvati,deadlift,1x5 @ 200\n\
+                2026-12-02,Ilkka,deadlift,1x5 @ 180\n";
+    let told = [
+        "Hamza, 2026-12-01, deadlift: 240 kg, where the record supports 215 kg, and 1 more like it",
+        "Hamza, 2026-12-04, barbell shrug: 81.65 kg, light and round in the other unit alone",
+        "Hamza, 2026-12-05, rack pull: 1000 reps of work",
+        "Parvati, 2026-12-02, deadlift: 200 kg, where nothing is recorded that supports it",
+    ];
+    let (well, read) = read(folder.path(), "odd.csv", text, &[]);
+    assert!(
+        well && read.contains("6 rows understood, 4 odd, 0 faults"),
+        "{read}"
+    );
+    let path = folder.path().join("odd.csv").display().to_string();
+    let data = folder.path().join("data").display().to_string();
+    let (well, checked) = pinladder(&["--data", &data, "check", &path]);
+    assert!(well, "{checked}");
+    for line in told {
+        assert!(read.contains(line), "{line}\n{read}");
+        assert!(checked.contains(line), "{line}\n{checked}");
+    }
+    assert!(!checked.contains("Ilkka"), "{checked}");
+}

@@ -79,7 +79,11 @@ fn a_group_is_loaded_from_where_the_group_before_it_has_moved_to() {
             };
             both += 1;
             let after = following(&life.gym, &first_moved(&run, one));
-            assert_eq!(after.as_slice(), [two.clone()], "top {top}, {shares:?}");
+            assert_eq!(
+                after.as_slice(),
+                std::slice::from_ref(two),
+                "top {top}, {shares:?}"
+            );
             // Loaded from where the first group stood before, it would be another stack.
             let mut stood = run.clone();
             stood.sheet.groups.remove(1);

@@ -104,6 +104,15 @@ proptest! {
     }
 }
 
+/// Who has a record of a lift of another family is no novice; of a squat it says nothing.
+#[test]
+fn a_lift_of_another_family_says_nothing() {
+    let gym = with(&[("barbell squat", kg(60))]);
+    assert_eq!(looks(&gym, "rack pull", (5, kg(300))), None);
+    let gym = with(&[]);
+    assert_eq!(looks(&gym, "rack pull", (5, kg(300))), Some(Odd::Untried));
+}
+
 /// What was lifted counts as what was written does: five at 150 kg support 150 kg for five, and by
 /// Epley 150 x 35 / 40 kg for ten.
 #[test]

@@ -4,7 +4,9 @@ use crate::bounded;
 use crate::devices;
 use crate::error::KioskError;
 use crate::folder::{DEMO, Folder};
-use domain::Gym;
+use crate::odd_rows::odd_rows;
+use crate::owner::Owner;
+use domain::{Gym, State};
 use plan::{Source, Weight};
 use std::io::Write;
 use std::path::PathBuf;
@@ -57,9 +59,11 @@ pub(super) fn check(
         say(out, &format!("{fault}\n"));
     }
     if let Some(gym) = &gym {
+        let state = state_of(folder);
         let fine = |s: &&Source<'_>| !faults.iter().any(|f| f.file == s.name);
         for source in sources.iter().filter(fine) {
             not_made(source, gym, out);
+            looks_wrong(source, (gym, &state), out);
         }
     }
     Ok(fine && !faults.iter().any(|fault| fault.weight == Weight::Wrong))
@@ -75,6 +79,25 @@ fn not_made(source: &Source<'_>, gym: &Gym, out: &mut dyn Write) {
             say(out, &format!("{name}: {date}, {lifter}, {lift}: {why}\n"));
         }
     }
+}
+
+/// Tells the rows of a plan that look wrong beside the record.
+fn looks_wrong(source: &Source<'_>, (gym, state): (&Gym, &State), out: &mut dyn Write) {
+    let rows = plan::coach_plan(*source, gym).unwrap_or_default();
+    for fault in odd_rows(source.name, gym, state, &rows) {
+        say(out, &format!("{fault}\n"));
+    }
+}
+
+/// What was done so far, as far as the data folder's journal tells it now; a journal that is not
+/// there, or that another program keeps, leaves the bests of the files.
+pub(super) fn state_of(folder: &Folder) -> State {
+    let read = || {
+        let there = folder.journal().exists();
+        let owner = there.then(|| Owner::open(folder.open_journal().ok()?).ok());
+        Some(owner??.state().clone())
+    };
+    read().unwrap_or_default()
 }
 
 /// The gym that plans and lifters are held against when the command line names none: the data

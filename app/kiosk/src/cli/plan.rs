@@ -5,6 +5,7 @@ use crate::bounded;
 use crate::clock::{Clock as _, SystemClock};
 use crate::error::KioskError;
 use crate::folder::Folder;
+use crate::odd_rows::odd_rows;
 use chrono::{Datelike as _, NaiveDate, Weekday};
 use plan::{Fault, LoadAsk, PlanRow, SetGroup, Source, Understood, effort_text, share_text};
 use serde_json::{Map, Value, json};
@@ -67,7 +68,15 @@ pub(super) fn read(
         name: &name,
         text: &text,
     };
-    let understood = plan::understand(source, gym.as_ref(), monday);
+    let mut understood = plan::understand(source, gym.as_ref(), monday);
+    if let Some(gym) = &gym
+        && let Ok((rows, _)) = plan::coach_plan_since(source, gym, monday)
+    {
+        let state = folder.map(super::check::state_of).unwrap_or_default();
+        understood
+            .faults
+            .extend(odd_rows(&name, gym, &state, &rows));
+    }
     let well = !understood.faults.iter().any(Fault::stops);
     if as_json {
         say(out, &format!("{:#}\n", in_json(&understood)));

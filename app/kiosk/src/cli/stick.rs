@@ -5,11 +5,12 @@ use crate::clock::{SystemClock, milliseconds};
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files;
+use crate::odd_rows::odd_rows;
 use crate::owner::Owner;
 use crate::steady::Steady;
 use crate::stick::{Stick, words, write_back};
 use clap::Args;
-use domain::Command;
+use domain::{Command, Gym};
 use journal::Record;
 use std::path::PathBuf;
 
@@ -38,7 +39,7 @@ pub(super) fn stick(
     clock.anchor(&mut owner);
     let gym = gym_files::take(folder, &mut owner, &clock)?.gym;
     let stick = Stick::read(&args.dir, &gym)?;
-    say(streams.out, &told(&stick, &owner));
+    say(streams.out, &told(&stick, (&gym, &owner)));
     let mut well = stick.plans.is_empty() || stick.is_sound();
     if args.accept {
         well = accept(folder, &stick, (&mut owner, &clock), streams)?;
@@ -61,7 +62,7 @@ pub(super) fn stick(
 }
 
 /// Plans, faults and what would change, a line each.
-fn told(stick: &Stick, owner: &Owner) -> String {
+fn told(stick: &Stick, (gym, owner): (&Gym, &Owner)) -> String {
     let mut text = String::new();
     for plan in &stick.plans {
         if !plan.faults.iter().any(plan::Fault::stops) {
@@ -78,6 +79,10 @@ fn told(stick: &Stick, owner: &Owner) -> String {
     if stick.plans.is_empty() {
         text.push_str("no plan is on the stick\n");
     } else if stick.is_sound() {
+        let (name, rows) = stick.together();
+        for fault in odd_rows(&name, gym, owner.state(), &rows) {
+            text.push_str(&format!("{fault}\n"));
+        }
         for change in stick.changes(owner.state()) {
             text.push_str(&format!("{}\n", words(&change)));
         }

@@ -6,6 +6,7 @@ use crate::clock::SystemClock;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files;
+use crate::odd_rows::odd_rows;
 use crate::owner::Owner;
 use crate::steady::Steady;
 use chrono::NaiveDate;
@@ -36,7 +37,8 @@ pub(super) fn take(
         text: &text,
     };
     let read = plan::coach_plan_since(source, &in_force.gym, monday);
-    let (rows, odd) = read.map_err(KioskError::Faults)?;
+    let (rows, mut odd) = read.map_err(KioskError::Faults)?;
+    odd.extend(odd_rows(&name, &in_force.gym, owner.state(), &rows));
     let lifters: BTreeSet<&str> = rows.iter().map(|row| row.lifter.as_str()).collect();
     let days: BTreeSet<_> = rows.iter().map(|row| row.date).collect();
     let said = format!(

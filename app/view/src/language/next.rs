@@ -156,13 +156,13 @@ impl Language {
 
 impl Language {
     /// Why a load is not shown before the coach has said that it is meant.
-    pub(super) fn looks_wrong(self, load: String, odd: Odd, unit: MassUnit) -> String {
+    pub(super) fn looks_wrong(self, load: &str, odd: Odd, unit: MassUnit) -> String {
         match odd {
             Odd::Over(supports) | Odd::OtherUnit(supports) => {
-                self.fill(p::NO_LOOKS_WRONG, &[&load, &self.mass(supports, unit)])
+                self.fill(p::NO_LOOKS_WRONG, &[load, &self.mass(supports, unit)])
             }
-            Odd::Untried => self.fill(p::NO_UNTRIED, &[&load]),
-            Odd::Reps(reps) => self.fill(p::NO_MANY_REPS, &[&reps.to_string(), &load]),
+            Odd::Untried => self.fill(p::NO_UNTRIED, &[load]),
+            Odd::Reps(reps) => self.fill(p::NO_MANY_REPS, &[&reps.to_string(), load]),
         }
     }
 }

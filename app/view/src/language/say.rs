@@ -370,7 +370,7 @@ impl Language {
             NoSheet::Hurt => self.say(p::NO_HURT),
             NoSheet::Anew { days } => self.fill(p::N_ANEW, &[&days.to_string()]),
             NoSheet::LooksWrong { load, odd, unit } => {
-                self.looks_wrong(self.mass(*load, *unit), *odd, *unit)
+                self.looks_wrong(&self.mass(*load, *unit), *odd, *unit)
             }
             NoSheet::NoLoad => self.say(p::groups::NO_LOAD),
             NoSheet::NoBest => self.say(p::NO_BEST),

@@ -67,6 +67,16 @@ super::rows! {
     "show the sheet in the spreadsheet if it belongs to the plan" => "blende das Blatt ein, wenn es zum Plan gehört";
     "a formula without its result" => "eine Formel ohne ihr Ergebnis";
     "open the file in a spreadsheet and save it there, then read it again" => "öffne die Datei in einer Tabellenkalkulation, speichere sie dort und lies sie dann neu";
+    // Rows beside the record.
+    "{0}: {1}, where the record supports {2}" => "{0}: {1}, belegt sind {2}";
+    "check the load and its unit; at the rack it waits for the coach's word" => "prüf die Last und ihre Einheit; am Rack wartet sie auf das Wort des Coachs";
+    "{0}: {1}, where nothing is recorded that supports it" => "{0}: {1}, wofür nichts belegt ist";
+    "check it, or write a best into lifters.toml" => "prüf sie, oder schreib eine Bestleistung in lifters.toml";
+    "{0}: {1} reps of work" => "{0}: {1} Arbeitswiederholungen";
+    "check it; at the rack it waits for the coach's word" => "prüf es; am Rack wartet es auf das Wort des Coachs";
+    "{0}: {1}, light and round in the other unit alone, where the record supports {2}" => "{0}: {1}, leicht und nur in der anderen Einheit rund, belegt sind {2}";
+    "check the unit" => "prüf die Einheit";
+    "{0}, and {1} more like it" => "{0}, und {1} weitere dieser Art";
     "a hidden sheet, left out" => "ein verborgenes Blatt, ausgelassen";
     "write a row for each lift of each day under it" => "schreib darunter eine Zeile für jede Übung jedes Tages";
     "a header and no row under it" => "eine Kopfzeile ohne Zeile darunter";
