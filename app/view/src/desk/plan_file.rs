@@ -1,7 +1,7 @@
 //! A plan that a coach chose in a browser: as it came, as it was read, and what may be said of it.
 //!
 //! Refuses: telling its bytes to a log.
-use super::StickIn;
+use super::stick_in::StickIn;
 use crate::language::Said;
 use chrono::NaiveDate;
 use std::fmt;

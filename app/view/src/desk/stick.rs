@@ -3,7 +3,7 @@
 //!
 //! Refuses: a part of a stick; a wish about one that is no longer in.
 use super::{Act, Errand, Place, Rows, StickNews, Wish, held_named, told};
-use crate::desk::news::{StickChange, StickIn};
+use crate::desk::stick_in::{StickChange, StickIn};
 use crate::language::{Language, p};
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;

@@ -1,7 +1,7 @@
 //! What somebody at the desk wants of the gym's files and of the plan, in full.
 //!
 //! Refuses: doing it. Whoever keeps the files checks it, whole or not at all.
-use super::PlanFile;
+use super::plan_file::PlanFile;
 use crate::coach_deed::CoachDeed;
 use crate::language::{Language, p};
 use chrono::NaiveDate;
