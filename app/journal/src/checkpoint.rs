@@ -22,7 +22,7 @@ pub const CHECKPOINT_FILE: &str = "journal.state";
 
 /// Raise it whenever these lines change, or what `State::apply` makes of an event: `tests/journal/
 /// checkpoint.rs` tells when.
-const FORMAT: u32 = 6;
+const FORMAT: u32 = 7;
 
 /// The first line: which format, and of which version of the program.
 fn title() -> String {

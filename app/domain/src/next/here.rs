@@ -10,6 +10,7 @@ use crate::lift_bar::loaded_with;
 use crate::lift_no::LiftNo;
 use crate::lifter::Lifter;
 use crate::mass::Mass;
+use crate::past::PastOuting;
 use crate::solve::loads::Loads;
 use crate::state::{LiftRun, State};
 use crate::track::Track;
@@ -130,9 +131,11 @@ fn family(gym: &Gym, state: &State, lifter: &str, lift: &str, date: NaiveDate) -
         Some((run.sheet.lift.as_str(), outing, run.last_entry_at()))
     });
     let past = state.past.lifters.get(lifter);
-    let past = past.into_iter().flat_map(|past| &past.outings);
-    let past = past.filter(|past| past.outing.date < date && of_it(&past.lift));
-    let past = past.map(|past| (past.lift.as_str(), past.outing, past.at));
+    let past = past.into_iter().flat_map(|kept| {
+        let named = |past: &PastOuting| (kept.named(past.lift), past.outing, past.at);
+        kept.outings.iter().map(named)
+    });
+    let past = past.filter(|(lift, outing, _)| outing.date < date && of_it(lift));
     let mut tracks: BTreeMap<(&str, Track), u16> = BTreeMap::new();
     let mut times: Vec<FamilyTime> = past
         .chain(late)

@@ -9,8 +9,8 @@ use chrono::NaiveDate;
 #[must_use]
 pub fn outings(state: &State, lifter: &str, lift: &str, before: NaiveDate) -> Vec<Outing> {
     let past = state.past.lifters.get(lifter);
-    let past = past.into_iter().flat_map(|past| &past.outings);
-    let past = past.filter(|past| past.lift == lift && past.outing.date < before);
+    let past = past.into_iter().flat_map(|past| past.outings_of(lift));
+    let past = past.filter(|past| past.outing.date < before);
     let runs = state.runs_of(lifter).filter(|run| run.sheet.lift == lift);
     let late = runs.filter(|run| run.sheet.date < before);
     let past = past.map(|past| past.outing);

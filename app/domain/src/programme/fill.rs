@@ -4,7 +4,6 @@
 //! silent too.
 use super::{Done, Due, Pace, Programme, Standing, blocks};
 use crate::gym::Gym;
-use crate::lift_no::LiftNo;
 use crate::lifter::Lifter;
 use crate::next::Due as NextDue;
 use crate::next::here::decision;
@@ -180,15 +179,15 @@ fn done<'s>(state: &'s State, lifter: &str, date: NaiveDate) -> Vec<Done<'s>> {
     let runs = state.runs_of(lifter);
     let late = runs
         .filter(|run| Outing::of(run).is_some())
-        .map(|run| (run.sheet.date, run.no, run.sheet.lift.as_str()));
-    let mut lifts: Vec<_> = past.chain(late).filter(|(day, ..)| *day < date).collect();
-    lifts.sort_by_key(|(day, no, _)| (*day, *no));
-    let same = |a: &(NaiveDate, LiftNo, &str), b: &(NaiveDate, LiftNo, &str)| a.0 == b.0;
+        .map(|run| (run.sheet.date, run.sheet.lift.as_str()));
+    let mut lifts: Vec<_> = past.chain(late).filter(|(day, _)| *day < date).collect();
+    lifts.sort_by_key(|(day, _)| *day);
+    let same = |a: &(NaiveDate, &str), b: &(NaiveDate, &str)| a.0 == b.0;
     lifts
         .chunk_by(same)
         .map(|day| Done {
             date: day[0].0,
-            lifts: day.iter().map(|(_, _, lift)| *lift).collect(),
+            lifts: day.iter().map(|(_, lift)| *lift).collect(),
         })
         .collect()
 }

@@ -42,11 +42,12 @@ impl State {
     #[must_use]
     pub fn lifts_with_outings(&self, lifter: &str) -> Vec<String> {
         let mut firsts: BTreeMap<&str, LiftNo> = BTreeMap::new();
-        if let Some(past) = self.past.lifters.get(lifter) {
-            for past in &past.outings {
+        if let Some(kept) = self.past.lifters.get(lifter) {
+            for past in &kept.outings {
                 let first = past.outing.no;
-                let top = tops_first(self, lifter, &past.lift).unwrap_or(first);
-                firsts.insert(&past.lift, top.min(first));
+                let lift = kept.named(past.lift);
+                let top = tops_first(self, lifter, lift).unwrap_or(first);
+                firsts.insert(lift, top.min(first));
             }
         }
         for run in self.runs_of(lifter) {
@@ -211,7 +212,7 @@ impl State {
         let mut floors: BTreeMap<String, NaiveDate> = BTreeMap::new();
         for (name, past) in &self.past.lifters {
             let latest = past.days.iter().rev().take(PLAN_LIFTS);
-            let mut days: Vec<NaiveDate> = latest.map(|(day, _, _)| *day).collect();
+            let mut days: Vec<NaiveDate> = latest.map(|done| done.date()).collect();
             days.extend(self.runs_of(name).map(|run| run.sheet.date));
             days.sort_unstable_by_key(|day| Reverse(*day));
             if let Some(floor) = days.get(PLAN_LIFTS - 1) {

@@ -123,8 +123,8 @@ impl LiftRun {
     /// Lets go of what only the hands at the rack needed.
     pub(super) fn make_lean(&mut self) {
         self.is_lean = true;
-        (self.before, self.attended) = (Vec::new(), Vec::new());
-        self.followed = Vec::new();
+        (self.before, self.attended, self.followed) = (Vec::new(), Vec::new(), Vec::new());
+        self.entries.shrink_to_fit();
         let sheet = &mut self.sheet;
         (sheet.cues, sheet.cautions, sheet.warnings) = (Vec::new(), Vec::new(), Vec::new());
         (sheet.pins, sheet.hooks, sheet.overlap) = (None, None, None);

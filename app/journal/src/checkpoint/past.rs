@@ -1,7 +1,7 @@
 //! What is kept of one lifter's earlier lifts, as numbers in one line.
 use chrono::NaiveDate;
 use domain::next::outing::{Kept, Outing, Went};
-use domain::past::{LifterPast, PastOuting, Top};
+use domain::past::{LifterPast, PastDay, PastOuting, Top};
 use domain::{LiftNo, Mass, MassUnit, Moment, TrackName};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -14,8 +14,8 @@ pub(super) struct Past {
     names: Vec<String>,
     tops: Vec<Best>,
     outings: Vec<One>,
-    /// Three numbers a lift: days and numbers since the one before, place of the name.
-    days: Vec<i64>,
+    /// Two numbers a lift: days since the one before, place of the name.
+    days: Vec<u16>,
 }
 
 /// Lift, first number, best in nanograms, greatest product.
@@ -57,18 +57,17 @@ impl Past {
             let most = top.most.map(|most| most.to_string());
             (lift.clone(), first, top.best.map(Mass::ng), most)
         };
-        let (mut day, mut no) = (0, 0);
-        let mut flat = Vec::new();
-        for (date, own, at) in days {
-            let now = (i64::from(date.to_epoch_days()), i64::from(own.0));
-            flat.extend([now.0 - day, now.1 - no, i64::from(*at)]);
-            (day, no) = now;
+        let mut before = 0;
+        let mut flat = Vec::with_capacity(days.len() * 2);
+        for PastDay { day, lift } in days {
+            flat.extend([day.saturating_sub(before), *lift]);
+            before = *day;
         }
         Self {
             lifter: lifter.to_owned(),
             names: names.clone(),
             tops: tops.iter().map(top).collect(),
-            outings: outings.iter().map(|past| One::of(past, names)).collect(),
+            outings: outings.iter().map(One::of).collect(),
             days: flat,
         }
     }
@@ -84,21 +83,28 @@ impl Past {
             };
             tops.insert(lift, top);
         }
-        let (mut day, mut no) = (0_i64, 0_i64);
-        let mut days = Vec::new();
-        for three in self.days.chunks(3) {
-            let [more_days, more, at] = three else {
+        let is_named = |lift: u16| usize::from(lift) < self.names.len();
+        let mut day = 0_u16;
+        let mut days = Vec::with_capacity(self.days.len() / 2);
+        for two in self.days.chunks(2) {
+            let [more, lift] = *two else {
                 return None;
             };
-            (day, no) = (day.checked_add(*more_days)?, no.checked_add(*more)?);
-            let date = NaiveDate::from_epoch_days(day.try_into().ok()?)?;
-            days.push((date, LiftNo(no.try_into().ok()?), (*at).try_into().ok()?));
+            day = day.checked_add(more)?;
+            days.push(PastDay { day, lift });
         }
-        let names = &self.names;
-        let outings = self.outings.into_iter().map(|one| one.outing(names));
+        let mut outings = Vec::with_capacity(self.outings.len());
+        for one in self.outings {
+            outings.push(one.outing()?);
+        }
+        let named = days.iter().map(|done| done.lift);
+        let mut named = named.chain(outings.iter().map(|past| past.lift));
+        if !named.all(is_named) {
+            return None;
+        }
         Some(LifterPast {
             tops,
-            outings: outings.collect::<Option<_>>()?,
+            outings,
             days,
             names: self.names,
             ..LifterPast::default()
@@ -107,7 +113,7 @@ impl Past {
 }
 
 impl One {
-    fn of(past: &PastOuting, names: &[String]) -> Self {
+    fn of(past: &PastOuting) -> Self {
         let o = &past.outing;
         let flag = |on: bool, bit: u8| if on { bit } else { 0 };
         let flags = flag(o.at_top, AT_TOP)
@@ -124,12 +130,8 @@ impl One {
         };
         let kept = o.kept.map(|k| (k.load.ng(), k.by_coach, k.asks, k.at.0));
         let day = o.date.to_epoch_days();
-        let lift = names.iter().position(|name| *name == past.lift);
-        let lift = lift
-            .and_then(|at| u16::try_from(at).ok())
-            .unwrap_or(u16::MAX);
         Self(
-            lift,
+            past.lift,
             o.no.0,
             day,
             o.load.ng(),
@@ -143,7 +145,7 @@ impl One {
         )
     }
 
-    fn outing(self, names: &[String]) -> Option<PastOuting> {
+    fn outing(self) -> Option<PastOuting> {
         let Self(lift, no, day, load, sets, reps, went, flags, kept, at, track) = self;
         let went = match went {
             (0, _, _) => Went::Well,
@@ -165,7 +167,7 @@ impl One {
             None => None,
         };
         Some(PastOuting {
-            lift: names.get(usize::from(lift))?.clone(),
+            lift,
             outing: Outing {
                 no: LiftNo(no),
                 date: NaiveDate::from_epoch_days(day)?,

@@ -229,5 +229,5 @@ fn the_lines_are_those_of_this_format() {
     let lines = &lines[1..lines.len() - 1];
     let sum = Sha256::digest(lines.join("\n"));
     let sum: String = sum.iter().map(|byte| format!("{byte:02x}")).collect();
-    insta::assert_snapshot!(format!("{} {sum}", lines.len()), @"350 f4b8c8e6b13e203c36913b3fbce5cb557e4cd665266414abb6afa7ba975f7b7d");
+    insta::assert_snapshot!(format!("{} {sum}", lines.len()), @"350 f2559f5c4be9e464e22f2317e3371319fc32f41781852a048d4063e445e36042");
 }
