@@ -115,7 +115,8 @@ def once(binary, data, dice, before):
     time.sleep(dice.choice([0.0, 0.3, 0.8]))
     # A new face by itself would be one more screen_shown.
     if settled(before) and shown(events(data)) != shown(before):
-        faults.append("another face after the start")
+        new = [(kind, body) for _, kind, body, _ in events(data)[len(before):]]
+        faults.append(f"another face after the start: {shown(before)}, then {new}")
     # Some lift calmly: the main button fills for a while, and begins anew under a finger that
     # comes too early, so that whoever hurries enters hardly a set.
     calm = dice.randrange(2) == 0

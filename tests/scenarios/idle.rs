@@ -3,9 +3,9 @@ use crate::bench::{Bench, evening};
 use crate::ladder::{lifters, main_label};
 use hardware::Press;
 use std::path::Path;
+use view::Pace;
 use view::Screen;
 use view::floor::FloorTurn;
-use view::frame::Pace;
 
 /// Minutes go by, one tick a second.
 fn minutes(bench: &Bench, count: u64) {

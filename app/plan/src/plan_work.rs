@@ -15,9 +15,8 @@ use crate::quantity::whole;
 use crate::scheme::{self, Bare, spread};
 use crate::set_group::{LoadAsk, PlanRow, Reps, SetGroup};
 use crate::words::words;
-use domain::MassUnit;
-use domain::manner::Manner;
 use domain::prescription::Role;
+use domain::{MassUnit, manner::Manner};
 
 /// Longest note, in characters.
 pub(crate) const NOTE_MAX: usize = 200;

@@ -2,8 +2,8 @@
 //!
 //! The window draws them; a test holds that both agree. So whoever rehearses an evening, or reads
 //! the screen to somebody, need not guess from words. Refuses: places and sizes.
+use crate::face::{Frame, Screen};
 use crate::floor::{Floor, FloorTurn, then_shown};
-use crate::frame::{Frame, Screen};
 use crate::language::{Language, p};
 use crate::list::{List, ListState, rows_shown};
 use crate::meet_day::MeetPage;

@@ -1,8 +1,8 @@
 //! The screen of all lifters: big tiles.
 use crate::drawings;
-use crate::frame::Pace;
-use crate::frame::pace;
 use crate::language::{Language, p};
+use crate::pace::Pace;
+use crate::pace::pace;
 use crate::scene::Scene;
 use crate::spot::place;
 use domain::day::NoSheet;

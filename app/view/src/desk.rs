@@ -11,8 +11,10 @@ mod form;
 mod gym;
 mod health;
 mod left_open;
-mod news;
+pub(crate) mod news;
+pub(crate) mod pad;
 mod people;
+pub(crate) mod place;
 mod plan_file;
 mod rows;
 mod ruling;
@@ -22,117 +24,32 @@ mod stick_in;
 mod things;
 pub(crate) mod typing;
 mod what;
-mod wish;
+pub(crate) mod wish;
 
 use crate::aside::Aside;
-use crate::frame::Screen;
+use crate::face::Screen;
 use crate::language::{Language, p};
-use crate::list::{List, ListRow};
+use crate::list::List;
 use crate::scene::Scene;
 use crate::stage::Stage;
 use crate::tap::Tap;
-use chrono::NaiveDate;
 use domain::Command;
 
 pub use cards::LanCard;
-pub use form::Form;
 pub use news::{DeskNews, DoorNews, LanNews, PlanNews, StickNews};
+pub use pad::Typing;
+use place::Typed;
+pub(crate) use place::{Act, Rows};
+pub use place::{Form, Place};
 pub use plan_file::{PlanFile, PlanIn, PlanInRow};
-use rows::{chosen, held, held_named, removing, told};
+use rows::told;
 pub use stick_in::{StickChange, StickIn};
-use typing::Typed;
-pub use typing::Typing;
-use what::What;
 pub use wish::{Change, DayRow, DayWish, Edit, Errand, Key, Wish};
 
 /// The name under which older versions kept the desk's code, plainly, among the files taken.
 pub const DESK_FILE: &str = "desk.toml";
 /// What stands there since, until other digits are chosen.
 pub const PLAIN_ONCE: &str = "was_plain=true\n";
-
-/// Where somebody is at the desk.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Place {
-    /// At the door: digits typed so far, and whether the last try was wrong.
-    Door(String, bool),
-    /// All there is.
-    Home,
-    /// Plans in the folder, and the way to write one.
-    Plans,
-    /// The stick.
-    Stick,
-    /// The faults of one of its plans, from 0.
-    StickPlan(usize),
-    /// The copies in the second place.
-    Copies,
-    /// Lifts that were left open.
-    LeftOpen,
-    /// For whom a plan is written.
-    Writers,
-    /// The days to come of one lifter.
-    Days(String),
-    /// One of them.
-    Day(String, NaiveDate),
-    /// What is due for everybody.
-    CoachList,
-    /// Lifters.
-    Lifters,
-    /// One of them.
-    Lifter(String),
-    /// What is due for one of them.
-    NextTimes(String),
-    /// Hurt and illness of one of them.
-    Health(String),
-    /// The programme that one of them follows.
-    Follows(String),
-    /// The rule of next time for one of them.
-    Rule(String),
-    /// Racks.
-    Racks,
-    /// One of them.
-    Rack(String),
-    /// Its mats.
-    Mats(String),
-    /// Bars.
-    Bars,
-    /// One of them.
-    Bar(String),
-    /// Plate sets.
-    Sets,
-    /// One of them.
-    Set(String),
-    /// One kind of plate of a set, from 0.
-    Plate(String, usize),
-    /// The page on the network.
-    Sharing,
-    /// Programmes.
-    Programmes,
-    /// One of them.
-    Programme(String),
-    /// Faults of files.
-    Checks,
-    /// Faults of devices.
-    Hardware,
-    /// Something is typed.
-    Typing(Box<Typed>),
-    /// Something with several values is put together.
-    Form(Box<Form>),
-    /// One of its values is chosen, from 0.
-    Choice(Box<Form>, usize),
-}
-
-/// What a tap on a row does.
-#[derive(Debug, Clone)]
-pub(crate) enum Act {
-    Nothing,
-    Go(Place),
-    Type(What),
-    Want(Wish),
-    Tell(Command),
-}
-
-/// Rows with what each does.
-pub(crate) type Rows = Vec<(ListRow, Act)>;
 
 impl Place {
     /// Where the button at the bottom left leads; `None` out of the desk.

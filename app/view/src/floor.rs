@@ -2,9 +2,9 @@
 //!
 //! Refuses: planning. The turns come in the order in which they are to be taken.
 use crate::draw::{BarDrawing, Change};
-use crate::frame::{Pace, pace};
 use crate::language::p;
 use crate::loading::{Ordered, change_words, ordered, stack_words, still_bar, whole_bar};
+use crate::pace::{Pace, pace};
 use crate::scene::Scene;
 use crate::spot::{Spot, spot};
 use crate::stage::shown_orders;

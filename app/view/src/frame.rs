@@ -1,147 +1,26 @@
 //! One whole face of the kiosk: who, which screen, who else is under way, what undo would do.
 use crate::aside::Aside;
-use crate::bar::AtTheBar;
 use crate::bar::at_the_bar;
-use crate::beside::Beside;
-use crate::choose::Choose;
 use crate::choose::choose;
-use crate::desk::Typing;
-use crate::end::End;
 use crate::end::end;
-use crate::entry::Entry;
 use crate::entry::pad_of;
-use crate::floor::{Floor, floor};
-use crate::history::History;
-use crate::holds::{Holds, holds};
-use crate::language::{Language, p};
-use crate::list::{List, Page};
-use crate::look::Look;
-use crate::meet_day::{MeetPage, can_undo};
-use crate::rest::Rest;
+use crate::face::{Chip, Frame, Screen};
+use crate::floor::floor;
+use crate::holds::holds;
+use crate::language::p;
+use crate::meet_day::can_undo;
+use crate::pace::{Pace, pace};
 use crate::rest::rest;
 use crate::scene::Scene;
-use crate::settle::{Settle, settle};
+use crate::settle::settle;
 use crate::setup::SetUp;
 use crate::setup::{fresh, set_up};
 use crate::stage::{Due, PadOpen, Stage};
-use crate::stop::Stop;
 use crate::stop::stop;
-use crate::turn_pad::{TurnPad, turn_pad};
-use crate::why::Why;
-use crate::words;
+use crate::turn_pad::turn_pad;
 use domain::attendance::TurnWord;
 use domain::rotation::station_of;
 use domain::state::{Entered, LiftRun};
-
-/// All that the window shows.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Frame {
-    /// The language of all words.
-    pub language: Language,
-    /// The look of now.
-    pub look: Look,
-    /// The lifter shown; empty on the screen of all lifters.
-    pub lifter: String,
-    /// The lift shown.
-    pub lift: String,
-    /// Time of day, "18:42".
-    pub clock: String,
-    /// Who is under way, for switching in one tap; at most four, each always at the same place.
-    pub chips: Vec<Chip>,
-    /// What the button at the bottom left would do: "undo", "back"; empty when there is nothing.
-    pub undo: String,
-    /// More about it: "60 kg × 5".
-    pub undo_detail: String,
-    /// What opens the page on one's turn, "later, skip..."; empty where there is no turn.
-    pub turn: String,
-    /// A sentence that the lifter must see (something failed), or empty.
-    pub notice: String,
-    /// The screen itself.
-    pub screen: Screen,
-    /// Simulated devices drawn beside it, when that is asked for.
-    pub beside: Option<Beside>,
-    /// Rises whenever what a tap could mean has changed; a tap carries the one that it was meant
-    /// for.
-    pub number: u64,
-    /// The last tap that was answered, by its [`Meant::id`](crate::Meant).
-    pub answers: u64,
-    /// Nobody has touched it for long: it is dark, and the first touch only wakes it.
-    pub asleep: bool,
-    /// Asleep: how far all is moved to the right and down, so that nothing burns in; pixels of
-    /// the reference panel.
-    pub shift: (i8, i8),
-}
-
-/// How it stands with a lifter.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Pace {
-    /// Has not begun.
-    Fresh,
-    /// Rests; the time left is shown.
-    Resting,
-    /// Rested: their turn may come.
-    Ready,
-    /// The back moved; a decision is open.
-    Stopped,
-    /// Not there.
-    Away,
-    /// Done for today.
-    Done,
-    /// Something must be mended first (no plan, no load).
-    Blocked,
-}
-
-/// Another lifter under way.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Chip {
-    /// Name.
-    pub lifter: String,
-    /// "1:40", "ready", "back moved".
-    pub word: String,
-    /// For the look.
-    pub pace: Pace,
-    /// Whether it is the lifter whose screen this is.
-    pub shown: bool,
-}
-
-/// Which screen, with what it shows.
-#[derive(Debug, Clone, PartialEq)]
-pub enum Screen {
-    /// All lifters of the day.
-    Choose(Choose),
-    /// Rack, pins, gear, cautions, before the first rung.
-    SetUp(SetUp),
-    /// The rung of now.
-    Bar(AtTheBar),
-    /// A pad of numbers.
-    Entry(Entry),
-    /// Later, skip, longer, leave.
-    Turn(TurnPad),
-    /// What the bar holds, said by hand.
-    Holds(Holds),
-    /// Between two rungs.
-    Rest(Rest),
-    /// The back moved: end, or go on.
-    Stop(Stop),
-    /// Work loads to choose from, after the last warm-up.
-    Settle(Settle),
-    /// The lift is over.
-    End(End),
-    /// The turns of all lifters at one glance.
-    Floor(Floor),
-    /// A lifter's history of one lift.
-    History(History),
-    /// What stands behind the end of a lift.
-    Why(Why),
-    /// A meet or test day.
-    Meet(MeetPage),
-    /// Things to choose from.
-    List(List),
-    /// A page to read.
-    Page(Page),
-    /// Something is typed.
-    Typing(Typing),
-}
 
 /// The most chips.
 const CHIPS_MAX: usize = 4;
@@ -312,22 +191,5 @@ fn standing(scene: &Scene<'_>, run: &LiftRun) -> (Pace, String) {
         (Pace::Ready, Some(1)) => (pace, say.say(p::NEXT_UP)),
         (Pace::Ready, Some(at)) => (Pace::Fresh, say.place(at + 1)),
         (_, _) => (pace, word),
-    }
-}
-
-pub(crate) fn pace(scene: &Scene<'_>, run: &LiftRun) -> (Pace, String) {
-    let say = scene.language();
-    if run.is_over() {
-        return (Pace::Done, say.say(p::DONE));
-    }
-    if run.awaits_decision() {
-        return (Pace::Stopped, say.say(p::BACK_MOVED));
-    }
-    if run.attendance.away {
-        return (Pace::Away, say.say(p::AWAY));
-    }
-    match scene.rest_left(run) {
-        Some(left) => (Pace::Resting, words::minutes(left)),
-        None => (Pace::Ready, say.say(p::READY)),
     }
 }

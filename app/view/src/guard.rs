@@ -1,7 +1,7 @@
 //! Which taps count: a finger that ended one set cannot enter anything on the next face.
 //!
 //! Time comes in as milliseconds of a clock that never goes back. Refuses: what a tap means.
-use crate::frame::{Frame, Screen};
+use crate::face::{Frame, Screen};
 use crate::meaning::meaning;
 use crate::tap::{Meant, Tap};
 use std::mem::{Discriminant, discriminant};

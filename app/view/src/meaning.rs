@@ -2,8 +2,9 @@
 //!
 //! Clocks, rests left and shares run on without a tap meaning anything else; all other fields
 //! count, new ones too.
-use crate::frame::{Chip, Frame, Pace, Screen};
+use crate::face::{Chip, Frame, Screen};
 use crate::look::Look;
+use crate::pace::Pace;
 
 /// Numbers faces by their meaning.
 #[derive(Debug, Clone, Default, PartialEq)]

@@ -7,7 +7,7 @@ use crate::language::{Language, c, p};
 use crate::list::{List, ListRow, ListState};
 use crate::meet_day::{begins_in_s, kept, log};
 use crate::meet_log::{Progress, Step};
-use crate::meet_typing::CardTyped;
+use crate::meet_typed::CardTyped;
 use crate::scene::Scene;
 use crate::stage::Stage;
 use crate::tap::Tap;

@@ -2,29 +2,18 @@
 //!
 //! Refuses: a lot of 0, a weight that the table does not take; what was typed stays.
 use crate::aside::Aside;
-use crate::desk::Typing;
+use crate::desk::pad::Typing;
 use crate::desk::typing::{DIGITS, NUMBERS, after_key, keys};
 use crate::language::{c, p};
 use crate::meet_card::{Of, keep, not_taken, of};
 use crate::meet_kept::LOAD_MOST;
 use crate::meet_log::Step;
+use crate::meet_typed::CardTyped;
 use crate::scene::Scene;
 use crate::stage::Stage;
 use crate::tap::Tap;
 use domain::meet_order::LOT_MOST;
 use domain::{Command, Mass};
-
-/// What is typed for a card.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct CardTyped {
-    /// Whose.
-    starter: usize,
-    /// Whether it is the lot number, else the weight.
-    lot: bool,
-    text: String,
-    /// What was wrong with it, or empty.
-    wrong: String,
-}
 
 /// Digits of a weight with its point, at most, and of a lot number.
 const TYPED_MAX: [usize; 2] = [6, 3];

@@ -1,5 +1,5 @@
 //! All that a face is made from. Refuses: keeping anything; it borrows.
-use crate::desk::DeskNews;
+use crate::desk::news::DeskNews;
 use crate::language::Language;
 use crate::look::{Chosen, SCREEN_FILE};
 use crate::memo::Memo;

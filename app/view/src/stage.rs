@@ -3,7 +3,7 @@
 //! What is kept here is only where the eye is (the lifter chosen, a pad that is open); all that
 //! counts is in the state. Refuses: changing the state; a tap gives at most one command.
 use crate::aside::Aside;
-use crate::desk::Wish;
+use crate::desk::wish::Wish;
 use crate::scene::Scene;
 use crate::setup::asks_coach;
 use crate::tap::{HoldsTap, Tap};

@@ -2,9 +2,12 @@
 //! the coach's ruling, a kind of plate.
 //!
 //! Refuses: keeping it by halves; the main button is there once every value that is needed is.
-use super::what::{Kind, What};
+use super::place::{Act, Place, Rows};
+use super::place::{Ask, Field, Form, Of};
+use super::place::{Kind, What};
+use super::rows::{chosen, held};
+use super::wish::Wish;
 use super::wish::{Change, DayRow, DayWish, Edit, Key, quoted};
-use super::{Act, Place, Rows, Wish};
 use crate::aside::Aside;
 use crate::language::{Language, NOTES, Phrase, p};
 use crate::list::{List, ListRow, ListState};
@@ -13,53 +16,6 @@ use crate::stage::Stage;
 use chrono::NaiveDate;
 use domain::prescription::LoadWish;
 use domain::{Command, LiftNo, Mass, MassUnit, Prescription};
-
-/// What is put together.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Form {
-    of: Of,
-    unit: MassUnit,
-    fields: Vec<Field>,
-    from: Place,
-}
-
-/// What becomes of it.
-#[derive(Debug, Clone, PartialEq, Eq)]
-enum Of {
-    /// A row of the plan, in the place of row `at` of its day.
-    Row {
-        lifter: String,
-        date: NaiveDate,
-        at: Option<usize>,
-    },
-    /// The load of the next time after a lift, by the coach.
-    Ruling { no: LiftNo, title: String },
-    /// A kind of plate of a set.
-    Plate { set: String },
-}
-
-/// One value of it, as a file would have it.
-#[derive(Debug, Clone, PartialEq, Eq)]
-struct Field {
-    ask: Ask,
-    value: Option<String>,
-}
-
-/// What is asked.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Ask {
-    Lift,
-    Sets,
-    Reps,
-    Load,
-    Ladder,
-    RuledLoad,
-    Note,
-    Mass,
-    Pairs,
-    Thickness,
-    Diameter,
-}
 
 impl Ask {
     fn title(self) -> Phrase {
@@ -221,7 +177,7 @@ impl Form {
                 row: None,
             };
             rows.push((
-                super::held(say, p::OFF_THE_DAY),
+                held(say, p::OFF_THE_DAY),
                 Act::Want(Wish::Plan(Box::new(off))),
             ));
         }
@@ -289,7 +245,7 @@ impl Form {
             | Ask::Diameter => Vec::new(),
         };
         let row = |(words, value): (String, Option<String>)| {
-            let state = super::chosen(value == field.value);
+            let state = chosen(value == field.value);
             let act = Act::Go(Place::Form(Box::new(self.with(at, value))));
             (ListRow::new(String::new(), words).state(state), act)
         };

@@ -1,9 +1,12 @@
 //! The desk's front page, plans, programmes, and a gym built from nothing.
 //!
 //! Refuses: taking a plan with a fault; it is shown with the first of them.
-use super::what::{New, What};
+use super::news::PlanNews;
+use super::place::{Act, Place, Rows};
+use super::place::{New, What};
 use super::wish::Change;
-use super::{Act, DESK_FILE, PLAIN_ONCE, Place, PlanNews, Rows, Wish};
+use super::wish::Wish;
+use super::{DESK_FILE, PLAIN_ONCE};
 use super::{coach_list, left_open, people, stick};
 use crate::language::p;
 use crate::list::{ListRow, ListState};

@@ -1,7 +1,8 @@
 //! Hurt and illness of a lifter at the desk, by a tap each.
 //!
 //! Says nothing of what somebody has; that is for a clinician.
-use super::{Act, Rows};
+use super::place::{Act, Rows};
+use super::rows::chosen;
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
@@ -62,7 +63,7 @@ pub(crate) fn rows(scene: &Scene<'_>, name: &str) -> Rows {
             n => say.fill(p::list::ILL_DAYS, &[&n.to_string()]),
         };
         let row = ListRow::new(say.say(p::list::ILL), words);
-        let row = row.state(super::chosen(health.ill.contains(&ill)));
+        let row = row.state(chosen(health.ill.contains(&ill)));
         rows.push((row, tell(CoachSays::Ill(ill))));
     }
     for ill in health.ill.iter().rev().take(SHOWN) {

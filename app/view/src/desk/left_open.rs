@@ -1,5 +1,5 @@
 //! Lifts that were left open, at the desk: the coach opens one again with a tap.
-use super::{Act, Place, Rows};
+use super::place::{Act, Place, Rows};
 use crate::language::p;
 use crate::left_open::{LeftOpen, done, list};
 use crate::list::{ListRow, ListState};

@@ -1,7 +1,7 @@
 //! What the desk shows of files, devices, the door and the page; whoever owns those tells it.
 //!
 //! Refuses: any code, and looking by itself.
-use super::LanCard;
+use super::cards::LanCard;
 use super::stick_in::StickIn;
 use domain::Moment;
 

@@ -1,9 +1,13 @@
 //! Lifters at the desk: unit, rack, landmarks with a drawing of the body.
 //!
 //! Refuses: guessing a height; what nobody measured is said to be missing.
-use super::what::{Kind, New, What, value};
+use super::health;
+use super::place::{Act, Place, Rows};
+use super::place::{Kind, New, What};
+use super::rows::removing;
+use super::what::value;
+use super::wish::Wish;
 use super::wish::{Change, Edit, Key, quoted};
-use super::{Act, Place, Rows, Wish, health, removing};
 use crate::draw::HeightMark;
 use crate::drawings::mm;
 use crate::language::{Language, p};

@@ -1,5 +1,6 @@
 //! Rows that many pages of the desk have: chosen or not, held to take away, faults that are told.
-use super::{Act, Rows, Wish};
+use super::place::{Act, Rows};
+use super::wish::Wish;
 use crate::language::{Language, Phrase, p};
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;

@@ -1,8 +1,9 @@
 //! Next time at the desk: what is due for a lifter, lift by lift, and the coach's word against it.
 //!
 //! Refuses: a ruling where nothing was recorded; there the plan is the place for a load.
-use super::form::Form;
-use super::{Act, Place, Rows};
+use super::place::Form;
+use super::place::{Act, Place, Rows};
+use super::rows::chosen;
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
@@ -30,7 +31,7 @@ pub(crate) fn next_times(scene: &Scene<'_>, name: &str) -> Rows {
         let Some(last) = last else {
             return (row.state(ListState::Told), Act::Nothing);
         };
-        let state = super::chosen(decision.why == Why::Coach);
+        let state = chosen(decision.why == Why::Coach);
         let title = format!("{name}, {title}");
         let form = Form::ruling(
             last.no,

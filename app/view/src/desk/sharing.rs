@@ -1,9 +1,11 @@
 //! The page on the network at the desk: on or off, on which interface, its code, how it stands.
 //!
 //! Refuses: an address of all interfaces; the page is for one network.
-use super::what::What;
+use super::place::What;
+use super::place::{Act, Rows};
+use super::rows::chosen;
+use super::wish::Wish;
 use super::wish::{Edit, Key};
-use super::{Act, Rows, Wish, chosen};
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;

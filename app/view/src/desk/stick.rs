@@ -2,8 +2,11 @@
 //! second place.
 //!
 //! Refuses: a part of a stick; a wish about one that is no longer in.
-use super::{Act, Errand, Place, Rows, StickNews, Wish, held_named, told};
-use crate::desk::stick_in::{StickChange, StickIn};
+use super::news::StickNews;
+use super::place::{Act, Place, Rows};
+use super::rows::{held_named, told};
+use super::stick_in::{StickChange, StickIn};
+use super::wish::{Errand, Wish};
 use crate::language::{Language, p};
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;

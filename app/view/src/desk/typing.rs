@@ -1,9 +1,12 @@
 //! What is typed at the desk: the code, a number with its unit, a name. A pad of our own.
 //!
 //! Refuses: values that cannot be read; it says so and keeps what was typed.
-use super::what::{Kind, New, What};
+use super::pad::Typing;
+use super::place::Place;
+use super::place::Typed;
+use super::place::{Kind, New, What};
+use super::wish::Wish;
 use super::wish::{Change, Edit, quoted};
-use super::{Place, Wish};
 use crate::aside::Aside;
 use crate::desk::gym;
 use crate::language::{Language, Phrase, p};
@@ -23,40 +26,6 @@ const LETTERS: [&str; 3] = ["ABCDEFGHIJKLMNOP", "QRSTUVWXYZÄÖÜß -", "1234567
 /// Letters of a name, and figures of a number, at most.
 const NAME_MAX: usize = 24;
 const NUMBER_MAX: usize = 8;
-
-/// The screen on which something is typed.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Typing {
-    /// "Tevita, lockout".
-    pub title: String,
-    /// What is asked, or what was wrong.
-    pub hint: String,
-    /// Whether the hint is a fault.
-    pub wrong: bool,
-    /// As typed so far, in the language's signs.
-    pub typed: String,
-    /// "mm"; empty for names.
-    pub unit: String,
-    /// The keys, in order; a tap is a row of that number.
-    pub keys: Vec<String>,
-    /// The button after the keys: another unit, other letters; empty for none.
-    pub other: String,
-    /// The button after that: "delete".
-    pub delete: String,
-    /// The main button: "keep"; empty where the last figure is enough.
-    pub main: String,
-}
-
-/// Something under way on the pad.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Typed {
-    what: What,
-    text: String,
-    /// Which unit, or which page of letters.
-    page: usize,
-    wrong: bool,
-    pub(crate) from: Place,
-}
 
 impl Typed {
     pub(crate) fn new(what: What, from: Place) -> Self {

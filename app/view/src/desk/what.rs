@@ -1,48 +1,9 @@
 //! What can be typed at the desk, and how a number is read.
 //!
 //! Refuses: values that cannot be read; whether they make sense, the files' checker says.
-use super::form::Form;
+use super::place::{Kind, What};
 use super::wish::{Edit, Key};
 use domain::{Length, Mass, MassUnit};
-
-/// What is typed.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) enum What {
-    /// A new code.
-    Code,
-    /// A new code for the page on the network.
-    PageCode,
-    /// A value of an entry.
-    Value {
-        title: String,
-        edit: Edit,
-        kind: Kind,
-        /// Which unit stands first.
-        unit: usize,
-        /// Whether it is one more of a list.
-        more: bool,
-    },
-    /// A value of something that is put together.
-    Field {
-        title: String,
-        form: Box<Form>,
-        at: usize,
-        kind: Kind,
-    },
-    /// A name of something new.
-    Name(New),
-}
-
-/// Of what kind a value is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum Kind {
-    Length,
-    Mass,
-    /// A mass, or a percentage.
-    Load,
-    Percent,
-    Count,
-}
 
 impl Kind {
     pub(super) const fn units(self) -> &'static [&'static str] {
@@ -105,16 +66,6 @@ impl What {
             Self::Field { .. } | Self::Code | Self::PageCode | Self::Name(_) => 0,
         }
     }
-}
-
-/// What is new.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) enum New {
-    Lifter,
-    Rack,
-    Bar,
-    /// A gym from nothing; then, with its name, its first lifter.
-    Gym(Option<String>),
 }
 
 /// A value of an entry of a file, to be typed.
