@@ -41,6 +41,7 @@ pub mod next;
 pub mod order;
 pub mod past;
 pub mod place;
+pub mod planned_odd;
 pub mod plausible;
 pub mod prescription;
 pub mod programme;

@@ -2,7 +2,6 @@
 //! lifter's.
 //!
 //! Decides nothing: the coach says whether such a row is meant.
-use crate::day::planned_load;
 use crate::gym::Gym;
 use crate::lift::Lift;
 use crate::lifter::Lifter;
@@ -68,26 +67,6 @@ pub fn odd(
     // A warm-up's worth in either unit is no slip.
     let meant = meant.filter(|own| is_over(*own, supports, LIGHT_PERCENT));
     meant.map(|_| Odd::OtherUnit(supports))
-}
-
-/// What looks wrong of a row as the plan has it, with the load that it is about; loads that follow
-/// from what is due or from the day are looked at on the day.
-#[must_use]
-pub fn odd_row(gym: &Gym, state: &State, row: &Prescription) -> Option<(Option<Mass>, Odd)> {
-    let lifter = gym.lifters.iter().find(|l| l.name == row.lifter)?;
-    let loads = row.groups().filter_map(|group| {
-        let load = planned_load((gym, state), lifter, row, group)?;
-        let odd = odd(
-            (gym, state),
-            lifter,
-            &row.lift,
-            (group.reps.least, load),
-            row.date,
-        )?;
-        Some((Some(load), odd))
-    });
-    let reps = odd_reps(row).map(|odd| (None, odd));
-    loads.chain(reps).next()
 }
 
 /// Whether a row asks for more reps of work than [`REPS_MAX`].

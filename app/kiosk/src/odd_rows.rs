@@ -1,7 +1,8 @@
 //! Rows of a plan that look wrong beside the record, told by name before the plan is taken.
 //!
 //! Decides nothing: at the rack such a load waits for the coach's word.
-use domain::plausible::{Odd, odd_row};
+use domain::planned_odd::odd_row;
+use domain::plausible::Odd;
 use domain::{Gym, Mass, MassUnit, Prescription, State};
 use plan::{Fault, Weight, words};
 use std::collections::BTreeMap;
