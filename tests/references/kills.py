@@ -53,8 +53,9 @@ def events(data):
 
 
 def settled(rows):
-    """Whether the face had answered all that was entered."""
-    return not rows or rows[-1][1] in ("screen_shown", "clock_anchored")
+    """Whether the face had answered all that was entered; a start alone answers nothing."""
+    kinds = [kind for _, kind, _, _ in rows if kind != "clock_anchored"]
+    return not kinds or kinds[-1] == "screen_shown"
 
 
 def shown(rows):
