@@ -89,6 +89,7 @@ pub(crate) fn board(say: Language, board: Option<&Board>) -> Markup {
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 noscript { meta http-equiv="refresh" content="3"; }
                 title { (say.pick(w::FLOOR)) }
+                link rel="icon" href="/icon.svg" type="image/svg+xml";
                 link rel="stylesheet" href="/board.css";
                 script src="/board.js" defer {}
             }

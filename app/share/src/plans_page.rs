@@ -43,7 +43,7 @@ pub(crate) fn one(say: Language, plan: &PlanIn, shown: &Shown) -> Markup {
     html! {
         (head(say, name(plan), Nav::Coach(Tab::Plan), shown.today.as_ref()))
         (notice(shown))
-        p { (say.pick(w::NOTHING_TAKEN_YET)) }
+        h2 { (say.pick(w::NOTHING_TAKEN_YET)) }
         (said_of(say, &plan.read))
         @if plan.read.can_take {
             form class="order" method="post" action=(address("/coach/plans", &plan.read.id)) {

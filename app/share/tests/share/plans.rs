@@ -120,7 +120,7 @@ async fn a_file_is_shown_as_understood_and_taken_by_a_second_press() {
     let page = gym.text(&to).await;
     for words in [
         "<h1>&lt;march&gt;.csv</h1>",
-        "Nothing is taken yet",
+        "Nothing is taken yet.</h2>",
         "401 rows",
         "(odd)",
         "Mon 9 Mar 2026",
