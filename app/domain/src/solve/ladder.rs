@@ -21,7 +21,7 @@
 //! Of several plans of least cost: the fewest pair moves. Of those, read from the first rung
 //! and from the inside: the heaviest plate first (of equal masses the quicker to handle, then
 //! the thinner); a plate before none; and a plate's longest stay first. That leaves one plan,
-//! whatever the order of [`Equipment::plates`].
+//! whatever the order of [`Equipment::plates`](crate::solve::Equipment::plates).
 use self::effort::Effort;
 use super::equipment::refusal;
 use super::{Change, Constraint, Refusal, change};
