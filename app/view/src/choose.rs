@@ -1,8 +1,7 @@
 //! The screen of all lifters: big tiles.
 use crate::drawings;
 use crate::language::{Language, p};
-use crate::pace::Pace;
-use crate::pace::pace;
+use crate::pace::{Pace, pace};
 use crate::scene::Scene;
 use crate::spot::place;
 use domain::day::NoSheet;

@@ -1,6 +1,5 @@
 //! The day sheet in plain text, for a terminal or a printer. Refuses: more than 100 columns.
-use crate::language::whole_mm;
-use crate::language::{Language, c};
+use crate::language::{Language, c, whole_mm};
 use crate::split;
 use crate::words;
 use chrono::NaiveDate;

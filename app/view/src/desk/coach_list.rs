@@ -1,6 +1,5 @@
 //! The coach's list at the desk: who waits comes first; a tap rules, or says that a load is meant.
-use super::place::Form;
-use super::place::{Act, Place, Rows};
+use super::place::{Act, Form, Place, Rows};
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::next_all;

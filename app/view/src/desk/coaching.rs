@@ -2,12 +2,10 @@
 //! figures of next time for one lifter.
 //!
 //! Refuses: writing a programme's days and lifts; those are the file's.
-use super::place::{Act, Place, Rows};
-use super::place::{Kind, What};
+use super::place::{Act, Kind, Place, Rows, What};
 use super::rows::chosen;
 use super::what::value;
-use super::wish::Wish;
-use super::wish::{Change, Edit, Key, list, quoted};
+use super::wish::{Change, Edit, Key, Wish, list, quoted};
 use crate::language::{Language, Phrase, p};
 use crate::list::ListRow;
 use crate::scene::Scene;

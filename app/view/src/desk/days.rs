@@ -1,8 +1,7 @@
 //! The plan written on the screen: whose, which day, and the rows of that day.
 //!
 //! Refuses: days that are over, and days beyond the next two weeks; a file does those.
-use super::place::Form;
-use super::place::{Act, Place, Rows};
+use super::place::{Act, Form, Place, Rows};
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;

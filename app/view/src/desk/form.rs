@@ -2,12 +2,9 @@
 //! the coach's ruling, a kind of plate.
 //!
 //! Refuses: keeping it by halves; the main button is there once every value that is needed is.
-use super::place::{Act, Place, Rows};
-use super::place::{Ask, Field, Form, Of};
-use super::place::{Kind, What};
+use super::place::{Act, Ask, Field, Form, Kind, Of, Place, Rows, What};
 use super::rows::{chosen, held};
-use super::wish::Wish;
-use super::wish::{Change, DayRow, DayWish, Edit, Key, quoted};
+use super::wish::{Change, DayRow, DayWish, Edit, Key, Wish, quoted};
 use crate::aside::Aside;
 use crate::language::{Language, NOTES, Phrase, p};
 use crate::list::{List, ListRow, ListState};

@@ -2,10 +2,8 @@
 //!
 //! Refuses: taking a plan with a fault; it is shown with the first of them.
 use super::news::PlanNews;
-use super::place::{Act, Place, Rows};
-use super::place::{New, What};
-use super::wish::Change;
-use super::wish::Wish;
+use super::place::{Act, New, Place, Rows, What};
+use super::wish::{Change, Wish};
 use super::{DESK_FILE, PLAIN_ONCE};
 use super::{coach_list, left_open, people, stick};
 use crate::language::p;

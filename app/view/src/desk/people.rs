@@ -2,12 +2,10 @@
 //!
 //! Refuses: guessing a height; what nobody measured is said to be missing.
 use super::health;
-use super::place::{Act, Place, Rows};
-use super::place::{Kind, New, What};
+use super::place::{Act, Kind, New, Place, Rows, What};
 use super::rows::removing;
 use super::what::value;
-use super::wish::Wish;
-use super::wish::{Change, Edit, Key, quoted};
+use super::wish::{Change, Edit, Key, Wish, quoted};
 use crate::draw::HeightMark;
 use crate::drawings::mm;
 use crate::language::{Language, p};

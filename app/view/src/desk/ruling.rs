@@ -1,8 +1,7 @@
 //! Next time at the desk: what is due for a lifter, lift by lift, and the coach's word against it.
 //!
 //! Refuses: a ruling where nothing was recorded; there the plan is the place for a load.
-use super::place::Form;
-use super::place::{Act, Place, Rows};
+use super::place::{Act, Form, Place, Rows};
 use super::rows::chosen;
 use crate::language::p;
 use crate::list::{ListRow, ListState};

@@ -1,11 +1,9 @@
 //! The page on the network at the desk: on or off, on which interface, its code, how it stands.
 //!
 //! Refuses: an address of all interfaces; the page is for one network.
-use super::place::What;
-use super::place::{Act, Rows};
+use super::place::{Act, Rows, What};
 use super::rows::chosen;
-use super::wish::Wish;
-use super::wish::{Edit, Key};
+use super::wish::{Edit, Key, Wish};
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;

@@ -1,13 +1,10 @@
 //! Racks, bars and plates at the desk: each figure as measured, each to be typed anew.
 //!
 //! Refuses: figures of steel; those are what makers stated, and stay in the file.
-use super::place::Form;
-use super::place::{Act, Place, Rows};
-use super::place::{Kind, New, What};
+use super::place::{Act, Form, Kind, New, Place, Rows, What};
 use super::rows::removing;
 use super::what::value;
-use super::wish::Wish;
-use super::wish::{Change, Edit, Key, quoted};
+use super::wish::{Change, Edit, Key, Wish, quoted};
 use crate::language::{Language, Phrase, p};
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;

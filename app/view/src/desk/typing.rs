@@ -2,11 +2,8 @@
 //!
 //! Refuses: values that cannot be read; it says so and keeps what was typed.
 use super::pad::Typing;
-use super::place::Place;
-use super::place::Typed;
-use super::place::{Kind, New, What};
-use super::wish::Wish;
-use super::wish::{Change, Edit, quoted};
+use super::place::{Kind, New, Place, Typed, What};
+use super::wish::{Change, Edit, Wish, quoted};
 use crate::aside::Aside;
 use crate::desk::gym;
 use crate::language::{Language, Phrase, p};

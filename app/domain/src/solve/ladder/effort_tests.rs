@@ -2,8 +2,7 @@
 use super::{Effort, Found};
 use crate::length::Length;
 use crate::mass::{Mass, MassUnit};
-use crate::solve::ladder::prepare::Ready;
-use crate::solve::ladder::prepare::prepare;
+use crate::solve::ladder::prepare::{Ready, prepare};
 use crate::solve::ladder::price::Wide;
 use crate::solve::ladder::{Problem, Wish, plan_within};
 use crate::solve::{Equipment, PairKind, Refusal};
