@@ -5,6 +5,7 @@ use crate::event::Fact;
 use crate::lift_no::LiftNo;
 use crate::mass::Mass;
 use crate::state::State;
+use alloc::string::String;
 
 /// The word, if it can be said.
 ///
@@ -12,11 +13,7 @@ use crate::state::State;
 /// [`Refusal`] without a note or with a long one, for somebody fit who is not hurt, for an
 /// illness that ends before it begins, for a load out of range.
 pub(super) fn checked(mut word: CoachWord, state: &State) -> Result<CoachWord, Refusal> {
-    word.note = word.note.trim().into();
-    let long = word.note.chars().count();
-    if long == 0 || long > NOTE_MAX {
-        return Err(Refusal::NoteLength(long));
-    }
+    word.note = noted(&word.note)?;
     match &word.what {
         CoachSays::Fit => {
             let health = state.health.get(&word.lifter);
@@ -46,10 +43,15 @@ pub(super) fn override_next(
         return Err(Refusal::NothingDecided);
     }
     load_in_range(load)?;
-    let long = note.trim().chars().count();
-    if long == 0 || long > NOTE_MAX {
-        return Err(Refusal::NoteLength(long));
-    }
-    let note = note.trim().into();
+    let note = noted(note)?;
     Ok(Fact::NextOverridden { no, load, note })
+}
+
+/// The coach's words, if there are some and not too many.
+fn noted(note: &str) -> Result<String, Refusal> {
+    let note = note.trim();
+    match note.chars().count() {
+        1..=NOTE_MAX => Ok(note.into()),
+        long => Err(Refusal::NoteLength(long)),
+    }
 }
