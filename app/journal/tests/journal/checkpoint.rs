@@ -13,6 +13,7 @@ use proptest::collection::vec;
 use proptest::prelude::*;
 use sha2::{Digest as _, Sha256};
 use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;
 use tempfile::TempDir;
@@ -230,4 +231,36 @@ fn the_lines_are_those_of_this_format() {
     let sum = Sha256::digest(lines.join("\n"));
     let sum: String = sum.iter().map(|byte| format!("{byte:02x}")).collect();
     insta::assert_snapshot!(format!("{} {sum}", lines.len()), @"350 f2559f5c4be9e464e22f2317e3371319fc32f41781852a048d4063e445e36042");
+}
+
+/// What a programme's queue counts: each day that is kept is one on which that lift was begun.
+#[test]
+fn days_of_lifts_long_over_are_those_on_which_they_were_done() {
+    let events = season(5, 400);
+    let (mut begun, mut named) = (BTreeSet::new(), BTreeMap::new());
+    for event in &events {
+        match &event.fact {
+            Fact::LiftBegun { no, sheet } => {
+                let name = (sheet.lifter.clone(), sheet.lift.clone());
+                begun.insert((name.0.clone(), name.1.clone(), sheet.date));
+                named.insert(*no, name);
+            }
+            // A guessed date that was put right.
+            Fact::LiftRedated { no, date } => {
+                let (lifter, lift) = named[no].clone();
+                begun.insert((lifter, lift, *date));
+            }
+            _ => {}
+        }
+    }
+    let state = State::replay(&events);
+    let mut kept = 0;
+    for (lifter, past) in &state.past.lifters {
+        for (date, lift) in past.done() {
+            let day = (lifter.clone(), lift.to_owned(), date);
+            assert!(begun.contains(&day), "{day:?} was none");
+            kept += 1;
+        }
+    }
+    assert!(kept > 100, "only {kept} days are kept");
 }
