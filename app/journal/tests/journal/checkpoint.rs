@@ -239,18 +239,15 @@ fn days_of_lifts_long_over_are_those_on_which_they_were_done() {
     let events = season(5, 400);
     let (mut begun, mut named) = (BTreeSet::new(), BTreeMap::new());
     for event in &events {
-        match &event.fact {
-            Fact::LiftBegun { no, sheet } => {
-                let name = (sheet.lifter.clone(), sheet.lift.clone());
-                begun.insert((name.0.clone(), name.1.clone(), sheet.date));
-                named.insert(*no, name);
-            }
-            // A guessed date that was put right.
-            Fact::LiftRedated { no, date } => {
-                let (lifter, lift) = named[no].clone();
-                begun.insert((lifter, lift, *date));
-            }
-            _ => {}
+        if let Fact::LiftBegun { no, sheet } = &event.fact {
+            let name = (sheet.lifter.clone(), sheet.lift.clone());
+            begun.insert((name.0.clone(), name.1.clone(), sheet.date));
+            named.insert(*no, name);
+        }
+        // A guessed date that was put right.
+        if let Fact::LiftRedated { no, date } = &event.fact {
+            let (lifter, lift) = named[no].clone();
+            begun.insert((lifter, lift, *date));
         }
     }
     let state = State::replay(&events);
