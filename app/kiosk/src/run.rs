@@ -40,22 +40,22 @@ const LOOK_TICKS: u32 = 4;
 /// # Errors
 /// [`KioskError`] when folder or journal cannot be used.
 pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
+    let (inputs, inbox) = channel();
+    signals::start(inputs.clone());
     let _alone = folder.alone()?;
     if let Some(told) = folder.open_to_others() {
         tracing::warn!("{told}");
     }
     let mut kiosk = match Kiosk::open(folder, Box::new(SystemClock)) {
         Ok(kiosk) => kiosk,
-        Err(why) => return trouble::wait(folder, why),
+        Err(why) => return trouble::wait(folder, why, inbox),
     };
-    let (inputs, inbox) = channel();
     let desk = Desk::new(folder.path(), milliseconds());
     let lan = Lan::of(&kiosk, folder, desk.clone());
     lan.share(&mut kiosk);
     prove(folder, kiosk.believed(), &inputs)?;
     let coach_desk = CoachDesk::open(&kiosk, folder, lan.desk.clone(), inputs.clone());
     lan::start(lan.clone());
-    signals::start(inputs.clone());
     outside::start(folder, inputs.clone());
     let mut desks = Desks { coach_desk, lan };
     if let Some(place) = &kiosk.config().backup {

@@ -6,23 +6,32 @@ use crate::clock::SystemClock;
 use crate::desk;
 use crate::error::KioskError;
 use crate::folder::Folder;
+use crate::input::Input;
 use crate::kiosk::Kiosk;
 use crate::watch::spawn_once;
 use crate::watchdog::{self, Beat};
 use std::convert::Infallible;
 use std::os::unix::process::CommandExt as _;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::mpsc::Receiver;
 use std::time::Duration;
 use view::{Frame, Language};
 
 /// Between two tries.
 const TRY: Duration = Duration::from_secs(3);
 
-/// Shows why the kiosk cannot start until it can, and begins anew then. Where there is no display
-/// either, the error is handed back, for whoever started the process.
+/// Shows why the kiosk cannot start until it can, and begins anew then; ends when `inbox` asks for
+/// that. Where there is no display either, the error is handed back, for whoever started the
+/// process.
 ///
 /// # Errors
 /// `why`, or the window's.
-pub(crate) fn wait(folder: &Folder, why: KioskError) -> Result<(), KioskError> {
+pub(crate) fn wait(
+    folder: &Folder,
+    why: KioskError,
+    inbox: Receiver<Input>,
+) -> Result<(), KioskError> {
     if ui::open_backend().is_err() {
         return Err(why);
     }
@@ -37,10 +46,15 @@ pub(crate) fn wait(folder: &Folder, why: KioskError) -> Result<(), KioskError> {
         drop(drawn.0.post(move |_| window.beat()));
     });
     let (handle, folder) = (face.handle(), folder.clone());
+    let asked = Arc::new(AtomicBool::new(false));
+    let ends = asked.clone();
     let tries = move || {
         let mut told = why.to_string();
         loop {
-            std::thread::sleep(TRY);
+            // Nothing else can be asked of a kiosk that has not started.
+            if let Ok(Input::Quit) = inbox.recv_timeout(TRY) {
+                return ends.store(true, Ordering::Relaxed);
+            }
             beat.beat();
             match Kiosk::open(&folder, Box::new(SystemClock)) {
                 Ok(_) => return,
@@ -58,6 +72,9 @@ pub(crate) fn wait(folder: &Folder, why: KioskError) -> Result<(), KioskError> {
     drop(tries.map_err(KioskError::file("start thread"))?);
     face.show().map_err(failed)?;
     ui::run_event_loop().map_err(failed)?;
+    if asked.load(Ordering::Relaxed) {
+        return Ok(());
+    }
     Err(begin_anew())
 }
 

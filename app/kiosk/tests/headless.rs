@@ -156,3 +156,26 @@ fn a_record_that_somebody_wrote_to_is_found_and_made_anew_by_the_running_kiosk()
     );
     assert!(kiosk.interrupted().is_some_and(|ended| ended.success()));
 }
+
+#[test]
+fn a_kiosk_that_is_asked_to_end_while_it_starts_ends_well() {
+    let data = tempfile::tempdir().expect("a folder");
+    let held = data.path().join("kiosk.lock");
+    for start in 0..5 {
+        let mut kiosk = Kiosk::start(data.path());
+        // As soon as it has touched its folder, long before it can answer anybody.
+        for _ in 0..10_000 {
+            if held.exists() {
+                break;
+            }
+            std::thread::sleep(Duration::from_millis(1));
+        }
+        assert!(held.exists(), "start {start}: the folder is not taken");
+        let ended = kiosk.interrupted();
+        assert!(
+            ended.is_some_and(|status| status.success()),
+            "start {start}: {ended:?}"
+        );
+        std::fs::remove_file(&held).expect("nobody holds it");
+    }
+}
