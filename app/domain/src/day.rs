@@ -10,7 +10,7 @@ use crate::lift::{Lift, Start, to_step};
 use crate::lifter::Lifter;
 use crate::mass::{Mass, MassUnit};
 use crate::next::Due;
-use crate::next::here::decision;
+use crate::next::here::{TrackOf, decision};
 use crate::next::outing::Outing;
 use crate::next::outings::outings;
 use crate::place::place;
@@ -102,7 +102,7 @@ pub(crate) fn entries(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate
     };
     let planned = state.plan.get(&(date, lifter.name.clone()));
     if let Some(rows) = planned.filter(|rows| !rows.is_empty()) {
-        let next = |row: &Prescription| decision(gym, state, lifter, &row.lift, row.track(), date);
+        let next = |row: &Prescription| decision(gym, state, lifter, TrackOf::row(row), date);
         return rows.iter().map(|row| entry(row, next(row), None)).collect();
     }
     match fill(gym, state, lifter, date) {

@@ -14,6 +14,7 @@ use chrono::NaiveDate;
 pub mod away;
 pub mod coach_list;
 pub mod here;
+mod made;
 pub mod outing;
 pub mod outings;
 mod reason;

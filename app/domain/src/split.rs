@@ -291,7 +291,7 @@ fn way_back(
     let written = lifter.bests.iter().find(|(lift, _)| *lift == rule.lift);
     let written = written.map(|(_, best)| *best);
     let best = written.max(state.best(&lifter.name, &rule.lift));
-    let loads = best.and_then(|best| loads(gym, lifter, &rule.lift, best));
+    let loads = best.and_then(|best| loads(gym, lifter, (&rule.lift, None), best));
     let load = |share: u32| {
         let ng = i128::from(best?.ng()) * i128::from(share) / 10_000;
         loads.as_ref()?.at_most(mass(ng))

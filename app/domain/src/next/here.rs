@@ -1,5 +1,6 @@
 //! Next time with the bar and plates of a lifter's rack. Refuses: lifts and racks that the gym
 //! does not have.
+use super::made::made;
 use super::outing::Outing;
 use super::outings::outings;
 use super::spacing::spacing;
@@ -11,6 +12,7 @@ use crate::lift_no::LiftNo;
 use crate::lifter::Lifter;
 use crate::mass::Mass;
 use crate::past::PastOuting;
+use crate::prescription::Prescription;
 use crate::solve::loads::Loads;
 use crate::state::{LiftRun, State};
 use crate::track::Track;
@@ -18,6 +20,29 @@ use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::string::String;
 use alloc::vec::Vec;
 use chrono::{Days, NaiveDate};
+
+/// What is asked about: a lift in a track, and the bar that it is to be made of.
+#[derive(Debug, Clone, Copy)]
+pub struct TrackOf<'a> {
+    /// The lift.
+    pub lift: &'a str,
+    /// The track.
+    pub track: Track,
+    /// The bar, by its name; the lift's own where nobody says another, or it is gone.
+    pub bar: Option<&'a str>,
+}
+
+impl<'a> TrackOf<'a> {
+    /// What a row asks about.
+    #[must_use]
+    pub fn row(row: &'a Prescription) -> Self {
+        Self {
+            lift: &row.lift,
+            track: row.track(),
+            bar: row.bar.as_deref(),
+        }
+    }
+}
 
 /// What is due on `date` for a lifter's lift in a track, from all that was done before;
 /// `None` the first time, or when the gym misses something. What was recorded stands, so that a
@@ -28,13 +53,12 @@ pub fn decision(
     gym: &Gym,
     state: &State,
     lifter: &Lifter,
-    lift: &str,
-    track: Track,
+    of: TrackOf<'_>,
     date: NaiveDate,
 ) -> Option<Due> {
-    let past = of_track(outings(state, &lifter.name, lift, date), track);
+    let past = of_track(outings(state, &lifter.name, of.lift, date), of.track);
     let last = past.last()?;
-    let around = Around::of(gym, state, lifter, (lift, track), &past, date)?;
+    let around = Around::of(gym, state, lifter, of, &past, date)?;
     let season = around.season();
     let mut standing = decide(&season, &past)?;
     let recorded = state.lifts.get(&last.no).and_then(|run| run.next.as_ref());
@@ -43,7 +67,7 @@ pub fn decision(
         None => Due::by_rule(standing.decision),
     };
     standing.decision = due.decision;
-    let decision = standing.on(&season, &around.family, date);
+    let decision = made(standing.on(&season, &around.family, date), &season);
     Some(Due {
         decision,
         asks: due.asks || decision.why.asks_coach(),
@@ -62,7 +86,11 @@ pub fn decided(gym: &Gym, state: &State, run: &LiftRun) -> Option<Decided> {
     let mut past = outings(state, &sheet.lifter, &sheet.lift, day_after);
     past.retain(|outing| (outing.date, outing.no) <= (this.date, this.no));
     let past = of_track(past, this.track());
-    let of = (sheet.lift.as_str(), this.track());
+    let of = TrackOf {
+        lift: &sheet.lift,
+        track: this.track(),
+        bar: Some(&sheet.bar.name),
+    };
     let around = Around::of(gym, state, lifter, of, &past, day_after)?;
     let season = around.season();
     let decision = decide(&season, &past)?.decision;
@@ -89,10 +117,11 @@ impl Around {
         gym: &Gym,
         state: &State,
         lifter: &Lifter,
-        (lift, track): (&str, Track),
+        of: TrackOf<'_>,
         past: &[Outing],
         date: NaiveDate,
     ) -> Option<Self> {
+        let TrackOf { lift, track, bar } = of;
         let health = state.health.get(&lifter.name);
         Some(Self {
             rule: gym.coaching.rule(&lifter.name, lift),
@@ -103,7 +132,7 @@ impl Around {
             hurt: health
                 .and_then(|health| health.hurt.as_ref())
                 .map(|hurt| hurt.since),
-            loads: loads(gym, lifter, lift, heaviest(past)?)?,
+            loads: loads(gym, lifter, (lift, bar), heaviest(past)?)?,
         })
     }
 
@@ -200,10 +229,18 @@ fn heaviest(past: &[Outing]) -> Option<Mass> {
     each.max()
 }
 
-/// The loads of the bar and plates that a lifter's lift is done with, up to well over `heaviest`.
-pub(crate) fn loads(gym: &Gym, lifter: &Lifter, lift: &str, heaviest: Mass) -> Option<Loads> {
+/// The loads of a bar by its name, else of the one that a lifter's lift is done with, and of the
+/// plates of their rack, up to well over `heaviest`.
+pub(crate) fn loads(
+    gym: &Gym,
+    lifter: &Lifter,
+    (lift, named): (&str, Option<&str>),
+    heaviest: Mass,
+) -> Option<Loads> {
     let lift = gym.lifts.iter().find(|l| l.name == lift)?;
-    let (bar, plates) = loaded_with(gym, lifter, lift)?;
+    let (usual, plates) = loaded_with(gym, lifter, lift)?;
+    let there = named.and_then(|name| gym.bars_at(&lifter.rack).find(|bar| bar.name == name));
+    let bar = there.unwrap_or(usual);
     let equipment = equipment(bar, plates);
     equipment.check().ok()?;
     let plates: Vec<_> = equipment.plates.iter().map(|plate| plate.mass).collect();
@@ -239,8 +276,14 @@ pub fn all_due(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Ve
         let tracks: BTreeSet<Track> = past.iter().map(Outing::track).collect();
         for track in tracks {
             let past = of_track(past.clone(), track);
-            let due = decision(gym, state, lifter, &lift.name, track, date);
             let last = past.last().and_then(|last| state.lifts.get(&last.no));
+            // Nobody says here what it will be done with: as the last time.
+            let of = TrackOf {
+                lift: &lift.name,
+                track,
+                bar: last.map(|run| run.sheet.bar.name.as_str()),
+            };
+            let due = decision(gym, state, lifter, of, date);
             all.extend(due.map(|due| LiftDue {
                 lift: lift.name.clone(),
                 track,

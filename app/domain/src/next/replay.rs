@@ -203,7 +203,11 @@ fn answered(outing: &Outing, track: &mut Track) {
 /// What was due, where less was lifted: a lighter day that somebody chose. A long spell of them is
 /// what the track follows from.
 fn light(season: &Season<'_>, outing: &Outing, track: &mut Track) -> Option<Mass> {
-    let Some(due) = track.due.filter(|due| outing.load < *due) else {
+    // The next below is no choice where the bar does not make what was due.
+    let is_lighter = |due: &Mass| {
+        outing.load < *due && season.loads.at_most_in_any_step(*due) != Some(outing.load)
+    };
+    let Some(due) = track.due.filter(is_lighter) else {
         track.light = None;
         return None;
     };

@@ -38,7 +38,7 @@ pub(super) fn again(wished: Mass, from: Mass, loads: &Loads) -> Mass {
 
 /// The load nearest to `wished` that is above `from` and at most [`RAISE_MOST`] over it; where
 /// there is none, the smallest step that the plates make, if it is not too coarse.
-fn raised(from: Mass, wished: Mass, limits: &Limits, loads: &Loads) -> Option<Mass> {
+pub(super) fn raised(from: Mass, wished: Mass, limits: &Limits, loads: &Loads) -> Option<Mass> {
     let most = more(from, RAISE_MOST);
     let nearest = loads.nearest(wished).filter(|load| *load > from);
     let nearest = match nearest {

@@ -6,7 +6,7 @@ use super::{Done, Due, Pace, Programme, Standing, blocks};
 use crate::gym::Gym;
 use crate::lifter::Lifter;
 use crate::next::Due as NextDue;
-use crate::next::here::decision;
+use crate::next::here::{TrackOf, decision};
 use crate::next::outing::Outing;
 use crate::prescription::{LoadWish, Prescription, SetGroup};
 use crate::state::State;
@@ -56,14 +56,12 @@ pub fn fill(gym: &Gym, state: &State, lifter: &Lifter, date: NaiveDate) -> Optio
         }
     };
     let rows = works.into_iter().map(|work| {
-        let next = decision(
-            gym,
-            state,
-            lifter,
-            &work.lift,
-            Track::of_reps(work.reps),
-            date,
-        );
+        let of = TrackOf {
+            lift: &work.lift,
+            track: Track::of_reps(work.reps),
+            bar: work.bar.as_deref(),
+        };
+        let next = decision(gym, state, lifter, of, date);
         let due = next.as_ref().map(|next| LoadWish::Mass(next.decision.load));
         let load = due.unwrap_or(work.first);
         let row = Prescription {
@@ -106,7 +104,7 @@ fn of_blocks(
     let light = on.block.light(on.week);
     let rows = on.day.lifts.iter().filter_map(|own| {
         let row = blocks::row(own, on.week, &lifter.name, date)?;
-        let next = decision(gym, state, lifter, &own.lift, row.track(), date);
+        let next = decision(gym, state, lifter, TrackOf::row(&row), date);
         let due = next.as_ref().map(|next| next.decision.load);
         let lift = gym.lifts.iter().find(|lift| lift.name == own.lift);
         let step = lift.and_then(|lift| lift.step_for(lifter.unit));

@@ -221,8 +221,11 @@ fn after_range(reps: [u8; 3]) -> (Why, Mass) {
         &life.gym,
         &life.state,
         ines,
-        "rack pull",
-        Track::of_reps(3),
+        domain::next::here::TrackOf {
+            lift: "rack pull",
+            track: Track::of_reps(3),
+            bar: None,
+        },
         date(7),
     )
     .expect("due");
@@ -295,8 +298,11 @@ fn harder_than_asked_is_not_raised() {
             &life.gym,
             &life.state,
             ines,
-            "rack pull",
-            Track::of_reps(5),
+            domain::next::here::TrackOf {
+                lift: "rack pull",
+                track: Track::of_reps(5),
+                bar: None,
+            },
             date(7),
         );
         due.expect("due").decision

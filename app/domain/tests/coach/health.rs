@@ -60,8 +60,11 @@ fn an_illness_eases_sooner_and_cannot_end_before_it_begins() {
             &life.gym,
             &life.state,
             ines,
-            "rack pull",
-            domain::Track::of_reps(5),
+            domain::next::here::TrackOf {
+                lift: "rack pull",
+                track: domain::Track::of_reps(5),
+                bar: None,
+            },
             date(26),
         );
         due.expect("due").decision

@@ -17,6 +17,7 @@ mod health;
 mod manner;
 mod next;
 mod not_made;
+mod other_bar;
 mod place;
 mod plausible;
 mod programme;

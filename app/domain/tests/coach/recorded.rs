@@ -23,8 +23,11 @@ fn due(life: &Life, days: u64) -> domain::next::Due {
         &life.gym,
         &life.state,
         ines,
-        "rack pull",
-        domain::Track::of_reps(5),
+        domain::next::here::TrackOf {
+            lift: "rack pull",
+            track: domain::Track::of_reps(5),
+            bar: None,
+        },
         date(days),
     );
     due.expect("something is due")

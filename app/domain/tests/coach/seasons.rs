@@ -138,8 +138,11 @@ fn verdicts(season: &Season, lift: &str) -> Vec<Verdict> {
             gym,
             &season.life.state,
             &gym.lifters[0],
-            lift,
-            domain::Track::of_reps(reps(lift)),
+            domain::next::here::TrackOf {
+                lift,
+                track: domain::Track::of_reps(reps(lift)),
+                bar: None,
+            },
             date,
         )
     };
