@@ -156,7 +156,7 @@ fn the_german_names_of_lifts_are_read() {
         lifts: domain::lift_shipped::lifts(),
         ..domain::Gym::default()
     };
-    let german = view::language::every_shipped_word();
+    let german = view::language::every_shipped_word(view::Language::German);
     for lift in &gym.lifts {
         let word = german.iter().find(|(english, _)| *english == lift.name);
         let (_, word) = word.expect("in German");

@@ -3,18 +3,18 @@
 //!
 //! Refuses: carrying an order out; an order without the code; an order about what is no longer
 //! there.
-use crate::counter_stick::{counted, said_of};
+use crate::counter_stick::said_of;
 use crate::html::{foot, head};
 use crate::masthead::{Nav, Tab};
 use crate::programme::Laid;
 use crate::words as w;
 use maud::{Markup, html};
 use std::sync::Arc;
+use text::Said;
 use tokio::sync::oneshot;
 use view::Language;
 use view::coach_deed::Undone;
 use view::desk::{Errand, PlanIn, StickIn};
-use view::language::Said;
 use view::next_all;
 use view::next_all::CoachLine;
 
@@ -120,8 +120,7 @@ impl Told {
             Self::Took(rows) => say.fill(w::TOOK, &[&rows.to_string()]),
             Self::NotTaken(why) => say.fill(w::NOT_TAKEN, &[why.to(say)]),
             Self::Handed => say.say(w::NOTHING_TAKEN_YET),
-            Self::TookPlan(1) => say.say(w::TOOK_ROW),
-            Self::TookPlan(rows) => say.fill(w::TOOK_ROWS, &[&rows.to_string()]),
+            Self::TookPlan(rows) => say.count(w::TOOK_ROWS, *rows),
             Self::PlanGone => say.say(w::PLAN_GONE),
             Self::PlanFaults => say.say(w::PLAN_FAULTS),
             Self::GymChanged => say.say(w::GYM_CHANGED),
@@ -148,7 +147,7 @@ impl Told {
 }
 
 /// Why nothing came of what a coach did.
-const fn undone(why: &Undone) -> view::language::Phrase {
+const fn undone(why: &Undone) -> text::Phrase {
     match why {
         Undone::Already => w::ALREADY,
         Undone::Stale => w::STALE,
@@ -221,7 +220,7 @@ fn due_part(say: Language, lines: &[CoachLine]) -> Markup {
 
 fn copies_part(say: Language, counter: &Counter) -> Markup {
     let count = if counter.has_place {
-        counted(say, counter.copies_count, (w::COPY, w::COPIES_COUNT))
+        say.count(w::COPIES_COUNT, counter.copies_count)
     } else {
         say.say(w::NO_PLACE)
     };
@@ -258,7 +257,7 @@ fn stick_part(say: Language, stick: &StickIn) -> Markup {
 }
 
 /// A button with its code: each order asks for it again.
-fn order(say: Language, order: &str, about: &str, words: view::language::Phrase) -> Markup {
+fn order(say: Language, order: &str, about: &str, words: text::Phrase) -> Markup {
     html! {
         form class="order" method="post" action="/coach/desk" {
             input type="hidden" name="order" value=(order);

@@ -2,14 +2,14 @@
 //! odd or wrong, what taking them would change.
 use crate::words as w;
 use maud::{Markup, html};
+use text::Said;
 use view::Language;
 use view::desk::{StickChange, StickIn};
-use view::language::{Phrase, Said};
 
 pub(crate) fn said_of(say: Language, stick: &StickIn) -> Markup {
     let word = |read: &Result<usize, Vec<Said>>| match read {
-        Ok(rows) => counted(say, *rows, (w::ROW, w::ROWS)),
-        Err(faults) => counted(say, faults.len(), (w::FAULT, w::FAULTS)),
+        Ok(rows) => say.count(w::ROWS, *rows),
+        Err(faults) => say.count(w::FAULTS, faults.len()),
     };
     html! {
         @for (name, read) in &stick.plans {
@@ -25,14 +25,6 @@ pub(crate) fn said_of(say: Language, stick: &StickIn) -> Markup {
     }
 }
 
-/// "1 row", "24 rows".
-pub(crate) fn counted(say: Language, n: usize, (one, many): (Phrase, Phrase)) -> String {
-    match n {
-        1 => say.say(one),
-        n => say.fill(many, &[&n.to_string()]),
-    }
-}
-
 /// "Tevita: Tue 1 Dec 2026 to Tue 22 Dec 2026, 4 new days, 1 changed day".
 fn change_words(say: Language, change: &StickChange) -> String {
     let (first, last) = change.days;
@@ -42,14 +34,14 @@ fn change_words(say: Language, change: &StickChange) -> String {
         say.fill(w::SPAN, &[&say.short_day(first), &say.short_day(last)])
     };
     let parts = [
-        (change.new, (w::NEW_DAY, w::NEW_DAYS)),
-        (change.changed, (w::CHANGED_DAY, w::CHANGED_DAYS)),
-        (change.same, (w::SAME_DAY, w::SAME_DAYS)),
+        (change.new, w::NEW_DAYS),
+        (change.changed, w::CHANGED_DAYS),
+        (change.same, w::SAME_DAYS),
     ];
     let parts: Vec<String> = parts
         .into_iter()
         .filter(|(n, _)| *n > 0)
-        .map(|(n, words)| counted(say, n, words))
+        .map(|(n, words)| say.count(words, n))
         .collect();
     say.fill(w::CHANGE, &[&change.lifter, &span, &parts.join(", ")])
 }

@@ -74,4 +74,3 @@ pub use serve::{ShareError, bind, converse, serve};
 pub use sessions::LINK_MS;
 pub use stream::Places;
 pub use tls::{Identity, Standing, TlsError, identity};
-pub use words::every_page_phrase;

@@ -2,8 +2,8 @@
 use crate::programme::Today;
 use crate::words as w;
 use maud::{Markup, html};
+use text::Phrase;
 use view::Language;
-use view::language::Phrase;
 
 /// Whose eyes a page is for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -1,5 +1,5 @@
 //! What a coach sees of plans that were handed in. Plain HTML; it prints.
-use crate::counter_stick::{counted, said_of};
+use crate::counter_stick::said_of;
 use crate::html::{address, foot, head};
 use crate::masthead::{Nav, Tab};
 use crate::programme::Today;
@@ -85,7 +85,7 @@ fn rows(say: Language, plan: &PlanIn) -> Markup {
     let (shown, all) = (plan.rows.len(), plan.rows_count);
     html! {
         @if !plan.rows.is_empty() {
-            h2 { (say.pick(w::UNDERSTOOD)) " " span class="count" { (counted(say, all, (w::ROW, w::ROWS))) } }
+            h2 { (say.pick(w::UNDERSTOOD)) " " span class="count" { (say.count(w::ROWS, all)) } }
             table class="plan all" {
                 thead { tr {
                     th scope="col" { (say.pick(w::DAY)) }

@@ -5,8 +5,8 @@ use crate::words as w;
 use axum::http::{HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse, Response};
 use serde::Serialize;
+use text::Phrase;
 use view::Language;
-use view::language::Phrase;
 
 /// A status and what its reader may know of the reason.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -206,14 +206,9 @@ fn summed(say: Language, sets: &[SetRow]) -> Option<LastLift> {
         .count();
     let moved = sets.iter().find_map(|set| set.back_moved_at);
     let load = say.mass(heaviest.load, heaviest.unit);
-    let mut words = vec![match sets.len() {
-        1 => say.fill(w::ONE_WORK_SET, &[&load]),
-        n => say.fill(w::WORK_SETS, &[&n.to_string(), &load]),
-    }];
-    match short {
-        0 => {}
-        1 => words.push(say.say(w::SHORT_IN_ONE)),
-        n => words.push(say.fill(w::SHORT_IN, &[&n.to_string()])),
+    let mut words = vec![say.fill(w::WORK_SETS, &[&sets.len().to_string(), &load])];
+    if short > 0 {
+        words.push(say.count(w::SHORT_IN, short));
     }
     words.push(match moved {
         Some(rep) => say.fill(w::BACK_MOVED_AT, &[&rep.to_string()]),

@@ -85,7 +85,7 @@ fn ruling(say: Language, line: &CoachLine) -> Markup {
                     select name="note" {
                         option value="" { (say.pick(w::NO_REASON)) }
                         @for reason in reasons() {
-                            option value=(reason.english) { (say.pick(*reason)) }
+                            option value=(Language::English.pick(*reason)) { (say.pick(*reason)) }
                         }
                     }
                 }

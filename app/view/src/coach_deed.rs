@@ -2,7 +2,7 @@
 //! desk, and the command that it comes to: the same as from there.
 //!
 //! Refuses: rules of its own, a ruling about a line that is no longer as it was shown.
-use crate::language::{NOTES, Phrase, p};
+use crate::language::{Language, NOTES, Phrase, p};
 use crate::next_all::CoachLine;
 use chrono::NaiveDate;
 use domain::coach_word::{CoachSays, CoachWord, Health};
@@ -184,7 +184,7 @@ fn in_reach(day: NaiveDate, today: NaiveDate) -> Result<(), Undone> {
 
 fn note(deed: &CoachDeed) -> String {
     match deed.note.trim() {
-        "" => p::list::NOTE_ON_PAGE.english.to_owned(),
+        "" => Language::English.say(p::list::NOTE_ON_PAGE),
         note => note.to_owned(),
     }
 }

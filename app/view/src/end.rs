@@ -190,15 +190,11 @@ fn sum(say: Language, run: &LiftRun, passed: &[Entered]) -> String {
         })
         .collect();
     let minutes = seconds_at_it(run).div_ceil(60);
-    let plural = |n: usize, one, many| match n {
-        1 => say.say(one),
-        n => say.fill(many, &[&n.to_string()]),
-    };
-    let reps = sets.iter().sum::<u32>().to_string();
+    let reps = sets.iter().sum::<u32>() as usize;
     [
-        plural(sets.len(), p::ONE_SET, p::SETS),
-        say.fill(p::REPS_IN_ALL, &[&reps]),
-        plural(minutes as usize, p::ONE_MINUTE, p::MINUTES),
+        say.count(p::SETS, sets.len()),
+        say.count(p::REPS_IN_ALL, reps),
+        say.count(p::MINUTES, minutes as usize),
     ]
     .join(", ")
 }

@@ -60,7 +60,7 @@ pub struct MeetCall {
 }
 
 /// The attempts, each with its weight or unit.
-const ATTEMPTS: [Phrase; ROUNDS] = [c::T_OPENER, c::T_SECOND, c::T_THIRD];
+const ATTEMPTS: [Phrase<1>; ROUNDS] = [c::T_OPENER, c::T_SECOND, c::T_THIRD];
 /// The most calls that are shown.
 pub const CALLS_MAX: usize = 3;
 

@@ -154,7 +154,7 @@ pub fn all_due_doc(
                 .as_ref()
                 .and_then(|(_, track)| Some(track.name?.as_str().to_owned())),
             reps: line.of.as_ref().map(|(_, track)| track.reps),
-            state: state_of(&line.concern).english,
+            state: Language::English.pick(state_of(&line.concern)),
             ask_coach: line.concern.waits(),
             why: because(say, line),
             due: line.due.as_ref().map(|due| due_doc(say, due, line.unit)),

@@ -208,18 +208,14 @@ pub fn next_text(say: Language, doc: &NextDoc) -> String {
 
 /// The figures of a rule in one line.
 fn figures(say: Language, rule: &RuleDoc) -> String {
-    let count = |n: u8, one, many| match n {
-        1 => say.say(one),
-        n => say.fill(many, &[&n.to_string()]),
-    };
     say.fill(
         c::D_FIGURES,
         &[
             &say.number(&rule.step),
-            &count(rule.tries, c::D_ONE_TRY, c::D_TRIES),
+            &say.count(c::D_TRIES, rule.tries.into()),
             &rule.moved_tries.to_string(),
             &say.number(&rule.drop),
-            &count(rule.drops, c::D_ONE_DROP, c::D_DROPS),
+            &say.count(c::D_DROPS, rule.drops.into()),
             &say.number(&rule.reset),
             &rule.away_days.to_string(),
             &say.number(&rule.away),

@@ -1,36 +1,15 @@
 //! The pages in each language: every phrase is there, none of another shows, one is chosen and
 //! kept.
 use crate::gym::{CODE, Gym, HOST, ask_with, cookie, kg, march, post, text, two_days};
+use ::text::Said;
+use ::text::keys::of_page;
 use domain::prescription::LoadWish;
 use domain::{Hold, MassUnit};
-use share::{Night, every_page_phrase};
-use std::collections::BTreeSet;
+use share::Night;
 use view::Language;
 use view::desk::{StickChange, StickIn};
-use view::language::Said;
 
 const GERMAN: &str = "pinladder-language=de";
-
-fn gaps(text: &str) -> BTreeSet<&str> {
-    text.match_indices('{')
-        .map(|(at, _)| text[at..].split_inclusive('}').next().unwrap_or_default())
-        .collect()
-}
-
-/// Phrases that are one word in both languages.
-const ALIKE: [&str; 5] = ["Plan", "Coach", "Code", "Stick", "{0}: {1}, {2}"];
-
-#[test]
-fn every_phrase_is_there_in_both_languages_with_the_same_gaps() {
-    let phrases = every_page_phrase();
-    assert!(phrases.len() > 80, "only {} phrases", phrases.len());
-    for (key, phrase) in phrases {
-        assert_eq!(gaps(phrase.english), gaps(phrase.german), "{key}");
-        assert!(!phrase.german.trim().is_empty(), "{key}");
-        let alike = phrase.english == phrase.german;
-        assert_eq!(alike, ALIKE.contains(&phrase.english), "{key}");
-    }
-}
 
 /// Two days, a plan, a stick, a night without a copy, a day of a programme.
 fn busy() -> Gym {
@@ -102,7 +81,7 @@ fn read(page: &str) -> Vec<String> {
 }
 
 /// The parts of a phrase between its gaps that are words.
-fn parts(phrase: &'static str) -> impl Iterator<Item = &'static str> {
+fn parts(phrase: &str) -> impl Iterator<Item = &str> {
     phrase
         .split(['{', '}'])
         .step_by(2)
@@ -172,35 +151,34 @@ async fn a_page_in_german_says_nothing_in_english_and_the_other_way_round() {
             let lang = format!("<html lang=\"{}\">", language.code());
             assert!(page.contains(&lang), "{target}: {page}");
             let texts = read(page);
-            for (key, phrase) in every_page_phrase() {
-                let (own, other) = match language {
-                    Language::English => (phrase.english, phrase.german),
-                    Language::German => (phrase.german, phrase.english),
-                };
-                // The same sign may be another phrase's word in this language.
-                let is_ours = |part: &str| {
-                    every_page_phrase().iter().any(|(_, any)| {
-                        let ours = match language {
-                            Language::English => any.english,
-                            Language::German => any.german,
-                        };
-                        ours.contains(part)
-                    })
-                };
-                for part in parts(other).filter(|part| !own.contains(part) && !is_ours(part)) {
+            // The same sign may be another phrase's word in this language.
+            let ours: Vec<String> = of_page()
+                .iter()
+                .map(|row| language.template(*row))
+                .collect();
+            let others = Language::ALL.into_iter().filter(|other| other != language);
+            for (other, row) in
+                others.flat_map(|other| of_page().into_iter().map(move |row| (other, row)))
+            {
+                let said = other.template(row);
+                for part in parts(&said).filter(|part| !ours.iter().any(|own| own.contains(part))) {
                     let found = texts.iter().find(|text| text.contains(part));
-                    assert_eq!(found, None, "{target} in {language:?}, {key}: {part:?}");
+                    assert_eq!(
+                        found, None,
+                        "{target} in {language:?}, {}: {part:?}",
+                        row.key
+                    );
                 }
             }
         }
     }
     // Most of the table was seen: this test looks at what it claims to.
     let seen: String = all[1].1.iter().map(|(_, page)| page.as_str()).collect();
-    let is_seen = |phrase: &'static str| parts(phrase).all(|part| seen.contains(part));
-    let count = every_page_phrase()
-        .iter()
-        .filter(|(_, phrase)| is_seen(phrase.german))
-        .count();
+    let is_seen = |row: &::text::Row| {
+        let phrase = Language::German.template(*row);
+        parts(&phrase).all(|part| seen.contains(part))
+    };
+    let count = of_page().iter().filter(|row| is_seen(row)).count();
     assert!(count > 70, "only {count} phrases were seen");
 }
 

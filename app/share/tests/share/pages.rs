@@ -10,9 +10,9 @@ use serde_json::Value;
 use share::{Board, BoardRack, BoardTurn};
 use std::future::poll_fn;
 use std::pin::Pin;
+use text::Said;
 use tower::ServiceExt as _;
 use view::desk::{Errand, StickIn};
-use view::language::Said;
 
 /// Twelve weeks of one lift, the back moved in one of them.
 fn season() -> Gym {

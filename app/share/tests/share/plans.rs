@@ -8,9 +8,9 @@ use share::{Order, Told};
 use std::pin::Pin;
 use std::sync::{Arc, Mutex};
 use std::task::{Context, Poll};
+use text::Said;
 use tower::ServiceExt as _;
 use view::desk::{Errand, PlanIn, PlanInRow, StickIn};
-use view::language::Said;
 
 const KIND: &str = "multipart/form-data; boundary=line";
 

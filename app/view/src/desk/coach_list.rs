@@ -1,6 +1,6 @@
 //! The coach's list at the desk: who waits comes first; a tap rules, or says that a load is meant.
 use super::place::{Act, Form, Place, Rows};
-use crate::language::p;
+use crate::language::{Language, p};
 use crate::list::{ListRow, ListState};
 use crate::next_all;
 use crate::scene::Scene;
@@ -86,6 +86,6 @@ fn meant(line: &CoachLine) -> Act {
             date: *date,
             load: *load,
         },
-        note: p::list::NOTE_AT_DESK.english.to_owned(),
+        note: Language::English.say(p::list::NOTE_AT_DESK),
     })))
 }

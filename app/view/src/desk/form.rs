@@ -229,7 +229,7 @@ impl Form {
                 [own].into_iter().chain(all).collect()
             }
             Ask::Note => {
-                let note = |note: &Phrase| (say.say(*note), Some(note.english.to_owned()));
+                let note = |note: &Phrase| (say.say(*note), Some(Language::English.say(*note)));
                 NOTES.iter().map(note).collect()
             }
             Ask::Sets

@@ -3,7 +3,7 @@
 //! Says nothing of what somebody has; that is for a clinician.
 use super::place::{Act, Rows};
 use super::rows::chosen;
-use crate::language::p;
+use crate::language::{Language, p};
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
 use chrono::Days;
@@ -32,7 +32,7 @@ pub(crate) fn rows(scene: &Scene<'_>, name: &str) -> Rows {
         Act::Tell(Command::SayCoach(Box::new(CoachWord {
             lifter: name.to_owned(),
             what,
-            note: p::list::NOTE_AT_DESK.english.to_owned(),
+            note: Language::English.say(p::list::NOTE_AT_DESK),
         })))
     };
     let health = scene.state.health.get(name).cloned().unwrap_or_default();

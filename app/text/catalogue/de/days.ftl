@@ -1,0 +1,11 @@
+days-left-open = offen geblieben
+days-left-open-closed = offen geblieben, am nächsten Tag beendet
+days-left-open-hint = was getan ist, gilt; tippen, um heute damit weiterzumachen
+days-left-open-none = nichts ist offen geblieben
+days-left-open-row = { $a }, { $b }, { $c }: { $d }, offen geblieben
+days-left-open-told = { $a } von { $b }: { $c }, offen geblieben; der Coach kann sie wieder öffnen
+days-reopened = { $a }: { $b } von { $c } ist wieder offen; weiter geht es am Rack
+days-clock-unset = die Uhr ist nicht gestellt; bis dahin ist das Datum geraten
+days-x-not-left-open = diese Übung ist nicht offen geblieben; wähl eine, die es ist
+days-x-left-open = die Übung ist offen geblieben und am nächsten Tag beendet worden; der Coach kann sie wieder öffnen
+days-x-date-known = das Datum dieser Übung ist bekannt; es bleibt

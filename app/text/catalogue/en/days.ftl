@@ -1,0 +1,11 @@
+days-left-open = left open
+days-left-open-closed = left open, closed the next day
+days-left-open-hint = what was done stands; tap one to go on with it today
+days-left-open-none = nothing was left open
+days-left-open-row = { $a }, { $b }, { $c }: { $d }, left open
+days-left-open-told = { $a } of { $b }: { $c }, left open; the coach can open it again
+days-reopened = { $a }: the { $b } of { $c } is open again; go on with it at the rack
+days-clock-unset = the clock is not set; today's date is a guess until it is
+days-x-not-left-open = that lift was not left open; choose one that was
+days-x-left-open = the lift was left open and closed the next day; the coach can open it again
+days-x-date-known = the date of that lift is known; it stays

@@ -1,0 +1,132 @@
+//! Keys of a coach's head: what is due and why, splitting, the single, a meet.
+use crate::phrase::keys;
+
+keys! {
+    // What stands behind the end of a lift.
+    WHY "why";
+    ADVICE "advice";
+    NEXT_TIME_TITLE "next-time-title";
+    SINGLE_TITLE "single-title";
+    SPLIT_TITLE "split-title";
+    BACK_TITLE "back-title";
+    ADVICE_WAITS "advice-waits" a;
+    // What is due, without the load.
+    UP_BY "up-by" a b;
+    AGAIN "again" a;
+    LEAST_AGAIN "least-again" a;
+    DOWN_BY "down-by" a b;
+    COACH_RULED "coach-ruled" a;
+    DUE_OF "due-of" a b c;
+    DUE_LAST "due-last" a b;
+    // Sets by their reps, and a day of the year.
+    FIVES "fives";
+    SETS_OF_REPS "sets-of-reps" a;
+    JOINED "joined" a b;
+    // When to split. Common practice, no source.
+    S_TOO_FEW "s-too-few" a b;
+    S_NONE_WELL "s-none-well" a b;
+    S_LIGHT "s-light" a b c d;
+    S_RISING "s-rising" a b c;
+    S_TEST_NEAR "s-test-near" a b c;
+    S_SPLIT "s-split" a b;
+    S_STAY "s-stay" a;
+    S_STAY_UNTIL "s-stay-until" a b c d;
+    S_BACK "s-back" a b;
+    S_SLOW "s-slow" a b c d e f g;
+    S_RISE "s-rise" a;
+    S_FALL "s-fall" a;
+    S_NO_RECORD "s-no-record" a;
+    S_BACK_DAY "s-back-day" a b c;
+    S_BACK_SHARE "s-back-share" a b c d;
+    S_BACK_ROW "s-back-row";
+    KEY "key";
+    HEAVY_FROM "heavy-from" a;
+    // Estimates of the single.
+    FROM_TO "from-to" a b;
+    SINGLE_FROM "single-from" a;
+    SINGLE_HEAD "single-head" a b c d;
+    SINGLE_LINE "single-line" a b;
+    // What is due, as a text.
+    D_FOR "d-for" a b;
+    D_NOTHING "d-nothing";
+    D_DUE "d-due";
+    D_RULES "d-rules";
+    D_RULE "d-rule";
+    D_SINGLE "d-single";
+    D_SETS "d-sets" a b;
+    D_TRIES "d-tries" a;
+    D_DROPS "d-drops" a;
+    D_FIGURES "d-figures" a b c d e f g h;
+    // Measuring. Common practice, no source.
+    M_INTRO "m-intro";
+    M_TUBEROSITY "m-tuberosity";
+    M_PATELLA "m-patella";
+    M_MID_THIGH "m-mid-thigh";
+    M_LOCKOUT "m-lockout";
+    M_MM "m-mm" a;
+    M_ESTIMATE "m-estimate" a b;
+    M_NOT_MEASURED "m-not-measured";
+    M_WRITE "m-write";
+    M_ABOVE_FLOOR "m-above-floor" a;
+    // A meet or a test day.
+    T_CAUTION "t-caution";
+    T_HEAD "t-head" a b c d e f;
+    T_NOW "t-now";
+    T_IN "t-in" a;
+    T_EACH_SIDE "t-each-side" a;
+    T_AFTER "t-after" a;
+    T_MEET_DAY "t-meet-day";
+    T_IN_WORD "t-in-word";
+    T_NOTHING_COMES "t-nothing-comes";
+    T_SOONER "t-sooner";
+    T_LATER "t-later";
+    T_BEGIN "t-begin";
+    T_ATTEMPT_OVER "t-attempt-over";
+    T_NEXT_FLIGHT "t-next-flight";
+    T_NOT_BEGUN "t-not-begun" a;
+    T_OVER "t-over" a b c d;
+    T_OPENER "t-opener" a;
+    T_TAP "t-tap" a;
+    T_AFTER_ABOUT "t-after-about" a;
+    T_RECKONED "t-reckoned";
+    T_ROUND "t-round" a b;
+    T_GOOD "t-good";
+    T_NO_LIFT "t-no-lift";
+    T_WAS_GOOD "t-was-good";
+    T_PASSED "t-passed";
+    T_SECOND "t-second" a;
+    T_THIRD "t-third" a;
+    T_UNDECLARED "t-undeclared";
+    T_WITHOUT "t-without" a;
+    T_CARDS "t-cards";
+    T_CARDS_VALUE "t-cards-value";
+    T_SO_FAR "t-so-far";
+    T_THE_OPENER "t-the-opener";
+    T_THE_SECOND "t-the-second";
+    T_THE_THIRD "t-the-third";
+    T_ANOTHER "t-another";
+    T_ANOTHER_FIRST "t-another-first";
+    T_LOT "t-lot";
+    T_NO_LOT "t-no-lot";
+    T_SAME_LOT "t-same-lot" a;
+    T_PASSES "t-passes";
+    T_LEAVES "t-leaves";
+    T_TYPE_LOT "t-type-lot";
+    T_TYPE_LOAD "t-type-load";
+    T_CHANGES_LEFT "t-changes-left" a;
+    T_DECLARE_IN "t-declare-in" a b;
+    T_BY_ITSELF "t-by-itself" a;
+    T_CARD_OVER "t-card-over";
+    T_LOADED "t-loaded";
+    T_BELOW "t-below" a;
+    T_LATE "t-late" a;
+    T_NO_CHANGE "t-no-change" a;
+    T_OF_BEST "t-of-best" a b;
+    T_NEW_BEST "t-new-best" a;
+    T_NO_BEST "t-no-best";
+    T_PLACE "t-place" a;
+    T_PLACE_ABOUT "t-place-about" a;
+    T_LEFT_OUT "t-left-out";
+    T_NO_TIME "t-no-time" a;
+    PARTIAL "partial";
+}

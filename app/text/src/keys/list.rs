@@ -1,0 +1,41 @@
+//! Keys of the coach's list, and of hurt and illness.
+use crate::phrase::keys;
+
+keys! {
+    FOR_ALL "list-for-all" a;
+    NOBODY "list-nobody";
+    HURT "list-hurt";
+    HURT_SINCE "list-hurt-since" a b;
+    WRONG "list-wrong";
+    WRONG_ON "list-wrong-on" a b c;
+    UNTRIED_ON "list-untried-on" a b;
+    MANY_REPS_ON "list-many-reps-on" a b c;
+    WRONG_TAP "list-wrong-tap";
+    OVER "list-over";
+    STUCK "list-stuck";
+    ANEW "list-anew";
+    WAITS "list-waits";
+    DIFFERS "list-differs";
+    DIFFERS_ON "list-differs-on" a b c;
+    AWAY "list-away";
+    DUE "list-due";
+    TITLE "list-title";
+    HINT "list-hint";
+    WAITING "list-waiting" a;
+    NONE_WAITS "list-none-waits";
+    COACH_CODE "list-coach-code";
+    HEALTH "list-health";
+    HEALTH_HINT "list-health-hint";
+    FIT "list-fit";
+    FIT_AGAIN "list-fit-again";
+    HURT_NOW "list-hurt-now";
+    ILL "list-ill";
+    ILL_TODAY "list-ill-today";
+    ILL_DAYS "list-ill-days" a;
+    ILL_FROM_TO "list-ill-from-to" a b;
+    NOTE_AT_DESK "list-note-at-desk";
+    NOTE_ON_PAGE "list-note-on-page";
+    AS_DUE "list-as-due";
+    AS_BEFORE "list-as-before";
+    AS_PLANNED "list-as-planned";
+}

@@ -1,0 +1,61 @@
+//! Keys of whose turn it is, and of what a bar holds.
+use crate::phrase::keys;
+
+keys! {
+    // What the hands have to do.
+    EACH_SIDE "each-side";
+    TAKE_OFF_LINE "take-off-line" a;
+    PUT_ON_LINE "put-on-line" a;
+    THEN "then";
+    LOOK_FIRST "look-first";
+    STRIP_FOR_PINS "strip-for-pins" a b;
+    STRIP_FOR_HOOKS "strip-for-hooks" a b;
+    STRIP_FOR_THE_HOOKS "strip-for-the-hooks" a;
+    STRIP_FOR_FLOOR "strip-for-floor" a;
+    EACH_SIDE_HOLDS "each-side-holds" a;
+    MUST_HOLD "must-hold" a;
+    NO_PLATES "no-plates";
+    LEFT_RIGHT "left-right" a b;
+    LEFT_RIGHT_LINES "left-right-lines" a b;
+    WEIGHS "weighs" a b;
+    PLATES_ELSEWHERE "plates-elsewhere" a b;
+    LOADED "loaded";
+    BAR_HOLDS "bar-holds";
+    // What the bar holds, said by hand.
+    HOLDS_QUESTION "holds-question" a;
+    HOLDS_EMPTY "holds-empty";
+    HOLDS_WANTED "holds-wanted";
+    HOLDS_BEFORE "holds-before";
+    HOLDS_PLATES "holds-plates";
+    HOLDS_NONE "holds-none";
+    HOLDS_SAVE "holds-save";
+    HOLDS_TOTAL "holds-total" a;
+    TAKE_LAST "take-last";
+    THE_WORD "the-word";
+    // Whose turn it is.
+    TURN_PAD "turn-pad";
+    TURN_QUESTION "turn-question" a;
+    LATER "later";
+    LATER_MORE "later-more";
+    SKIP_SET "skip-set";
+    SKIP_SET_MORE "skip-set-more" a;
+    LONGER "longer";
+    LONGER_MORE "longer-more";
+    LEAVE "leave";
+    LEAVE_MORE "leave-more";
+    MINE "mine";
+    MINE_MORE "mine-more";
+    I_AM_BACK "i-am-back";
+    BACK_MORE "back-more";
+    AWAY "away";
+    ALSO_UP "also-up" a b c;
+    PASSED_OVER "passed-over" a;
+    PASSED_OVER_ONCE "passed-over-once";
+    PLACE_NEXT "place-next";
+    RESTS "rests" a;
+    RAISE "raise" a;
+    NOT_RAISED "not-raised";
+    WAITING_LOAD "waiting-load";
+    X_LONGER "x-longer" a b;
+    X_NOTHING_SAID "x-nothing-said";
+}

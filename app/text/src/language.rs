@@ -1,0 +1,75 @@
+//! The languages, and how a key is said in one.
+use crate::catalogue::{Catalogue, GAPS};
+use crate::{Phrase, Row};
+
+/// A language of the screen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Language {
+    /// English, decimal points.
+    #[default]
+    English,
+    /// German, decimal commas.
+    German,
+}
+
+impl Language {
+    /// All of them.
+    pub const ALL: [Self; 2] = [Self::English, Self::German];
+
+    /// Its code (ISO 639-1).
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::English => "en",
+            Self::German => "de",
+        }
+    }
+
+    /// Its name in itself, so that whoever speaks it finds it.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::English => "English",
+            Self::German => "Deutsch",
+        }
+    }
+
+    /// The language of a code.
+    #[must_use]
+    pub fn of_code(code: &str) -> Option<Self> {
+        Self::ALL
+            .into_iter()
+            .find(|language| language.code() == code)
+    }
+
+    /// A phrase without gaps.
+    #[must_use]
+    pub fn say(self, phrase: Phrase) -> String {
+        self.pick(phrase).to_owned()
+    }
+
+    /// As [`Language::say`], for ever.
+    #[must_use]
+    pub fn pick(self, phrase: Phrase) -> &'static str {
+        Catalogue::of(self).plain(phrase.id)
+    }
+
+    /// A row's message with its gaps as `{0}`, `{1}`, for whoever checks what is said.
+    #[must_use]
+    pub fn template(self, row: Row) -> String {
+        Catalogue::of(self).filled(row.id, row.gaps, &GAPS)
+    }
+
+    /// How many there are of something: "1 set", "3 sets".
+    #[must_use]
+    pub fn count(self, phrase: Phrase<1>, n: usize) -> String {
+        self.fill(phrase, &[&n.to_string()])
+    }
+
+    /// A phrase with its gaps filled, in the order in which its key names them. What fills a gap
+    /// is never read as a gap itself; digits alone decide between one and many.
+    #[must_use]
+    pub fn fill<const N: usize>(self, phrase: Phrase<N>, gaps: &[&str; N]) -> String {
+        Catalogue::of(self).filled(phrase.id, &phrase.gaps, gaps)
+    }
+}
