@@ -37,7 +37,12 @@ fn gaps_within(inline: &InlineExpression<String>, found: &mut BTreeSet<String>) 
         }
         InlineExpression::Placeable { expression } => gaps_of(expression, found),
         InlineExpression::StringLiteral { .. } => {}
-        other => panic!("a catalogue has words and gaps alone, not {other:?}"),
+        InlineExpression::NumberLiteral { .. }
+        | InlineExpression::FunctionReference { .. }
+        | InlineExpression::MessageReference { .. }
+        | InlineExpression::TermReference { .. } => {
+            panic!("a catalogue has words and gaps alone, not {inline:?}")
+        }
     }
 }
 
@@ -47,20 +52,21 @@ fn messages(language: Language) -> BTreeMap<String, BTreeSet<String>> {
     let resource = parsed.unwrap_or_else(|(_, faults)| panic!("{language:?}: {faults:?}"));
     let mut messages = BTreeMap::new();
     for entry in resource.body {
-        match entry {
+        match &entry {
             Entry::Message(message) => {
-                let id = message.id.name;
-                let pattern = message.value.unwrap_or_else(|| panic!("{id} says nothing"));
+                let id = &message.id.name;
+                let pattern = message.value.as_ref();
+                let pattern = pattern.unwrap_or_else(|| panic!("{id} says nothing"));
                 assert!(message.attributes.is_empty(), "{id} has attributes");
                 let mut found = BTreeSet::new();
-                gaps(&pattern, &mut found);
+                gaps(pattern, &mut found);
                 assert!(
                     messages.insert(id.clone(), found).is_none(),
                     "{language:?}: {id} twice"
                 );
             }
             Entry::Comment(_) | Entry::GroupComment(_) | Entry::ResourceComment(_) => {}
-            other => panic!("{language:?}: {other:?}"),
+            Entry::Term(_) | Entry::Junk { .. } => panic!("{language:?}: {entry:?}"),
         }
     }
     messages
