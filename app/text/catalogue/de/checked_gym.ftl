@@ -57,14 +57,14 @@ checked-a-table = eine Tabelle
 checked-a-text-in-quotes = ein Text in Anführungszeichen
 checked-not = gebraucht wird { $a }
 checked-a-text = ein Text, { $a }
-checked-a-list-2 = eine Liste, { $a }
-checked-a-table-2 = eine Tabelle, { $a }
+checked-a-list-of = eine Liste, { $a }
+checked-a-table-of = eine Tabelle, { $a }
 checked-entries-under-more-than-the = { $a } Einträge unter { $b }, mehr als höchstens { $c }
 checked-leave-some-out = lass einige weg
 checked-leave-it-out = lass es weg
 checked-leave-one-of-them-out = lass eins davon weg
 checked-add = füg { $a } hinzu
-checked-write-2 = schreib { $a } = { $b }
+checked-write-key-as-value = schreib { $a } = { $b }
 
 ## Quantities.
 checked-a-mass = ein Gewicht

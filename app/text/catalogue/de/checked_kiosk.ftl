@@ -1,9 +1,9 @@
-checked-gap-2 = { $a }
+checked-as-said = { $a }
 
 ## A stick.
 checked-more-than-plans-in-one = mehr als { $a } Pläne in einem Ordner: den Rest hat niemand angesehen
 checked-more-than-plans-the-rest = mehr als { $a } Pläne: der Rest ist nicht gelesen; nimm dafür einen weiteren Stick
-checked-gap-2x = { $a }: { $b }
+checked-place-and-what = { $a }: { $b }
 checked-for-on-which-has-too = { $a } für { $b } am { $c }, was auch { $d } hat
 checked-with-it-the-stick-has = mit ihm hat der Stick mehr Zeilen als höchstens { $a }
 checked-put-it-on-another-stick = nimm dafür einen anderen Stick, oder übernimm erst die anderen Pläne
@@ -35,7 +35,7 @@ checked-that-is-not-in-the = das steht nicht mehr in der Datei; sieh sie an
 checked-the-file-is-written-in = die Datei ist so geschrieben, dass es hier nicht zu ändern ist; ändere es dort
 
 ## The disk and the journal.
-checked-gap-2xx = { $a }: { $b }; { $c }
+checked-place-what-and-remedy = { $a }: { $b }; { $c }
 checked-free-some-space-and-try = schaff Platz und versuch es noch einmal
 checked-check-that-it-exists-and = sieh nach, ob es das gibt und du es benutzen darfst
 checked-no-home-folder-is-set = kein Home-Ordner ist gesetzt; wähl einen Datenordner mit --data DIR

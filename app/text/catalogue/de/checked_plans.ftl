@@ -1,5 +1,5 @@
 ## Any file and cell.
-checked-gap = { $a }, { $b }
+checked-place-and-cell = { $a }, { $b }
 checked-more-bytes-than-the-most = mehr Bytes als höchstens { $a }
 checked-faults-more-which-are-not = { $a } weitere Fehler, die hier nicht stehen
 checked-mend-these-first-then-check = behebe erst diese, dann prüf noch einmal
@@ -53,7 +53,7 @@ checked-a-table-that-stands-for = eine Tabelle, die für mehr als { $a } Zellen 
 checked-delete-what-stands-far-below = lösch, was weit unter oder rechts vom Plan steht
 checked-a-broken-spreadsheet = eine kaputte Tabelle ({ $a })
 checked-a-workbook-with-more-than = eine Arbeitsmappe mit mehr als { $a } Bytes Text
-checked-delete-what-is-not-plan-2 = lösch, was nicht zum Plan gehört
+checked-delete-what-is-no-plan = lösch, was nicht zum Plan gehört
 checked-a-workbook-of-sheets-more = eine Arbeitsmappe aus { $a } Blättern, mehr als höchstens { $b }
 
 ## Rows and columns.

@@ -1,6 +1,6 @@
 ## Whom, what and when.
 checked-a-row-that-says-otherwise = eine Zeile, die etwas anderes sagt als die Überschrift darüber
-checked-keep-one-of-the-two-2 = behalte eins von beiden
+checked-keep-one-of-the-two-words = behalte eins von beiden
 checked-on-what-is-headed = { $a } auf einem Blatt für { $b }
 checked-move-the-row-to-a = gib der Zeile ein eigenes Blatt, oder benenne das Blatt um
 checked-write-the-date = schreib das Datum

@@ -5,67 +5,75 @@ next-time-title = nächstes Mal
 single-title = das Maximum
 split-title = wann teilen
 back-title = der Weg zurück
-advice-waits = es gibt Rat zu: { $a }; siehe „warum“
+advice-waits = es gibt Rat zu: { $lift }; siehe „warum“
 
 ## What is due, without the load.
-up-by = { $a } mehr: { $b }
-again = noch einmal: { $a }
-least-again = noch einmal, weniger gibt es nicht: { $a }
-down-by = { $a } weniger: { $b }
-coach-ruled = der Coach: { $a }
-due-of = { $a }, { $b }: { $c }
-due-last = { $a }; zuletzt am { $b }
+up-by = { $by } mehr: { $why }
+again = noch einmal: { $why }
+least-again = noch einmal, weniger gibt es nicht: { $why }
+down-by = { $by } weniger: { $why }
+coach-ruled = der Coach: { $note }
+due-of = { $lift }, { $work }: { $due }
+due-last = { $due }; zuletzt am { $date }
 
 ## Sets by their reps, and a day of the year.
 fives = Fünfer
-sets-of-reps = { $a }er-Sätze
-joined = { $a } und { $b }
+sets-of-reps = { $reps }er-Sätze
+joined = { $first } und { $second }
 
 ## When to split. Common practice, no source.
-s-too-few = { $b }: zu wenige { $a }er-Sätze, noch ist kein Trend zu sehen
-s-none-well = { $a }: zuletzt ging kein { $b }er-Satz gut
-s-light = { $a }, { $b } bei { $c }: unter den { $d }, ab denen man ans Teilen denkt
-s-rising = { $a }, { $b } bei { $c }: es geht noch aufwärts; weiter so
-s-test-near = { $a }; aber der Test am { $b } ist nah: bleib bei { $c }
-s-split = { $a }; denk an { $b } an seiner Stelle, der Coach entscheidet
-s-stay = dabei: { $a }; dabei bleiben
-s-stay-until = dabei: { $a }; ab { $c } zurück zu { $b }, vor dem Test am { $d }
-s-back = der Test ist am { $a }; { $b } wieder aufnehmen, der Coach entscheidet
-s-slow = { $a }, { $b } bei { $c }: { $d } je Mal, wo { $e } fällig wären; { $f } von { $g } zu kurz oder mit nachgebendem Rücken
-s-rise = { $a } mehr
-s-fall = { $a } weniger
-s-no-record = noch nichts verzeichnet: { $a }
-s-back-day = { $a }: { $b } { $c }
-s-back-share = { $a }: { $b } { $c } % der Bestleistung × { $d }
+s-too-few = { $lift }: zu wenige { $reps }er-Sätze, noch ist kein Trend zu sehen
+s-none-well = { $lift }: zuletzt ging kein { $reps }er-Satz gut
+s-light = { $lift }, { $reps } bei { $load }: unter den { $heavy }, ab denen man ans Teilen denkt
+s-rising = { $lift }, { $reps } bei { $load }: es geht noch aufwärts; weiter so
+s-test-near = { $slow }; aber der Test am { $date } ist nah: bleib bei { $lift }
+s-split = { $slow }; denk an { $partials } an seiner Stelle, der Coach entscheidet
+s-stay = dabei: { $partials }; dabei bleiben
+s-stay-until = dabei: { $partials }; ab { $from } zurück zu { $lift }, vor dem Test am { $test }
+s-back = der Test ist am { $test }; { $lift } wieder aufnehmen, der Coach entscheidet
+s-slow = { $lift }, { $reps } bei { $load }: { $rate } je Mal, wo { $step } fällig wären; { $bad } von { $all } zu kurz oder mit nachgebendem Rücken
+s-rise = { $by } mehr
+s-fall = { $by } weniger
+s-no-record = noch nichts verzeichnet: { $lift }
+s-back-day = { $date }: { $lift } { $load }
+s-back-share = { $date }: { $lift } { $share } % der Bestleistung × { $reps }
 s-back-row = zurück
 key = voll: alle Wdh., Rücken hielt; Ring: Wdh. fehlen; Kreuz: Rücken gab nach; Linie: kleinste Quadrate
-heavy-from = schwer ab { $a }
+heavy-from = schwer ab { $load }
 
 ## Estimates of the single.
-from-to = { $a } bis { $b }
-single-from = nach sechs veröffentlichten Formeln, aus { $a }; an anderen Leuten gefunden
-single-head = Maximum aus { $a } × { $b }: { $c } bis { $d }, je nach Formel
-single-line = { $a } bis { $b }, je nach Formel
+from-to = { $from } bis { $to }
+single-from = nach sechs veröffentlichten Formeln, aus { $set }; an anderen Leuten gefunden
+single-head = Maximum aus { $load } × { $reps }: { $from } bis { $to }, je nach Formel
+single-line = { $from } bis { $to }, je nach Formel
 
 ## What is due, as a text.
-d-for = { $a }, für { $b }
+d-for = { $lifter }, für { $date }
 d-nothing = noch nichts gemacht, woraus etwas folgt
 d-due = dann
 d-rules = Regeln
 d-rule = Regel
 d-single = Maximum
-d-sets = { $a } Sätze zu { $b }
+d-sets =
+    { $n ->
+        [one] 1 Satz zu { $reps }
+       *[other] { $n } Sätze zu { $reps }
+    }
 d-tries =
-    { $a ->
+    { $n ->
         [one] 1 Versuch
-       *[other] { $a } Versuche
+       *[other] { $n } Versuche
     }
 d-drops =
-    { $a ->
+    { $n ->
         [one] 1 Abstieg
-       *[other] { $a } Abstiege
+       *[other] { $n } Abstiege
     }
-d-figures = { $a } dazu; { $b }, wo der Rücken nachgab { $c }, dann { $d } weniger; { $e }, dann { $f } weniger; nach mehr als { $g } Tagen Pause { $h } weniger
+d-figures =
+    { $days ->
+        [one] { $step } dazu; { $tries }, wo der Rücken nachgab { $moved }, dann { $drop } weniger; { $drops }, dann { $reset } weniger; nach mehr als 1 Tag Pause { $away } weniger
+       *[other] { $step } dazu; { $tries }, wo der Rücken nachgab { $moved }, dann { $drop } weniger; { $drops }, dann { $reset } weniger; nach mehr als { $days } Tagen Pause { $away } weniger
+    }
 
 ## Measuring. Common practice, no source.
 m-intro = in den Schuhen zum Heben, aufrecht, Gewicht auf beiden Füßen; das Band gerade vom Boden hoch; zweimal messen, die Mitte aufschreiben
@@ -73,19 +81,19 @@ m-tuberosity = der harte Höcker vorn am Schienbein, unter der Kniescheibe: Bode
 m-patella = Knie gestreckt, Schenkel locker: Boden bis zum oberen Rand der Kniescheibe
 m-mid-thigh = auf halbem Weg vom oberen Rand der Kniescheibe zur Leiste: Boden bis dorthin
 m-lockout = aufrecht mit leerer Stange in hängenden Händen: Boden bis zur Mitte der Stange
-m-mm = { $a } mm
-m-estimate = { $a } mm geschätzt, auf { $b } mm genau
+m-mm = { $mm } mm
+m-estimate = { $mm } mm geschätzt, auf { $spread } mm genau
 m-not-measured = nicht gemessen
 m-write = messen und in lifters.toml unter landmarks eintragen
-m-above-floor = { $a } über dem Boden
+m-above-floor = { $height } über dem Boden
 
 ## A meet or a test day.
 t-caution = ein Anhalt: auf die Plattform sehen, und den Kampfrichter fragen, was noch zu ändern ist
-t-head = { $a }, Eröffnung { $b } in { $c }: Versuch { $d } der Gruppe, { $e } vorbei, { $f } s je Versuch
+t-head = { $lifter }, Eröffnung { $load } in { $in }: Versuch { $attempt } der Gruppe, { $over } vorbei, { $each } s je Versuch
 t-now = jetzt
-t-in = in { $a }
-t-each-side = je Seite { $a }
-t-after = nach Versuch { $a }
+t-in = in { $time }
+t-each-side = je Seite { $plates }
+t-after = nach Versuch { $attempt }
 t-meet-day = Wettkampftag
 t-in-word = in
 t-nothing-comes = es kommt nichts mehr
@@ -94,21 +102,21 @@ t-later = eine Minute später
 t-begin = Gruppe beginnt
 t-attempt-over = Versuch vorbei
 t-next-flight = nächste Gruppe
-t-not-begun = { $a }: noch nicht begonnen
-t-over = { $a }: { $b } von { $c } Versuchen vorbei, je { $d } s
-t-opener = { $a }, Eröffnung
-t-tap = gemachten Aufwärmsatz antippen; { $a }
-t-after-about = nach etwa Versuch { $a }
+t-not-begun = { $flight }: noch nicht begonnen
+t-over = { $flight }: { $over } von { $all } Versuchen vorbei, je { $each } s
+t-opener = { $load }, Eröffnung
+t-tap = gemachten Aufwärmsatz antippen; { $caution }
+t-after-about = nach etwa Versuch { $attempt }
 t-reckoned = der Platz ist gerechnet: von den anderen ist nur die Zahl bekannt
-t-round = { $a }, Runde { $b }
+t-round = { $flight }, Runde { $round }
 t-good = gültig
 t-no-lift = ungültig
 t-was-good = gültig
 t-passed = ausgelassen
-t-second = { $a }, zweiter
-t-third = { $a }, dritter
+t-second = { $load }, zweiter
+t-third = { $load }, dritter
 t-undeclared = nicht angesagt: hier tippen
-t-without = { $a } ohne gültigen Versuch
+t-without = { $lifter } ohne gültigen Versuch
 t-cards = Ansagen
 t-cards-value = Lasten und Lose von uns
 t-so-far = bisher
@@ -119,24 +127,24 @@ t-another = andere Last
 t-another-first = jemand anders war zuerst dran
 t-lot = Los
 t-no-lot = keins
-t-same-lot = { $a } hat dasselbe: am Tisch fragen
+t-same-lot = { $lifter } hat dasselbe: am Tisch fragen
 t-passes = lässt diesen Versuch aus
 t-leaves = verlässt die Gruppe
 t-type-lot = 1 bis 999, wie gezogen, dann behalten
 t-type-load = wie am Tisch angesagt, dann behalten
-t-changes-left = angesagt; Änderungen übrig: { $a }
-t-declare-in = ansagen in { $a }; sonst sind es { $b }
-t-by-itself = die Minute ist um: am Tisch sind es { $a }, wenn nichts angesagt wurde
+t-changes-left = angesagt; Änderungen übrig: { $n }
+t-declare-in = ansagen in { $time }; sonst sind es { $load }
+t-by-itself = die Minute ist um: am Tisch sind es { $load }, wenn nichts angesagt wurde
 t-card-over = kein Versuch mehr
 t-loaded = die Hantel ist geladen: keine Änderung mehr
-t-below = die Hantel wird nicht leichter: { $a } oder mehr
-t-late = ab { $a } vor der Gruppe steht die Eröffnung; den Kampfrichter fragen
-t-no-change = Änderungen, die der Tisch nimmt: { $a }; den Kampfrichter fragen
-t-of-best = { $a } % der Bestleistung, { $b }
-t-new-best = { $a } über der Bestleistung
+t-below = die Hantel wird nicht leichter: { $load } oder mehr
+t-late = ab { $time } vor der Gruppe steht die Eröffnung; den Kampfrichter fragen
+t-no-change = Änderungen, die der Tisch nimmt: { $n }; den Kampfrichter fragen
+t-of-best = { $share } % der Bestleistung, { $best }
+t-new-best = { $by } über der Bestleistung
 t-no-best = noch keine Bestleistung
-t-place = Versuch { $a } von jetzt an
-t-place-about = etwa Versuch { $a } von jetzt an
+t-place = Versuch { $n } von jetzt an
+t-place-about = etwa Versuch { $n } von jetzt an
 t-left-out = fällt aus
-t-no-time = { $a }: keine Zeit dafür
+t-no-time = { $load }: keine Zeit dafür
 partial = bei einem Teilzug vergleichen sie dich nur mit dir selbst und sagen sonst nichts voraus

@@ -13,14 +13,18 @@ not-read = das ist nicht zu lesen; noch einmal
 plans = Pläne
 plans-hint = aus dem Ordner „plans“; ein Plan ersetzt, was für seine Leute und Tage stand
 no-plans = im Ordner „plans“ liegt kein Plan
-take-plan = { $a } nehmen
-plan-rows = { $a } Zeilen, kein Fehler
-plan-taken = der Plan { $a } gilt jetzt
+take-plan = { $name } nehmen
+plan-rows =
+    { $n ->
+        [one] 1 Zeile, kein Fehler
+       *[other] { $n } Zeilen, kein Fehler
+    }
+plan-taken = der Plan { $name } gilt jetzt
 lifters = Leute
 new-lifter = jemand Neues
 first-lifter = die erste Person
 add = dazu
-measured-of = { $a } von { $b } Marken gemessen
+measured-of = { $n } von { $all } Marken gemessen
 landmarks-hint = Höhen über dem Boden, in den Schuhen zum Heben
 not-yet-measured = nicht gemessen
 unit = Einheit
@@ -28,7 +32,11 @@ rack = Rack
 racks = Racks
 new-rack = neues Rack
 measure-hint = jede Zahl messen; antippen, um sie neu einzugeben
-holes = { $a } Löcher
+holes =
+    { $n ->
+        [one] 1 Loch
+       *[other] { $n } Löcher
+    }
 first-hole = Boden bis Loch 1
 spacing = Loch zu Loch
 hole-count = Löcher
@@ -46,13 +54,29 @@ condition-hint = auf den Bolzen liegt die ausgemusterte
 straight = gerade
 retired = ausgemustert
 plates = Scheiben
-kinds = { $a } Sorten
-pairs = { $a } Paare
-pairs-of = Paare zu { $a }
+kinds =
+    { $n ->
+        [one] 1 Sorte
+       *[other] { $n } Sorten
+    }
+pairs =
+    { $n ->
+        [one] 1 Paar
+       *[other] { $n } Paare
+    }
+pairs-of = Paare zu { $plate }
 programmes = Programme
 programmes-hint = ihre Tage und Übungen stehen in programme.toml
-days = { $a } Tage
-weeks = { $a } Wochen
+days =
+    { $n ->
+        [one] 1 Tag
+       *[other] { $n } Tage
+    }
+weeks =
+    { $n ->
+        [one] 1 Woche
+       *[other] { $n } Wochen
+    }
 sharing = Seite im Netz
 sharing-hint = was hier geändert wird, gilt sofort
 interface = Adresse
@@ -69,18 +93,18 @@ tls = TLS
 tls-on-by-tap = wer in diesem Netz ist, kann den Code des Coachs mitlesen; tippen schaltet es ein
 lan-by-itself = von selbst, weil andere Geräte die Seite erreichen: ihre Adresse beginnt mit https
 certificate = Zertifikat
-lan-stale = das bisherige gilt weiter: { $a }
-lan-ends = sein letzter Tag ist { $a }; leg ein neues an seine Stelle
+lan-stale = das bisherige gilt weiter: { $why }
+lan-ends = sein letzter Tag ist { $date }; leg ein neues an seine Stelle
 root-fingerprint = SHA-256 der Wurzel
 code-was-plain = die alten Ziffern stehen offen im Journal; wähle andere
-wait-at-door = zu oft falsch; warte { $a }
+wait-at-door = zu oft falsch; warte { $time }
 on = an
 off = aus
 checks = Prüfungen
 checks-hint = der Dateien, wie sie im Ordner liegen
 hardware = Geräte
 all-well = kein Fehler
-faults = Fehler: { $a }
+faults = Fehler: { $n }
 begin = von vorn
 new-gym = neues Studio
 begin-hint = ersetzt Racks, Stangen, Scheiben, Leute; Gehobenes bleibt
@@ -89,15 +113,13 @@ hold-it = gedrückt halten, nicht tippen
 this-kind = diese Sorte
 
 ## What still needs a thing.
-need-under-way = damit läuft gerade: { $a }; erst beenden
-need-lifts-there = { $a } hebt dort; erst ein anderes Rack geben
-need-lifts-with = { $a } hebt damit; erst eine andere Stange geben
+need-under-way = damit läuft gerade: { $lifter }; erst beenden
+need-lifts-there = { $lifter } hebt dort; erst ein anderes Rack geben
+need-lifts-with = { $lifter } hebt damit; erst eine andere Stange geben
 need-only-rack = das einzige Rack; erst eins dazunehmen
-need-only-bar = die einzige Stange für { $a }; erst eine dazunehmen
+need-only-bar = die einzige Stange für { $rack }; erst eine dazunehmen
 need-only-kind = die einzige Sorte; erst eine dazunehmen
 need-weighed = Scheiben davon sind gewogen; erst aus gym.toml nehmen
-
-## A plan written on the screen.
 
 ## The stick and the copies.
 stick = Stick
@@ -105,16 +127,16 @@ stick-hint = was er bringt, gilt ganz oder gar nicht
 stick-unset = kein Ort dafür gesetzt
 stick-key = schreib stick = "..." in kiosk.toml
 stick-out = keiner steckt
-stick-plans = Pläne: { $a }
+stick-plans = Pläne: { $names }
 stick-take = alles nehmen
 stick-record = Verzeichnis
 stick-write = auf den Stick
 stick-writing = er wird beschrieben; stecken lassen
 stick-passed = übergangen
-stick-new = { $a } neu
-stick-changed = { $a } geändert
-stick-same = { $a } wie bisher
-stick-days = { $a } bis { $b }
+stick-new = { $n } neu
+stick-changed = { $n } geändert
+stick-same = { $n } wie bisher
+stick-days = { $from } bis { $to }
 copies = Kopien
 copies-hint = des Journals, am zweiten Ort; jede wird erst geprüft
 copies-unset = kein zweiter Ort gesetzt
@@ -126,10 +148,10 @@ proving = die Kopie wird geprüft; macht ruhig weiter
 on-the-screen = am Bildschirm
 write-plan = Plan schreiben
 write-hint = für wen?
-plan-of = Plan: { $a }
-days-written = Tage geschrieben: { $a }
+plan-of = Plan: { $lifter }
+days-written = Tage geschrieben: { $n }
 nothing-written = nichts
-filled-by = füllt: { $a }
+filled-by = füllt: { $name }
 new-row = eine Übung
 row-hint = antippen, um es zu ändern, dann behalten
 off-the-day = von diesem Tag
@@ -194,7 +216,7 @@ diameter = Durchmesser
 x-empty-plan = der Plan hat keine Zeile; schreib mindestens eine
 x-nothing-planned = der Plan hat nichts für diesen Tag; sieh noch einmal nach
 x-empty-ladder = es gibt keine Sätze; prüf die Last im Plan
-x-under-way = { $a } ist noch bei: { $b }; erst beenden
+x-under-way = { $lifter } ist noch bei: { $lift }; erst beenden
 x-no-such-lift = diese Übung läuft nicht; wähl noch einmal, wer hebt
 x-not-the-rung = dieser Satz ist schon eingetragen; sieh noch einmal hin
 x-over = die Übung ist zu Ende; mach sie rückgängig, um mehr einzutragen
@@ -204,15 +226,15 @@ x-stale-rotation = die Reihenfolge ist überholt; plan sie neu
 x-not-the-time = die Last wird einmal gewählt, zwischen letztem Aufwärmsatz und erstem Arbeitssatz; rückgängig führt dahin zurück
 x-stale-decision = die Übung läuft noch; entscheide am Ende
 x-nothing-decided = nach dieser Übung wurde nichts entschieden; schreib die Last in den Plan
-x-load = { $a } geht nicht; mehr als nichts und höchstens 1000 kg
+x-load = { $load } geht nicht; mehr als nichts und höchstens 1000 kg
 x-no-note = der Grund fehlt; sag in wenigen Worten, warum
-x-note = der Grund hat { $a } Zeichen; höchstens { $b }
-x-reps = { $a } geht nicht; Wdh. gehen von 0 bis { $b }, die mit dem Rücken ab 1
-fault-cell = { $a }, Zeile { $b }, Spalte { $c }
-fault-row = { $a }, Zeile { $b }
-fault-found = da steht { $a }; { $b }
-and-more = { $a } (und { $b } weitere)
-went-wrong = es ist nicht geschehen: { $a }
+x-note = der Grund hat { $n } Zeichen; höchstens { $most }
+x-reps = { $n } geht nicht; Wdh. gehen von 0 bis { $most }, die mit dem Rücken ab 1
+fault-cell = { $file }, Zeile { $row }, Spalte { $column }
+fault-row = { $file }, Zeile { $row }
+fault-found = da steht { $read }; { $right }
+and-more = { $first } (und { $n } weitere)
+went-wrong = es ist nicht geschehen: { $why }
 l-range = eine Zahl liegt außerhalb
 l-bar = die Stange ist schon schwerer
 l-inventory = dafür fehlen Scheiben

@@ -1,23 +1,27 @@
-list-for-all = fällig am { $a }, für alle
+list-for-all = fällig am { $date }, für alle
 list-nobody = noch nichts gemacht, woraus etwas folgt
 list-hurt = verletzt
-list-hurt-since = seit { $a }: { $b }
+list-hurt-since = seit { $date }: { $why }
 list-wrong = sieht falsch aus
-list-wrong-on = Plan für { $a }: { $b }, belegt sind { $c }
-list-untried-on = Plan für { $a }: { $b }, und nichts ist dafür belegt
-list-many-reps-on = Plan für { $a }: { $b } Arbeitswiederholungen mit { $c }
+list-wrong-on = Plan für { $date }: { $load }, belegt sind { $supported }
+list-untried-on = Plan für { $date }: { $load }, und nichts ist dafür belegt
+list-many-reps-on = Plan für { $date }: { $n } Arbeitswiederholungen mit { $load }
 list-wrong-tap = antippen, wenn es so gemeint ist
 list-over = überlastet
 list-stuck = steckt fest
 list-anew = neu anfangen
 list-waits = wartet auf dich
 list-differs = Plan und Fälliges verschieden
-list-differs-on = Plan für { $a }: { $b }; fällig { $c }
+list-differs-on = Plan für { $date }: { $plan }; fällig { $due }
 list-away = weg
 list-due = fällig
 list-title = fällig, und wer wartet
 list-hint = wer auf den Coach wartet, steht vorn; antippen, um zu entscheiden
-list-waiting = { $a } warten auf den Coach
+list-waiting =
+    { $n ->
+        [one] 1 wartet auf den Coach
+       *[other] { $n } warten auf den Coach
+    }
 list-none-waits = niemand wartet
 list-coach-code = Wort des Coachs
 list-health = verletzt oder krank
@@ -27,8 +31,12 @@ list-fit-again = wieder gesund
 list-hurt-now = ab heute: nichts ist fällig, bis zur Besserung
 list-ill = krank
 list-ill-today = heute
-list-ill-days = die letzten { $a } Tage
-list-ill-from-to = { $a } bis { $b }
+list-ill-days =
+    { $n ->
+        [one] der letzte Tag
+       *[other] die letzten { $n } Tage
+    }
+list-ill-from-to = { $from } bis { $to }
 list-note-at-desk = am Schreibtisch eingetragen
 list-note-on-page = auf der Seite eingetragen
 list-as-due = was fällig ist

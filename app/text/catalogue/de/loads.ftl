@@ -1,5 +1,5 @@
-loads-not-made = { $a } geht mit diesen Scheiben nicht; es gehen { $b }; nach einer anderen Last fragen
-loads-made-between = { $a } und { $b }
-loads-made-at-most = höchstens { $a }
-loads-made-at-least = mindestens { $a }
+loads-not-made = { $load } geht mit diesen Scheiben nicht; es gehen { $made }; nach einer anderen Last fragen
+loads-made-between = { $below } und { $above }
+loads-made-at-most = höchstens { $most }
+loads-made-at-least = mindestens { $least }
 loads-made-nothing = keine in der Nähe

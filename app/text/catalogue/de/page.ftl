@@ -35,16 +35,16 @@ page-on-the-floor = Jetzt am Rack
 page-last-time = Zuletzt
 page-lift = Übung
 page-work-sets =
-    { $a ->
-        [one] 1 Arbeitssatz, { $b }
-       *[other] { $a } Arbeitssätze, bis { $b }
+    { $n ->
+        [one] 1 Arbeitssatz, { $load }
+       *[other] { $n } Arbeitssätze, bis { $load }
     }
 page-short-in =
-    { $a ->
+    { $n ->
         [one] in 1 Satz zu wenig
-       *[other] in { $a } Sätzen zu wenig
+       *[other] in { $n } Sätzen zu wenig
     }
-page-back-moved-at = Rücken gab bei Wdh. { $a } nach
+page-back-moved-at = Rücken gab bei Wdh. { $rep } nach
 page-back-moved = Rücken gab nach
 page-this-week = Diese Woche
 
@@ -66,7 +66,7 @@ page-rule-others = Eine andere Last festlegen
 
 ## What came of it.
 page-done-kept = erledigt und im Journal festgehalten
-page-not-done-why = nichts wurde geändert: { $a }
+page-not-done-why = nichts wurde geändert: { $why }
 page-already = das steht schon da; nichts wurde zweimal geändert
 page-stale = die Liste hat sich geändert, seit diese Seite geladen wurde: inzwischen hat jemand entschieden oder gehoben, oder ein neuer Tag hat begonnen. Nichts wurde geändert; sieh die Liste an, wie sie jetzt ist
 page-no-load = das ist keine Last; schreib sie wie 147,5, 147,5 kg oder 325 lb. Nichts wurde geändert
@@ -90,9 +90,9 @@ page-reps = Wdh.
 page-back = Rücken
 page-warm-up = Aufwärmen
 page-work = Arbeit
-page-of = { $a } von { $b }
+page-of = { $n } von { $all }
 page-kept = hielt
-page-moved-at = gab bei Wdh. { $a } nach
+page-moved-at = gab bei Wdh. { $rep } nach
 page-no-sets-before = Vor diesem Tag wurde nichts gehoben.
 page-no-sets = Noch wurde nichts gehoben.
 page-all-sets = Alle Sätze:
@@ -106,13 +106,17 @@ page-older = Ältere
 ## A lifter's weeks.
 page-nothing-of = Unter diesem Namen ist nichts bekannt.
 page-sets = Sätze
-page-latest-sets = Die neuesten { $a } von { $b } Sätzen.
-page-loads-chart = Schwerste Arbeitslast je Woche, { $a }; ein Quadrat: der Rücken gab nach
+page-latest-sets =
+    { $all ->
+        [one] Die neuesten { $n } von 1 Satz.
+       *[other] Die neuesten { $n } von { $all } Sätzen.
+    }
+page-loads-chart = Schwerste Arbeitslast je Woche, { $unit }; ein Quadrat: der Rücken gab nach
 page-reps-chart = Geschaffte Wdh. je Woche; blass: geplant
 page-backs-chart = Arbeitssätze je Woche, blass; davor: der Rücken gab nach
 page-week-of = Woche ab
 page-heaviest = Schwerste
-page-moved-in = gab in { $a } von { $b } nach
+page-moved-in = gab in { $n } von { $all } nach
 
 ## The plan and what was done.
 page-plan-and-done = Geplant und geschafft
@@ -122,13 +126,17 @@ page-day = Tag
 page-lifter = Wer
 page-planned = Geplant
 page-done = Geschafft
-page-at-load = { $a } mit { $b }
-page-at-share = { $a } mit { $b } % der Bestleistung
+page-at-load = { $sets } mit { $load }
+page-at-share = { $sets } mit { $share } % der Bestleistung
 page-programme = aus dem Programm
-page-programme-of = aus dem Programm: { $a }
-page-done-sets = { $a } von { $b } Sätzen, { $c } von { $d } Wdh.
+page-programme-of = aus dem Programm: { $name }
+page-done-sets =
+    { $sets } von { $of_sets ->
+        [one] 1 Satz
+       *[other] { $of_sets } Sätzen
+    }, { $reps } von { $of_reps } Wdh.
 page-back-held = Rücken hielt
-page-back-moved-in = Rücken gab in { $a } nach
+page-back-moved-in = Rücken gab in { $n } nach
 
 ## Plans from a browser.
 page-hand-in = Einen Plan abgeben
@@ -137,14 +145,14 @@ page-read-it = Lesen
 page-not-yet-taken = Gelesen, noch nicht übernommen
 page-nothing-taken-yet = So wird der Plan verstanden. Noch ist nichts übernommen.
 page-understood = So verstanden
-page-first-rows = Die ersten { $a } von { $b } Zeilen; übernommen werden alle zusammen.
+page-first-rows = Die ersten { $n } von { $all } Zeilen; übernommen werden alle zusammen.
 page-take-plan = Diesen Plan übernehmen
 page-mend-it = Bessere die Datei aus und wähl sie noch einmal; nichts davon wird übernommen, solange ein Fehler darin ist.
 page-another-file = Eine andere Datei
 page-took-rows =
-    { $a ->
+    { $n ->
         [one] 1 Zeile übernommen und im Journal festgehalten
-       *[other] { $a } Zeilen übernommen und im Journal festgehalten
+       *[other] { $n } Zeilen übernommen und im Journal festgehalten
     }
 page-plan-gone = dieser Plan liegt nicht mehr hier: er wurde übernommen, andere kamen danach, oder der Kiosk fing neu an. Jetzt wurde nichts übernommen; sieh den Plan an und wähl die Datei noch einmal
 page-plan-faults = abgelehnt: der Plan hat Fehler; nichts wurde übernommen. Bessere die Datei aus und wähl sie noch einmal
@@ -160,46 +168,50 @@ page-no-file = keine Datei gewählt, oder sie ist leer; wähl einen Plan
 page-stick = Stick
 page-no-stick = Kein Stick steckt, oder kiosk.toml nennt keinen Ort für Sticks.
 page-no-plan-on-it = Es ist kein Plan darauf.
-page-passed-over = Übergangen: { $a }
+page-passed-over = Übergangen: { $what }
 page-rows =
-    { $a ->
+    { $n ->
         [one] 1 Zeile
-       *[other] { $a } Zeilen
+       *[other] { $n } Zeilen
     }
 page-faults =
-    { $a ->
+    { $n ->
         [one] 1 Fehler
-       *[other] { $a } Fehler
+       *[other] { $n } Fehler
     }
 page-what-changes = Was sich ändert
-page-change = { $a }: { $b }, { $c }
-page-span = { $a } bis { $b }
+page-change = { $lifter }: { $span }, { $days }
+page-span = { $from } bis { $to }
 page-new-days =
-    { $a ->
+    { $n ->
         [one] 1 neuer Tag
-       *[other] { $a } neue Tage
+       *[other] { $n } neue Tage
     }
 page-changed-days =
-    { $a ->
+    { $n ->
         [one] 1 geänderter Tag
-       *[other] { $a } geänderte Tage
+       *[other] { $n } geänderte Tage
     }
 page-same-days =
-    { $a ->
+    { $n ->
         [one] 1 Tag wie bisher
-       *[other] { $a } Tage wie bisher
+       *[other] { $n } Tage wie bisher
     }
 page-take-all = Alles übernehmen
 page-write-to-it = Die Daten daraufschreiben
 page-copies = Kopien des Journals
 page-copy-now = Jetzt kopieren
 page-copies-count =
-    { $a ->
+    { $n ->
         [one] 1 Kopie
-       *[other] { $a } Kopien
+       *[other] { $n } Kopien
     }
-page-copied-at-night = Letzte nächtliche Kopie: { $a }, { $b } Ereignisse.
-page-not-at-night = Keine nächtliche Kopie am { $a }; alle Viertelstunde ein neuer Versuch: { $b }
+page-copied-at-night =
+    { $n ->
+        [one] Letzte nächtliche Kopie: { $day }, 1 Ereignis.
+       *[other] Letzte nächtliche Kopie: { $day }, { $n } Ereignisse.
+    }
+page-not-at-night = Keine nächtliche Kopie am { $day }; alle Viertelstunde ein neuer Versuch: { $why }
 page-restore = Diese Kopie zurückholen
 page-blank-plan = Ein leerer Plan
 page-certificate = Das Zertifikat dieser Seite
@@ -207,25 +219,37 @@ page-certificate = Das Zertifikat dieser Seite
 ## Answers of the desk.
 page-no-orders = dieser Kiosk nimmt keine Aufträge an
 page-not-yet = der Kiosk hat noch nicht geantwortet; sieh gleich noch einmal nach
-page-took = { $a } Zeilen übernommen; der Stick darf heraus
-page-not-taken = nichts wurde übernommen: { $a }
+page-took =
+    { $n ->
+        [one] 1 Zeile übernommen; der Stick darf heraus
+       *[other] { $n } Zeilen übernommen; der Stick darf heraus
+    }
+page-not-taken = nichts wurde übernommen: { $why }
 page-other-stick = inzwischen steckt ein anderer Stick oder keiner; sieh noch einmal nach
 page-stick-faults = abgelehnt: der Stick hat Fehler; nichts wurde übernommen
 page-no-place-sticks = kein Ort für Sticks ist gesetzt; schreib stick = "..." in kiosk.toml
 page-written = die Daten sind auf dem Stick; er darf heraus
-page-not-written = die Daten sind nicht auf dem Stick: { $a }
+page-not-written = die Daten sind nicht auf dem Stick: { $why }
 page-no-place = kein zweiter Ort ist gesetzt; schreib backup = "..." in kiosk.toml
-page-copied = kopiert und geprüft: { $a } Ereignisse
-page-not-copied = keine Kopie: { $a }
+page-copied =
+    { $n ->
+        [one] kopiert und geprüft: 1 Ereignis
+       *[other] kopiert und geprüft: { $n } Ereignisse
+    }
+page-not-copied = keine Kopie: { $why }
 page-putting-back = eine Kopie wird gerade zurückgelegt; warte darauf
 page-copy-gone = diese Kopie gibt es nicht mehr; sieh noch einmal nach
-page-restored = { $a } Ereignisse zurückgeholt; das Journal von vorher liegt daneben
-page-not-restored = nichts wurde zurückgeholt: { $a }
+page-restored =
+    { $n ->
+        [one] 1 Ereignis zurückgeholt; das Journal von vorher liegt daneben
+       *[other] { $n } Ereignisse zurückgeholt; das Journal von vorher liegt daneben
+    }
+page-not-restored = nichts wurde zurückgeholt: { $why }
 
 ## Why somebody is not signed in.
 page-no-code = kein Code ist gesetzt; der Betreiber setzt ihn mit: pinladder code
 page-wrong = das ist nicht der Code; frag den Betreiber danach
-page-wait = zu viele falsche Codes; versuch es in { $a } s noch einmal
+page-wait = zu viele falsche Codes; versuch es in { $seconds } s noch einmal
 page-not-judged = der Code lässt sich gerade nicht prüfen; das Protokoll des Kiosks sagt, warum
 
 ## Problems.

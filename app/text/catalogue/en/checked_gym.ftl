@@ -57,14 +57,14 @@ checked-a-table = a table
 checked-a-text-in-quotes = a text in quotes
 checked-not = not { $a }
 checked-a-text = a text, { $a }
-checked-a-list-2 = a list, { $a }
-checked-a-table-2 = a table, { $a }
+checked-a-list-of = a list, { $a }
+checked-a-table-of = a table, { $a }
 checked-entries-under-more-than-the = { $a } entries under { $b }, more than the most, { $c }
 checked-leave-some-out = leave some out
 checked-leave-it-out = leave it out
 checked-leave-one-of-them-out = leave one of them out
 checked-add = add { $a }
-checked-write-2 = write { $a } = { $b }
+checked-write-key-as-value = write { $a } = { $b }
 
 ## Quantities.
 checked-a-mass = a mass

@@ -1,9 +1,9 @@
-checked-gap-2 = { $a }
+checked-as-said = { $a }
 
 ## A stick.
 checked-more-than-plans-in-one = more than { $a } plans in one folder: the rest was not looked at
 checked-more-than-plans-the-rest = more than { $a } plans: the rest was not read; put them on another stick
-checked-gap-2x = { $a }: { $b }
+checked-place-and-what = { $a }: { $b }
 checked-for-on-which-has-too = { $a } for { $b } on { $c }, which { $d } has too
 checked-with-it-the-stick-has = with it the stick has more rows than the most, { $a }
 checked-put-it-on-another-stick = put it on another stick, or take the other plans first
@@ -35,7 +35,7 @@ checked-that-is-not-in-the = that is not in the file any more; look at it
 checked-the-file-is-written-in = the file is written in a way that this cannot change; change it there
 
 ## The disk and the journal.
-checked-gap-2xx = { $a }: { $b }; { $c }
+checked-place-what-and-remedy = { $a }: { $b }; { $c }
 checked-free-some-space-and-try = free some space and try again
 checked-check-that-it-exists-and = check that it exists and that you may use it
 checked-no-home-folder-is-set = no home folder is set; choose a data folder with --data DIR

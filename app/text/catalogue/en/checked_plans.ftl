@@ -1,5 +1,5 @@
 ## Any file and cell.
-checked-gap = { $a }, { $b }
+checked-place-and-cell = { $a }, { $b }
 checked-more-bytes-than-the-most = more bytes than the most, { $a }
 checked-faults-more-which-are-not = { $a } faults more, which are not listed
 checked-mend-these-first-then-check = mend these first, then check again
@@ -53,7 +53,7 @@ checked-a-table-that-stands-for = a table that stands for more than { $a } cells
 checked-delete-what-stands-far-below = delete what stands far below or right of the plan
 checked-a-broken-spreadsheet = a broken spreadsheet ({ $a })
 checked-a-workbook-with-more-than = a workbook with more than { $a } bytes of text
-checked-delete-what-is-not-plan-2 = delete what is not plan
+checked-delete-what-is-no-plan = delete what is not plan
 checked-a-workbook-of-sheets-more = a workbook of { $a } sheets, more than the most, { $b }
 
 ## Rows and columns.

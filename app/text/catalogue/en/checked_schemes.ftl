@@ -1,6 +1,6 @@
 ## Whom, what and when.
 checked-a-row-that-says-otherwise = a row that says otherwise than the header above it
-checked-keep-one-of-the-two-2 = keep one of the two
+checked-keep-one-of-the-two-words = keep one of the two
 checked-on-what-is-headed = { $a } on what is headed { $b }
 checked-move-the-row-to-a = move the row to a sheet of its own, or rename the sheet
 checked-write-the-date = write the date

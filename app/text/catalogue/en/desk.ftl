@@ -13,14 +13,18 @@ not-read = that cannot be read; type it anew
 plans = plans
 plans-hint = from the folder "plans"; a plan replaces what stood for its lifters and days
 no-plans = no plan lies in the folder "plans"
-take-plan = take { $a }
-plan-rows = { $a } rows, no fault
-plan-taken = the plan { $a } was taken
+take-plan = take { $name }
+plan-rows =
+    { $n ->
+        [one] 1 row, no fault
+       *[other] { $n } rows, no fault
+    }
+plan-taken = the plan { $name } was taken
 lifters = lifters
 new-lifter = new lifter
 first-lifter = the first lifter
 add = add
-measured-of = { $a } of { $b } landmarks measured
+measured-of = { $n } of { $all } landmarks measured
 landmarks-hint = heights above the floor, in the shoes they lift in
 not-yet-measured = not measured
 unit = unit
@@ -28,7 +32,11 @@ rack = rack
 racks = racks
 new-rack = new rack
 measure-hint = measure each figure; a tap types it anew
-holes = { $a } holes
+holes =
+    { $n ->
+        [one] 1 hole
+       *[other] { $n } holes
+    }
 first-hole = floor to hole 1
 spacing = hole to hole
 hole-count = holes
@@ -46,13 +54,29 @@ condition-hint = the retired one lies on the pins
 straight = straight
 retired = retired
 plates = plates
-kinds = { $a } kinds
-pairs = { $a } pairs
-pairs-of = pairs of { $a }
+kinds =
+    { $n ->
+        [one] 1 kind
+       *[other] { $n } kinds
+    }
+pairs =
+    { $n ->
+        [one] 1 pair
+       *[other] { $n } pairs
+    }
+pairs-of = pairs of { $plate }
 programmes = programmes
 programmes-hint = their days and lifts are written in programme.toml
-days = { $a } days
-weeks = { $a } weeks
+days =
+    { $n ->
+        [one] 1 day
+       *[other] { $n } days
+    }
+weeks =
+    { $n ->
+        [one] 1 week
+       *[other] { $n } weeks
+    }
 sharing = page on the network
 sharing-hint = what is changed here counts at once
 interface = address
@@ -69,18 +93,18 @@ tls = TLS
 tls-on-by-tap = whoever is in this network can read the coach's code; tap to turn it on
 lan-by-itself = by itself, since other machines reach the page: its address begins with https
 certificate = certificate
-lan-stale = the former one is used: { $a }
-lan-ends = its last day is { $a }; put a new one in its place
+lan-stale = the former one is used: { $why }
+lan-ends = its last day is { $date }; put a new one in its place
 root-fingerprint = SHA-256 of the root
 code-was-plain = the old digits stand plainly in the journal; choose others
-wait-at-door = too many wrong; wait { $a }
+wait-at-door = too many wrong; wait { $time }
 on = on
 off = off
 checks = checks
 checks-hint = of the gym's files as they lie in the folder
 hardware = devices
 all-well = no fault
-faults = faults: { $a }
+faults = faults: { $n }
 begin = from nothing
 new-gym = new gym
 begin-hint = replaces racks, bars, plates and lifters; the record stays
@@ -89,15 +113,13 @@ hold-it = hold, do not tap
 this-kind = this kind
 
 ## What still needs a thing.
-need-under-way = { $a } is under way with it; end it first
-need-lifts-there = { $a } lifts there; give them another rack first
-need-lifts-with = { $a } lifts with it; give them another bar first
+need-under-way = { $lifter } is under way with it; end it first
+need-lifts-there = { $lifter } lifts there; give them another rack first
+need-lifts-with = { $lifter } lifts with it; give them another bar first
 need-only-rack = the only rack; add another first
-need-only-bar = the only bar that serves { $a }; add another first
+need-only-bar = the only bar that serves { $rack }; add another first
 need-only-kind = the only kind of its set; add another first
 need-weighed = plates of it were weighed; take them out of gym.toml first
-
-## A plan written on the screen.
 
 ## The stick and the copies.
 stick = stick
@@ -105,16 +127,16 @@ stick-hint = what it brings is taken whole, or not at all
 stick-unset = no place for it is set
 stick-key = write stick = "..." into kiosk.toml
 stick-out = none is in
-stick-plans = plans: { $a }
+stick-plans = plans: { $names }
 stick-take = take all of it
 stick-record = record
 stick-write = write to the stick
 stick-writing = it is being written to; leave it in
 stick-passed = passed over
-stick-new = { $a } new
-stick-changed = { $a } changed
-stick-same = { $a } as before
-stick-days = { $a } to { $b }
+stick-new = { $n } new
+stick-changed = { $n } changed
+stick-same = { $n } as before
+stick-days = { $from } to { $to }
 copies = copies
 copies-hint = of the journal, at the second place; each is proven first
 copies-unset = no second place is set
@@ -126,10 +148,10 @@ proving = the copy is being proven; go on lifting
 on-the-screen = on the screen
 write-plan = write a plan
 write-hint = for whom?
-plan-of = plan of { $a }
-days-written = days written: { $a }
+plan-of = plan of { $lifter }
+days-written = days written: { $n }
 nothing-written = nothing
-filled-by = filled by { $a }
+filled-by = filled by { $name }
 new-row = a lift
 row-hint = tap each to change it, then keep
 off-the-day = off this day
@@ -194,7 +216,7 @@ diameter = diameter
 x-empty-plan = the plan has no rows; write at least one
 x-nothing-planned = the plan has nothing for that day; look again
 x-empty-ladder = the sheet has no rungs; check the plan's load
-x-under-way = { $a } is under way with the { $b }; end it first
+x-under-way = { $lifter } is under way with the { $lift }; end it first
 x-no-such-lift = no such lift is under way; choose the lifter again
 x-not-the-rung = that rung is already entered; look again
 x-over = the lift is over; undo to enter more
@@ -204,15 +226,19 @@ x-stale-rotation = the order of turns is out of date; plan it anew
 x-not-the-time = the load is settled once, between the last warm-up and the first work set; undo to come back there
 x-stale-decision = the lift goes on; decide when it is over
 x-nothing-decided = nothing was decided after that lift; write the load into the plan
-x-load = { $a } is out of range; rule from more than nothing to 1000 kg
+x-load = { $load } is out of range; rule from more than nothing to 1000 kg
 x-no-note = the note is missing; say why in a few words
-x-note = the note has { $a } characters; use at most { $b }
-x-reps = { $a } is out of range; reps go from 0 to { $b }, the moved rep from 1
-fault-cell = { $a }, row { $b }, column { $c }
-fault-row = { $a }, row { $b }
-fault-found = read { $a }; { $b }
-and-more = { $a } (and { $b } more)
-went-wrong = it was not done: { $a }
+x-note =
+    { $n ->
+        [one] the note has 1 character; use at most { $most }
+       *[other] the note has { $n } characters; use at most { $most }
+    }
+x-reps = { $n } is out of range; reps go from 0 to { $most }, the moved rep from 1
+fault-cell = { $file }, row { $row }, column { $column }
+fault-row = { $file }, row { $row }
+fault-found = read { $read }; { $right }
+and-more = { $first } (and { $n } more)
+went-wrong = it was not done: { $why }
 l-range = a figure is out of range
 l-bar = the bar alone is heavier
 l-inventory = there are too few plates for it

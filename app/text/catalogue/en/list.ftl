@@ -1,23 +1,27 @@
-list-for-all = due on { $a }, for everybody
+list-for-all = due on { $date }, for everybody
 list-nobody = nothing done yet that something follows from
 list-hurt = hurt
-list-hurt-since = since { $a }: { $b }
+list-hurt-since = since { $date }: { $why }
 list-wrong = looks wrong
-list-wrong-on = plan of { $a }: { $b }, the record supports { $c }
-list-untried-on = plan of { $a }: { $b }, and nothing is recorded that supports it
-list-many-reps-on = plan of { $a }: { $b } reps of work at { $c }
+list-wrong-on = plan of { $date }: { $load }, the record supports { $supported }
+list-untried-on = plan of { $date }: { $load }, and nothing is recorded that supports it
+list-many-reps-on = plan of { $date }: { $n } reps of work at { $load }
 list-wrong-tap = tap if it is meant
 list-over = over-reaching
 list-stuck = stuck
 list-anew = begin anew
 list-waits = waits for you
 list-differs = plan and due differ
-list-differs-on = plan of { $a }: { $b }; due { $c }
+list-differs-on = plan of { $date }: { $plan }; due { $due }
 list-away = away
 list-due = due
 list-title = due, and who waits
 list-hint = who waits for the coach comes first; tap one to rule
-list-waiting = { $a } wait for the coach
+list-waiting =
+    { $n ->
+        [one] 1 waits for the coach
+       *[other] { $n } wait for the coach
+    }
 list-none-waits = nobody waits
 list-coach-code = the coach's word
 list-health = hurt or ill
@@ -27,8 +31,12 @@ list-fit-again = fit again
 list-hurt-now = from today: nothing is due until fit again
 list-ill = ill
 list-ill-today = today
-list-ill-days = the last { $a } days
-list-ill-from-to = { $a } to { $b }
+list-ill-days =
+    { $n ->
+        [one] the last day
+       *[other] the last { $n } days
+    }
+list-ill-from-to = { $from } to { $to }
 list-note-at-desk = entered at the desk
 list-note-on-page = entered on the page
 list-as-due = what is due

@@ -35,16 +35,16 @@ page-on-the-floor = On the floor now
 page-last-time = The last time
 page-lift = Lift
 page-work-sets =
-    { $a ->
-        [one] 1 work set, { $b }
-       *[other] { $a } work sets, up to { $b }
+    { $n ->
+        [one] 1 work set, { $load }
+       *[other] { $n } work sets, up to { $load }
     }
 page-short-in =
-    { $a ->
+    { $n ->
         [one] short in 1 set
-       *[other] short in { $a } sets
+       *[other] short in { $n } sets
     }
-page-back-moved-at = back moved at rep { $a }
+page-back-moved-at = back moved at rep { $rep }
 page-back-moved = back moved
 page-this-week = This week
 
@@ -66,7 +66,7 @@ page-rule-others = Rule another load
 
 ## What came of it.
 page-done-kept = done, and kept in the journal
-page-not-done-why = nothing was changed: { $a }
+page-not-done-why = nothing was changed: { $why }
 page-already = it is so already; nothing was changed a second time
 page-stale = the list has changed since this page was loaded: somebody ruled or lifted meanwhile, or another day has begun. Nothing was changed; look at the list as it is now
 page-no-load = that is no load; write it as in 147.5, 147.5 kg or 325 lb. Nothing was changed
@@ -90,9 +90,9 @@ page-reps = Reps
 page-back = Back
 page-warm-up = warm-up
 page-work = work
-page-of = { $a } of { $b }
+page-of = { $n } of { $all }
 page-kept = kept
-page-moved-at = moved at rep { $a }
+page-moved-at = moved at rep { $rep }
 page-no-sets-before = No sets were recorded before that day.
 page-no-sets = No sets have been recorded yet.
 page-all-sets = All sets:
@@ -106,13 +106,17 @@ page-older = Older
 ## A lifter's weeks.
 page-nothing-of = Nothing is recorded of that name.
 page-sets = Sets
-page-latest-sets = The latest { $a } of { $b } sets.
-page-loads-chart = Heaviest work load by week, { $a }; a square: the back moved
+page-latest-sets =
+    { $all ->
+        [one] The latest { $n } of 1 set.
+       *[other] The latest { $n } of { $all } sets.
+    }
+page-loads-chart = Heaviest work load by week, { $unit }; a square: the back moved
 page-reps-chart = Reps made by week; pale: planned
 page-backs-chart = Work sets by week, pale; in front: the back moved
 page-week-of = Week of
 page-heaviest = Heaviest
-page-moved-in = moved in { $a } of { $b }
+page-moved-in = moved in { $n } of { $all }
 
 ## The plan and what was done.
 page-plan-and-done = Plan and done
@@ -122,13 +126,20 @@ page-day = Day
 page-lifter = Lifter
 page-planned = Planned
 page-done = Done
-page-at-load = { $a } at { $b }
-page-at-share = { $a } at { $b } % of the best
+page-at-load = { $sets } at { $load }
+page-at-share = { $sets } at { $share } % of the best
 page-programme = by the programme
-page-programme-of = by the programme: { $a }
-page-done-sets = { $a } of { $b } sets, { $c } of { $d } reps
+page-programme-of = by the programme: { $name }
+page-done-sets =
+    { $sets } of { $of_sets ->
+        [one] 1 set
+       *[other] { $of_sets } sets
+    }, { $reps } of{" "}{ $of_reps ->
+        [one] 1 rep
+       *[other] { $of_reps } reps
+    }
 page-back-held = back held
-page-back-moved-in = back moved in { $a }
+page-back-moved-in = back moved in { $n }
 
 ## Plans from a browser.
 page-hand-in = Hand in a plan
@@ -137,14 +148,14 @@ page-read-it = Read it
 page-not-yet-taken = Read, not yet taken
 page-nothing-taken-yet = This is how the plan reads. Nothing is taken yet.
 page-understood = As understood
-page-first-rows = The first { $a } of { $b } rows; all of them are taken together.
+page-first-rows = The first { $n } of { $all } rows; all of them are taken together.
 page-take-plan = Take this plan
 page-mend-it = Mend the file and choose it again; nothing of it is taken until it has no fault.
 page-another-file = Another file
 page-took-rows =
-    { $a ->
+    { $n ->
         [one] took 1 row; it is kept in the journal
-       *[other] took { $a } rows; they are kept in the journal
+       *[other] took { $n } rows; they are kept in the journal
     }
 page-plan-gone = that plan lies here no longer: it was taken, others came after it, or the kiosk began anew. Nothing was taken now; look at the plan, and choose the file again
 page-plan-faults = refused: the plan has faults; nothing was taken. Mend the file and choose it again
@@ -160,46 +171,50 @@ page-no-file = no file was chosen, or it is empty; choose a plan
 page-stick = Stick
 page-no-stick = No stick is in, or kiosk.toml names no place for sticks.
 page-no-plan-on-it = No plan is on it.
-page-passed-over = Passed over { $a }
+page-passed-over = Passed over { $what }
 page-rows =
-    { $a ->
+    { $n ->
         [one] 1 row
-       *[other] { $a } rows
+       *[other] { $n } rows
     }
 page-faults =
-    { $a ->
+    { $n ->
         [one] 1 fault
-       *[other] { $a } faults
+       *[other] { $n } faults
     }
 page-what-changes = What changes
-page-change = { $a }: { $b }, { $c }
-page-span = { $a } to { $b }
+page-change = { $lifter }: { $span }, { $days }
+page-span = { $from } to { $to }
 page-new-days =
-    { $a ->
+    { $n ->
         [one] 1 new day
-       *[other] { $a } new days
+       *[other] { $n } new days
     }
 page-changed-days =
-    { $a ->
+    { $n ->
         [one] 1 changed day
-       *[other] { $a } changed days
+       *[other] { $n } changed days
     }
 page-same-days =
-    { $a ->
+    { $n ->
         [one] 1 day as before
-       *[other] { $a } days as before
+       *[other] { $n } days as before
     }
 page-take-all = Take all of it
 page-write-to-it = Write the record to it
 page-copies = Copies of the journal
 page-copy-now = Copy now
 page-copies-count =
-    { $a ->
+    { $n ->
         [one] 1 copy
-       *[other] { $a } copies
+       *[other] { $n } copies
     }
-page-copied-at-night = Last nightly copy: { $a }, { $b } events.
-page-not-at-night = No nightly copy on { $a }; it is tried again every quarter of an hour: { $b }
+page-copied-at-night =
+    { $n ->
+        [one] Last nightly copy: { $day }, 1 event.
+       *[other] Last nightly copy: { $day }, { $n } events.
+    }
+page-not-at-night = No nightly copy on { $day }; it is tried again every quarter of an hour: { $why }
 page-restore = Restore this copy
 page-blank-plan = A blank plan
 page-certificate = This page's certificate
@@ -207,25 +222,37 @@ page-certificate = This page's certificate
 ## Answers of the desk.
 page-no-orders = this kiosk takes no orders
 page-not-yet = the kiosk has not answered yet; look again in a moment
-page-took = took { $a } rows; the stick may be pulled
-page-not-taken = nothing was taken: { $a }
+page-took =
+    { $n ->
+        [one] took 1 row; the stick may be pulled
+       *[other] took { $n } rows; the stick may be pulled
+    }
+page-not-taken = nothing was taken: { $why }
 page-other-stick = another stick is in by now, or none; look again
 page-stick-faults = refused: the stick has faults; nothing was taken
 page-no-place-sticks = no place for sticks is set; write stick = "..." into kiosk.toml
 page-written = the record is on the stick; it may be pulled
-page-not-written = the record is not on the stick: { $a }
+page-not-written = the record is not on the stick: { $why }
 page-no-place = no second place is set; write backup = "..." into kiosk.toml
-page-copied = copied and proven: { $a } events
-page-not-copied = no copy: { $a }
+page-copied =
+    { $n ->
+        [one] copied and proven: 1 event
+       *[other] copied and proven: { $n } events
+    }
+page-not-copied = no copy: { $why }
 page-putting-back = a copy is being put back already; wait for it
 page-copy-gone = that copy is gone; look again
-page-restored = restored { $a } events; the journal before is kept beside it
-page-not-restored = nothing was restored: { $a }
+page-restored =
+    { $n ->
+        [one] restored 1 event; the journal before is kept beside it
+       *[other] restored { $n } events; the journal before is kept beside it
+    }
+page-not-restored = nothing was restored: { $why }
 
 ## Why somebody is not signed in.
 page-no-code = no code is set; the owner sets one with: pinladder code
 page-wrong = that is not the code; ask the owner for it
-page-wait = too many wrong codes; try again in { $a } s
+page-wait = too many wrong codes; try again in { $seconds } s
 page-not-judged = the code cannot be judged now; the kiosk's log says why
 
 ## Problems.

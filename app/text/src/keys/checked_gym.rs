@@ -59,14 +59,14 @@ rows! {
     "checked-a-text-in-quotes";
     "checked-not" a;
     "checked-a-text" a;
-    "checked-a-list-2" a;
-    "checked-a-table-2" a;
+    "checked-a-list-of" a;
+    "checked-a-table-of" a;
     "checked-entries-under-more-than-the" a b c;
     "checked-leave-some-out";
     "checked-leave-it-out";
     "checked-leave-one-of-them-out";
     "checked-add" a;
-    "checked-write-2" a b;
+    "checked-write-key-as-value" a b;
     // Quantities.
     "checked-a-mass";
     "checked-a-length";

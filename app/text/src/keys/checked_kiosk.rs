@@ -2,11 +2,11 @@
 use crate::phrase::rows;
 
 rows! {
-    "checked-gap-2" a;
+    "checked-as-said" a;
     // A stick.
     "checked-more-than-plans-in-one" a;
     "checked-more-than-plans-the-rest" a;
-    "checked-gap-2x" a b;
+    "checked-place-and-what" a b;
     "checked-for-on-which-has-too" a b c d;
     "checked-with-it-the-stick-has" a;
     "checked-put-it-on-another-stick";
@@ -36,7 +36,7 @@ rows! {
     "checked-that-is-not-in-the";
     "checked-the-file-is-written-in";
     // The disk and the journal.
-    "checked-gap-2xx" a b c;
+    "checked-place-what-and-remedy" a b c;
     "checked-free-some-space-and-try";
     "checked-check-that-it-exists-and";
     "checked-no-home-folder-is-set";

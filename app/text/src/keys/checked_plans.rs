@@ -3,7 +3,7 @@ use crate::phrase::rows;
 
 rows! {
     // Any file and cell.
-    "checked-gap" a b;
+    "checked-place-and-cell" a b;
     "checked-more-bytes-than-the-most" a;
     "checked-faults-more-which-are-not" a;
     "checked-mend-these-first-then-check";
@@ -55,7 +55,7 @@ rows! {
     "checked-delete-what-stands-far-below";
     "checked-a-broken-spreadsheet" a;
     "checked-a-workbook-with-more-than" a;
-    "checked-delete-what-is-not-plan-2";
+    "checked-delete-what-is-no-plan";
     "checked-a-workbook-of-sheets-more" a b;
     // Rows and columns.
     "checked-cells-in-a-row-more" a b;

@@ -4,7 +4,7 @@ use crate::phrase::rows;
 rows! {
     // Whom, what and when.
     "checked-a-row-that-says-otherwise";
-    "checked-keep-one-of-the-two-2";
+    "checked-keep-one-of-the-two-words";
     "checked-on-what-is-headed" a b;
     "checked-move-the-row-to-a";
     "checked-write-the-date";

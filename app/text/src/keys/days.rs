@@ -6,9 +6,9 @@ keys! {
     LEFT_OPEN_CLOSED "days-left-open-closed";
     LEFT_OPEN_HINT "days-left-open-hint";
     LEFT_OPEN_NONE "days-left-open-none";
-    LEFT_OPEN_ROW "days-left-open-row" a b c d;
-    LEFT_OPEN_TOLD "days-left-open-told" a b c;
-    REOPENED "days-reopened" a b c;
+    LEFT_OPEN_ROW "days-left-open-row" lifter lift date sets;
+    LEFT_OPEN_TOLD "days-left-open-told" lift date sets;
+    REOPENED "days-reopened" lifter lift date;
     CLOCK_UNSET "days-clock-unset";
     X_NOT_LEFT_OPEN "days-x-not-left-open";
     X_LEFT_OPEN "days-x-left-open";

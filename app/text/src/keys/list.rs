@@ -2,26 +2,26 @@
 use crate::phrase::keys;
 
 keys! {
-    FOR_ALL "list-for-all" a;
+    FOR_ALL "list-for-all" date;
     NOBODY "list-nobody";
     HURT "list-hurt";
-    HURT_SINCE "list-hurt-since" a b;
+    HURT_SINCE "list-hurt-since" date why;
     WRONG "list-wrong";
-    WRONG_ON "list-wrong-on" a b c;
-    UNTRIED_ON "list-untried-on" a b;
-    MANY_REPS_ON "list-many-reps-on" a b c;
+    WRONG_ON "list-wrong-on" date load supported;
+    UNTRIED_ON "list-untried-on" date load;
+    MANY_REPS_ON "list-many-reps-on" date n load;
     WRONG_TAP "list-wrong-tap";
     OVER "list-over";
     STUCK "list-stuck";
     ANEW "list-anew";
     WAITS "list-waits";
     DIFFERS "list-differs";
-    DIFFERS_ON "list-differs-on" a b c;
+    DIFFERS_ON "list-differs-on" date plan due;
     AWAY "list-away";
     DUE "list-due";
     TITLE "list-title";
     HINT "list-hint";
-    WAITING "list-waiting" a;
+    WAITING "list-waiting" n;
     NONE_WAITS "list-none-waits";
     COACH_CODE "list-coach-code";
     HEALTH "list-health";
@@ -31,8 +31,8 @@ keys! {
     HURT_NOW "list-hurt-now";
     ILL "list-ill";
     ILL_TODAY "list-ill-today";
-    ILL_DAYS "list-ill-days" a;
-    ILL_FROM_TO "list-ill-from-to" a b;
+    ILL_DAYS "list-ill-days" n;
+    ILL_FROM_TO "list-ill-from-to" from to;
     NOTE_AT_DESK "list-note-at-desk";
     NOTE_ON_PAGE "list-note-on-page";
     AS_DUE "list-as-due";

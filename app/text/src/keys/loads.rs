@@ -2,9 +2,9 @@
 use crate::phrase::keys;
 
 keys! {
-    NOT_MADE "loads-not-made" a b;
-    MADE_BETWEEN "loads-made-between" a b;
-    MADE_AT_MOST "loads-made-at-most" a;
-    MADE_AT_LEAST "loads-made-at-least" a;
+    NOT_MADE "loads-not-made" load made;
+    MADE_BETWEEN "loads-made-between" below above;
+    MADE_AT_MOST "loads-made-at-most" most;
+    MADE_AT_LEAST "loads-made-at-least" least;
     MADE_NOTHING "loads-made-nothing";
 }

@@ -36,9 +36,9 @@ keys! {
     ON_THE_FLOOR "page-on-the-floor";
     LAST_TIME "page-last-time";
     LIFT "page-lift";
-    WORK_SETS "page-work-sets" a b;
-    SHORT_IN "page-short-in" a;
-    BACK_MOVED_AT "page-back-moved-at" a;
+    WORK_SETS "page-work-sets" n load;
+    SHORT_IN "page-short-in" n;
+    BACK_MOVED_AT "page-back-moved-at" rep;
     BACK_MOVED "page-back-moved";
     THIS_WEEK "page-this-week";
     // What the coach does on it.
@@ -58,7 +58,7 @@ keys! {
     RULE_OTHERS "page-rule-others";
     // What came of it.
     DONE_KEPT "page-done-kept";
-    NOT_DONE_WHY "page-not-done-why" a;
+    NOT_DONE_WHY "page-not-done-why" why;
     ALREADY "page-already";
     STALE "page-stale";
     NO_LOAD "page-no-load";
@@ -79,9 +79,9 @@ keys! {
     BACK "page-back";
     WARM_UP "page-warm-up";
     WORK "page-work";
-    OF "page-of" a b;
+    OF "page-of" n all;
     KEPT "page-kept";
-    MOVED_AT "page-moved-at" a;
+    MOVED_AT "page-moved-at" rep;
     NO_SETS_BEFORE "page-no-sets-before";
     NO_SETS "page-no-sets";
     ALL_SETS "page-all-sets";
@@ -94,13 +94,13 @@ keys! {
     // A lifter's weeks.
     NOTHING_OF "page-nothing-of";
     SETS "page-sets";
-    LATEST_SETS "page-latest-sets" a b;
-    LOADS_CHART "page-loads-chart" a;
+    LATEST_SETS "page-latest-sets" n all;
+    LOADS_CHART "page-loads-chart" unit;
     REPS_CHART "page-reps-chart";
     BACKS_CHART "page-backs-chart";
     WEEK_OF "page-week-of";
     HEAVIEST "page-heaviest";
-    MOVED_IN "page-moved-in" a b;
+    MOVED_IN "page-moved-in" n all;
     // The plan and what was done.
     PLAN_AND_DONE "page-plan-and-done";
     NO_PLAN "page-no-plan";
@@ -109,13 +109,13 @@ keys! {
     LIFTER "page-lifter";
     PLANNED "page-planned";
     DONE "page-done";
-    AT_LOAD "page-at-load" a b;
-    AT_SHARE "page-at-share" a b;
+    AT_LOAD "page-at-load" sets load;
+    AT_SHARE "page-at-share" sets share;
     PROGRAMME "page-programme";
-    PROGRAMME_OF "page-programme-of" a;
-    DONE_SETS "page-done-sets" a b c d;
+    PROGRAMME_OF "page-programme-of" name;
+    DONE_SETS "page-done-sets" sets of_sets reps of_reps;
     BACK_HELD "page-back-held";
-    BACK_MOVED_IN "page-back-moved-in" a;
+    BACK_MOVED_IN "page-back-moved-in" n;
     // Plans from a browser.
     HAND_IN "page-hand-in";
     CHOOSE_PLAN "page-choose-plan";
@@ -123,11 +123,11 @@ keys! {
     NOT_YET_TAKEN "page-not-yet-taken";
     NOTHING_TAKEN_YET "page-nothing-taken-yet";
     UNDERSTOOD "page-understood";
-    FIRST_ROWS "page-first-rows" a b;
+    FIRST_ROWS "page-first-rows" n all;
     TAKE_PLAN "page-take-plan";
     MEND_IT "page-mend-it";
     ANOTHER_FILE "page-another-file";
-    TOOK_ROWS "page-took-rows" a;
+    TOOK_ROWS "page-took-rows" n;
     PLAN_GONE "page-plan-gone";
     PLAN_FAULTS "page-plan-faults";
     GYM_CHANGED "page-gym-changed";
@@ -141,46 +141,46 @@ keys! {
     STICK "page-stick";
     NO_STICK "page-no-stick";
     NO_PLAN_ON_IT "page-no-plan-on-it";
-    PASSED_OVER "page-passed-over" a;
-    ROWS "page-rows" a;
-    FAULTS "page-faults" a;
+    PASSED_OVER "page-passed-over" what;
+    ROWS "page-rows" n;
+    FAULTS "page-faults" n;
     WHAT_CHANGES "page-what-changes";
-    CHANGE "page-change" a b c;
-    SPAN "page-span" a b;
-    NEW_DAYS "page-new-days" a;
-    CHANGED_DAYS "page-changed-days" a;
-    SAME_DAYS "page-same-days" a;
+    CHANGE "page-change" lifter span days;
+    SPAN "page-span" from to;
+    NEW_DAYS "page-new-days" n;
+    CHANGED_DAYS "page-changed-days" n;
+    SAME_DAYS "page-same-days" n;
     TAKE_ALL "page-take-all";
     WRITE_TO_IT "page-write-to-it";
     COPIES "page-copies";
     COPY_NOW "page-copy-now";
-    COPIES_COUNT "page-copies-count" a;
-    COPIED_AT_NIGHT "page-copied-at-night" a b;
-    NOT_AT_NIGHT "page-not-at-night" a b;
+    COPIES_COUNT "page-copies-count" n;
+    COPIED_AT_NIGHT "page-copied-at-night" day n;
+    NOT_AT_NIGHT "page-not-at-night" day why;
     RESTORE "page-restore";
     BLANK_PLAN "page-blank-plan";
     CERTIFICATE "page-certificate";
     // Answers of the desk.
     NO_ORDERS "page-no-orders";
     NOT_YET "page-not-yet";
-    TOOK "page-took" a;
-    NOT_TAKEN "page-not-taken" a;
+    TOOK "page-took" n;
+    NOT_TAKEN "page-not-taken" why;
     OTHER_STICK "page-other-stick";
     STICK_FAULTS "page-stick-faults";
     NO_PLACE_STICKS "page-no-place-sticks";
     WRITTEN "page-written";
-    NOT_WRITTEN "page-not-written" a;
+    NOT_WRITTEN "page-not-written" why;
     NO_PLACE "page-no-place";
-    COPIED "page-copied" a;
-    NOT_COPIED "page-not-copied" a;
+    COPIED "page-copied" n;
+    NOT_COPIED "page-not-copied" why;
     PUTTING_BACK "page-putting-back";
     COPY_GONE "page-copy-gone";
-    RESTORED "page-restored" a;
-    NOT_RESTORED "page-not-restored" a;
+    RESTORED "page-restored" n;
+    NOT_RESTORED "page-not-restored" why;
     // Why somebody is not signed in.
     NO_CODE "page-no-code";
     WRONG "page-wrong";
-    WAIT "page-wait" a;
+    WAIT "page-wait" seconds;
     NOT_JUDGED "page-not-judged";
     // Problems.
     NOT_DONE "page-not-done";

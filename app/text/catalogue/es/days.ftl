@@ -1,0 +1,11 @@
+days-left-open = quedó abierto
+days-left-open-closed = quedó abierto, cerrado al día siguiente
+days-left-open-hint = lo hecho vale; toca uno para seguirlo hoy
+days-left-open-none = no quedó nada abierto
+days-left-open-row = { $lifter }, { $lift }, { $date }: { $sets }, quedó abierto
+days-left-open-told = { $lift } del { $date }: { $sets }, quedó abierto; el entrenador puede reabrirlo
+days-reopened = { $lifter }: { $lift } del { $date } está abierto otra vez; sigue en el rack
+days-clock-unset = el reloj no está en hora; hasta entonces la fecha es una suposición
+days-x-not-left-open = ese ejercicio no quedó abierto; elige uno que sí
+days-x-left-open = el ejercicio quedó abierto y se cerró al día siguiente; el entrenador puede reabrirlo
+days-x-date-known = la fecha de ese ejercicio se conoce; se queda
