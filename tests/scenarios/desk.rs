@@ -218,7 +218,7 @@ fn a_plan_of_the_folder_is_taken_and_one_with_a_fault_is_not() {
         labels.contains(&"faults: 1, bad.csv".to_owned()),
         "{labels:?}"
     );
-    tap_row(&bench, "1 rows, no fault, take new.csv");
+    tap_row(&bench, "1 row, no fault, take new.csv");
     bench.tap("all lifters");
     assert!(crate::ladder::lifters(&bench).contains(&"Saoirse".to_owned()));
 }

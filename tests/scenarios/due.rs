@@ -48,7 +48,7 @@ fn a_load_that_looks_wrong_takes_one_deliberate_tap_of_the_coach() {
     );
     bench.wait_ms(60_000);
     type_in(&bench, "4711");
-    tap_row(&bench, "due, and who waits, 1 wait for the coach");
+    tap_row(&bench, "due, and who waits, 1 waits for the coach");
     let all = rows(&bench);
     let (state, whose, why) = &all[0];
     assert_eq!(
@@ -85,7 +85,7 @@ fn who_is_hurt_is_first_on_the_list_and_has_no_load() {
     assert!(shown.contains("see a clinician"), "{shown}");
     bench.tap("the coach's word");
     type_in(&bench, "4711");
-    tap_row(&bench, "due, and who waits, 1 wait for the coach");
+    tap_row(&bench, "due, and who waits, 1 waits for the coach");
     bench.tap("hurt, Hamza");
     bench.tap("hurt, fit again");
     bench.tap("all lifters");

@@ -199,7 +199,7 @@ fn a_stick_is_seen_taken_and_written_to_and_a_copy_put_back() {
     );
     let answer = kiosk.order("take", &id, CODE);
     assert!(
-        answer.contains("took 1 rows; the stick may be pulled"),
+        answer.contains("took 1 row; the stick may be pulled"),
         "{answer}"
     );
     assert!(said(data.path(), &sheet).contains("from the stick"));

@@ -186,7 +186,7 @@ fn the_record_is_written_back_and_a_copy_made_and_put_back() {
     gym.row("plans");
     gym.row("stick");
     gym.row("take all of it");
-    gym.until("took 1 rows");
+    gym.until("took 1 row");
     assert_eq!(planned(&gym.kiosk, "2027-03-01"), 1);
     gym.tap(Tap::Undo);
     gym.tap(Tap::Undo);

@@ -86,7 +86,7 @@ async fn the_plan_stands_against_what_was_done() {
     let page = gym.text("/coach/plan").await;
     assert!(page.contains("<h1>Plan and done</h1>"));
     assert!(
-        page.contains("1 of 1 sets, 5 of 5 reps, 127.5 kg, back held"),
+        page.contains("1 of 1 set, 5 of 5 reps, 127.5 kg, back held"),
         "{page}"
     );
     assert!(!page.contains("82.5 %"), "four weeks a page");

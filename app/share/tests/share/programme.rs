@@ -77,7 +77,7 @@ async fn what_a_programme_fills_is_planned_too() {
         "{done}"
     );
     assert!(done.contains("by the programme: split &lt;pulls&gt;, heavy day"));
-    assert!(done.contains("1 of 1 sets, 4 of 5 reps, 140 kg, back moved in 1"));
+    assert!(done.contains("1 of 1 set, 4 of 5 reps, 140 kg, back moved in 1"));
     let missed = row(&page, "Sat 7 Mar 2026");
     assert!(missed.contains("2 \u{d7} 5 at 152.5 kg") && missed.contains("\u{2013}"));
     // Latest first.

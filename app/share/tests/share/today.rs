@@ -73,7 +73,7 @@ async fn a_coach_sees_the_day_on_one_page() {
         "a &lt;pulled&gt; back",
         "Trains today",
         "rack pull: 1 \u{d7} 5 at 180 kg",
-        "1 of 1 sets, 5 of 5 reps, 180 kg, back held",
+        "1 of 1 set, 5 of 5 reps, 180 kg, back held",
         "The last time",
         "Monday 2 March 2026",
         "2 work sets, up to 445 lb; short in 1 set; back moved at rep 4",
