@@ -55,6 +55,7 @@ mod crowd;
 mod free;
 mod gaps;
 mod improve;
+mod lanes;
 mod layer;
 mod model;
 mod needless;

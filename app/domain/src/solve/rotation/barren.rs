@@ -68,7 +68,9 @@ impl<B: Bars, C: Cost> Search<'_, '_, '_, B, C> {
             if !thorough && ends.iter().all(Option::is_some) {
                 break;
             }
-            let step = self.step(aim, *place as usize, lifter, group[0].hole);
+            let Some(step) = self.step(aim, *place as usize, lifter, group[0].hole) else {
+                continue;
+            };
             self.glances(&step, group, &mut ways);
             for (state, soonest) in group.iter().zip(&mut ends) {
                 for way in &ways {

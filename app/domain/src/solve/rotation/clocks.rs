@@ -3,9 +3,9 @@
 //!
 //! Refuses: nothing.
 use super::course::{Course, Times};
-use super::model::Model;
+use super::model::{Model, hole_after};
 use super::spread::{Cost, LANES, Spread};
-use super::steps::{Step, rows_of, turn_before};
+use super::steps::turn_before;
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -36,29 +36,29 @@ pub(super) fn clocks<C: Cost>(
         done: i64::MAX / 2,
     };
     let all = course.places.iter();
-    let all = all.map(|place| rows_of(model, place).into_iter().map(never).collect());
+    let all = all.map(|place| place.rows.iter().copied().map(never).collect());
     let mut clocks: Vec<Vec<Clock>> = all.collect();
     clocks[0][0].done = model.now;
-    let mut nearest = vec![None; 2 * (model.turns.len() + 1) * model.turns.len()];
+    let mut nearest = Nearest::new(model);
     for (at, place) in course.places.iter().enumerate() {
         if at % PLACES == 0 && !ponder(1) {
             return None;
         }
-        for from in clocks[at].clone() {
+        for number in 0..clocks[at].len() {
+            let from = clocks[at][number];
             let last = turn_before(model, place, from.lifter);
             for (next, to) in place.next.iter().enumerate() {
                 let Some(to) = to.map(|to| to as usize) else {
                     continue;
                 };
-                let step: Step<C> = Step::new(model, course, at, to, next, from.hole);
-                let slot = 2 * (last * model.turns.len() + step.turn) + usize::from(step.change);
-                let nearest =
-                    *nearest[slot].get_or_insert_with(|| least_between(spread, last, &step));
-                let loaded = from.done + (nearest + step.hole_change.units()) * model.unit;
+                let turn = Course::turn(model, place, next);
+                let want = &model.turns[turn];
+                let then = hole_after(want.hole, from.hole);
+                let loaded = from.done + nearest.least(spread, (last, turn), then != from.hole);
                 let rested = times.rested(model, next, usize::from(place.done[next]));
-                let done = loaded.max(rested) + step.lasts.units() * model.unit;
+                let done = loaded.max(rested) + want.lasts;
                 let there = clocks[to].iter_mut();
-                for there in there.filter(|c| c.lifter == next && c.hole == step.hole_then) {
+                for there in there.filter(|c| c.lifter == next && c.hole == then) {
                     there.done = there.done.min(done);
                 }
             }
@@ -67,15 +67,38 @@ pub(super) fn clocks<C: Cost>(
     Some(clocks)
 }
 
-/// The least handling from any stack of turn `last` to any of the step's turn, in units.
-pub(super) fn least_between<C: Cost>(
-    spread: &mut Spread<'_, C>,
-    last: usize,
-    step: &Step<C>,
-) -> i64 {
-    let zero = vec![[C::of(0); LANES]; spread.before(step.turn).len()];
-    let mut least = Vec::new();
-    spread.least((last, step.turn), step.change, &zero, &mut least);
-    let least = least.iter().map(|lanes| lanes[0]).min();
-    least.unwrap_or(C::FAR).units()
+/// The least that a changeover takes, worked out when first asked for.
+pub(super) struct Nearest<'a> {
+    model: &'a Model,
+    /// By turn before, the start last, next turn, and whether the hole changes.
+    known: Vec<Option<i64>>,
+}
+
+impl<'a> Nearest<'a> {
+    pub(super) fn new(model: &'a Model) -> Self {
+        let turns = model.turns.len();
+        Self {
+            model,
+            known: vec![None; 2 * (turns + 1) * turns],
+        }
+    }
+
+    /// From any stack of turn `last` to any of `turn`, nanoseconds.
+    pub(super) fn least<C: Cost>(
+        &mut self,
+        spread: &mut Spread<'_, C>,
+        (last, turn): (usize, usize),
+        change: bool,
+    ) -> i64 {
+        let model = self.model;
+        let slot = 2 * (last * model.turns.len() + turn) + usize::from(change);
+        *self.known[slot].get_or_insert_with(|| {
+            let zero = vec![[C::of(0); LANES]; spread.count(turn)];
+            let mut least = Vec::new();
+            spread.least((last, turn), change, &zero, &mut least);
+            let least = least.iter().map(|lanes| lanes[0]).min();
+            let pins = if change { model.hole_change } else { 0 };
+            least.unwrap_or(C::FAR).units() * model.unit + pins
+        })
+    }
 }

@@ -2,8 +2,9 @@
 //!
 //! Refuses: places that no plan as good as the best one known can reach and leave in time.
 use super::clocks::PLACES;
-use super::model::Model;
-use alloc::collections::BTreeMap;
+use super::model::{Model, hole_after};
+use super::numbers::Numbers;
+use super::steps::rows_of;
 use alloc::vec;
 use alloc::vec::Vec;
 use core::ops::Range;
@@ -19,7 +20,12 @@ pub(super) struct Place {
     pub before: Vec<Option<u32>>,
     /// The holes that may be set here.
     pub holes: Vec<u8>,
+    /// Who may have lifted last, with which hole then set.
+    pub rows: Vec<Row>,
 }
+
+/// A lifter, one past the last before the first turn, and a hole.
+pub(super) type Row = (usize, u8);
 
 impl Place {
     fn new(done: Vec<u8>) -> Self {
@@ -29,6 +35,7 @@ impl Place {
             next: vec![None; lifters],
             before: vec![None; lifters],
             holes: Vec::new(),
+            rows: Vec::new(),
         }
     }
 }
@@ -74,8 +81,9 @@ impl Course {
         course.places[0].holes.push(model.hole);
         let mut layer = 0..1;
         for step in 0..model.turns.len() {
-            let mut known = BTreeMap::new();
+            let mut known = Known::new(model);
             for at in layer.clone() {
+                let here = course.places[at].done.clone();
                 for lifter in 0..model.lifters() {
                     if model
                         .called
@@ -84,23 +92,20 @@ impl Course {
                     {
                         continue;
                     }
-                    let done = usize::from(course.places[at].done[lifter]);
-                    if done == model.count(lifter) {
+                    if usize::from(here[lifter]) == model.count(lifter) {
                         continue;
                     }
-                    let mut then = course.places[at].done.clone();
-                    then[lifter] += 1;
-                    if times.least(model, &then) > ends {
-                        continue;
-                    }
-                    if step >= model.called.len() && reach.strays(&then, step + 1) {
-                        continue;
-                    }
-                    let next = *known.entry(then).or_insert_with_key(|then| {
-                        course.places.push(Place::new(then.clone()));
-                        course.places.len() - 1
+                    let next = known.place(&here, lifter, |then| {
+                        let strays = step >= model.called.len() && reach.strays(then, step + 1);
+                        if strays || times.least(model, then) > ends {
+                            return None;
+                        }
+                        course.places.push(Place::new(then.to_vec()));
+                        Some(course.places.len() - 1)
                     });
-                    course.link(model, at, lifter, next);
+                    if let Some(next) = next {
+                        course.link(model, at, lifter, next);
+                    }
                 }
             }
             if course.places.len() > limit || !ponder(layer.len() / PLACES) {
@@ -110,11 +115,39 @@ impl Course {
             layer = layer.end..course.places.len();
         }
         course.layers.push(layer);
+        for place in &mut course.places {
+            place.rows = rows_of(model, place);
+        }
         Some(course)
     }
 
+    /// Leaves out all rows but those to be kept, told by place and row, and the places that nothing
+    /// leads to then, or leads on from.
+    pub(super) fn keep(&mut self, kept: impl Fn(usize, usize) -> bool) {
+        for at in 1..self.places.len() {
+            let mut number = 0;
+            self.places[at].rows.retain(|_| {
+                number += 1;
+                kept(at, number - 1)
+            });
+            let place = &mut self.places[at];
+            let rows = &place.rows;
+            place
+                .holes
+                .retain(|hole| rows.iter().any(|row| row.1 == *hole));
+            for lifter in 0..place.before.len() {
+                let gone = !self.places[at].rows.iter().any(|row| row.0 == lifter);
+                if let (Some(before), true) = (self.places[at].before[lifter], gone) {
+                    self.places[at].before[lifter] = None;
+                    self.places[before as usize].next[lifter] = None;
+                }
+            }
+        }
+        self.without_strays();
+    }
+
     /// Leaves out the places that nothing leads to, or leads on from.
-    pub(super) fn without_strays(&mut self) {
+    fn without_strays(&mut self) {
         let last = self.places.len() - 1;
         let mut kept = vec![true; self.places.len()];
         let gone = |links: &[Option<u32>], kept: &[bool]| {
@@ -136,6 +169,9 @@ impl Course {
         for place in &mut self.places {
             place.next.iter_mut().for_each(renumber);
             place.before.iter_mut().for_each(renumber);
+            let before = &place.before;
+            let led_to = |row: &Row| before.get(row.0).is_none_or(Option::is_some);
+            place.rows.retain(led_to);
         }
         let before = |at: usize| kept[..at].iter().filter(|kept| **kept).count();
         for layer in &mut self.layers {
@@ -151,14 +187,13 @@ impl Course {
     fn link(&mut self, model: &Model, from: usize, lifter: usize, to: usize) {
         let turn = model.first[lifter] + usize::from(self.places[from].done[lifter]);
         let hole = model.turns[turn].hole;
-        let mut holes = self.places[from].holes.clone();
-        if hole != super::model::NO_HOLE {
-            holes = vec![hole];
+        for at in 0..self.places[from].holes.len() {
+            let then = hole_after(hole, self.places[from].holes[at]);
+            let holes = &mut self.places[to].holes;
+            if let Err(place) = holes.binary_search(&then) {
+                holes.insert(place, then);
+            }
         }
-        holes.extend(&self.places[to].holes);
-        holes.sort_unstable();
-        holes.dedup();
-        self.places[to].holes = holes;
         self.places[from].next[lifter] = Some(u32::try_from(to).expect("a place"));
         self.places[to].before[lifter] = Some(u32::try_from(from).expect("a place"));
     }
@@ -166,6 +201,50 @@ impl Course {
     /// The turn that a lifter last did to get to a place, or has next there.
     pub(super) fn turn(model: &Model, place: &Place, lifter: usize) -> usize {
         model.first[lifter] + usize::from(place.done[lifter])
+    }
+}
+
+/// The places of one layer by what is done there; `None` for those that are left out.
+struct Known {
+    numbers: Numbers,
+    places: Vec<Option<usize>>,
+    /// By lifter: what one turn more adds to a place's key. No two places have the same key.
+    strides: Vec<u64>,
+}
+
+impl Known {
+    fn new(model: &Model) -> Self {
+        let mut strides = vec![1];
+        for lifter in 1..model.lifters() {
+            let turns = model.count(lifter - 1) as u64;
+            strides.push(strides[lifter - 1] * (turns + 1));
+        }
+        Self {
+            numbers: Numbers::new(),
+            places: Vec::new(),
+            strides,
+        }
+    }
+
+    /// The place after a turn of `lifter` at `done`; `make` makes it where it is met first.
+    fn place(
+        &mut self,
+        done: &[u8],
+        lifter: usize,
+        make: impl FnOnce(&[u8]) -> Option<usize>,
+    ) -> Option<usize> {
+        let key = done.iter().zip(&self.strides);
+        let key: u64 = key.map(|(&done, stride)| u64::from(done) * stride).sum();
+        let mixed = (key + self.strides[lifter]).wrapping_mul(0x9E37_79B9_7F4A_7C15);
+        let (number, known) = self.numbers.find(mixed, |_| true);
+        if known {
+            return self.places[number as usize];
+        }
+        let mut then = done.to_vec();
+        then[lifter] += 1;
+        let place = make(&then);
+        self.places.push(place);
+        place
     }
 }
 

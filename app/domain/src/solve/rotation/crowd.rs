@@ -19,7 +19,7 @@ use super::search::Search;
 use super::spread::{Cost, Spread};
 use super::stacks::Stacks;
 use super::steady;
-use super::thin::thinned;
+use super::thin::{thinned, thinned_by};
 use super::thumb;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -46,7 +46,9 @@ const NEAR_PLACES: usize = 20_000;
 /// Places of a course that is looked at whole, before what is out of reach is left out.
 const ALL_PLACES: usize = 150_000;
 /// Groups of lanes in the table for it.
-const ALL_TABLE: usize = 6_000_000;
+const ALL_TABLE: usize = 4_000_000;
+/// Stacks of a turn that are told apart in a table before it, by which it is thinned.
+const ROUGH: usize = 1;
 /// Stacks of a turn that are usually told apart in it.
 pub(super) const BUNDLES: usize = 6;
 /// Passes over it.
@@ -116,8 +118,9 @@ impl<B: Bars> Crowd<'_, '_, B> {
         let (mut heat, mut rounds, mut stale) = (1, 0, 0);
         while !self.allowance.spent && stale < STALE {
             let before = (best.ends, best.handling);
-            for apart in APART {
-                while !self.allowance.spent && self.search_near::<C>(&mut best, apart) {}
+            // What is farther away comes after a look at all.
+            for apart in &APART[..if rounds == 0 { 1 } else { APART.len() }] {
+                while !self.allowance.spent && self.search_near::<C>(&mut best, *apart) {}
             }
             self.settle(&mut best, &mut improver);
             if rounds == 0 {
@@ -243,11 +246,34 @@ impl<B: Bars> Crowd<'_, '_, B> {
         let Some(course) = thinned else {
             return;
         };
-        let size = Bounds::<C>::size(model, &coarse, &course);
+        // A rough table says already where no good plan can pass.
+        let mut rough = Spread::bundled(model, self.stacks, ROUGH);
+        let size = Bounds::<C>::size(model, &rough, &course);
         if size > ALL_TABLE {
             return;
         }
-        let bounds = Bounds::<C>::new(model, &mut coarse, &course, size, &mut ponder);
+        let bounds = Bounds::<C>::new(model, &mut rough, &course, size, &mut ponder);
+        let Some(bounds) = bounds else {
+            return;
+        };
+        let start = bounds.after(0, model.lifters(), model.hole);
+        let least = start.map_or(best.ends, |start| model.now + start.soonest());
+        verdict.at_least = verdict.at_least.max(least.min(best.ends));
+        let thinned = thinned_by(model, &mut rough, &bounds, course, best.ends, &mut ponder);
+        let Some(course) = thinned else {
+            return;
+        };
+        drop(bounds);
+        // As many stacks told apart as there is room for.
+        let fine = (ROUGH..=self.bundles).rev().find_map(|most| {
+            let fine = Spread::bundled(model, self.stacks, most);
+            let size = Bounds::<C>::size(model, &fine, &course);
+            (size <= ALL_TABLE).then_some((fine, size))
+        });
+        let Some((mut fine, size)) = fine else {
+            return;
+        };
+        let bounds = Bounds::<C>::new(model, &mut fine, &course, size, &mut ponder);
         let Some(bounds) = bounds else {
             return;
         };

@@ -133,7 +133,8 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
     /// No plan ends before, by the bounds alone.
     pub(super) fn at_least(&self) -> i64 {
         let start = self.bounds.after(0, self.model.lifters(), self.model.hole);
-        let least = self.course.least.max(self.model.now + start.ends(0));
+        let ends = start.map_or(i64::MAX / 2, |start| start.ends(0));
+        let least = self.course.least.max(self.model.now + ends);
         self.model.counted(least)
     }
 
@@ -172,7 +173,10 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
                 .take_while(|s| same(s))
                 .count();
             let group = &layer.states[at..at + count];
-            let step = self.step(sieve.aim, place, lifter, first.hole);
+            let Some(step) = self.step(sieve.aim, place, lifter, first.hole) else {
+                at += count;
+                continue;
+            };
             self.moves(&step, group, &mut moves);
             for way in &moves {
                 let mut arrived = None;
@@ -198,11 +202,20 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
         }
     }
 
-    pub(super) fn step(&mut self, aim: Aim, place: usize, lifter: usize, hole: u8) -> Step<'a, C> {
+    /// `None` where the course has left it out.
+    pub(super) fn step(
+        &mut self,
+        aim: Aim,
+        place: usize,
+        lifter: usize,
+        hole: u8,
+    ) -> Option<Step<'a, C>> {
         let model = self.model;
         let there = &self.course.places[place];
         let turn = model.first[lifter] + usize::from(there.done[lifter]) - 1;
         let then = hole_after(model.turns[turn].hole, hole);
+        let number = u32::try_from(place).expect("a place");
+        let after = self.bounds.after(number, lifter, then)?;
         let mut coming = vec![None; model.lifters()];
         for (other, coming) in coming.iter_mut().enumerate() {
             if usize::from(there.done[other]) < model.count(other) {
@@ -218,8 +231,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
             }
         }
         let shapes = self.shapes.map(|shapes| shapes.row(place, lifter, then));
-        let place = u32::try_from(place).expect("a place");
-        Step {
+        Some(Step {
             shapes,
             aim,
             lifter,
@@ -227,9 +239,9 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
             hole: then,
             hole_change_due: then != hole,
             hole_change: if then == hole { 0 } else { model.hole_change },
-            after: self.bounds.after(place, lifter, then),
+            after,
             coming,
-        }
+        })
     }
 
     /// Where `nearest` has the least handling from the stacks of one turn to another turn.

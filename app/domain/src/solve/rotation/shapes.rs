@@ -138,7 +138,9 @@ impl<C: Cost> Shapes<C> {
             return (ways, count);
         }
         let number = u32::try_from(at).expect("a place");
-        let after = whole.bounds.after(number, clock.lifter, clock.hole);
+        let Some(after) = whole.bounds.after(number, clock.lifter, clock.hole) else {
+            return (ways, count);
+        };
         let soonest = (0..count).map(|stack| after.ends(stack)).min();
         if clock.done.saturating_add(soonest.unwrap_or(0)) > ends {
             return (ways, count);

@@ -1,7 +1,8 @@
 //! The steps that lead through the places of a course, as the table of bounds takes them.
 //!
 //! Refuses: nothing.
-use super::course::{Course, Place};
+use super::Problem;
+use super::course::{Course, Place, Row};
 use super::model::{Model, hole_after};
 use super::spread::Cost;
 use alloc::vec;
@@ -21,9 +22,7 @@ pub(super) struct Step<C> {
     pub lasts: C,
     pub rest: C,
     /// By lifter: the rest before the turn that comes next for each, if there is one.
-    pub rests: Vec<Option<C>>,
-    /// By lifter: the turn done last.
-    pub turns_before: Vec<usize>,
+    pub rests: [Option<C>; Problem::LIFTERS_LIMIT],
 }
 
 impl<C: Cost> Step<C> {
@@ -40,10 +39,12 @@ impl<C: Cost> Step<C> {
         let want = &model.turns[turn];
         let units = |ns: i64| C::of(ns / model.unit);
         let hole_then = hole_after(want.hole, hole);
-        let rests = (0..model.lifters()).map(|lifter| {
-            let left = usize::from(place.done[lifter]) < model.count(lifter);
-            left.then(|| units(model.turns[Course::turn(model, place, lifter)].rest))
-        });
+        let mut rests = [None; Problem::LIFTERS_LIMIT];
+        for (lifter, rest) in rests[..model.lifters()].iter_mut().enumerate() {
+            if usize::from(place.done[lifter]) < model.count(lifter) {
+                *rest = Some(units(model.turns[Course::turn(model, place, lifter)].rest));
+            }
+        }
         Self {
             at,
             to,
@@ -59,10 +60,7 @@ impl<C: Cost> Step<C> {
             }),
             lasts: units(want.lasts),
             rest: units(want.rest),
-            rests: rests.collect(),
-            turns_before: (0..model.lifters())
-                .map(|l| turn_before(model, place, l))
-                .collect(),
+            rests,
         }
     }
 }
@@ -76,7 +74,7 @@ pub(super) fn turn_before(model: &Model, place: &Place, lifter: usize) -> usize 
 }
 
 /// Who may have lifted last at a place, with which hole then set.
-pub(super) fn rows_of(model: &Model, place: &Place) -> Vec<(usize, u8)> {
+pub(super) fn rows_of(model: &Model, place: &Place) -> Vec<Row> {
     if place.done.iter().all(|&done| done == 0) {
         return vec![(model.lifters(), model.hole)];
     }

@@ -2,11 +2,12 @@
 //!
 //! For each turn that leads to a place, the least time to get there and the least from there to
 //! the end are worked out, by the least handling between turns and by each lifter's own rests.
-use super::clocks::{Clock, PLACES, clocks, least_between};
+use super::bounds::Bounds;
+use super::clocks::{Clock, Nearest, PLACES, clocks};
 use super::course::{Course, Times};
-use super::model::Model;
+use super::model::{Model, hole_after};
 use super::spread::{Cost, Spread};
-use super::steps::{Step, turn_before};
+use super::steps::turn_before;
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -22,20 +23,26 @@ pub(super) fn thinned<C: Cost>(
     let times = Times::new(model);
     let done = clocks(model, spread, &course, &times, ponder)?;
     let left = left(model, spread, (&course, &times), &done, ponder)?;
-    for at in 1..course.places.len() {
-        for lifter in 0..model.lifters() {
-            let Some(before) = course.places[at].before[lifter] else {
-                continue;
-            };
-            let clocks = done[at].iter().zip(&left[at]);
-            let mut of_lifter = clocks.filter(|(clock, _)| clock.lifter == lifter);
-            if of_lifter.all(|(clock, left)| clock.done.saturating_add(*left) > ends) {
-                course.places[at].before[lifter] = None;
-                course.places[before as usize].next[lifter] = None;
-            }
-        }
-    }
-    course.without_strays();
+    course.keep(|at, row| done[at][row].done.saturating_add(left[at][row]) <= ends);
+    Some(course)
+}
+
+/// The same by a table of bounds worked out for it.
+pub(super) fn thinned_by<C: Cost>(
+    model: &Model,
+    spread: &mut Spread<'_, C>,
+    bounds: &Bounds<C>,
+    mut course: Course,
+    ends: i64,
+    ponder: &mut dyn FnMut(usize) -> bool,
+) -> Option<Course> {
+    let done = clocks(model, spread, &course, &Times::new(model), ponder)?;
+    course.keep(|at, row| {
+        let clock = done[at][row];
+        let place = u32::try_from(at).expect("a place");
+        let after = bounds.after(place, clock.lifter, clock.hole);
+        after.is_some_and(|after| clock.done.saturating_add(after.soonest()) <= ends)
+    });
     Some(course)
 }
 
@@ -48,7 +55,7 @@ fn left<C: Cost>(
     ponder: &mut dyn FnMut(usize) -> bool,
 ) -> Option<Vec<Vec<i64>>> {
     let mut left: Vec<Vec<i64>> = done.iter().map(|all| vec![0; all.len()]).collect();
-    let mut nearest = vec![None; 2 * (model.turns.len() + 1) * model.turns.len()];
+    let mut nearest = Nearest::new(model);
     for at in (0..course.places.len()).rev() {
         if at % PLACES == 0 && !ponder(1) {
             return None;
@@ -61,18 +68,16 @@ fn left<C: Cost>(
                 let Some(to) = to.map(|to| to as usize) else {
                     continue;
                 };
-                let step: Step<C> = Step::new(model, course, at, to, next, from.hole);
-                let slot = 2 * (last * model.turns.len() + step.turn) + usize::from(step.change);
-                let nearest =
-                    *nearest[slot].get_or_insert_with(|| least_between(spread, last, &step));
-                let handling = (nearest + step.hole_change.units()) * model.unit;
-                let own = next == from.lifter;
-                let rest = if own { model.turns[step.turn].rest } else { 0 };
+                let turn = Course::turn(model, place, next);
+                let want = &model.turns[turn];
+                let then = hole_after(want.hole, from.hole);
+                let loaded = nearest.least(spread, (last, turn), then != from.hole);
+                let rest = if next == from.lifter { want.rest } else { 0 };
                 let there = done[to].iter().zip(&left[to]);
-                let there = there.filter(|(c, _)| c.lifter == next && c.hole == step.hole_then);
+                let there = there.filter(|(c, _)| c.lifter == next && c.hole == then);
                 let there = there.map(|(_, left)| *left).min();
-                let then = there.unwrap_or(i64::MAX / 4);
-                least = least.min(handling.max(rest) + model.turns[step.turn].lasts + then);
+                let on = there.unwrap_or(i64::MAX / 4);
+                least = least.min(loaded.max(rest) + want.lasts + on);
             }
             if place.next.iter().all(Option::is_none) && at + 1 == course.places.len() {
                 least = 0;
