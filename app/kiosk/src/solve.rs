@@ -37,13 +37,16 @@
 //! - `lifters`: a list of `name` and `turns`: `target`, `below` and `above` (masses; optional,
 //!   none), `least_diameter` (optional, as for a ladder), `hole` (optional or null: the turn does not use the pins), `lasts_s`, `rest_s` (least
 //!   time from the end of that lifter's previous turn; optional, 0)
+//! - `longest_wait_at_most_s`: nobody is to wait longer for a set once rested; optional, any. Where
+//!   no such order is found, the one is given whose longest wait is the least. For one bar alone
 //!
 //! Several bars: `stations`, 1 to 4, in place of the fields of the one bar: a list of `name` and
 //! those fields. A lifter may name a `station`, else is put to one for the whole lift.
 //!
 //! Out: `ends_s` (of several bars, the latest), `handling_s` (all time spent on plates, hole changes
 //! apart), `pair_moves`, `longest_wait_s` (the longest that one lifter waits for a set, beyond the
-//! rest due; a first turn is waited for from the start), `proven` (`ends_s` cannot be beaten),
+//! rest due; a first turn is waited for from the start), `longest_wait_kept` (whether that is within
+//! `longest_wait_at_most_s`, where it was asked for), `proven` (`ends_s` cannot be beaten),
 //! `at_least_s`, and `turns` in the order in which they are
 //! done: `station` (where there are several), `lifter`, `turn` (from 1), `starts_s`, `ends_s`, `hole`, `load`, `per_side`, `take_off`,
 //! `put_on`. With `--within SECONDS` it looks for at most so long, 2 by default. Rules and ties

@@ -161,3 +161,39 @@ fn whoever_names_a_station_lifts_there() {
     let told: Value = serde_json::from_str(&solve(&stations(&heavy), u64::MAX)).unwrap();
     assert_eq!(told["field"], "lifters[0].turns[0].target", "{told}");
 }
+
+/// By hand, with nothing to load and 280 s to lift: Oona first, Pell and Quin while she rests, and
+/// Oona again from 240 s ends at 280 s. Oona is rested at 100 s and Quin waits from the start: both
+/// for 140 s. With Oona between the two Quin waits for 180 s, and no order waits for less than 140.
+#[test]
+fn nobody_waits_longer_than_asked_where_that_can_be() {
+    let at_most = |seconds: u32| {
+        let input = format!(
+            r#"{{{KIT}, "longest_wait_at_most_s": {seconds}, "lifters": [
+                {{"name": "Oona", "turns": [
+                    {{"target": "20 kg", "lasts_s": 40}},
+                    {{"target": "20 kg", "lasts_s": 40, "rest_s": 60}}]}},
+                {{"name": "Pell", "turns": [{{"target": "20 kg", "lasts_s": 100}}]}},
+                {{"name": "Quin", "turns": [{{"target": "20 kg", "lasts_s": 100}}]}}]}}"#
+        );
+        let told: Value = serde_json::from_str(&solve(&input, u64::MAX)).unwrap();
+        told
+    };
+    let told = at_most(150);
+    assert_eq!(told["ends_s"], 280);
+    assert_eq!(told["longest_wait_s"], 140);
+    assert_eq!(told["longest_wait_kept"], true);
+    assert_eq!(told["proven"], true);
+    let told = at_most(100);
+    assert_eq!(told["longest_wait_s"], 140);
+    assert_eq!(told["longest_wait_kept"], false);
+    assert_eq!(told["proven"], false);
+    let refused = solve(
+        &two("").replace("{\"bar\"", "{\"longest_wait_at_most_s\": -1, \"bar\""),
+        1,
+    );
+    assert!(
+        refused.contains(r#""field":"longest_wait_at_most_s""#),
+        "{refused}"
+    );
+}

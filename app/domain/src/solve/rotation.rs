@@ -52,6 +52,7 @@ mod clocks;
 mod course;
 mod cover;
 mod crowd;
+mod fair;
 mod free;
 mod gaps;
 mod improve;
@@ -231,6 +232,22 @@ impl Problem {
 pub fn plan(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refusal> {
     check::check(problem)?;
     run::run(problem, 0, effort, &passes::USUAL)
+}
+
+/// Plans the rotation so that nobody, once rested, waits longer than `longest_wait_ns` for a set:
+/// of the plans found that keep to it the one that ends first, and where none is found the one
+/// whose longest wait is the least ([`Plan::longest_wait_ns`] tells). Proven only where it keeps to
+/// it and no plan at all, whatever the waits, ends sooner.
+///
+/// # Errors
+/// As [`plan`].
+pub fn plan_fairly(
+    problem: &Problem,
+    longest_wait_ns: u64,
+    effort: Effort<'_>,
+) -> Result<Plan, Refusal> {
+    check::check(problem)?;
+    fair::plan(problem, longest_wait_ns, effort)
 }
 
 /// As [`plan`], in passes so narrow that small problems need all of them, for tests.

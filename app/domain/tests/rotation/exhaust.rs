@@ -13,6 +13,15 @@ pub(crate) fn best(problem: &Problem) -> Option<(u64, u64)> {
 
 /// As [`best`], where an end before `soon_enough` is worth no more than that one.
 pub(crate) fn best_by(problem: &Problem, soon_enough: u64) -> Option<(u64, u64)> {
+    search(problem, soon_enough, u64::MAX)
+}
+
+/// As [`best`], where nobody waits longer than `longest_wait` once rested.
+pub(crate) fn fairest(problem: &Problem, longest_wait: u64) -> Option<(u64, u64)> {
+    search(problem, 0, longest_wait)
+}
+
+fn search(problem: &Problem, soon_enough: u64, longest_wait: u64) -> Option<(u64, u64)> {
     let stacks = all_stacks(&problem.equipment);
     let bar = problem.equipment.bar_and_collars;
     let mut able = Vec::new();
@@ -37,6 +46,7 @@ pub(crate) fn best_by(problem: &Problem, soon_enough: u64) -> Option<(u64, u64)>
         problem,
         able,
         soon_enough,
+        longest_wait,
         best: None,
         seen: BTreeMap::new(),
     };
@@ -86,6 +96,7 @@ struct Tries<'a> {
     problem: &'a Problem,
     able: Vec<Vec<Vec<Vec<usize>>>>,
     soon_enough: u64,
+    longest_wait: u64,
     best: Option<(u64, u64)>,
     seen: BTreeMap<Key, Vec<Stand>>,
 }
@@ -127,7 +138,13 @@ impl Tries<'_> {
         // Whoever is through does not matter any more.
         let lifters = &self.problem.lifters;
         let goes_on = |lifter: usize| stand.done[lifter] < lifters[lifter].turns.len();
+        // Whoever is rested earlier also waits longer, so where waits matter only what is the same
+        // is seen before.
+        let waits_matter = self.longest_wait != u64::MAX;
         let no_later = |s: &Stand| {
+            if waits_matter && (s.clock, &s.ended) != (stand.clock, &stand.ended) {
+                return false;
+            }
             let mut going = (0..lifters.len()).filter(|&lifter| goes_on(lifter));
             s.clock <= stand.clock
                 && s.handling <= stand.handling
@@ -168,6 +185,10 @@ impl Tries<'_> {
             }
             if let Some(ended) = stand.ended[lifter] {
                 starts = starts.max(ended + turn.rest_ns);
+            }
+            let rested = stand.ended[lifter].map_or(0, |ended| ended + turn.rest_ns);
+            if starts - rested.max(problem.standing.now_ns) > self.longest_wait {
+                continue;
             }
             let mut then = stand.clone();
             then.done[lifter] += 1;

@@ -4,6 +4,7 @@
 //! outside source for a rotation.
 mod crowds;
 mod exhaust;
+mod fair;
 mod hand;
 mod random;
 mod replay;

@@ -6,7 +6,7 @@ use super::stations;
 use super::watch::Watch;
 use domain::solve::Equipment;
 use domain::solve::rotation::{
-    Effort, Lifter, Loaders, Plan, PlannedTurn, Problem, Standing, Turn, plan,
+    Effort, Lifter, Loaders, Plan, PlannedTurn, Problem, Standing, Turn, plan, plan_fairly,
 };
 use domain::{Mass, MassUnit};
 use serde::Serialize;
@@ -31,6 +31,7 @@ pub(super) const RACK: [&str; 8] = [
 #[derive(Debug)]
 struct Asked {
     problem: Problem,
+    longest_wait_at_most_ns: Option<u64>,
     names: Vec<String>,
     plate_units: Vec<MassUnit>,
     turn_units: Vec<Vec<MassUnit>>,
@@ -42,6 +43,8 @@ struct Solved {
     handling_s: Box<RawValue>,
     pair_moves: u32,
     longest_wait_s: Box<RawValue>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    longest_wait_kept: Option<bool>,
     proven: bool,
     at_least_s: Box<RawValue>,
     turns: Vec<SolvedTurn>,
@@ -68,21 +71,24 @@ pub(super) fn solve(input: &Object<'_>, watch: &mut Watch<'_>) -> Result<String,
     }
     let asked = read(input)?;
     let (plan, median_us) = watch.run_within(|go_on| {
-        plan(
-            &asked.problem,
-            Effort {
-                states: STATES_MAX,
-                go_on,
-            },
-        )
+        let effort = Effort {
+            states: STATES_MAX,
+            go_on,
+        };
+        match asked.longest_wait_at_most_ns {
+            Some(at_most) => plan_fairly(&asked.problem, at_most, effort),
+            None => plan(&asked.problem, effort),
+        }
     });
     Ok(super::written(&write(&asked, &plan?, median_us)))
 }
 
 fn read(input: &Object<'_>) -> Result<Asked, Fault> {
     let mut fields = Vec::from(RACK);
-    fields.extend(["lifters", "stations"]);
+    fields.extend(["lifters", "stations", "longest_wait_at_most_s"]);
     input.only(&fields)?;
+    let at_most = input.get("longest_wait_at_most_s");
+    let at_most = at_most.map(|value| value.seconds(Problem::TIME_LIMIT_NS));
     let rack = rack(input)?;
     let mut lifters = Vec::new();
     let mut names = Vec::new();
@@ -104,6 +110,7 @@ fn read(input: &Object<'_>) -> Result<Asked, Fault> {
             lifters,
             standing: Standing::default(),
         },
+        longest_wait_at_most_ns: at_most.transpose()?,
         names,
         plate_units: rack.plate_units,
         turn_units,
@@ -221,6 +228,9 @@ fn write(asked: &Asked, plan: &Plan, median_us: Option<Box<RawValue>>) -> Solved
         handling_s: time(plan.handling_ns),
         pair_moves: plan.pair_moves,
         longest_wait_s: time(plan.longest_wait_ns),
+        longest_wait_kept: asked
+            .longest_wait_at_most_ns
+            .map(|at_most| plan.longest_wait_ns <= at_most),
         proven: plan.proven,
         at_least_s: time(plan.at_least_ns),
         turns: plan.turns.iter().map(turn).collect(),

@@ -45,12 +45,19 @@ const SLACK: i64 = 12;
 /// A nanosecond of handling counts as much as so many of the end: it tells orders apart that wait
 /// for the same rest.
 const HANDLING: i64 = 32;
+/// A wait that is too long by a nanosecond counts as much as so many of the end.
+const OVER: i64 = 4;
 
 impl<'a> Improver<'a> {
     pub(super) fn new(model: &'a Model, stacks: &'a Stacks, seed: u64) -> Self {
+        Self::fair(model, stacks, seed, i64::MAX / 4)
+    }
+
+    /// As [`Improver::new`], for orders in which nobody waits longer once rested, nanoseconds.
+    pub(super) fn fair(model: &'a Model, stacks: &'a Stacks, seed: u64, longest_wait: i64) -> Self {
         Self {
             model,
-            rack: Rack::new(model, stacks),
+            rack: Rack::new(model, stacks, longest_wait),
             draws: Draws(seed),
         }
     }
@@ -163,5 +170,6 @@ impl<'a> Improver<'a> {
 }
 
 fn cost(worth: Worth) -> i64 {
-    worth.ends + worth.handling / HANDLING
+    let over = worth.over.saturating_mul(OVER);
+    worth.ends.saturating_add(over) + worth.handling / HANDLING
 }

@@ -26,7 +26,7 @@ use core::cell::OnceCell;
 /// problems whose bounds take too long otherwise.
 const TREES: [usize; 3] = [8_000, 3_000, 1_000];
 /// And when it is not: every stack is looked at again and again.
-const CROWD_TREE: usize = 3_000;
+pub(super) const CROWD_TREE: usize = 3_000;
 /// Places that a course may have to be looked at whole at once.
 const PLACES_LIMIT: usize = 20_000;
 /// Groups of lanes in the table of bounds: 32 or 64 bytes each.

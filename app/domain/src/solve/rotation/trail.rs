@@ -18,6 +18,8 @@ const OFFERS: usize = 10;
 struct Label {
     clock: i64,
     handling: i64,
+    /// Waited longer than anybody is to wait, all turns together.
+    over: i64,
     /// By lifter: the next turn starts no sooner.
     ready: [i64; Problem::LIFTERS_LIMIT],
     /// Which of the labels before this comes of.
@@ -63,9 +65,11 @@ impl Trail {
     }
 }
 
-/// When an order ends, and the handling it takes.
+/// What an order is worth: less is better, the waits that are too long first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) struct Worth {
+    /// Waited longer than anybody is to wait, all turns together, nanoseconds.
+    pub over: i64,
     pub ends: i64,
     pub handling: i64,
 }
@@ -87,10 +91,12 @@ pub(super) struct Rack<'a> {
     /// By turn before, the start last, and next turn.
     ways: Vec<Option<Ways>>,
     stacks: &'a Stacks,
+    /// Nobody is to wait longer once rested, nanoseconds.
+    longest_wait: i64,
 }
 
 impl<'a> Rack<'a> {
-    pub(super) fn new(model: &'a Model, stacks: &'a Stacks) -> Self {
+    pub(super) fn new(model: &'a Model, stacks: &'a Stacks, longest_wait: i64) -> Self {
         let turns = model.turns.len();
         let mut ways = Vec::new();
         ways.resize_with((turns + 1) * turns, || None);
@@ -100,6 +106,7 @@ impl<'a> Rack<'a> {
             offers: (0..turns).map(|t| offers(model, stacks, t)).collect(),
             ways,
             stacks,
+            longest_wait,
         }
     }
 
@@ -110,6 +117,7 @@ impl<'a> Rack<'a> {
         let label = Label {
             clock: self.model.now,
             handling: 0,
+            over: 0,
             ready,
             from: 0,
         };
@@ -146,6 +154,7 @@ impl<'a> Rack<'a> {
         }
         let last = trail.stands.last()?;
         let ends = last.labels.iter().map(|label| Worth {
+            over: label.over,
             ends: label.clock,
             handling: label.handling,
         });
@@ -159,7 +168,7 @@ impl<'a> Rack<'a> {
         let mut label = None;
         for stand in trail.stands[1..].iter().rev() {
             let labels = (0..stand.labels.len()).map(|at| (&stand.labels[at], at));
-            let best = || labels.min_by_key(|(l, at)| (l.clock, l.handling, *at));
+            let best = || labels.min_by_key(|(l, at)| (l.over, l.clock, l.handling, *at));
             let here = label.unwrap_or_else(|| best().map_or(0, |(_, at)| at));
             stacks.push(self.offers[stand.turn][here]);
             label = Some(usize::from(stand.labels[here].from));
@@ -203,6 +212,8 @@ impl<'a> Rack<'a> {
             }
             let (starts, handling, from) = best.expect("there is always a label before");
             let mut label = stand.labels[from];
+            let rested = label.ready[lifter].max(model.now);
+            label.over += (starts - rested - self.longest_wait).max(0);
             label.clock = starts + want.lasts;
             label.handling = handling;
             label.ready[lifter] = label.clock + rest;
