@@ -80,6 +80,7 @@ mod thin;
 mod thumb;
 mod trail;
 mod ways;
+mod whole;
 
 pub use carry::{after, carry_out};
 pub use stations::{Group, GroupPlan, Station, share};

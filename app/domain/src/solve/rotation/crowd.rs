@@ -19,7 +19,6 @@ use super::search::Search;
 use super::spread::{Cost, Spread};
 use super::stacks::Stacks;
 use super::steady;
-use super::thin::{thinned, thinned_by};
 use super::thumb;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -43,25 +42,14 @@ const COVER: usize = 5_000;
 const APART: [u32; 2] = [2, 4];
 /// Places near an order.
 const NEAR_PLACES: usize = 20_000;
-/// Places of a course that is looked at whole, before what is out of reach is left out.
-const ALL_PLACES: usize = 150_000;
-/// Groups of lanes in the table for it.
-const ALL_TABLE: usize = 4_000_000;
-/// Stacks of a turn that are told apart in a table before it, by which it is thinned.
-const ROUGH: usize = 1;
-/// Stacks of a turn that are usually told apart in it.
+/// Stacks of a turn that are usually told apart where all is looked at.
 pub(super) const BUNDLES: usize = 6;
-/// Passes over it.
-const ALL_WIDTHS: [(Aim, usize); 4] = [
-    (Aim::Both, 30),
-    (Aim::Both, 300),
-    (Aim::Ends, 3_000),
-    (Aim::Ends, 30_000),
-];
 /// Widths of the passes over one corridor.
 const WIDTHS: [usize; 2] = [30, 300];
 /// Work for one corridor, in groups of lanes compared.
 const CORRIDOR_WORK: usize = WORK_LIMIT / 2;
+/// And in the first round.
+const FIRST_WORK: usize = WORK_LIMIT / 8;
 
 /// What is looked at, and how.
 pub(super) struct Crowd<'a, 's, B> {
@@ -115,23 +103,35 @@ impl<B: Bars> Crowd<'_, '_, B> {
             ordered = improver.improve(ordered, (tries.min(few), 1), self.allowance);
         }
         self.take(&mut best, &ordered);
+        let small = fits_in_short(self.model, best.ends);
+        let all = if small {
+            self.look_roughly::<i16>(&mut best, verdict)
+        } else {
+            self.look_roughly::<C>(&mut best, verdict)
+        };
+        let mut all = all.filter(|_| best.ends > verdict.at_least);
         let (mut heat, mut rounds, mut stale) = (1, 0, 0);
         while !self.allowance.spent && stale < STALE {
             let before = (best.ends, best.handling);
-            // What is farther away comes after a look at all.
-            for apart in &APART[..if rounds == 0 { 1 } else { APART.len() }] {
-                while !self.allowance.spent && self.search_near::<C>(&mut best, *apart) {}
+            // What is farther away, or takes longer, comes after a look at all.
+            let (near, work) = if rounds == 0 {
+                (&APART[..1], FIRST_WORK)
+            } else {
+                (&APART[..], CORRIDOR_WORK)
+            };
+            for apart in near {
+                while !self.allowance.spent && self.search_near::<C>(&mut best, *apart, work) {}
             }
             self.settle(&mut best, &mut improver);
-            if rounds == 0 {
-                if fits_in_short(self.model, best.ends) {
-                    self.look_at_all::<i16>(&mut best, verdict);
+            if let Some(course) = all.take() {
+                if small {
+                    self.look_finely::<i16>(course, &mut best, verdict);
                 } else {
-                    self.look_at_all::<C>(&mut best, verdict);
+                    self.look_finely::<C>(course, &mut best, verdict);
                 }
-                if verdict.proven {
-                    break;
-                }
+            }
+            if verdict.proven {
+                break;
             }
             rounds += 1;
             // Further away from it, or from the order that led to it.
@@ -192,7 +192,7 @@ impl<B: Bars> Crowd<'_, '_, B> {
     }
 
     /// Searches the orders near the best one; says whether a better one was found.
-    fn search_near<C: Cost>(&mut self, best: &mut Best, apart: u32) -> bool {
+    fn search_near<C: Cost>(&mut self, best: &mut Best, apart: u32, most: usize) -> bool {
         let model = self.model;
         let reach = Reach::near(model.lifters(), &order_of(best), apart);
         let mut ponder = |work| self.allowance.ponder(work);
@@ -203,7 +203,7 @@ impl<B: Bars> Crowd<'_, '_, B> {
         let mut spread = Spread::new(model, self.stacks);
         let size = Bounds::<C>::size(model, &spread, &course);
         let work = Bounds::<C>::work(model, &spread, &course);
-        if size > TABLE_LIMIT || work > CORRIDOR_WORK {
+        if size > TABLE_LIMIT || work > most {
             return false;
         }
         let before = (best.ends, best.handling);
@@ -228,76 +228,6 @@ impl<B: Bars> Crowd<'_, '_, B> {
             }
         }
         (best.ends, best.handling) < before
-    }
-}
-
-impl<B: Bars> Crowd<'_, '_, B> {
-    /// Looks at all that can be better than the best plan, where that is little enough.
-    fn look_at_all<C: Cost>(&mut self, best: &mut Best, verdict: &mut Verdict) {
-        let model = self.model;
-        let mut ponder = |work| self.allowance.ponder(work);
-        let within = (&Reach::Whole, ALL_PLACES);
-        let Some(course) = Course::new(model, best.ends, within, &mut ponder) else {
-            return;
-        };
-        let mut spread = Spread::new(model, self.stacks);
-        let mut coarse = Spread::bundled(model, self.stacks, self.bundles);
-        let thinned = thinned::<C>(model, &mut coarse, course, best.ends, &mut ponder);
-        let Some(course) = thinned else {
-            return;
-        };
-        // A rough table says already where no good plan can pass.
-        let mut rough = Spread::bundled(model, self.stacks, ROUGH);
-        let size = Bounds::<C>::size(model, &rough, &course);
-        if size > ALL_TABLE {
-            return;
-        }
-        let bounds = Bounds::<C>::new(model, &mut rough, &course, size, &mut ponder);
-        let Some(bounds) = bounds else {
-            return;
-        };
-        let start = bounds.after(0, model.lifters(), model.hole);
-        let least = start.map_or(best.ends, |start| model.now + start.soonest());
-        verdict.at_least = verdict.at_least.max(least.min(best.ends));
-        let thinned = thinned_by(model, &mut rough, &bounds, course, best.ends, &mut ponder);
-        let Some(course) = thinned else {
-            return;
-        };
-        drop(bounds);
-        // As many stacks told apart as there is room for.
-        let fine = (ROUGH..=self.bundles).rev().find_map(|most| {
-            let fine = Spread::bundled(model, self.stacks, most);
-            let size = Bounds::<C>::size(model, &fine, &course);
-            (size <= ALL_TABLE).then_some((fine, size))
-        });
-        let Some((mut fine, size)) = fine else {
-            return;
-        };
-        let bounds = Bounds::<C>::new(model, &mut fine, &course, size, &mut ponder);
-        let Some(bounds) = bounds else {
-            return;
-        };
-        let mut search = Search {
-            model,
-            course: &course,
-            bounds: &bounds,
-            spread: &mut spread,
-            bars: &mut self.bars,
-            allowance: self.allowance,
-            best,
-            nearest: vec![None; 2 * (model.turns.len() + 1) * model.turns.len()],
-            shapes: None,
-        };
-        verdict.at_least = verdict.at_least.max(search.at_least());
-        for (aim, width) in ALL_WIDTHS {
-            let outcome = search.pass(aim, width);
-            verdict.at_least = verdict.at_least.max(outcome.at_least).min(search.best.ends);
-            verdict.proven = verdict.at_least >= search.best.ends;
-            verdict.least_handling = outcome.whole && aim == Aim::Both;
-            if verdict.proven || search.allowance.spent {
-                break;
-            }
-        }
     }
 }
 
