@@ -133,6 +133,7 @@ fn longest(say: Language, spot: &view::spot::Spot) -> view::spot::Spot {
     let [place, raise] = match say {
         Language::English => ["hooks in hole 14", "nothing under the plates"],
         Language::German => ["Haken in Loch 14", "nichts unter den Scheiben"],
+        Language::Spanish => ["ganchos en el agujero 14", "nada bajo los discos"],
     };
     view::spot::Spot {
         place: place.into(),
@@ -165,6 +166,14 @@ fn filled(frame: &Frame) -> Vec<Frame> {
             "2,5 kg weniger als zuletzt",
             "zuletzt 202,5 kg × 5, der Rücken gab bei Wdh. 4 nach in Satz 2, am 28. September",
             "nach Maximiliane Hohenstein",
+        ],
+        Language::Spanish => [
+            "toca 197,5 kg, plan 207,5 kg",
+            "toca",
+            "más de lo que toca",
+            "2,5 kg menos que la última vez",
+            "última vez 202,5 kg × 5, la espalda cedió en la rep. 4 en la serie 2, el 28 de septiembre",
+            "tras Maximiliane Hohenstein",
         ],
     };
     if let Screen::Settle(settle) = &frame.screen {

@@ -4,6 +4,7 @@
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
+use view::Language;
 
 /// Words that are no language: names of fonts and files, commands of a path.
 const NO_WORDS: [&str; 5] = [
@@ -86,15 +87,20 @@ fn gaps(text: &str) -> Vec<char> {
 }
 
 #[test]
-fn every_word_is_bundled_in_german_and_no_other() {
-    let bundled = bundled("de");
+fn every_word_is_bundled_in_every_language_and_no_other() {
+    let languages = Language::ALL.into_iter().map(Language::code);
+    languages.filter(|code| *code != "en").for_each(is_whole);
+}
+
+fn is_whole(code: &str) {
+    let bundled = bundled(code);
     let mut used = Vec::new();
     for (file, before, text) in texts() {
         if before.ends_with("@tr(") {
-            let german = bundled.get(&text);
-            let german = german.unwrap_or_else(|| panic!("{file}: no German for {text:?}"));
-            assert!(!german.is_empty(), "{file}: no German for {text:?}");
-            assert_eq!(gaps(&text), gaps(german), "{file}: the gaps of {text:?}");
+            let said = bundled.get(&text);
+            let said = said.unwrap_or_else(|| panic!("{file}: nothing in {code} for {text:?}"));
+            assert!(!said.is_empty(), "{file}: nothing in {code} for {text:?}");
+            assert_eq!(gaps(&text), gaps(said), "{file}: the gaps of {text:?}");
             used.push(text);
         }
     }

@@ -111,7 +111,7 @@ enum Command {
 /// In which language a command answers.
 #[derive(Debug, Args)]
 struct Said {
-    /// The language of the words: en or de.
+    /// The language of the words: en, de or es.
     #[arg(long, value_name = "CODE", default_value = "en", value_parser = language)]
     language: Language,
 }

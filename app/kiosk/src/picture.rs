@@ -48,7 +48,7 @@ pub struct PictureArgs {
     /// Width and height in pixels.
     #[arg(long, value_name = "WxH", default_value = "1280x800", value_parser = size)]
     size: (u32, u32),
-    /// The language of the screen: en or de.
+    /// The language of the screen: en, de or es.
     #[arg(long, value_name = "CODE", default_value = "en", value_parser = language)]
     language: Language,
     /// Dark on light, as in a bright room.

@@ -78,10 +78,9 @@ pub(crate) fn wait(
     Err(begin_anew())
 }
 
-/// The face, in both languages: the screen's own is in the journal.
+/// The face, in every language: the screen's own is in the journal.
 fn face_of(why: &KioskError) -> Frame {
-    let said = [Language::English, Language::German];
-    view::trouble::frame(said.map(|say| (say, desk::words(say, why))))
+    view::trouble::frame(Language::ALL.map(|say| (say, desk::words(say, why))))
 }
 
 /// Becomes the same program once more, with a display or a journal that it did not have. Files of

@@ -61,7 +61,7 @@ fn templates(source: &str) -> Vec<String> {
 }
 
 #[test]
-fn every_template_is_there_in_german_and_no_other() {
+fn every_template_is_there_in_every_language_and_no_other() {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
     let mut files = Vec::new();
     for crate_name in ["plan", "kiosk"] {
@@ -73,18 +73,20 @@ fn every_template_is_there_in_german_and_no_other() {
         used.extend(templates(&source).into_iter().map(|t| (t, file.clone())));
     }
     assert!(used.len() > 300, "only {} templates", used.len());
-    let rows = every_checked_word(Language::German);
-    let count = rows.len();
-    let known: BTreeMap<_, _> = rows.into_iter().collect();
-    assert_eq!(known.len(), count, "a template twice");
-    for (template, file) in &used {
-        let german = known.get(template.as_str());
-        let german =
-            german.unwrap_or_else(|| panic!("{}: no German for {template:?}", file.display()));
-        assert_eq!(gaps(template), gaps(german), "{template}");
-    }
-    for template in known.keys() {
-        assert!(used.contains_key(*template), "nobody says {template:?}");
+    for language in Language::ALL {
+        let rows = every_checked_word(language);
+        let count = rows.len();
+        let known: BTreeMap<_, _> = rows.into_iter().collect();
+        assert_eq!(known.len(), count, "a template twice");
+        for (template, file) in &used {
+            let own = known.get(template.as_str());
+            let own = own
+                .unwrap_or_else(|| panic!("{}: {language:?} lacks {template:?}", file.display()));
+            assert_eq!(gaps(template), gaps(own), "{language:?}: {template}");
+        }
+        for template in known.keys() {
+            assert!(used.contains_key(*template), "nobody says {template:?}");
+        }
     }
 }
 

@@ -225,6 +225,6 @@ pub(crate) fn done(say: Language, row: &PlannedRow) -> String {
     });
     parts.join(match say {
         Language::English => ", ",
-        Language::German => "; ",
+        Language::German | Language::Spanish => "; ",
     })
 }

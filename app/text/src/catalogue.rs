@@ -40,6 +40,7 @@ pub fn source(language: Language) -> String {
     match language {
         Language::English => folder!("en"),
         Language::German => folder!("de"),
+        Language::Spanish => folder!("es"),
     }
     .concat()
 }

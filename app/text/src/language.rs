@@ -10,11 +10,13 @@ pub enum Language {
     English,
     /// German, decimal commas.
     German,
+    /// Spanish, decimal commas.
+    Spanish,
 }
 
 impl Language {
     /// All of them.
-    pub const ALL: [Self; 2] = [Self::English, Self::German];
+    pub const ALL: [Self; 3] = [Self::English, Self::German, Self::Spanish];
 
     /// Its code (ISO 639-1).
     #[must_use]
@@ -22,6 +24,7 @@ impl Language {
         match self {
             Self::English => "en",
             Self::German => "de",
+            Self::Spanish => "es",
         }
     }
 
@@ -31,6 +34,7 @@ impl Language {
         match self {
             Self::English => "English",
             Self::German => "Deutsch",
+            Self::Spanish => "Español",
         }
     }
 

@@ -8,7 +8,7 @@ impl Language {
     pub fn number(self, number: &str) -> String {
         match self {
             Self::English => number.to_owned(),
-            Self::German => number.replace('.', ","),
+            Self::German | Self::Spanish => number.replace('.', ","),
         }
     }
 
@@ -35,7 +35,7 @@ impl Language {
     pub const fn between(self) -> &'static str {
         match self {
             Self::English => ", ",
-            Self::German => " · ",
+            Self::German | Self::Spanish => " · ",
         }
     }
 
@@ -44,6 +44,7 @@ impl Language {
     pub fn place(self, n: usize) -> String {
         let ending = match (self, n % 10, n % 100) {
             (Self::German, ..) => ".",
+            (Self::Spanish, ..) => ".º",
             (Self::English, _, 11..=13) => "th",
             (Self::English, 1, _) => "st",
             (Self::English, 2, _) => "nd",

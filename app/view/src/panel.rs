@@ -22,9 +22,10 @@ pub(crate) enum PanelRow {
 }
 
 /// The rows, in their order.
-const ROWS: [PanelRow; 8] = [
+const ROWS: [PanelRow; 9] = [
     PanelRow::Speak(Language::English),
     PanelRow::Speak(Language::German),
+    PanelRow::Speak(Language::Spanish),
     PanelRow::Shine(Light::ByHour),
     PanelRow::Shine(Light::Daylight),
     PanelRow::Shine(Light::Dim),

@@ -6,7 +6,7 @@ use crate::{Frame, Screen};
 
 /// The face, with the words of each language below one another.
 #[must_use]
-pub fn frame(said: [(Language, String); 2]) -> Frame {
+pub fn frame(said: [(Language, String); Language::ALL.len()]) -> Frame {
     let language = said[0].0;
     let mut lines = Vec::new();
     for (say, why) in said {

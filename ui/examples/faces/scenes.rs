@@ -79,7 +79,7 @@ pub(crate) fn all() -> Vec<(&'static str, Frame)> {
 /// A kiosk that cannot start, from which nothing leads anywhere.
 fn trouble() -> Frame {
     let why = "journal.sqlite is damaged; put back a copy with \"pinladder journal restore\".";
-    let said = [Language::English, Language::German].map(|say| (say, why.to_owned()));
+    let said = Language::ALL.map(|say| (say, why.to_owned()));
     view::trouble::frame(said)
 }
 
