@@ -26,7 +26,7 @@ pub struct Choose {
     pub floor: String,
     /// The button to this kiosk's own page: "kiosk".
     pub panel: String,
-    /// Under it, the languages in themselves, so that whoever needs another finds it.
+    /// Under it, the other languages in themselves, so that whoever needs one finds it.
     pub languages: String,
 }
 
@@ -47,6 +47,12 @@ pub struct Tile {
     pub pace: Pace,
     /// Share of the ladder that is done, 0 to 1.
     pub share: f32,
+}
+
+/// "Deutsch · Español".
+fn other_languages(say: Language) -> String {
+    let others = Language::ALL.into_iter().filter(|other| *other != say);
+    others.map(Language::name).collect::<Vec<_>>().join(" · ")
 }
 
 pub(crate) fn choose(scene: &Scene<'_>) -> Choose {
@@ -76,7 +82,7 @@ pub(crate) fn choose(scene: &Scene<'_>) -> Choose {
             say.say(p::FLOOR)
         },
         panel: say.say(p::PANEL),
-        languages: Language::ALL.map(Language::name).join(" · "),
+        languages: other_languages(say),
     }
 }
 

@@ -39,11 +39,11 @@ sets-of =
         [one] 1 serie de { $set }
        *[other] { $n } series de { $set }
     }
-no-mat = sin tarima
+no-mat = sin loseta
 mats =
     { $n ->
-        [one] 1 tarima, { $mm } mm
-       *[other] { $n } tarimas, { $mm } mm
+        [one] 1 loseta, { $mm } mm
+       *[other] { $n } losetas, { $mm } mm
     }
 back-held = espalda firme
 back-moved = la espalda cedió
@@ -52,7 +52,7 @@ back-moved-at-rep = la espalda cedió en la rep. { $rep }
 ## Large, in lines that read well.
 stopped-at-rep = la espalda cedió en la rep. { $rep }
 back-moved-at = cedió en la { $rep }
-warm-up-of = calentamiento { $n } de { $all }
+warm-up-of = calentar { $n } de { $all }
 work-set = serie efectiva
 work-set-of = serie efectiva { $n } de { $all }
 
@@ -74,7 +74,7 @@ reps-done = { $n } hechas
 ## All lifters.
 no-lifters = aún no hay atletas: escríbelos en lifters.toml, en la carpeta de datos
 floor = sala
-rest-left = descanso { $time }
+rest-left = pausa { $time }
 done-of = { $n } de { $all } hechas
 nothing-today = hoy nada
 measure-first = mide primero
@@ -110,7 +110,7 @@ did-all = hice las { $n } de todos modos
 
 ## The floor.
 nobody-yet = aún no levanta nadie
-up = te toca
+up = en turno
 next-up = luego
 
 ## What undo takes back.
@@ -120,7 +120,7 @@ going-on = «seguir»
 the-skip = «omitir»
 
 ## Rest.
-rest = descanso
+rest = pausa
 after = tras { $set }
 go-now = levantar ya
 
@@ -146,7 +146,7 @@ no-ladder = { $why }; pide otra carga al entrenador
 
 ## Landmarks.
 tibial-tuberosity = tuberosidad tibial
-patella-top = borde superior de la rótula
+patella-top = rótula, arriba
 mid-thigh = mitad del muslo
 lockout = bloqueo
 
