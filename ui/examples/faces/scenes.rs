@@ -223,7 +223,7 @@ fn choose(tiles: &[Tile]) -> Screen {
             "floor".into()
         },
         panel: "kiosk".into(),
-        languages: "English · Deutsch".into(),
+        languages: "Deutsch · Español".into(),
     })
 }
 
