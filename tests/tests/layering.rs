@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 const MAY_USE: [(&str, &[&str]); 12] = [
     ("domain", &[]),
     ("journal", &["domain"]),
-    ("plan", &["domain"]),
+    ("plan", &["domain", "text"]),
     ("text", &["domain"]),
     ("view", &["domain", "text"]),
     ("share", &["journal", "text", "view"]),
@@ -14,7 +14,7 @@ const MAY_USE: [(&str, &[&str]); 12] = [
     (
         "kiosk",
         &[
-            "domain", "hardware", "journal", "plan", "share", "ui", "view",
+            "domain", "hardware", "journal", "plan", "share", "text", "ui", "view",
         ],
     ),
     ("acceptance", &[]),

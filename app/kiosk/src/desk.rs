@@ -18,6 +18,7 @@ pub(crate) use failed::system;
 use hardware::DeviceFault;
 use plan::{PLAN_ENDINGS, PlanCells, Source, Words, words};
 use std::net::{IpAddr, Ipv4Addr};
+use text::keys::checked as k;
 use texts::Texts;
 use view::Language;
 use view::desk::{DayWish, DeskNews, LanCard, LanNews, PlanNews, Wish};
@@ -112,7 +113,7 @@ pub fn faults_words(say: Language, faults: &[plan::Fault]) -> String {
 
 /// Words of a checker or of the kiosk, as a language says them.
 pub(crate) fn in_words(say: Language, words: &Words) -> String {
-    words.told(&|template| say.checked(template))
+    words.to(say)
 }
 
 /// What is wrong with a device, as a language says it.
@@ -123,11 +124,7 @@ pub fn device_words(say: Language, fault: &DeviceFault) -> String {
 
 /// That a part of the kiosk fell, as a language says it.
 pub(crate) fn fallen_words(say: Language, part: &str, times: u32) -> String {
-    let told = words!(
-        "the part \"{0}\" failed and was begun anew (times since the start: {1}); if it goes on, start the kiosk again and send its log to whoever looks after it",
-        part,
-        times
-    );
+    let told = words!(k::THE_PART_FAILED_AND_WAS, part, times);
     in_words(say, &told)
 }
 
@@ -181,7 +178,7 @@ fn read_plan(
     let about = std::fs::symlink_metadata(&path).map_err(KioskError::file(&path))?;
     if !about.is_file() || about.len() > BYTES_MAX {
         return Err(KioskError::Told(words!(
-            "{0} is no file of at most {1} bytes; save it anew",
+            k::IS_NO_FILE_OF_AT,
             name,
             BYTES_MAX
         )));
@@ -192,11 +189,7 @@ fn read_plan(
 }
 
 fn needed(folder: Option<&Folder>) -> Result<&Folder, KioskError> {
-    let none = || {
-        KioskError::Told(words!(
-            "this kiosk keeps no files; start it on a data folder"
-        ))
-    };
+    let none = || KioskError::Told(words!(k::THIS_KIOSK_KEEPS_NO_FILES));
     folder.ok_or_else(none)
 }
 

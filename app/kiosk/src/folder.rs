@@ -8,6 +8,7 @@ use std::fs::TryLockError;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::channel;
 use std::time::Duration;
+use text::keys::checked as k;
 
 /// The gym's files, in the order in which they are read.
 pub const GYM_FILES: [&str; 4] = ["gym.toml", "lifters.toml", "kiosk.toml", "programme.toml"];
@@ -190,7 +191,7 @@ impl Folder {
                 Ok(Alone { _lock: Some(lock) })
             }
             Err(TryLockError::WouldBlock) => Err(KioskError::Told(words!(
-                "another kiosk runs on {0}; close that one, or choose another data folder",
+                k::ANOTHER_KIOSK_RUNS_ON_CLOSE,
                 self.0.display().to_string()
             ))),
             // A file system without locks: as before there were any.

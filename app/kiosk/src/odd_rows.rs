@@ -6,6 +6,7 @@ use domain::plausible::Odd;
 use domain::{Gym, Mass, MassUnit, Prescription, State};
 use plan::{Fault, Weight, words};
 use std::collections::BTreeMap;
+use text::keys::checked as k;
 
 /// The first row of a kind, its load, what is odd of it, and how many rows there are.
 type Line<'r> = (&'r Prescription, Option<Mass>, Odd, usize);
@@ -46,44 +47,27 @@ fn fault(
 ) -> Fault {
     let of = format!("{}, {}, {}", row.lifter, row.date, row.lift);
     let load = load.map(|load| load.words(unit)).unwrap_or_default();
-    let waits = || words!("check it; at the rack it waits for the coach's word");
+    let waits = || words!(k::CHECK_IT_AT_THE_RACK);
     let (read, right) = match odd {
         Odd::Over(supports) => {
             let supports = supports.words(unit);
-            let read = words!(
-                "{0}: {1}, where the record supports {2}",
-                of,
-                load,
-                supports
-            );
-            (
-                read,
-                words!("check the load and its unit; at the rack it waits for the coach's word"),
-            )
+            let read = words!(k::WHERE_THE_RECORD_SUPPORTS, of, load, supports);
+            (read, words!(k::CHECK_THE_LOAD_AND_ITS))
         }
         Odd::Untried => {
-            let read = words!(
-                "{0}: {1}, where nothing is recorded that supports it",
-                of,
-                load
-            );
-            (read, words!("check it, or write a best into lifters.toml"))
+            let read = words!(k::WHERE_NOTHING_IS_RECORDED_THAT, of, load);
+            (read, words!(k::CHECK_IT_OR_WRITE_A))
         }
-        Odd::Reps(reps) => (words!("{0}: {1} reps of work", of, reps), waits()),
+        Odd::Reps(reps) => (words!(k::REPS_OF_WORK, of, reps), waits()),
         Odd::OtherUnit(supports) => {
             let supports = supports.words(unit);
-            let read = words!(
-                "{0}: {1}, light and round in the other unit alone, where the record supports {2}",
-                of,
-                load,
-                supports
-            );
-            (read, words!("check the unit"))
+            let read = words!(k::LIGHT_AND_ROUND_IN_THE, of, load, supports);
+            (read, words!(k::CHECK_THE_UNIT))
         }
     };
     let read = match days {
         1 => read,
-        _ => words!("{0}, and {1} more like it", read, days - 1),
+        _ => words!(k::AND_MORE_LIKE_IT, read, days - 1),
     };
     Fault {
         weight: Weight::Odd,

@@ -6,6 +6,7 @@ use crate::folder::Folder;
 use domain::{Command, Event, Moment, State, decide};
 use journal::{AppendError, Journal, Reached};
 use plan::words;
+use text::keys::checked as k;
 
 /// How often a command is decided anew because another process wrote first.
 const TRIES_MAX: usize = 8;
@@ -17,7 +18,7 @@ const KEEP_AFTER: u64 = 256;
 const IDLE_TICKS: u32 = 20;
 
 fn busy() -> KioskError {
-    KioskError::Told(words!("the journal is busy; try again"))
+    KioskError::Told(words!(k::THE_JOURNAL_IS_BUSY_TRY))
 }
 
 /// Where events are kept.

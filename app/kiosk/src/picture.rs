@@ -22,6 +22,7 @@ use hardware::{Config, ConfigFault, Faults};
 use plan::{Source, words};
 use std::io::Write;
 use std::path::{Path, PathBuf};
+use text::keys::checked as k;
 use view::beside::Beside;
 use view::desk::{StickChange, StickIn, StickNews};
 use view::language::Said;
@@ -228,9 +229,9 @@ fn stick(date: NaiveDate) -> StickNews {
         ],
         passed: vec![Said::of(|say| {
             let why = words!(
-                "{0}: {1}",
+                k::PLACE_AND_WHAT,
                 "old.ods",
-                words!("a link; links are not followed")
+                words!(k::A_LINK_LINKS_ARE_NOT)
             );
             crate::desk::in_words(say, &why)
         })],

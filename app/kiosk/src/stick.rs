@@ -16,6 +16,7 @@ use std::io::Read as _;
 use std::os::fd::OwnedFd;
 use std::os::unix::fs::MetadataExt as _;
 use std::path::{Path, PathBuf};
+use text::keys::checked as k;
 use view::desk::StickChange;
 
 /// Names that are looked at in a folder.
@@ -178,25 +179,21 @@ impl Stick {
                 names.insert(name);
             }
             if names.len() > NAMES_MAX {
-                self.passed.push(words!(
-                    "more than {0} plans in one folder: the rest was not looked at",
-                    NAMES_MAX
-                ));
+                self.passed
+                    .push(words!(k::MORE_THAN_PLANS_IN_ONE, NAMES_MAX));
                 break;
             }
         }
         for name in names {
             if self.plans.len() >= PLANS_MAX {
-                self.passed.push(words!(
-                    "more than {0} plans: the rest was not read; put them on another stick",
-                    PLANS_MAX
-                ));
+                self.passed
+                    .push(words!(k::MORE_THAN_PLANS_THE_REST, PLANS_MAX));
                 break;
             }
             let shown = format!("{front}{}", shown(&name));
             match read_file(folder, &name) {
                 Ok(bytes) => self.add(check(shown, &bytes, gym)),
-                Err(why) => self.passed.push(words!("{0}: {1}", shown, why)),
+                Err(why) => self.passed.push(words!(k::PLACE_AND_WHAT, shown, why)),
             }
         }
         Ok(())
@@ -209,11 +206,8 @@ impl Stick {
             self.plans.push(plan);
             return;
         }
-        let read = words!(
-            "with it the stick has more rows than the most, {0}",
-            ROWS_MAX
-        );
-        let right = words!("put it on another stick, or take the other plans first");
+        let read = words!(k::WITH_IT_THE_STICK_HAS, ROWS_MAX);
+        let right = words!(k::PUT_IT_ON_ANOTHER_STICK);
         let faults = vec![Fault::of_file(&plan.name, read, right)];
         self.plans.push(StickPlan {
             rows: Vec::new(),
@@ -243,13 +237,13 @@ impl Stick {
                     twice[at].push(Fault::of_file(
                         &plan.name,
                         words!(
-                            "{0} for {1} on {2}, which {3} has too",
+                            k::FOR_ON_WHICH_HAS_TOO,
                             &row.lift,
                             &row.lifter,
                             row.date.to_string(),
                             &self.plans[first].name
                         ),
-                        words!("keep one of the two plans on the stick"),
+                        words!(k::KEEP_ONE_OF_THE_TWO_PLANS),
                     ));
                     if twice[at].len() > FAULTS_MAX {
                         plan::shorten(&plan.name, &mut twice[at], FAULTS_MAX);
@@ -282,21 +276,18 @@ fn check(name: String, bytes: &[u8], gym: &Gym) -> StickPlan {
 fn read_file(folder: &OwnedFd, name: &str) -> Result<Vec<u8>, Words> {
     let flags = OFlags::RDONLY | OFlags::NOFOLLOW | OFlags::NONBLOCK | OFlags::CLOEXEC;
     let file = openat(folder, name, flags, Mode::empty()).map_err(|errno| match errno {
-        Errno::LOOP => words!("a link; links are not followed"),
-        other => words!("cannot be opened ({0})", system(&other.into())),
+        Errno::LOOP => words!(k::A_LINK_LINKS_ARE_NOT),
+        other => words!(k::CANNOT_BE_OPENED, system(&other.into())),
     })?;
-    let about =
-        fstat(&file).map_err(|errno| words!("cannot be read ({0})", system(&errno.into())))?;
+    let about = fstat(&file).map_err(|errno| words!(k::CANNOT_BE_READ, system(&errno.into())))?;
     if FileType::from_raw_mode(about.st_mode) != FileType::RegularFile {
-        return Err(words!(
-            "no file but a folder, a device or a pipe; it was not opened further"
-        ));
+        return Err(words!(k::NO_FILE_BUT_A_FOLDER));
     }
     let mut bytes = Vec::new();
     let read = File::from(file).take(BYTES_MAX + 1).read_to_end(&mut bytes);
-    read.map_err(|error| words!("broke off while it was read ({0})", system(&error)))?;
+    read.map_err(|error| words!(k::BROKE_OFF_WHILE_IT_WAS, system(&error)))?;
     if bytes.len() as u64 > BYTES_MAX {
-        return Err(words!("larger than the most, {0} bytes", BYTES_MAX));
+        return Err(words!(k::LARGER_THAN_THE_MOST_BYTES, BYTES_MAX));
     }
     Ok(bytes)
 }
@@ -334,9 +325,7 @@ pub fn write_back(data: &Path, place: &Path, stamp: &str) -> Result<WrittenBack,
     if lies_in(&top, place) {
         written
     } else {
-        Err(KioskError::Told(words!(
-            "the stick was pulled while it was written to; put it in and write again"
-        )))
+        Err(KioskError::Told(words!(k::THE_STICK_WAS_PULLED_WHILE)))
     }
 }
 

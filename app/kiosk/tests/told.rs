@@ -1,5 +1,5 @@
-//! What checkers and the kiosk tell, in every language: each template has its German, in English
-//! an error is told as it says itself, and what was read never fills a gap.
+//! What checkers and the kiosk tell, in every language: in English an error is told as it says
+//! itself, and what was read never fills a gap.
 use domain::Refusal;
 use hardware::Trouble;
 use journal::{BackupError, JournalError, RecordError, RowFault};
@@ -7,88 +7,11 @@ use kiosk::clock::BenchClock;
 use kiosk::desk::{device_words, faults_words, words};
 use kiosk::{Folder, Kiosk, KioskError};
 use plan::{Source, words};
-use std::collections::BTreeMap;
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
+use text::keys::checked as k;
 use view::Language;
-use view::language::every_checked_word;
-
-/// The gaps of a template, in order, each once.
-fn gaps(text: &str) -> Vec<&str> {
-    let gap = |(at, _)| text[at..].split_inclusive('}').next();
-    let is_number = |gap: &&str| gap.trim_matches(['{', '}']).parse::<usize>().is_ok();
-    let mut gaps: Vec<&str> = text.match_indices('{').filter_map(gap).collect();
-    gaps.retain(is_number);
-    gaps.sort_unstable();
-    gaps.dedup();
-    gaps
-}
-
-/// All Rust files below a folder.
-fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
-    for entry in fs::read_dir(folder).expect("a folder").flatten() {
-        let path = entry.path();
-        if path.is_dir() {
-            sources(&path, found);
-        } else if path.extension().is_some_and(|ending| ending == "rs") {
-            found.push(path);
-        }
-    }
-}
-
-/// The literals that stand right behind `words!(` and `term!(` in a source.
-fn templates(source: &str) -> Vec<String> {
-    let calls = source.split("words!(").skip(1);
-    let calls = calls.chain(source.split("term!(").skip(1));
-    let mut found = Vec::new();
-    for call in calls {
-        let Some(literal) = call.trim_start().strip_prefix('"') else {
-            continue;
-        };
-        let mut text = String::new();
-        let mut letters = literal.chars();
-        loop {
-            match letters.next().expect("a literal ends") {
-                '"' => break,
-                '\\' => text.push(letters.next().expect("something is escaped")),
-                letter => text.push(letter),
-            }
-        }
-        found.push(text);
-    }
-    found
-}
-
-#[test]
-fn every_template_is_there_in_every_language_and_no_other() {
-    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("..");
-    let mut files = Vec::new();
-    for crate_name in ["plan", "kiosk"] {
-        sources(&root.join(crate_name).join("src"), &mut files);
-    }
-    let mut used = BTreeMap::new();
-    for file in files {
-        let source = fs::read_to_string(&file).expect("a source");
-        used.extend(templates(&source).into_iter().map(|t| (t, file.clone())));
-    }
-    assert!(used.len() > 300, "only {} templates", used.len());
-    for language in Language::ALL {
-        let rows = every_checked_word(language);
-        let count = rows.len();
-        let known: BTreeMap<_, _> = rows.into_iter().collect();
-        assert_eq!(known.len(), count, "a template twice");
-        for (template, file) in &used {
-            let own = known.get(template.as_str());
-            let own = own
-                .unwrap_or_else(|| panic!("{}: {language:?} lacks {template:?}", file.display()));
-            assert_eq!(gaps(template), gaps(own), "{language:?}: {template}");
-        }
-        for template in known.keys() {
-            assert!(used.contains_key(*template), "nobody says {template:?}");
-        }
-    }
-}
 
 fn at() -> PathBuf {
     PathBuf::from("/gym/journal.sqlite")
@@ -204,7 +127,7 @@ fn errors() -> Vec<KioskError> {
         share::CodeError::Length(3).into(),
         unreadable_record().into(),
         share::CodeError::Hash("no numbers".to_owned()).into(),
-        KioskError::Told(words!("the journal is busy; try again")),
+        KioskError::Told(words!(k::THE_JOURNAL_IS_BUSY_TRY)),
     ]);
     errors
 }

@@ -7,6 +7,7 @@ use crate::words::{term, words};
 use chrono::NaiveDate;
 use domain::prescription::LoadWish;
 use domain::{Gym, Lifter, Mass, MassUnit};
+use text::keys::checked as k;
 
 /// Most words of a cell among which a lift is looked for.
 const WORDS_MAX: usize = 6;
@@ -36,14 +37,14 @@ impl<'g> Against<'g> {
         let Some(read) = gym else {
             return Self {
                 gym,
-                bars: Known::open(term!("bar")),
-                lifters: Known::open(term!("lifter")),
-                lifts: Known::open(term!("lift")),
-                patterns: Known::open(term!("warm-up pattern")),
+                bars: Known::open(term!(k::BAR)),
+                lifters: Known::open(term!(k::LIFTER)),
+                lifts: Known::open(term!(k::LIFT)),
+                patterns: Known::open(term!(k::WARM_UP_PATTERN)),
             };
         };
         let mut lifters = Known::of(
-            term!("lifter"),
+            term!(k::LIFTER),
             read.lifters.iter().map(|l| l.name.as_str()),
         );
         for lifter in &read.lifters {
@@ -51,7 +52,7 @@ impl<'g> Against<'g> {
                 lifters.call_of(short, &lifter.name);
             }
         }
-        let mut lifts = Known::of(term!("lift"), read.lifts.iter().map(|l| l.name.as_str()));
+        let mut lifts = Known::of(term!(k::LIFT), read.lifts.iter().map(|l| l.name.as_str()));
         for lift in &read.lifts {
             for short in &lift.also {
                 lifts.call_of(short, &lift.name);
@@ -63,11 +64,11 @@ impl<'g> Against<'g> {
         }
         Self {
             gym,
-            bars: Known::of(term!("bar"), read.bars.iter().map(|b| b.name.as_str())),
+            bars: Known::of(term!(k::BAR), read.bars.iter().map(|b| b.name.as_str())),
             lifters,
             lifts,
             patterns: Known::of(
-                term!("warm-up pattern"),
+                term!(k::WARM_UP_PATTERN),
                 read.patterns.iter().map(|p| p.name.as_str()),
             ),
         }
@@ -129,12 +130,8 @@ impl<'g> Against<'g> {
             LoadWish::OfBest(share) => {
                 let who = gym.lifters.iter().find(|known| known.name == lifter);
                 let Some(best) = who.and_then(|who| best(who, lift)) else {
-                    let what = words!(
-                        "of a best in the {0} that {1} has not recorded",
-                        lift,
-                        lifter
-                    );
-                    let right = words!("write a mass, or record the best in lifters.toml");
+                    let what = words!(k::OF_A_BEST_IN_THE, lift, lifter);
+                    let right = words!(k::WRITE_A_MASS_OR_RECORD);
                     return Err(Wrong::value(text, &what, right));
                 };
                 share_of(best, share)
@@ -144,8 +141,8 @@ impl<'g> Against<'g> {
             Some(bar) if load < bar => {
                 let pounds = text.to_lowercase().contains("lb");
                 let unit = if pounds { MassUnit::Lb } else { MassUnit::Kg };
-                let what = words!("less than the lightest bar, {0}", bar.words(unit));
-                let right = words!("write the load with the bar counted in");
+                let what = words!(k::LESS_THAN_THE_LIGHTEST_BAR, bar.words(unit));
+                let right = words!(k::WRITE_THE_LOAD_WITH_THE);
                 Err(Wrong::value(text, &what, right))
             }
             _ => Ok(()),

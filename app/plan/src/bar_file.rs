@@ -9,6 +9,7 @@ use crate::wording::{choice, name};
 use crate::words::words;
 use domain::equipment::BarStated;
 use domain::{Bar, BarCondition, Length, Mass, MassUnit, Rack, Stress};
+use text::keys::checked as k;
 
 /// Most bars of a gym.
 const BARS_MAX: usize = 100;
@@ -41,15 +42,12 @@ fn serve(doc: &mut Doc<'_>, gym: &Entry<'_>, racks: &[Rack], bars: &[Bar]) {
     for Rack { name, .. } in racks {
         let serves = |bar: &&Bar| bar.rack.as_ref().is_none_or(|rack| rack == name);
         let mut at = bars.iter().filter(serves).peekable();
-        let right = words!(
-            "add a straight bar for lifts from the floor at {0}",
-            quote(name)
-        );
+        let right = words!(k::ADD_A_STRAIGHT_BAR_FOR, quote(name));
         if at.peek().is_none() {
-            let read = words!("no bar that serves the rack {0}", quote(name));
+            let read = words!(k::NO_BAR_THAT_SERVES_THE, quote(name));
             doc.wrong(&place, Wrong::plain(read, right));
         } else if !at.any(|bar| bar.condition == BarCondition::Straight) {
-            let read = words!("no straight bar that serves the rack {0}", quote(name));
+            let read = words!(k::NO_STRAIGHT_BAR_THAT_SERVES, quote(name));
             doc.odd(&place, Wrong::plain(read, right));
         }
     }

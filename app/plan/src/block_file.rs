@@ -14,6 +14,7 @@ use crate::wording::{choice, name};
 use crate::words::{term, words};
 use chrono::{NaiveDate, Weekday};
 use domain::programme::blocks::{Block, BlockDay, BlockLift, Light};
+use text::keys::checked as k;
 
 mod lift;
 
@@ -33,12 +34,12 @@ pub(crate) fn read(
 ) -> Vec<Block> {
     let written = programme.entries(doc, "block", BLOCKS_MAX, &fields::BLOCK);
     if programme.is_empty_list("block") {
-        let right = words!("add [[programme.block]] tables, or leave it out");
-        let wrong = Wrong::plain(words!("no block"), right);
+        let right = words!(k::ADD_PROGRAMME_BLOCK_TABLES_OR);
+        let wrong = Wrong::plain(words!(k::NO_BLOCK), right);
         doc.missing(&programme.at_value("block"), wrong);
     }
     beside(doc, programme);
-    let mut known = Known::none(term!("block"));
+    let mut known = Known::none(term!(k::BLOCK));
     let mut blocks: Vec<Block> = Vec::new();
     for entry in &written {
         let name = entry.text(doc, "name", name);
@@ -74,25 +75,19 @@ pub(crate) fn read(
 fn beside(doc: &mut Doc<'_>, programme: &Entry<'_>) {
     if !programme.has("block") {
         if programme.has("rounds") {
-            let read = words!("\"rounds\" without \"block\"");
-            let right = words!("add [[programme.block]] tables, or leave it out");
+            let read = words!(k::ROUNDS_WITHOUT_BLOCK);
+            let right = words!(k::ADD_PROGRAMME_BLOCK_TABLES_OR);
             doc.wrong(&programme.at_value("rounds"), Wrong::plain(read, right));
         }
         return;
     }
     for (key, right) in [
-        ("day", words!("put the days into the blocks")),
-        (
-            "apart_days",
-            words!("leave it out: days of the week say it"),
-        ),
-        (
-            "begins",
-            words!("leave it out: \"starts\" of the first block says it"),
-        ),
+        ("day", words!(k::PUT_THE_DAYS_INTO_THE)),
+        ("apart_days", words!(k::LEAVE_IT_OUT_DAYS_OF)),
+        ("begins", words!(k::LEAVE_IT_OUT_STARTS_OF)),
     ] {
         if programme.has(key) {
-            let read = words!("{0} beside \"block\"", quote(key));
+            let read = words!(k::BESIDE_BLOCK, quote(key));
             doc.wrong(&programme.at_value(key), Wrong::plain(read, right));
         }
     }
@@ -102,8 +97,8 @@ fn beside(doc: &mut Doc<'_>, programme: &Entry<'_>) {
 fn starts(doc: &mut Doc<'_>, entry: &Entry<'_>, before: Option<&Block>) -> Option<NaiveDate> {
     if !entry.has("starts") {
         if before.is_none() {
-            let read = words!("the first block without \"starts\"");
-            let right = words!("write the Monday of its first week, as starts = \"2026-01-05\"");
+            let read = words!(k::THE_FIRST_BLOCK_WITHOUT_STARTS);
+            let right = words!(k::WRITE_THE_MONDAY_OF_ITS);
             doc.missing(entry.at(), Wrong::plain(read, right));
         }
         return before.map(Block::ends_before);
@@ -112,11 +107,8 @@ fn starts(doc: &mut Doc<'_>, entry: &Entry<'_>, before: Option<&Block>) -> Optio
     let starts = entry.text(doc, "starts", date)?;
     let monday = starts.week(Weekday::Mon).first_day();
     if starts != monday {
-        let read = words!("{0}, which is no Monday", starts.to_string());
-        let right = words!(
-            "write the Monday of the first week, such as {0}",
-            monday.to_string()
-        );
+        let read = words!(k::WHICH_IS_NO_MONDAY, starts.to_string());
+        let right = words!(k::WRITE_THE_MONDAY_OF_THE, monday.to_string());
         doc.wrong(&at, Wrong::plain(read, right));
         return None;
     }
@@ -125,15 +117,12 @@ fn starts(doc: &mut Doc<'_>, entry: &Entry<'_>, before: Option<&Block>) -> Optio
     {
         let last = before.ends_before().pred_opt().unwrap_or_default();
         let read = words!(
-            "{0}, while {1} still goes on to {2}",
+            k::WHILE_STILL_GOES_ON_TO,
             starts.to_string(),
             quote(&before.name),
             last.to_string()
         );
-        let right = words!(
-            "write {0} or later, or leave it out",
-            before.ends_before().to_string()
-        );
+        let right = words!(k::WRITE_OR_LATER_OR_LEAVE, before.ends_before().to_string());
         doc.wrong(&at, Wrong::plain(read, right));
         return None;
     }
@@ -147,17 +136,14 @@ fn light(doc: &mut Doc<'_>, entry: &Entry<'_>, (weeks, times): (u8, u8)) -> Opti
     let every = entry.has("light_every");
     let at = entry.at_value("light_every");
     if every && !entry.has("light") {
-        let read = words!("\"light_every\" without \"light\"");
-        let right = words!("write how light, as light = \"60 %\", or leave it out");
+        let read = words!(k::LIGHT_EVERY_WITHOUT_LIGHT);
+        let right = words!(k::WRITE_HOW_LIGHT_AS_LIGHT);
         doc.wrong(&at, Wrong::plain(read, right));
         return None;
     }
     if every && all < 2 {
-        let read = words!("a light week in a block of one week");
-        doc.wrong(
-            &at,
-            Wrong::plain(read, words!("leave it out, or give the block more weeks")),
-        );
+        let read = words!(k::A_LIGHT_WEEK_IN_A);
+        doc.wrong(&at, Wrong::plain(read, words!(k::LEAVE_IT_OUT_OR_GIVE)));
         return None;
     }
     let every = entry.whole(doc, "light_every", &(2..=all.max(2)));
@@ -184,24 +170,21 @@ fn days(
             };
             let same = |other: &BlockLift| other.lift == read.lift && other.track == read.track;
             if lifts.iter().any(same) {
-                let what = words!("the {0} again on the same day", read.lift.as_str());
-                let right = words!("write its sets as one scheme, or give one a track of its own");
+                let what = words!(k::THE_AGAIN_ON_THE_SAME, read.lift.as_str());
+                let right = words!(k::WRITE_ITS_SETS_AS_ONE);
                 doc.wrong(lift.at(), Wrong::plain(what, right));
             }
             lifts.push(read);
         }
         if written.is_empty_list("lifts") {
-            let right = words!("write at least one lift");
-            let wrong = Wrong::plain(words!("a day without a lift"), right);
+            let right = words!(k::WRITE_AT_LEAST_ONE_LIFT);
+            let wrong = Wrong::plain(words!(k::A_DAY_WITHOUT_A_LIFT), right);
             doc.missing(&written.at_value("lifts"), wrong);
         }
         let Some(weekday) = weekday else { continue };
         if days.iter().any(|day| day.weekday == weekday) {
-            let read = words!(
-                "{0} for a second day of the block",
-                WEEKDAYS[index(weekday)].0
-            );
-            let right = words!("give each day its own day of the week");
+            let read = words!(k::FOR_A_SECOND_DAY_OF, WEEKDAYS[index(weekday)].0);
+            let right = words!(k::GIVE_EACH_DAY_ITS_OWN);
             doc.wrong(&written.at_value("weekday"), Wrong::plain(read, right));
         }
         days.push(BlockDay {
@@ -211,10 +194,10 @@ fn days(
         });
     }
     if entry.is_empty_list("day") {
-        let right = words!("add [[programme.block.day]] tables");
+        let right = words!(k::ADD_PROGRAMME_BLOCK_DAY_TABLES);
         doc.missing(
             &entry.at_value("day"),
-            Wrong::plain(words!("a block without a day"), right),
+            Wrong::plain(words!(k::A_BLOCK_WITHOUT_A_DAY), right),
         );
     }
     days
@@ -236,18 +219,17 @@ fn rounds(
     let once: u32 = blocks.iter().map(|b| u32::from(b.weeks_in_all())).sum();
     let all = once * u32::from(rounds);
     if all > WEEKS_IN_ALL {
-        let read = words!(
-            "{0} weeks in all, more than the most, {1}",
-            all,
-            WEEKS_IN_ALL
+        let read = words!(k::WEEKS_IN_ALL_MORE_THAN, all, WEEKS_IN_ALL);
+        doc.wrong(
+            programme.at(),
+            Wrong::plain(read, words!(k::LEAVE_SOME_OUT)),
         );
-        doc.wrong(programme.at(), Wrong::plain(read, words!("leave some out")));
         return blocks;
     }
     let later = written.iter().skip(1).find(|entry| entry.has("starts"));
     if let Some(later) = later.filter(|_| rounds > 1) {
-        let read = words!("\"starts\" of a later block beside \"rounds\"");
-        let right = words!("leave one of them out");
+        let read = words!(k::STARTS_OF_A_LATER_BLOCK);
+        let right = words!(k::LEAVE_ONE_OF_THEM_OUT);
         doc.wrong(&later.at_value("starts"), Wrong::plain(read, right));
         return blocks;
     }

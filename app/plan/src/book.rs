@@ -16,6 +16,7 @@ use crate::sheets::Sheet;
 use crate::words::words;
 use std::io::{Cursor, Read as _};
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use text::keys::checked as k;
 use xml::broken;
 use zip::ZipArchive;
 
@@ -55,10 +56,6 @@ fn count_sheets(count: usize) -> Result<(), Wrong> {
     if count <= SHEETS_MAX {
         return Ok(());
     }
-    let read = words!(
-        "a workbook of {0} sheets, more than the most, {1}",
-        count,
-        SHEETS_MAX
-    );
-    Err(Wrong::plain(read, words!("split the plan")))
+    let read = words!(k::A_WORKBOOK_OF_SHEETS_MORE, count, SHEETS_MAX);
+    Err(Wrong::plain(read, words!(k::SPLIT_THE_PLAN)))
 }

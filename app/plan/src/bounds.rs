@@ -8,6 +8,7 @@ use crate::words::{Words, words};
 use quick_xml::Reader;
 use quick_xml::events::{BytesStart, Event};
 use std::io::{Cursor, Read as _};
+use text::keys::checked as k;
 use zip::ZipArchive;
 
 /// Most parts of an archive.
@@ -32,14 +33,10 @@ pub(crate) enum Book {
 
 /// Unpacks every part into nothing, within limits, and tells what the archive holds.
 pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {
-    let broken = || Wrong::plain(words!("a broken zip archive"), SAVE_AGAIN);
+    let broken = || Wrong::plain(words!(k::A_BROKEN_ZIP_ARCHIVE), SAVE_AGAIN);
     let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| broken())?;
     if archive.len() > PARTS_MAX {
-        let read = words!(
-            "an archive of {0} parts, more than the most, {1}",
-            archive.len(),
-            PARTS_MAX
-        );
+        let read = words!(k::AN_ARCHIVE_OF_PARTS_MORE, archive.len(), PARTS_MAX);
         return Err(Wrong::plain(read, SAVE_AGAIN));
     }
     let mut left = UNPACKED_MAX;
@@ -47,11 +44,8 @@ pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {
     let mut has = [false; 4];
     for at in 0..archive.len() {
         let part = archive.by_index(at).map_err(|_| {
-            let right = words!("save it without a password, as XLSX or ODS");
-            Wrong::plain(
-                words!("an archive with a part that is locked or packed in an unknown way"),
-                right,
-            )
+            let right = words!(k::SAVE_IT_WITHOUT_A_PASSWORD);
+            Wrong::plain(words!(k::AN_ARCHIVE_WITH_A_PART), right)
         })?;
         let name = part.name().to_owned();
         let mut part = part.take(left + 1);
@@ -63,36 +57,25 @@ pub(crate) fn measure(bytes: &[u8]) -> Result<Book, Wrong> {
         left = left
             .checked_sub(unpacked.map_err(|_| broken())?)
             .ok_or_else(|| {
-                let read = words!(
-                    "an archive of more than {0} bytes when it is unpacked",
-                    UNPACKED_MAX
-                );
-                Wrong::plain(
-                    read,
-                    words!("delete what is not plan, or save it as CSV in UTF-8"),
-                )
+                let read = words!(k::AN_ARCHIVE_OF_MORE_THAN, UNPACKED_MAX);
+                Wrong::plain(read, words!(k::DELETE_WHAT_IS_NOT_PLAN))
             })?;
         let fronts = ["xl/", "xl/workbook.bin", "word/", "ppt/"];
         for (known, front) in has.iter_mut().zip(fronts) {
             *known |= name.starts_with(front);
         }
     }
-    let other = |kind: Words| {
-        Err(Wrong::plain(
-            kind,
-            words!("save it as XLSX, ODS or CSV in UTF-8"),
-        ))
-    };
+    let other = |kind: Words| Err(Wrong::plain(kind, words!(k::SAVE_IT_AS_XLSX_ODS)));
     if mime.starts_with(b"application/vnd.oasis.opendocument.spreadsheet") {
         repeats(&content)?;
         return Ok(Book::Ods);
     }
     match has {
-        [_, true, ..] => other(words!("a binary workbook, XLSB")),
+        [_, true, ..] => other(words!(k::A_BINARY_WORKBOOK_XLSB)),
         [true, ..] => Ok(Book::Xlsx),
-        [_, _, true, _] | [_, _, _, true] => other(words!("a text or slides, not a spreadsheet")),
-        _ if !mime.is_empty() => other(words!("an OpenDocument file that is not a spreadsheet")),
-        _ => other(words!("a zip archive, not a spreadsheet")),
+        [_, _, true, _] | [_, _, _, true] => other(words!(k::A_TEXT_OR_SLIDES_NOT)),
+        _ if !mime.is_empty() => other(words!(k::AN_OPENDOCUMENT_FILE_THAT_IS)),
+        _ => other(words!(k::A_ZIP_ARCHIVE_NOT_A)),
     }
 }
 
@@ -116,7 +99,7 @@ fn repeats(content: &[u8]) -> Result<(), Wrong> {
     let mut reader = Reader::from_reader(content);
     let (mut tables, mut table) = (Vec::new(), Table::default());
     let (mut done, mut bytes, mut depth) = (0_u64, 0_u64, 0_usize);
-    let broken = || Wrong::plain(words!("a spreadsheet whose XML is broken"), SAVE_AGAIN);
+    let broken = || Wrong::plain(words!(k::A_SPREADSHEET_WHOSE_XML_IS), SAVE_AGAIN);
     loop {
         let event = reader.read_event().map_err(|_| broken())?;
         match &event {
@@ -173,12 +156,8 @@ fn repeats(content: &[u8]) -> Result<(), Wrong> {
         }
         let cells = done.saturating_add(table.area());
         if cells > CELLS_MAX || bytes > CONTENT_MAX {
-            let read = words!(
-                "a table that stands for more than {0} cells or {1} bytes",
-                CELLS_MAX,
-                CONTENT_MAX
-            );
-            let right = words!("delete what stands far below or right of the plan");
+            let read = words!(k::A_TABLE_THAT_STANDS_FOR, CELLS_MAX, CONTENT_MAX);
+            let right = words!(k::DELETE_WHAT_STANDS_FAR_BELOW);
             return Err(Wrong::plain(read, right));
         }
     }

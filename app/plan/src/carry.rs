@@ -8,6 +8,7 @@ use crate::set_group::{LoadAsk, PlanRow, SetGroup, ShareOf};
 use crate::words::{Words, words};
 use domain::prescription::{LoadWish, Role};
 use domain::{Gym, Prescription};
+use text::keys::checked as k;
 
 /// Faults that are kept of a plan.
 const KEPT_MAX: usize = 50;
@@ -39,9 +40,7 @@ pub(crate) fn prescriptions(
 }
 
 fn not_shown(what: Words) -> Wrong {
-    let right = words!(
-        "read, but the rack cannot show it yet; write sets x reps @ a load or a share of the best"
-    );
+    let right = words!(k::READ_BUT_THE_RACK_CANNOT);
     Wrong::plain(what, right)
 }
 
@@ -68,19 +67,19 @@ fn no_training_max(row: &PlanRow, gym: &Gym) -> Option<Wrong> {
         return None;
     }
     let what = words!(
-        "of a training max in the {0} that {1} does not have on {2}",
+        k::OF_A_TRAINING_MAX_IN,
         row.lift.as_str(),
         row.lifter.as_str(),
         row.date.to_string()
     );
-    let right = words!("write a mass, or the training max in lifters.toml");
+    let right = words!(k::WRITE_A_MASS_OR_THE);
     Some(Wrong::value(&load.to_string(), &what, right))
 }
 
 /// One row as the rack takes it, or what it cannot show yet.
 fn prescription(row: &PlanRow) -> Result<Prescription, Words> {
     let [first, then @ ..] = row.groups.as_slice() else {
-        return Err(words!("a row without sets"));
+        return Err(words!(k::A_ROW_WITHOUT_SETS));
     };
     let has_top = |at: usize| {
         let earlier = row.groups.iter().take(at);
@@ -89,7 +88,7 @@ fn prescription(row: &PlanRow) -> Result<Prescription, Words> {
     for (at, asked) in row.groups.iter().enumerate() {
         let of_top = matches!(asked.load, Some(LoadAsk::Share(_, ShareOf::TopSet)));
         if of_top && !has_top(at) {
-            return Err(words!("a share of a top set that nothing is before"));
+            return Err(words!(k::A_SHARE_OF_A_TOP));
         }
     }
     let then = then.iter().map(group);
@@ -140,6 +139,6 @@ fn load(group: &SetGroup) -> Result<LoadWish, Words> {
         Some(LoadAsk::Due) => Ok(LoadWish::Due),
         // An effort alone leaves the load to what is due.
         None if group.effort.is_some() => Ok(LoadWish::Due),
-        None => Err(words!("sets without a load")),
+        None => Err(words!(k::SETS_WITHOUT_A_LOAD)),
     }
 }

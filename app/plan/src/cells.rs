@@ -6,6 +6,7 @@
 use crate::fault::Wrong;
 use crate::words::words;
 use std::borrow::Cow;
+use text::keys::checked as k;
 
 /// Most cells of a row that are kept.
 pub(crate) const CELLS_MAX: usize = 64;
@@ -131,12 +132,8 @@ fn row(text: &str, separator: char, number: usize) -> (SheetRow<'_>, &str) {
         }
     }
     if count > CELLS_MAX {
-        let read = words!(
-            "{0} cells in a row, more than the most, {1}",
-            count,
-            CELLS_MAX
-        );
-        let wrong = Wrong::plain(read, words!("delete what stands beyond the plan"));
+        let read = words!(k::CELLS_IN_A_ROW_MORE, count, CELLS_MAX);
+        let wrong = Wrong::plain(read, words!(k::DELETE_WHAT_STANDS_BEYOND_THE));
         row.broken = row.broken.take().or(Some((CELLS_MAX, wrong)));
     }
     (row, left)
@@ -154,8 +151,8 @@ fn cell(text: &str, separator: char) -> (Cow<'_, str>, usize, Option<Wrong>) {
     let mut from = 0;
     loop {
         let Some(at) = inside[from..].find('"').map(|at| from + at) else {
-            let right = words!("close it at the end of the cell, or write it twice within");
-            let wrong = Wrong::plain(words!("a quote that is never closed"), right);
+            let right = words!(k::CLOSE_IT_AT_THE_END);
+            let wrong = Wrong::plain(words!(k::A_QUOTE_THAT_IS_NEVER), right);
             return (Cow::Borrowed(inside), text.len(), Some(wrong));
         };
         content += &inside[from..at];
@@ -168,8 +165,8 @@ fn cell(text: &str, separator: char) -> (Cow<'_, str>, usize, Option<Wrong>) {
         let end = plain_end(close);
         let after = text[close..end].trim();
         let wrong = (!after.is_empty()).then(|| {
-            let right = words!("put the whole cell within quotes, each quote in it twice");
-            Wrong::value(after, words!("after a closing quote"), right)
+            let right = words!(k::PUT_THE_WHOLE_CELL_WITHIN);
+            Wrong::value(after, words!(k::AFTER_A_CLOSING_QUOTE), right)
         });
         return (content, end, wrong);
     }

@@ -6,6 +6,7 @@ use crate::lifter_file::{self, Names};
 use crate::words::{Term, term, words};
 use crate::{Source, coach_file, gym_file, kiosk_file, meet_file, programme_file};
 use domain::Gym;
+use text::keys::checked as k;
 
 /// The kinds of file that are checked.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -49,20 +50,18 @@ pub fn check(source: Source<'_>, gym: Option<&Gym>) -> Vec<Fault> {
         Kind::Gym => gym_file::gym_alone(source).2,
         Kind::Lifters => {
             let names = gym.map_or_else(Names::open, Names::of);
-            alone(term!("lifters"), lifter_file::read(source, &names).1)
+            alone(term!(k::LIFTERS), lifter_file::read(source, &names).1)
         }
-        Kind::Programme => alone(term!("a programme"), programme_file::read(source, gym).1),
+        Kind::Programme => alone(term!(k::A_PROGRAMME), programme_file::read(source, gym).1),
         Kind::Kiosk => match kiosk_file::kiosk_noted(source, gym) {
             (Some(kiosk), faults) if kiosk.racks.is_none() => faults,
-            (_, faults) => alone(term!("a kiosk"), faults),
+            (_, faults) => alone(term!(k::A_KIOSK), faults),
         },
-        Kind::Meet => alone(term!("a meet"), meet_file::read(source, gym).1),
-        Kind::Plan => alone(term!("a plan"), coach_file::read(source, gym, None).1),
+        Kind::Meet => alone(term!(k::A_MEET), meet_file::read(source, gym).1),
+        Kind::Plan => alone(term!(k::A_PLAN), coach_file::read(source, gym, None).1),
         Kind::Other => {
-            let right = words!(
-                "give gym.toml, lifters.toml, programme.toml, kiosk.toml, meet.toml or a plan that ends in .csv, .xlsx or .ods"
-            );
-            let wrong = Wrong::plain(words!("a file of a kind that is not checked"), right);
+            let right = words!(k::GIVE_GYM_TOML_LIFTERS_TOML);
+            let wrong = Wrong::plain(words!(k::A_FILE_OF_A_KIND), right);
             vec![Fault::whole(source.name, wrong)]
         }
     }
@@ -94,7 +93,7 @@ pub fn check_all(sources: &[Source<'_>], context: Option<&Gym>) -> Vec<Fault> {
             let (lifters, mut faults) = lifter_file::read(sources[at], &names);
             let whole = is_whole(&faults);
             if !held {
-                faults.push(unheld(sources[at].name, term!("lifters")));
+                faults.push(unheld(sources[at].name, term!(k::LIFTERS)));
             }
             (whole.then_some(lifters), faults)
         }
@@ -122,11 +121,8 @@ fn is_whole(faults: &[Fault]) -> bool {
 
 /// Tells that names in a file were not held against anything.
 fn unheld(file: &str, thing: Term) -> Fault {
-    let read = words!(
-        "{0} without a whole gym beside it, so names were not checked",
-        thing
-    );
-    let right = words!("check it together with gym.toml and lifters.toml");
+    let read = words!(k::WITHOUT_A_WHOLE_GYM_BESIDE, thing);
+    let right = words!(k::CHECK_IT_TOGETHER_WITH_GYM);
     Fault {
         weight: Weight::Odd,
         ..Fault::whole(file, Wrong::plain(read, right))

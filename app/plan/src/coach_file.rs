@@ -15,6 +15,7 @@ use crate::{Source, carry, columns, plan_row};
 use chrono::NaiveDate;
 use domain::{Gym, Prescription};
 use std::collections::BTreeMap;
+use text::keys::checked as k;
 
 mod take;
 
@@ -134,9 +135,9 @@ impl Plan<'_> {
             .filter(|(_, sheet)| !sheet.rows.is_empty())
             .collect();
         if filled.is_empty() {
-            let right = words!("write a header row and a row for each lift of each day");
+            let right = words!(k::WRITE_A_HEADER_ROW_AND);
             self.faults
-                .whole(Wrong::plain(words!("a file with nothing in it"), right));
+                .whole(Wrong::plain(words!(k::A_FILE_WITH_NOTHING_IN), right));
             return;
         }
         let is_plan = |sheet: &Sheet<'_>| {
@@ -148,10 +149,10 @@ impl Plan<'_> {
             let (number, sheet) = filled[0];
             self.faults.turn_to(number, sheet.name.as_deref());
             let keys: Vec<_> = crate::fields::COLUMNS.iter().map(|c| c.field.key).collect();
-            let right = words!("begin with a header row: {0}", keys.join(","));
+            let right = words!(k::BEGIN_WITH_A_HEADER_ROW, keys.join(","));
             let what = match columns::named(&sheet.rows[0]) {
-                0 => words!("a first row that names no column"),
-                _ => words!("a first row that names one column alone"),
+                0 => words!(k::A_FIRST_ROW_THAT_NAMES),
+                _ => words!(k::A_FIRST_ROW_THAT_NAMES_ONE),
             };
             self.faults
                 .wrong(sheet.rows[0].number, None, Wrong::plain(what, right));
@@ -159,9 +160,9 @@ impl Plan<'_> {
         for (number, sheet) in plans {
             self.faults.turn_to(*number, sheet.name.as_deref());
             if sheet.hidden {
-                let right = words!("show the sheet in the spreadsheet if it belongs to the plan");
+                let right = words!(k::SHOW_THE_SHEET_IN_THE);
                 self.faults
-                    .odd(Wrong::plain(words!("a hidden sheet, left out"), right));
+                    .odd(Wrong::plain(words!(k::A_HIDDEN_SHEET_LEFT_OUT), right));
             } else {
                 self.sheet(*number, sheet);
             }
@@ -170,19 +171,19 @@ impl Plan<'_> {
             && let Some((number, name, row)) = self.header.take()
         {
             self.faults.turn_to(number, name.as_deref());
-            let right = words!("write a row for each lift of each day under it");
-            let wrong = Wrong::plain(words!("a header and no row under it"), right);
+            let right = words!(k::WRITE_A_ROW_FOR_EACH);
+            let wrong = Wrong::plain(words!(k::A_HEADER_AND_NO_ROW), right);
             self.faults.wrong(row, None, wrong);
         }
     }
 
     /// Tells what the spreadsheet hides or strikes through, and gives the rows that are left.
     fn shown<'s, 't>(&mut self, sheet: &'s Sheet<'t>) -> Vec<&'s SheetRow<'t>> {
-        let right = || words!("show it in the spreadsheet if it belongs to the plan");
+        let right = || words!(k::SHOW_IT_IN_THE_SPREADSHEET);
         for at in (0..64).filter(|at| sheet.hidden_columns & (1 << at) != 0) {
             let holds = |row: &SheetRow<'_>| !row.text(at).is_empty();
             if let Some(row) = sheet.rows.iter().find(|row| holds(row)) {
-                let what = words!("column {0} hidden, left out", letters(at));
+                let what = words!(k::COLUMN_HIDDEN_LEFT_OUT, letters(at));
                 self.faults
                     .odd_at(row.number, Some(at), Wrong::plain(what, right()));
             }
@@ -190,17 +191,17 @@ impl Plan<'_> {
         let mut shown = Vec::new();
         for row in &sheet.rows {
             let empty = row.cells.iter().all(|cell| cell.trim().is_empty());
-            let struck = || words!("take the line away if it belongs to the plan");
+            let struck = || words!(k::TAKE_THE_LINE_AWAY_IF);
             if row.hidden {
-                let wrong = Wrong::plain(words!("a hidden row, left out"), right());
+                let wrong = Wrong::plain(words!(k::A_HIDDEN_ROW_LEFT_OUT), right());
                 self.faults.odd_at(row.number, None, wrong);
             } else if row.struck != 0 && empty {
-                let wrong = Wrong::plain(words!("a row struck through, left out"), struck());
+                let wrong = Wrong::plain(words!(k::A_ROW_STRUCK_THROUGH_LEFT), struck());
                 self.faults.odd_at(row.number, None, wrong);
             } else {
                 self.unreckoned(row);
                 for at in (0..64).filter(|at| row.struck & (1 << at) != 0) {
-                    let wrong = Wrong::plain(words!("text struck through, left out"), struck());
+                    let wrong = Wrong::plain(words!(k::TEXT_STRUCK_THROUGH_LEFT_OUT), struck());
                     self.faults.odd_at(row.number, Some(at), wrong);
                 }
                 shown.push(row);
@@ -213,9 +214,8 @@ impl Plan<'_> {
     /// above it.
     fn unreckoned(&mut self, row: &SheetRow<'_>) {
         for at in (0..row.kinds.len()).filter(|at| row.kind(*at) == CellKind::Formula) {
-            let right =
-                words!("open the file in a spreadsheet and save it there, then read it again");
-            let wrong = Wrong::plain(words!("a formula without its result"), right);
+            let right = words!(k::OPEN_THE_FILE_IN_A);
+            let wrong = Wrong::plain(words!(k::A_FORMULA_WITHOUT_ITS_RESULT), right);
             self.faults.wrong(row.number, Some((at, "")), wrong);
         }
     }
@@ -310,8 +310,8 @@ impl Plan<'_> {
             };
             if is_remark(row) || !in_table && !speaks(row, self.against) {
                 let wrong = Wrong::plain(
-                    words!("a line of words, left out"),
-                    words!("put it under \"note\" if somebody should read it"),
+                    words!(k::A_LINE_OF_WORDS_LEFT),
+                    words!(k::PUT_IT_UNDER_NOTE_IF),
                 );
                 let at = row.cells.iter().position(|cell| !cell.trim().is_empty());
                 self.faults.odd_at(row.number, at, wrong);
@@ -319,8 +319,8 @@ impl Plan<'_> {
             }
             self.count += 1;
             if self.count > ROWS_MAX {
-                let read = words!("more rows than the most, {0}", ROWS_MAX);
-                let wrong = Wrong::plain(read, words!("split the plan"));
+                let read = words!(k::MORE_ROWS_THAN_THE_MOST, ROWS_MAX);
+                let wrong = Wrong::plain(read, words!(k::SPLIT_THE_PLAN));
                 self.faults.ends(row.number, wrong);
                 break;
             }

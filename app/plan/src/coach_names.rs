@@ -5,6 +5,7 @@ use crate::words::term;
 use chrono::Weekday;
 use domain::Gym;
 use domain::prescription::LoadWish;
+use text::keys::checked as k;
 
 /// Most tasks of a day, and most lifts of a task.
 pub(crate) const TASKS_MAX: usize = 8;
@@ -39,19 +40,22 @@ impl Names {
     pub(crate) fn of(gym: Option<&Gym>) -> Self {
         let Some(gym) = gym else {
             return Self {
-                lifts: Known::open(term!("lift")),
-                lifters: Known::open(term!("lifter")),
-                patterns: Known::open(term!("warm-up pattern")),
+                lifts: Known::open(term!(k::LIFT)),
+                lifters: Known::open(term!(k::LIFTER)),
+                patterns: Known::open(term!(k::WARM_UP_PATTERN)),
             };
         };
         Self {
             lifts: Known::of(
-                term!("lift"),
+                term!(k::LIFT),
                 gym.lifts.iter().map(|lift| lift.name.as_str()),
             ),
-            lifters: Known::of(term!("lifter"), gym.lifters.iter().map(|l| l.name.as_str())),
+            lifters: Known::of(
+                term!(k::LIFTER),
+                gym.lifters.iter().map(|l| l.name.as_str()),
+            ),
             patterns: Known::of(
-                term!("warm-up pattern"),
+                term!(k::WARM_UP_PATTERN),
                 gym.patterns.iter().map(|p| p.name.as_str()),
             ),
         }

@@ -8,6 +8,7 @@ use crate::nearest::{nearest, one_of, squeeze};
 use crate::words::{Words, words};
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
+use text::keys::checked as k;
 
 /// The separators that are tried; the first wins when they do equally well.
 const SEPARATORS: [char; 3] = [',', ';', '\t'];
@@ -136,5 +137,5 @@ pub(crate) fn meant(text: &str) -> Words {
         .collect();
     let near = nearest(text, &keys).or_else(|| nearest(text, &all));
     let meant = near.map_or_else(|| one_of(&keys), |name| Words::plain(quote(name)));
-    words!("write {0}, or leave the column out", meant)
+    words!(k::WRITE_OR_LEAVE_THE_COLUMN, meant)
 }

@@ -3,8 +3,9 @@ use crate::fault::{Wrong, quote};
 use crate::weekday::weekday;
 use crate::words::{Words, words};
 use chrono::{Datelike as _, NaiveDate};
+use text::keys::checked as k;
 
-const RIGHT: Words = words!("write year, month, day as \"2026-12-01\"");
+const RIGHT: Words = words!(k::WRITE_YEAR_MONTH_DAY_AS);
 
 /// Months by their first letters, English, German and French; "ma" is told apart by its third
 /// letter.
@@ -34,7 +35,7 @@ pub(crate) fn date(text: &str) -> Result<NaiveDate, Wrong> {
     {
         let day = date(rest.trim_start_matches([' ', ',', '.']))?;
         if day.weekday() != weekday {
-            let what = words!("a weekday that is not the date's own");
+            let what = words!(k::A_WEEKDAY_THAT_IS_NOT);
             return Err(Wrong::value(text, what, RIGHT));
         }
         return Ok(day);
@@ -50,7 +51,7 @@ pub(crate) fn date(text: &str) -> Result<NaiveDate, Wrong> {
     let short = |part: &&str| (1..=2).contains(&part.len());
     let digits = |part: &str| part.bytes().all(|b| b.is_ascii_digit());
     if !plain.split(mark).all(digits) {
-        return Err(Wrong::value(text, words!("not a date"), RIGHT));
+        return Err(Wrong::value(text, words!(k::NOT_A_DATE), RIGHT));
     }
     match parts.as_slice() {
         [year, month, day] if year.len() == 4 && short(month) && short(day) => {
@@ -63,22 +64,20 @@ pub(crate) fn date(text: &str) -> Result<NaiveDate, Wrong> {
                 either(text, [*day, *month], year)
             }
         }
-        [a, b, c] if short(a) && short(b) && short(c) => Err(Wrong::value(
-            text,
-            words!("a date with a year of two digits"),
-            RIGHT,
-        )),
-        _ => Err(Wrong::value(text, words!("not a date"), RIGHT)),
+        [a, b, c] if short(a) && short(b) && short(c) => {
+            Err(Wrong::value(text, words!(k::A_DATE_WITH_A_YEAR), RIGHT))
+        }
+        _ => Err(Wrong::value(text, words!(k::NOT_A_DATE), RIGHT)),
     }
 }
 
 /// A date without any mark between its parts.
 fn no_mark(text: &str, plain: &str) -> Wrong {
     if plain.len() == 5 && plain.bytes().all(|b| b.is_ascii_digit()) {
-        let right = words!("format the cells as dates such as \"2026-12-01\" and save again");
-        Wrong::value(text, words!("a spreadsheet's number of a day"), right)
+        let right = words!(k::FORMAT_THE_CELLS_AS_DATES);
+        Wrong::value(text, words!(k::A_SPREADSHEET_S_NUMBER_OF), right)
     } else {
-        Wrong::value(text, words!("not a date"), RIGHT)
+        Wrong::value(text, words!(k::NOT_A_DATE), RIGHT)
     }
 }
 
@@ -89,16 +88,12 @@ fn calendar(text: &str, year: &str, month: &str, day: &str) -> Result<NaiveDate,
         .ok()
         .and_then(|year| NaiveDate::from_ymd_opt(year, month.parse().ok()?, day.parse().ok()?));
     let Some(date) = date else {
-        return Err(Wrong::value(
-            text,
-            words!("a day that is not in the calendar"),
-            RIGHT,
-        ));
+        return Err(Wrong::value(text, words!(k::A_DAY_THAT_IS_NOT), RIGHT));
     };
     if (2000..=2099).contains(&date.year()) {
         Ok(date)
     } else {
-        let what = words!("a year before 2000 or after 2099");
+        let what = words!(k::A_YEAR_BEFORE_2000_OR);
         Err(Wrong::value(text, what, RIGHT))
     }
 }
@@ -128,7 +123,7 @@ fn month(word: &str) -> Option<usize> {
 
 /// "1 Dec 2026", "1. Dezember 2026", "Dec 1, 2026", "1-Dec-2026", "December 7th 2026".
 fn in_words(text: &str, plain: &str) -> Result<NaiveDate, Wrong> {
-    let not = || Wrong::value(text, words!("not a date"), RIGHT);
+    let not = || Wrong::value(text, words!(k::NOT_A_DATE), RIGHT);
     let apart = |c: char| c.is_whitespace() || matches!(c, '.' | ',' | '-' | '/');
     let filler = |part: &&str| part.is_empty() || part.eq_ignore_ascii_case("of");
     let parts: Vec<_> = plain.split(apart).filter(|part| !filler(part)).collect();
@@ -138,7 +133,7 @@ fn in_words(text: &str, plain: &str) -> Result<NaiveDate, Wrong> {
             .any(|part| month(&part.to_lowercase()).is_some());
         return Err(match parts.as_slice() {
             [_, _] if months && looks_like(text) => {
-                Wrong::value(text, words!("a day without a year"), RIGHT)
+                Wrong::value(text, words!(k::A_DAY_WITHOUT_A_YEAR), RIGHT)
             }
             _ => not(),
         });
@@ -176,15 +171,11 @@ fn either(text: &str, front: [&str; 2], year: &str) -> Result<NaiveDate, Wrong> 
         [one] => Ok(*one),
         [one, other, ..] => {
             let right = words!(
-                "write the year first: {0} or {1}",
+                k::WRITE_THE_YEAR_FIRST_OR,
                 quote(&one.to_string()),
                 quote(&other.to_string())
             );
-            Err(Wrong::value(
-                text,
-                words!("a date that can be read in two ways"),
-                right,
-            ))
+            Err(Wrong::value(text, words!(k::A_DATE_THAT_CAN_BE), right))
         }
     }
 }

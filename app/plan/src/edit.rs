@@ -10,6 +10,7 @@ pub use remove::remove;
 
 use crate::words::{Words, words};
 use std::ops::Range;
+use text::keys::checked as k;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
@@ -95,13 +96,7 @@ fn table_of<'t>(
     let Some((table, name)) = entry else {
         return Ok(root);
     };
-    named(root, table, name).ok_or_else(|| {
-        words!(
-            "there is no {0} called \"{1}\"; look at the file",
-            table,
-            name
-        )
-    })
+    named(root, table, name).ok_or_else(|| words!(k::THERE_IS_NO_CALLED_LOOK, table, name))
 }
 
 /// Whether the file has such an entry.
@@ -111,23 +106,21 @@ pub fn has_entry(text: &str, table: &str, name: &str) -> bool {
 }
 
 fn parse(text: &str) -> Result<Spanned<DeTable<'_>>, Words> {
-    DeTable::parse(text).map_err(|why| words!("no TOML: {0}", why.message()))
+    DeTable::parse(text).map_err(|why| words!(k::NO_TOML, why.message()))
 }
 
 /// The text, if it means what was wanted: whatever the hand of its owner, nothing else changes.
 fn proven(text: String, wanted: &toml::Table) -> Result<String, Words> {
     match text.parse::<toml::Table>() {
         Ok(read) if read == *wanted => Ok(text),
-        _ => Err(words!(
-            "the file is written in a way that this cannot change; change it there"
-        )),
+        _ => Err(words!(k::THE_FILE_IS_WRITTEN_IN)),
     }
 }
 
 /// What a file means, to be changed as its text is.
 fn meaning(text: &str) -> Result<toml::Table, Words> {
     text.parse()
-        .map_err(|why: toml::de::Error| words!("no TOML: {0}", why.message()))
+        .map_err(|why: toml::de::Error| words!(k::NO_TOML, why.message()))
 }
 
 /// The table of an entry in what a file means.
@@ -167,10 +160,10 @@ fn find(
             (Step::At(at), Some(items)) => {
                 let items: &toml::de::DeArray<'_> = items;
                 let item = items.get(*at);
-                item.ok_or_else(|| words!("there is no number {0} in that list; look again", *at))?
+                item.ok_or_else(|| words!(k::THERE_IS_NO_NUMBER_IN, *at))?
             }
             (Step::Name(_), Some(_)) | (Step::At(_), None) => {
-                return Err(words!("that way leads nowhere in the file; look at it"));
+                return Err(words!(k::THAT_WAY_LEADS_NOWHERE_IN));
             }
         };
         if nth + 1 == path.len() {
@@ -186,10 +179,10 @@ fn find(
         } else if let DeValue::Array(items) = value.get_ref() {
             list = Some(items);
         } else {
-            return Err(words!("that way leads nowhere in the file; look at it"));
+            return Err(words!(k::THAT_WAY_LEADS_NOWHERE_IN));
         }
     }
-    Err(words!("a way needs at least one step"))
+    Err(words!(k::A_WAY_NEEDS_AT_LEAST))
 }
 
 /// Where a key goes that is not there yet.
@@ -204,7 +197,7 @@ fn missing(
     for step in rest {
         match step {
             Step::Name(key) => keys.push(*key),
-            Step::At(_) => return Err(words!("there is no such list in the file; write it there")),
+            Step::At(_) => return Err(words!(k::THERE_IS_NO_SUCH_LIST)),
         }
     }
     let keys = keys.join(".");

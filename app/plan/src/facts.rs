@@ -9,6 +9,7 @@ use crate::weekday::weekday;
 use crate::words::words;
 use chrono::{NaiveDate, Weekday};
 use domain::{MassUnit, TrackName};
+use text::keys::checked as k;
 
 /// Facts that hold for some cells; what is not said is `None`.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -187,9 +188,9 @@ fn labelled(text: &str, lower: &str, against: &Against<'_>) -> Result<Option<Fac
             return Ok(None);
         };
         if monday_of(day) != day {
-            let what = words!("a first day that is no Monday");
+            let what = words!(k::A_FIRST_DAY_THAT_IS);
             let right = words!(
-                "write the Monday of week 1, such as {0}",
+                k::WRITE_THE_MONDAY_OF_WEEK,
                 quote(&monday_of(day).to_string())
             );
             return Err(Wrong::value(text, what, right));
@@ -207,8 +208,8 @@ fn labelled(text: &str, lower: &str, against: &Against<'_>) -> Result<Option<Fac
             }));
         }
         if day.parse::<u8>().is_ok() {
-            let right = words!("write its weekday or its date");
-            return Err(Wrong::value(text, words!("a day by its number"), right));
+            let right = words!(k::WRITE_ITS_WEEKDAY_OR_ITS);
+            return Err(Wrong::value(text, words!(k::A_DAY_BY_ITS_NUMBER), right));
         }
         return Ok(date(day).ok().map(|day| Facts {
             date: Some(day),
@@ -237,12 +238,8 @@ fn week(text: &str, lower: &str) -> Result<Option<Facts>, Wrong> {
         if let Some(rest) = lower.strip_prefix(front) {
             let day = date(text[text.len() - rest.len()..].trim())?;
             if day.week(Weekday::Mon).last_day() == day {
-                let right = words!("write the Monday of the week");
-                return Err(Wrong::value(
-                    text,
-                    words!("a week that begins on a Sunday"),
-                    right,
-                ));
+                let right = words!(k::WRITE_THE_MONDAY_OF_THE_WEEK);
+                return Err(Wrong::value(text, words!(k::A_WEEK_THAT_BEGINS_ON), right));
             }
             return Ok(Some(Facts {
                 starts: Some(monday_of(day)),
@@ -259,8 +256,8 @@ fn week(text: &str, lower: &str) -> Result<Option<Facts>, Wrong> {
             return match numbers.as_slice() {
                 [week, year] => Ok(of_calendar(year, week)),
                 [_] => {
-                    let what = words!("a week of the calendar without a year");
-                    let right = words!("write the year with it, as \"KW 49/2026\", or the dates");
+                    let what = words!(k::A_WEEK_OF_THE_CALENDAR);
+                    let right = words!(k::WRITE_THE_YEAR_WITH_IT);
                     Err(Wrong::value(text, what, right))
                 }
                 _ => Ok(None),

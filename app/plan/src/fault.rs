@@ -3,6 +3,7 @@
 //! Refuses: codes that must be looked up; a fault is told in one line of plain words.
 use crate::words::{Words, words};
 use std::fmt;
+use text::keys::checked as k;
 
 /// Something wrong or odd in a file.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -144,7 +145,7 @@ impl Wrong {
     /// A value that was read, quoted, and what is wrong with it.
     pub(crate) fn value(text: &str, what: impl Into<Words>, right: impl Into<Words>) -> Self {
         Self {
-            read: words!("{0}, {1}", quote(text), what.into()),
+            read: words!(k::PLACE_AND_CELL, quote(text), what.into()),
             right: right.into(),
         }
     }

@@ -7,12 +7,13 @@ use crate::fault::{Fault, Wrong};
 use crate::words::{Words, words};
 use encoding_rs::{Encoding, UTF_16BE, UTF_16LE, WINDOWS_1252};
 use std::borrow::Cow;
+use text::keys::checked as k;
 
 /// Largest plan that is read: 4 MiB.
 pub(crate) const PLAN_BYTES_MAX: usize = 4 << 20;
 
 /// What every refused kind is told to become.
-pub(crate) const SAVE_AS: Words = words!("save it as XLSX, ODS or CSV in UTF-8");
+pub(crate) const SAVE_AS: Words = words!(k::SAVE_IT_AS_XLSX_ODS);
 
 /// A kind that is read.
 #[derive(Debug)]
@@ -33,8 +34,8 @@ pub(crate) fn kind(source: Source<'_>) -> Result<FileKind<'_>, Box<Fault>> {
         )))
     };
     if bytes.len() > PLAN_BYTES_MAX {
-        let read = words!("more bytes than the most, {0}", PLAN_BYTES_MAX);
-        return whole(read, words!("split the plan, or delete what is not plan"));
+        let read = words!(k::MORE_BYTES_THAN_THE_MOST, PLAN_BYTES_MAX);
+        return whole(read, words!(k::SPLIT_THE_PLAN_OR_DELETE));
     }
     if bytes.starts_with(b"PK\x03\x04") || bytes.starts_with(b"PK\x05\x06") {
         return Ok(FileKind::Zipped);
@@ -53,13 +54,10 @@ pub(crate) fn kind(source: Source<'_>) -> Result<FileKind<'_>, Box<Fault>> {
 /// Names a kind that is neither text nor a zip archive.
 fn other_kind(bytes: &[u8]) -> Option<Words> {
     const SIGNS: [(&[u8], Words); 4] = [
-        (
-            b"\xd0\xcf\x11\xe0",
-            words!("a binary spreadsheet such as XLS"),
-        ),
-        (b"%PDF", words!("a PDF")),
-        (b"{\\rtf", words!("a word processor's text")),
-        (b"<?xml", words!("XML, not a plan")),
+        (b"\xd0\xcf\x11\xe0", words!(k::A_BINARY_SPREADSHEET_SUCH_AS)),
+        (b"%PDF", words!(k::A_PDF)),
+        (b"{\\rtf", words!(k::A_WORD_PROCESSOR_S_TEXT)),
+        (b"<?xml", words!(k::XML_NOT_A_PLAN)),
     ];
     let sign = SIGNS.into_iter().find(|(sign, _)| bytes.starts_with(sign));
     sign.map(|(_, kind)| kind)
@@ -78,7 +76,7 @@ fn text(bytes: &[u8]) -> Result<Cow<'_, str>, Unreadable> {
     if bytes.contains(&0) {
         return match wide(bytes) {
             Some(encoding) => decode(encoding, bytes),
-            None => Err((words!("zeros between the letters: no text"), None)),
+            None => Err((words!(k::ZEROS_BETWEEN_THE_LETTERS_NO), None)),
         };
     }
     match std::str::from_utf8(bytes) {
@@ -89,10 +87,7 @@ fn text(bytes: &[u8]) -> Result<Cow<'_, str>, Unreadable> {
             let (text, _) = WINDOWS_1252.decode_without_bom_handling(bytes);
             // Bytes that Windows-1252 does not use become controls there.
             if text.contains(|c: char| ('\u{80}'..='\u{9f}').contains(&c)) {
-                return Err((
-                    words!("text that is neither UTF-8 nor Windows-1252"),
-                    Some(row),
-                ));
+                return Err((words!(k::TEXT_THAT_IS_NEITHER_UTF), Some(row)));
             }
             Ok(text)
         }
@@ -103,7 +98,7 @@ fn decode<'b>(encoding: &'static Encoding, bytes: &'b [u8]) -> Result<Cow<'b, st
     let text = encoding.decode_without_bom_handling_and_without_replacement(bytes);
     match text {
         Some(text) if !text.contains('\0') => Ok(text),
-        _ => Err((words!("text whose letters break off or are none"), None)),
+        _ => Err((words!(k::TEXT_WHOSE_LETTERS_BREAK_OFF), None)),
     }
 }
 

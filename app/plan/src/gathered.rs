@@ -3,6 +3,7 @@
 //! Refuses: memory that grows with the faults of a file; nobody mends a thousand in one go.
 use crate::fault::{Fault, Weight, Wrong};
 use crate::words::words;
+use text::keys::checked as k;
 
 /// Faults that are kept of a file, and as many of what is odd; common practice, no source.
 pub(crate) const KEPT_MAX: usize = 50;
@@ -70,12 +71,12 @@ pub fn shorten(file: &str, faults: &mut Vec<Fault>, most: usize) {
 fn rest(file: &str, more: usize, weight: Weight) -> Fault {
     let wrong = match weight {
         Weight::Wrong => Wrong::plain(
-            words!("{0} faults more, which are not listed", more),
-            words!("mend these first, then check again"),
+            words!(k::FAULTS_MORE_WHICH_ARE_NOT, more),
+            words!(k::MEND_THESE_FIRST_THEN_CHECK),
         ),
         Weight::Odd => Wrong::plain(
-            words!("{0} more of this kind, which are not listed", more),
-            words!("look at these first"),
+            words!(k::MORE_OF_THIS_KIND_WHICH, more),
+            words!(k::LOOK_AT_THESE_FIRST),
         ),
     };
     Fault {

@@ -14,6 +14,7 @@ use crate::words::{term, words};
 use crate::{bar_file, lift_file, pattern_file, plates_file, rack_file};
 use domain::Gym;
 use domain::programme::Coaching;
+use text::keys::checked as k;
 
 /// Reads the gym from its two files.
 ///
@@ -42,12 +43,12 @@ pub(crate) fn gym_alone(source: Source<'_>) -> (Gym, Names, Vec<Fault>) {
         Err(faults) => return (Gym::default(), Names::open(), faults),
     };
     let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::GYM);
-    let mut sets = Known::none(term!("plate set"));
+    let mut sets = Known::none(term!(k::PLATE_SET));
     let mut names = Names {
-        racks: Known::none(term!("rack")),
-        bars: Known::none(term!("bar")),
-        patterns: Known::none(term!("warm-up pattern")),
-        lifts: Known::none(term!("lift")),
+        racks: Known::none(term!(k::RACK)),
+        bars: Known::none(term!(k::BAR)),
+        patterns: Known::none(term!(k::WARM_UP_PATTERN)),
+        lifts: Known::none(term!(k::LIFT)),
     };
     if doc.is_broken() {
         sets.leave_open();
@@ -78,11 +79,8 @@ pub(crate) fn gym_alone(source: Source<'_>) -> (Gym, Names, Vec<Fault>) {
     };
     for key in ["rack", "bar", "plate_set"] {
         if top.is_empty_list(key) {
-            let right = words!("add at least one, as [[{0}]]", key);
-            doc.missing(
-                &top.at_value(key),
-                Wrong::plain(words!("no {0}", key), right),
-            );
+            let right = words!(k::ADD_AT_LEAST_ONE_AS, key);
+            doc.missing(&top.at_value(key), Wrong::plain(words!(k::NO, key), right));
         }
     }
     (gym, names, doc.close())

@@ -14,6 +14,7 @@ use crate::words::{term, words};
 use domain::Gym;
 use std::net::{IpAddr, Ipv4Addr};
 use std::ops::RangeInclusive;
+use text::keys::checked as k;
 
 /// What one kiosk is set to.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -96,10 +97,10 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
         Err(faults) => return (None, faults),
     };
     let known = gym.map_or_else(
-        || Known::open(term!("rack")),
+        || Known::open(term!(k::RACK)),
         |gym| {
             Known::of(
-                term!("rack"),
+                term!(k::RACK),
                 gym.racks.iter().map(|rack| rack.name.as_str()),
             )
         },
@@ -122,10 +123,10 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
     let racks = top.texts(&mut doc, "racks", RACKS_MAX, |text| known.find(text));
     let given = top.has("racks");
     if top.is_empty_list("racks") {
-        let right = words!("name a rack, or leave \"racks\" out to show all");
+        let right = words!(k::NAME_A_RACK_OR_LEAVE);
         doc.missing(
             &top.at_value("racks"),
-            Wrong::plain(words!("no rack to show"), right),
+            Wrong::plain(words!(k::NO_RACK_TO_SHOW), right),
         );
     }
     let kiosk = Kiosk {
@@ -155,11 +156,8 @@ fn certificate(doc: &mut Doc<'_>, top: &Entry<'_>) -> Option<(String, String)> {
     let key = top.text(doc, "key", place);
     if top.has("certificate") != top.has("key") {
         let present = if top.has("key") { "key" } else { "certificate" };
-        let right = words!("write both \"certificate\" and \"key\", or neither");
-        let wrong = Wrong::plain(
-            words!("a certificate and its key, of which one is missing"),
-            right,
-        );
+        let right = words!(k::WRITE_BOTH_CERTIFICATE_AND_KEY);
+        let wrong = Wrong::plain(words!(k::A_CERTIFICATE_AND_ITS_KEY), right);
         doc.missing(&top.at_value(present), wrong);
     }
     certificate.zip(key)
@@ -167,12 +165,12 @@ fn certificate(doc: &mut Doc<'_>, top: &Entry<'_>) -> Option<(String, String)> {
 
 /// Reads the address of one interface.
 fn address(text: &str) -> Result<IpAddr, Wrong> {
-    let right = words!("write numbers such as \"127.0.0.1\" or \"192.168.1.20\"");
+    let right = words!(k::WRITE_NUMBERS_SUCH_AS_127);
     let read = text.trim().parse::<IpAddr>();
-    let read = read.map_err(|_| Wrong::value(text, words!("not an address in numbers"), right))?;
+    let read = read.map_err(|_| Wrong::value(text, words!(k::NOT_AN_ADDRESS_IN_NUMBERS), right))?;
     if read.is_unspecified() || read.is_multicast() {
-        let what = words!("an address of all interfaces or of none");
-        let right = words!("write the address of the one interface that may see the page");
+        let what = words!(k::AN_ADDRESS_OF_ALL_INTERFACES);
+        let right = words!(k::WRITE_THE_ADDRESS_OF_THE);
         return Err(Wrong::value(text, what, right));
     }
     Ok(read)
@@ -191,17 +189,13 @@ const IDLE_MS: RangeInclusive<u32> = 30_000..=43_200_000;
 
 /// Reads an absolute path.
 fn place(text: &str) -> Result<String, Wrong> {
-    let right = words!("write the whole path, such as \"/media/pinladder\"");
+    let right = words!(k::WRITE_THE_WHOLE_PATH_SUCH);
     let text = text.trim();
     if !text.starts_with('/') || text.len() > 400 || text.chars().any(char::is_control) {
-        return Err(Wrong::value(text, words!("not an absolute path"), right));
+        return Err(Wrong::value(text, words!(k::NOT_AN_ABSOLUTE_PATH), right));
     }
     if text.split('/').any(|part| part == "..") {
-        return Err(Wrong::value(
-            text,
-            words!("a path that goes back on itself"),
-            right,
-        ));
+        return Err(Wrong::value(text, words!(k::A_PATH_THAT_GOES_BACK), right));
     }
     Ok(text.to_owned())
 }
@@ -212,13 +206,8 @@ fn host(text: &str) -> Result<String, Wrong> {
     let fits = |c: char| c.is_ascii_alphanumeric() || c == '-';
     let edge = text.starts_with('-') || text.ends_with('-');
     if text.is_empty() || text.len() > 40 || edge || !text.chars().all(fits) {
-        let right =
-            words!("write from 1 to 40 letters, digits and hyphens, such as \"north-rack\"");
-        return Err(Wrong::value(
-            text,
-            words!("not a name for a machine"),
-            right,
-        ));
+        let right = words!(k::WRITE_FROM_1_TO_40);
+        return Err(Wrong::value(text, words!(k::NOT_A_NAME_FOR_A), right));
     }
     Ok(text.to_lowercase())
 }
@@ -235,8 +224,8 @@ fn host_name(text: &str) -> Result<String, Wrong> {
     let digits = |label: &str| label.bytes().all(|b| b.is_ascii_digit());
     let last = name.rsplit('.').next().unwrap_or_default();
     if name.len() > 253 || digits(last) || !name.split('.').all(is_label) {
-        let right = words!("write the name alone, such as \"rack.gym.example\"");
-        return Err(Wrong::value(text, words!("not a name of a host"), right));
+        let right = words!(k::WRITE_THE_NAME_ALONE_SUCH);
+        return Err(Wrong::value(text, words!(k::NOT_A_NAME_OF_A), right));
     }
     Ok(name.to_lowercase())
 }

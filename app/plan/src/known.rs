@@ -9,6 +9,7 @@ use std::cell::Cell;
 use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
 use std::ops::Range;
+use text::keys::checked as k;
 
 /// The names of one kind of thing that are known so far.
 #[derive(Debug, Clone)]
@@ -68,8 +69,8 @@ impl Known {
         let row = doc.row(at.start);
         let place = (self.names.len(), Some(row));
         if let Some((_, Some(first))) = self.folded.insert(fold(name), place) {
-            let right = words!("give each {0} a name of its own", self.thing);
-            let what = words!("a name that row {0} has already", first);
+            let right = words!(k::GIVE_EACH_A_NAME_OF, self.thing);
+            let what = words!(k::A_NAME_THAT_ROW_HAS, first);
             doc.wrong(at, Wrong::value(name, &what, right));
         }
         self.loosen(name, self.names.len());
@@ -94,8 +95,8 @@ impl Known {
         let place = self.folded.get(&fold(whole)).map(|(place, _)| *place);
         match (place, stands) {
             (Some(place), Some(stands)) if place != stands => {
-                let what = words!("a short name that {0} has", &self.names[stands]);
-                let right = words!("give it to one of the two");
+                let what = words!(k::A_SHORT_NAME_THAT_HAS, &self.names[stands]);
+                let right = words!(k::GIVE_IT_TO_ONE_OF);
                 doc.wrong(at, Wrong::value(short, what, right));
             }
             (Some(place), None) => {
@@ -152,17 +153,17 @@ impl Known {
         if !self.complete || self.names.is_empty() {
             return Ok(text.trim().to_owned());
         }
-        let what = words!("no {0} of that name", self.thing);
+        let what = words!(k::NO_OF_THAT_NAME, self.thing);
         let Some(left) = self.compare.get().checked_sub(self.names.len()) else {
-            let right = words!("write the name of a {0} of the gym", self.thing);
+            let right = words!(k::WRITE_THE_NAME_OF_A, self.thing);
             return Err(Wrong::value(text, &what, right));
         };
         self.compare.set(left);
         let names: Vec<_> = self.names.iter().map(String::as_str).collect();
-        let short = ["lift", "lifter"].contains(&self.thing.0);
+        let short = [k::LIFT, k::LIFTER].contains(&self.thing.0);
         if let Some(name) = part_of(text, &names).filter(|_| short) {
             let right = words!(
-                "write {0}, or give it the short name in the gym's files: {1}",
+                k::WRITE_OR_GIVE_IT_THE,
                 quote(name),
                 format!("also = [{}]", quote(text.trim()))
             );

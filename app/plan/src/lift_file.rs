@@ -15,6 +15,7 @@ use crate::words::words;
 use domain::lift::{Grip, Landmark, Start};
 use domain::lift_shipped;
 use domain::{Length, Lift, Mass, MassUnit};
+use text::keys::checked as k;
 
 /// Most lifts of a gym.
 const LIFTS_MAX: usize = 100;
@@ -56,10 +57,10 @@ pub(crate) fn read(doc: &mut Doc<'_>, gym: &Entry<'_>, known: &mut Known) -> Vec
     for (name, partner, at) in partners {
         match known.find(&partner) {
             Ok(partner) if fold(&partner) == fold(&name) => {
-                let right = words!("write the other lift of the two, or leave it out");
+                let right = words!(k::WRITE_THE_OTHER_LIFT_OF);
                 doc.wrong(
                     &at,
-                    Wrong::value(&partner, words!("the lift itself as its partner"), right),
+                    Wrong::value(&partner, words!(k::THE_LIFT_ITSELF_AS_ITS), right),
                 );
             }
             Ok(partner) => pair(&mut lifts, &name, partner),
@@ -158,8 +159,8 @@ fn lift(
 fn no_pull(doc: &mut Doc<'_>, entry: &Entry<'_>) {
     for key in ["grip", "end", "partner", "overlap_least"] {
         if entry.has(key) {
-            let read = words!("\"{0}\" for a lift from hooks, which is no pull", key);
-            let wrong = Wrong::plain(read, words!("leave it out"));
+            let read = words!(k::FOR_A_LIFT_FROM_HOOKS, key);
+            let wrong = Wrong::plain(read, words!(k::LEAVE_IT_OUT));
             doc.wrong(&entry.at_value(key), wrong);
         }
     }
@@ -198,10 +199,10 @@ fn start(doc: &mut Doc<'_>, entry: &Entry<'_>, old: Option<&Lift>) -> Option<Sta
         Start::Hooks => From::Hooks,
     });
     let Some(from) = from.or(was_from) else {
-        let right = words!("write start = \"floor\", start = \"pins\" or start = \"hooks\"");
+        let right = words!(k::WRITE_START_FLOOR_START_PINS);
         doc.missing(
             entry.at(),
-            Wrong::plain(words!("a new lift without \"start\""), right),
+            Wrong::plain(words!(k::A_NEW_LIFT_WITHOUT_START), right),
         );
         return None;
     };
@@ -212,8 +213,8 @@ fn start(doc: &mut Doc<'_>, entry: &Entry<'_>, old: Option<&Lift>) -> Option<Sta
         };
         for key in ["landmark", "below"] {
             if entry.has(key) {
-                let read = words!("\"{0}\" for a lift from {1}", key, words);
-                let right = words!("leave it out, or write start = \"pins\"");
+                let read = words!(k::FOR_A_LIFT_FROM, key, words);
+                let right = words!(k::LEAVE_IT_OUT_OR_WRITE);
                 doc.wrong(&entry.at_value(key), Wrong::plain(read, right));
             }
         }
@@ -221,10 +222,10 @@ fn start(doc: &mut Doc<'_>, entry: &Entry<'_>, old: Option<&Lift>) -> Option<Sta
     }
     let Some(landmark) = landmark.or(was.map(|(landmark, _)| landmark)) else {
         if !entry.has("landmark") {
-            let right = words!("write landmark = \"tibial tuberosity\" or another");
+            let right = words!(k::WRITE_LANDMARK_TIBIAL_TUBEROSITY_OR);
             doc.missing(
                 entry.at(),
-                Wrong::plain(words!("a lift from pins without \"landmark\""), right),
+                Wrong::plain(words!(k::A_LIFT_FROM_PINS_WITHOUT), right),
             );
         }
         return None;

@@ -17,6 +17,7 @@ use domain::lift::Landmark;
 use domain::lifter::{GearFrom, TrainingMax};
 use domain::{Gym, Length, LengthUnit, Lifter, Mass, MassUnit};
 use std::ops::RangeInclusive;
+use text::keys::checked as k;
 
 /// Most lifters of a gym.
 const LIFTERS_MAX: usize = 500;
@@ -39,10 +40,10 @@ impl Names {
     /// Nothing known of the gym: names are taken as they stand.
     pub(crate) const fn open() -> Self {
         Self {
-            racks: Known::open(term!("rack")),
-            bars: Known::open(term!("bar")),
-            patterns: Known::open(term!("warm-up pattern")),
-            lifts: Known::open(term!("lift")),
+            racks: Known::open(term!(k::RACK)),
+            bars: Known::open(term!(k::BAR)),
+            patterns: Known::open(term!(k::WARM_UP_PATTERN)),
+            lifts: Known::open(term!(k::LIFT)),
         }
     }
 
@@ -50,16 +51,16 @@ impl Names {
     pub(crate) fn of(gym: &Gym) -> Self {
         Self {
             racks: Known::of(
-                term!("rack"),
+                term!(k::RACK),
                 gym.racks.iter().map(|rack| rack.name.as_str()),
             ),
-            bars: Known::of(term!("bar"), gym.bars.iter().map(|bar| bar.name.as_str())),
+            bars: Known::of(term!(k::BAR), gym.bars.iter().map(|bar| bar.name.as_str())),
             patterns: Known::of(
-                term!("warm-up pattern"),
+                term!(k::WARM_UP_PATTERN),
                 gym.patterns.iter().map(|p| p.name.as_str()),
             ),
             lifts: Known::of(
-                term!("lift"),
+                term!(k::LIFT),
                 gym.lifts.iter().map(|lift| lift.name.as_str()),
             ),
         }
@@ -73,7 +74,7 @@ pub(crate) fn read(source: Source<'_>, names: &Names) -> (Vec<Lifter>, Vec<Fault
         Err(faults) => return (Vec::new(), faults),
     };
     let top = Entry::open(&mut doc, root.get_ref(), 0..0, &fields::LIFTERS);
-    let mut known = Known::none(term!("lifter"));
+    let mut known = Known::none(term!(k::LIFTER));
     let mut lifters = Vec::new();
     for entry in top.entries(&mut doc, "lifter", LIFTERS_MAX, &fields::LIFTER) {
         let name = entry.text(&mut doc, "name", name);
@@ -155,21 +156,17 @@ fn body(doc: &mut Doc<'_>, entry: &Entry<'_>) -> Body {
 /// Reads "never", "rung 3" or "100 kg".
 fn gear(text: &str) -> Result<GearFrom, Wrong> {
     let plain = text.trim().to_lowercase();
-    let right = words!("write \"rung 3\", \"100 kg\", \"225 lb\" or \"never\"");
+    let right = words!(k::WRITE_RUNG_3_100_KG);
     if plain == "never" {
         Ok(GearFrom::Never)
     } else if let Some(rung) = plain.strip_prefix("rung") {
         whole(rung, &(1..=20))
             .map(GearFrom::Rung)
-            .map_err(|_| Wrong::value(text, words!("not a rung from 1 to 20"), right))
+            .map_err(|_| Wrong::value(text, words!(k::NOT_A_RUNG_FROM_1), right))
     } else if plain.starts_with(|c: char| c.is_ascii_digit()) {
         mass(text, &loads()).map(|(mass, _)| GearFrom::Load(mass))
     } else {
-        Err(Wrong::value(
-            text,
-            words!("neither a rung, nor a load, nor never"),
-            right,
-        ))
+        Err(Wrong::value(text, words!(k::NEITHER_A_RUNG_NOR_A), right))
     }
 }
 
@@ -199,7 +196,7 @@ fn landmarks(doc: &mut Doc<'_>, lifter: &Entry<'_>) -> Vec<(Landmark, Length)> {
             && height <= *below
         {
             let words = words!(
-                "a {0} at {1}, not above the {2} at {3}",
+                k::A_AT_NOT_ABOVE_THE,
                 landmark.word(),
                 height.words(LengthUnit::Mm),
                 lower.word(),
@@ -207,7 +204,7 @@ fn landmarks(doc: &mut Doc<'_>, lifter: &Entry<'_>) -> Vec<(Landmark, Length)> {
             );
             doc.odd(
                 &entry.at_value(key),
-                Wrong::plain(words, words!("measure both again to be sure")),
+                Wrong::plain(words, words!(k::MEASURE_BOTH_AGAIN_TO_BE)),
             );
         }
         read.push((landmark, height));
@@ -233,10 +230,10 @@ fn knee(doc: &mut Doc<'_>, entry: &Entry<'_>, read: &[(Landmark, Length)]) {
     let apart = patella - tuberosity;
     if apart > Length::ZERO && !(KNEE_LEAST..=KNEE_MOST).contains(&apart) {
         let read = words!(
-            "{0} from the tibial tuberosity to the top of the patella",
+            k::FROM_THE_TIBIAL_TUBEROSITY_TO,
             apart.words(LengthUnit::Mm)
         );
-        let right = words!("measure both again to be sure; 75 to 100 mm is usual");
+        let right = words!(k::MEASURE_BOTH_AGAIN_TO_BE_SURE);
         doc.odd(&entry.at_value("patella_top"), Wrong::plain(read, right));
     }
 }
@@ -247,16 +244,16 @@ fn hooks(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<(String, u
     let read = |text: &str| {
         let number = text.trim().trim_start_matches("hole");
         whole(number, &(1..=500)).map_err(|_| {
-            let right = words!("write \"hole 14\"");
-            Wrong::value(text, words!("not a hole from 1 to 500"), right)
+            let right = words!(k::WRITE_HOLE_14);
+            Wrong::value(text, words!(k::NOT_A_HOLE_FROM_1), right)
         })
     };
     for (key, at, hole) in lifter.free(doc, "hooks", read) {
         match lifts.find(key) {
             Err(wrong) => doc.wrong(&at, wrong),
             Ok(lift) if hooks.iter().any(|(other, _)| *other == lift) => {
-                let read = words!("a second hole for {0}", quote(&lift));
-                doc.wrong(&at, Wrong::plain(read, words!("keep one of them")));
+                let read = words!(k::A_SECOND_HOLE_FOR, quote(&lift));
+                doc.wrong(&at, Wrong::plain(read, words!(k::KEEP_ONE_OF_THEM)));
             }
             Ok(lift) => hooks.extend(hole.map(|hole| (lift, hole))),
         }
@@ -270,8 +267,8 @@ fn bests(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<(String, M
         match lifts.find(key) {
             Err(wrong) => doc.wrong(&at, wrong),
             Ok(lift) if bests.iter().any(|(other, _)| *other == lift) => {
-                let read = words!("a second best for {0}", quote(&lift));
-                doc.wrong(&at, Wrong::plain(read, words!("keep one of them")));
+                let read = words!(k::A_SECOND_BEST_FOR, quote(&lift));
+                doc.wrong(&at, Wrong::plain(read, words!(k::KEEP_ONE_OF_THEM)));
             }
             Ok(lift) => bests.extend(best.map(|(mass, _)| (lift, mass))),
         }
@@ -299,8 +296,8 @@ fn training_maxes(doc: &mut Doc<'_>, lifter: &Entry<'_>, lifts: &Known) -> Vec<T
         };
         let same = |other: &TrainingMax| other.lift == lift && other.since == since;
         if maxes.iter().any(same) {
-            let read = words!("a second training max of {0} from one day on", quote(&lift));
-            let right = words!("keep one of them, or write another \"since\"");
+            let read = words!(k::A_SECOND_TRAINING_MAX_OF, quote(&lift));
+            let right = words!(k::KEEP_ONE_OF_THEM_OR);
             doc.wrong(entry.at(), Wrong::plain(read, right));
             continue;
         }

@@ -18,6 +18,7 @@ use domain::meet::Habit;
 use domain::meet_card::TableRules;
 use domain::meet_day::{MeetDay, MeetFlight, platform_bar, platform_plates};
 use domain::{Bar, Gym, Length, Mass, MassUnit};
+use text::keys::checked as k;
 
 /// Most flights of a day.
 const FLIGHTS_MAX: usize = 12;
@@ -54,8 +55,8 @@ pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Option<MeetDay>, V
     let table = table(doc_ref, &top);
     let entries = top.entries(doc_ref, "flight", FLIGHTS_MAX, &fields::FLIGHT);
     if entries.is_empty() && top.has("flight") {
-        let right = words!("write one [[flight]] for each flight of yours");
-        let wrong = Wrong::plain(words!("no flight that can be used"), right);
+        let right = words!(k::WRITE_ONE_FLIGHT_FOR_EACH);
+        let wrong = Wrong::plain(words!(k::NO_FLIGHT_THAT_CAN_BE), right);
         doc_ref.missing(&top.at_value("flight"), wrong);
     }
     let flights = entries
@@ -134,18 +135,8 @@ fn habit(doc: &mut Doc<'_>, top: &Entry<'_>) -> Habit {
         ("apart", habit.apart_s, habit.apart_least_s),
     ] {
         if usual < least {
-            let read = words!(
-                "{0} s for \"{1}\", less than the {2} s of \"{3}_least\"",
-                usual,
-                key,
-                least,
-                key
-            );
-            let right = words!(
-                "write \"{0}\" as long as \"{1}_least\", or longer",
-                key,
-                key
-            );
+            let read = words!(k::S_FOR_LESS_THAN_THE, usual, key, least, key);
+            let right = words!(k::WRITE_AS_LONG_AS_LEAST, key, key);
             doc.wrong(&top.at_value(key), Wrong::plain(read, right));
         }
     }
@@ -168,15 +159,15 @@ fn loadable(doc: &mut Doc<'_>, flights: &[Entry<'_>], day: &MeetDay) {
                 Ok(built) if built.off == Mass::ZERO => {}
                 Ok(built) => {
                     let near = (starter.opener + built.off).words(starter.unit);
-                    let read = words!("{0} for {1}, which these plates do not make", told, who);
-                    let right = words!("ask for what they make, such as {0}", near);
+                    let read = words!(k::FOR_WHICH_THESE_PLATES_DO, told, who);
+                    let right = words!(k::ASK_FOR_WHAT_THEY_MAKE, near);
                     doc.odd(&at, Wrong::plain(read, right));
                 }
                 Err(refusal) => {
-                    let read = words!("{0} for {1}: {2}", told, who, refusal.text);
+                    let read = words!(k::FOR, told, who, refusal.text);
                     doc.wrong(
                         &at,
-                        Wrong::plain(read, words!("write another opener, or other plates")),
+                        Wrong::plain(read, words!(k::WRITE_ANOTHER_OPENER_OR_OTHER)),
                     );
                 }
             }

@@ -21,6 +21,7 @@ use domain::meet_day::{Entrant, MeetFlight, Starter};
 use domain::meet_order::{LOT_MOST, spread};
 use domain::{Gym, Mass, MassUnit};
 use std::ops::Range;
+use text::keys::checked as k;
 
 /// Most of ours in a flight.
 const STARTERS_MAX: usize = 20;
@@ -62,8 +63,8 @@ pub(crate) fn flight(
     let mut ours: Vec<Written> = Vec::new();
     let entries = entry.entries(doc, "lifter", STARTERS_MAX, &fields::STARTER);
     if entries.is_empty() && entry.has("lifter") {
-        let right = words!("write one [[flight.lifter]] for each of yours");
-        let wrong = Wrong::plain(words!("a flight with none of yours"), right);
+        let right = words!(k::WRITE_ONE_FLIGHT_LIFTER_FOR);
+        let wrong = Wrong::plain(words!(k::A_FLIGHT_WITH_NONE_OF), right);
         doc.missing(&entry.at_value("lifter"), wrong);
     }
     for entry in entries {
@@ -75,8 +76,8 @@ pub(crate) fn flight(
             .iter()
             .any(|other| other.starter.lifter == starter.lifter)
         {
-            let read = words!("{0} a second time in this flight", quote(&starter.lifter));
-            let wrong = Wrong::plain(read, words!("keep one of them"));
+            let read = words!(k::A_SECOND_TIME_IN_THIS, quote(&starter.lifter));
+            let wrong = Wrong::plain(read, words!(k::KEEP_ONE_OF_THEM));
             doc.wrong(&entry.at_value("name"), wrong);
         }
         told.push(Told {
@@ -186,14 +187,14 @@ fn places(
         let name = &written.starter.lifter;
         match (written.before, is_named(name)) {
             (Some(told), Some(place)) if usize::from(told) != place => {
-                let read = words!("{0} attempts before, where \"order\" has {1}", told, place);
-                let right = words!("mend the order, or leave one of the two out");
+                let read = words!(k::ATTEMPTS_BEFORE_WHERE_ORDER_HAS, told, place);
+                let right = words!(k::MEND_THE_ORDER_OR_LEAVE);
                 doc.wrong(&written.before_at, Wrong::plain(read, right));
                 all_placed = false;
             }
             (None, None) if numbered || !order.is_empty() || !is_spread => {
-                let read = words!("{0} without a place in the order", quote(name));
-                let right = words!("write before = 24, or the name into the flight's \"order\"");
+                let read = words!(k::WITHOUT_A_PLACE_IN_THE, quote(name));
+                let right = words!(k::WRITE_BEFORE_24_OR_THE);
                 doc.missing(&written.missing, Wrong::plain(read, right));
                 all_placed = false;
             }
@@ -243,13 +244,8 @@ fn same_lots(doc: &mut Doc<'_>, told: &[Told]) {
         let Some(lot) = one.lot else { continue };
         if let Some(other) = told[..at].iter().find(|other| other.lot == Some(lot)) {
             let (who, whose) = (quote(&one.name), quote(&other.name));
-            let read = words!(
-                "lot {0} for {1}, which is the lot of {2} too",
-                lot,
-                who,
-                whose
-            );
-            let right = words!("ask the table; until then whoever came first goes first");
+            let read = words!(k::LOT_FOR_WHICH_IS_THE, lot, who, whose);
+            let right = words!(k::ASK_THE_TABLE_UNTIL_THEN);
             doc.odd(&one.at, Wrong::plain(read, right));
         }
     }
@@ -261,15 +257,13 @@ fn against_weights(doc: &mut Doc<'_>, told: &[Told], list: &[Option<usize>]) {
     for two in told.windows(2).filter(|two| key(two[0]) > key(two[1])) {
         let weight = |one: &Told| one.opener.words(one.unit);
         let read = words!(
-            "{0} with {1} before {2} with {3}",
+            k::WITH_BEFORE_WITH,
             quote(&two[0].name),
             weight(two[0]),
             quote(&two[1].name),
             weight(two[1])
         );
-        let right = words!(
-            "the lighter goes first, then the lower lot: mend an opener, a lot or the order"
-        );
+        let right = words!(k::THE_LIGHTER_GOES_FIRST_THEN);
         doc.odd(&two[1].at, Wrong::plain(read, right));
     }
 }
@@ -283,13 +277,8 @@ fn over_best(doc: &mut Doc<'_>, gym: Option<&Gym>, lift: Option<&str>, written: 
     if let Some((_, best)) = best.filter(|(_, best)| starter.opener > *best) {
         let opener = starter.opener.words(starter.unit);
         let best = best.words(starter.unit);
-        let read = words!(
-            "{0} for {1}, whose best is {2}",
-            opener,
-            quote(&starter.lifter),
-            best
-        );
-        let right = words!("an opener is what they make on a bad day: ask the coach");
+        let read = words!(k::FOR_WHOSE_BEST_IS, opener, quote(&starter.lifter), best);
+        let right = words!(k::AN_OPENER_IS_WHAT_THEY);
         doc.odd(&written.at, Wrong::plain(read, right));
     }
 }
@@ -297,8 +286,8 @@ fn over_best(doc: &mut Doc<'_>, gym: Option<&Gym>, lift: Option<&str>, written: 
 /// Reads "10:30".
 fn clock(text: &str) -> Result<NaiveTime, Wrong> {
     NaiveTime::parse_from_str(text.trim(), "%H:%M").map_err(|_| {
-        let right = words!("write hours and minutes as \"10:30\"");
-        Wrong::value(text, words!("not a time of day"), right)
+        let right = words!(k::WRITE_HOURS_AND_MINUTES_AS);
+        Wrong::value(text, words!(k::NOT_A_TIME_OF_DAY), right)
     })
 }
 

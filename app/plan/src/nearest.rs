@@ -3,6 +3,7 @@
 //! Refuses: to decide; it only words a hint.
 use crate::fault::quote;
 use crate::words::{Words, words};
+use text::keys::checked as k;
 
 /// Longest text that is compared, in characters: names are short, and the work grows as the
 /// product of the lengths.
@@ -59,11 +60,11 @@ pub(crate) fn part_of<'k>(text: &str, known: &[&'k str]) -> Option<&'k str> {
 /// What to write instead of an unknown name: the nearest known one, else all of them.
 pub(crate) fn hint(text: &str, known: &[&str]) -> Words {
     if let Some(name) = nearest(text, known) {
-        return words!("write {0}", quote(name));
+        return words!(k::WRITE, quote(name));
     }
     match known {
-        [one] => words!("write {0}, the only one known", quote(one)),
-        _ => words!("write {0}", one_of(known)),
+        [one] => words!(k::WRITE_THE_ONLY_ONE_KNOWN, quote(one)),
+        _ => words!(k::WRITE, one_of(known)),
     }
 }
 
@@ -73,7 +74,7 @@ pub(crate) fn one_of(known: &[&str]) -> Words {
     let listed: Vec<_> = known.iter().take(LISTED_MAX).map(|n| quote(n)).collect();
     match listed.split_last() {
         Some((_, [])) | None => Words::plain(listed.concat()),
-        Some(_) if more > 0 => words!("{0} or one of {1} more", listed.join(", "), more),
-        Some((last, front)) => words!("{0} or {1}", front.join(", "), last),
+        Some(_) if more > 0 => words!(k::OR_ONE_OF_MORE, listed.join(", "), more),
+        Some((last, front)) => words!(k::OR, front.join(", "), last),
     }
 }

@@ -13,6 +13,7 @@ use crate::words::words;
 use domain::decimal;
 use domain::gym::{Pattern, PatternStep};
 use domain::ladder::shipped_patterns;
+use text::keys::checked as k;
 
 /// Most patterns of a gym.
 const PATTERNS_MAX: usize = 100;
@@ -57,10 +58,10 @@ fn named(patterns: &[Pattern], name: &str) -> Option<usize> {
 fn steps(doc: &mut Doc<'_>, pattern: &Entry<'_>) -> Vec<PatternStep> {
     let entries = pattern.entries(doc, "steps", STEPS_MAX, &fields::STEP);
     if entries.is_empty() && pattern.has("steps") {
-        let right = words!("write one { share, reps } for each warm-up");
+        let right = words!(k::WRITE_ONE_SHARE_REPS_FOR);
         doc.missing(
             &pattern.at_value("steps"),
-            Wrong::plain(words!("no step that can be used"), right),
+            Wrong::plain(words!(k::NO_STEP_THAT_CAN_BE), right),
         );
     }
     let mut steps: Vec<PatternStep> = Vec::new();
@@ -74,8 +75,8 @@ fn steps(doc: &mut Doc<'_>, pattern: &Entry<'_>) -> Vec<PatternStep> {
             && share <= before.share
         {
             let words = |share| decimal::write_rounded(i64::from(share), 100, 2);
-            let read = words!("{0} % after {1} %", words(share), words(before.share));
-            let right = words!("let each step be heavier than the one before");
+            let read = words!(k::AFTER, words(share), words(before.share));
+            let right = words!(k::LET_EACH_STEP_BE_HEAVIER);
             doc.wrong(&entry.at_value("share"), Wrong::plain(read, right));
         }
         steps.push(PatternStep { share, reps });

@@ -5,6 +5,7 @@ use crate::scheme;
 use crate::set_group::Reps;
 use crate::table::is_scheme;
 use crate::words::words;
+use text::keys::checked as k;
 
 /// Reps of a column: one number, or one for each set.
 pub(crate) fn reps(text: &str) -> Result<Vec<Reps>, Wrong> {
@@ -17,16 +18,12 @@ pub(crate) fn reps(text: &str) -> Result<Vec<Reps>, Wrong> {
 /// Sets of a column; "3x5" belongs into two.
 pub(crate) fn sets(text: &str) -> Result<u8, Wrong> {
     if is_scheme(text) {
-        let right = words!("write the sets alone here, and the reps under \"reps\"");
-        return Err(Wrong::value(
-            text,
-            words!("sets and reps in one cell"),
-            right,
-        ));
+        let right = words!(k::WRITE_THE_SETS_ALONE_HERE);
+        return Err(Wrong::value(text, words!(k::SETS_AND_REPS_IN_ONE), right));
     }
     if text.to_lowercase().starts_with("warm") || text.to_lowercase().starts_with("aufw") {
-        let right = words!("take the row out, or name a pattern of warm-ups under \"ladder\"");
-        let what = words!("a warm-up: the ladder makes them from the work load");
+        let right = words!(k::TAKE_THE_ROW_OUT_OR);
+        let what = words!(k::A_WARM_UP_THE_LADDER);
         return Err(Wrong::value(text, what, right));
     }
     whole(text, &(1..=20))

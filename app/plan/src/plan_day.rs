@@ -5,6 +5,7 @@ use crate::facts::Facts;
 use crate::fault::Wrong;
 use crate::words::words;
 use chrono::{NaiveDate, Weekday};
+use text::keys::checked as k;
 
 impl Facts {
     /// The day that is meant, with the Monday of week 1 where one was given.
@@ -66,28 +67,22 @@ impl Missing {
     /// What is told of it.
     pub(crate) fn wrong(self) -> Wrong {
         match self {
-            Self::Day => Wrong::plain(words!("no day"), words!("write the date")),
+            Self::Day => Wrong::plain(words!(k::NO_DAY), words!(k::WRITE_THE_DATE)),
             Self::Weekday => Wrong::plain(
-                words!("a week without a day of it"),
-                words!("write the weekday, or the date"),
+                words!(k::A_WEEK_WITHOUT_A_DAY),
+                words!(k::WRITE_THE_WEEKDAY_OR_THE),
             ),
             Self::Monday => Wrong::plain(
-                words!("a weekday without the Monday that week 1 begins on"),
-                words!(
-                    "write \"first Monday: 2026-12-07\" above the plan, give --monday 2026-12-07, or write the dates"
-                ),
+                words!(k::A_WEEKDAY_WITHOUT_THE_MONDAY),
+                words!(k::WRITE_FIRST_MONDAY_2026_12),
             ),
             Self::Agreement(date, weekday) => Wrong::plain(
-                words!("{0}, which is no {1}", date.to_string(), day_name(weekday)),
-                words!("write the date or the weekday that is meant"),
+                words!(k::WHICH_IS_NO, date.to_string(), day_name(weekday)),
+                words!(k::WRITE_THE_DATE_OR_THE),
             ),
             Self::OneMonday(own, given) => Wrong::plain(
-                words!(
-                    "two first Mondays, {0} and {1}",
-                    own.to_string(),
-                    given.to_string()
-                ),
-                words!("keep one of them"),
+                words!(k::TWO_FIRST_MONDAYS_AND, own.to_string(), given.to_string()),
+                words!(k::KEEP_ONE_OF_THEM),
             ),
         }
     }
@@ -95,12 +90,12 @@ impl Missing {
 
 fn day_name(weekday: Weekday) -> crate::words::Words {
     match weekday {
-        Weekday::Mon => words!("Monday"),
-        Weekday::Tue => words!("Tuesday"),
-        Weekday::Wed => words!("Wednesday"),
-        Weekday::Thu => words!("Thursday"),
-        Weekday::Fri => words!("Friday"),
-        Weekday::Sat => words!("Saturday"),
-        Weekday::Sun => words!("Sunday"),
+        Weekday::Mon => words!(k::MONDAY),
+        Weekday::Tue => words!(k::TUESDAY),
+        Weekday::Wed => words!(k::WEDNESDAY),
+        Weekday::Thu => words!(k::THURSDAY),
+        Weekday::Fri => words!(k::FRIDAY),
+        Weekday::Sat => words!(k::SATURDAY),
+        Weekday::Sun => words!(k::SUNDAY),
     }
 }

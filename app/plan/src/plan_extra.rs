@@ -5,6 +5,7 @@ use crate::fault::{Wrong, quote};
 use crate::plan_reading::Reading;
 use crate::table::is_scheme;
 use crate::words::words;
+use text::keys::checked as k;
 
 /// Columns that no plan needs, as notes; tells sets and reps under a header nobody knows.
 pub(crate) fn extras(reading: &mut Reading<'_, '_>) -> (Vec<String>, bool) {
@@ -31,15 +32,12 @@ pub(crate) fn extras(reading: &mut Reading<'_, '_>) -> (Vec<String>, bool) {
             .all(|b| b.is_ascii_digit() || matches!(b, b'.' | b',' | b'%' | b' '));
         if header.is_empty() && number || is_scheme(&text) {
             let what = match header.is_empty() {
-                true => words!("under no header"),
-                false => words!(
-                    "sets and reps under a header that is not known, {0}",
-                    quote(&header)
-                ),
+                true => words!(k::UNDER_NO_HEADER),
+                false => words!(k::SETS_AND_REPS_UNDER_A, quote(&header)),
             };
             let right = match header.is_empty() {
-                true => words!("give the column a header, or delete this cell"),
-                false => words!("write a week, a day or a lifter into the header, or \"note\""),
+                true => words!(k::GIVE_THE_COLUMN_A_HEADER),
+                false => words!(k::WRITE_A_WEEK_A_DAY),
             };
             reading.wrong(at, Wrong::value(&text, what, right));
             failed = true;

@@ -8,6 +8,7 @@ use crate::words::words;
 use domain::lift::Start;
 use domain::manner::Manner;
 use domain::{Gym, Length, LengthUnit};
+use text::keys::checked as k;
 
 /// Words in front of a bar's name in a remark.
 const LEADS: [&str; 9] = [
@@ -60,12 +61,8 @@ impl Against<'_> {
             [] => self.bars.find(text),
             [bar] => Ok((*bar).to_owned()),
             [one, other, ..] => {
-                let what = words!("which could be {0} or {1}", quote(one), quote(other));
-                Err(Wrong::value(
-                    text,
-                    what,
-                    words!("write the bar's whole name"),
-                ))
+                let what = words!(k::WHICH_COULD_BE_OR, quote(one), quote(other));
+                Err(Wrong::value(text, what, words!(k::WRITE_THE_BAR_S_WHOLE)))
             }
         }
     }
@@ -118,14 +115,14 @@ fn told_for_all(manners: &[Manner]) -> Result<(), Wrong> {
     let wrong = |what, right| Err(Wrong::plain(what, right));
     if mixed(|manner| manner.hole.is_some()) {
         return wrong(
-            words!("a hole for some set groups of the lift and none for others"),
-            words!("write the hole with each set group"),
+            words!(k::A_HOLE_FOR_SOME_SET),
+            words!(k::WRITE_THE_HOLE_WITH_EACH),
         );
     }
     if mixed(|manner| manner.block.is_some()) {
         return wrong(
-            words!("blocks for some set groups of the lift and none for others"),
-            words!("write the blocks with each set group, or \"no blocks\""),
+            words!(k::BLOCKS_FOR_SOME_SET_GROUPS),
+            words!(k::WRITE_THE_BLOCKS_WITH_EACH),
         );
     }
     Ok(())
@@ -134,15 +131,15 @@ fn told_for_all(manners: &[Manner]) -> Result<(), Wrong> {
 /// A hole is of pins or hooks, blocks are of the floor.
 fn starts(manner: &Manner, start: Start, lift: &str) -> Result<(), Wrong> {
     if let (Some(hole), Start::Floor) = (manner.hole, start) {
-        let what = words!("which the {0} has not: it starts on the floor", lift);
-        let right = words!("write \"blocks 100 mm\", or leave the hole out");
+        let what = words!(k::WHICH_THE_HAS_NOT_IT, lift);
+        let right = words!(k::WRITE_BLOCKS_100_MM_OR);
         return Err(Wrong::value(&format!("hole {hole}"), what, right));
     }
     let block = manner.block.filter(|block| *block != Length::ZERO);
     if let (Some(block), Start::Pins { .. } | Start::Hooks) = (block, start) {
         let text = format!("blocks {}", block.exact(LengthUnit::Mm));
-        let what = words!("which the {0} has not: it starts in the rack", lift);
-        let right = words!("write \"hole 6\", or leave the blocks out");
+        let what = words!(k::WHICH_THE_HAS_NOT_IT_STARTS, lift);
+        let right = words!(k::WRITE_HOLE_6_OR_LEAVE);
         return Err(Wrong::value(&text, what, right));
     }
     Ok(())
@@ -160,26 +157,22 @@ fn on_the_rack(
     let hole = manners.iter().filter_map(|manner| manner.hole).max();
     if let Some(hole) = hole.filter(|hole| *hole > rack.holes) {
         let what = words!(
-            "where the {0} of {1} has {2} holes",
+            k::WHERE_THE_OF_HAS_HOLES,
             rack.name.as_str(),
             lifter,
             rack.holes
         );
-        let right = words!("write a hole from 1 to {0}", rack.holes);
+        let right = words!(k::WRITE_A_HOLE_FROM_1, rack.holes);
         return Err(Wrong::value(&format!("hole {hole}"), &what, right));
     }
     let here = |name: &str| gym.bars_at(&rack.name).any(|bar| bar.name == name);
     if let Some(bar) = bar.filter(|bar| !here(bar)) {
-        let what = words!(
-            "which does not stand by the {0} of {1}",
-            rack.name.as_str(),
-            lifter
-        );
+        let what = words!(k::WHICH_DOES_NOT_STAND_BY, rack.name.as_str(), lifter);
         let bars: Vec<&str> = gym
             .bars_at(&rack.name)
             .map(|bar| bar.name.as_str())
             .collect();
-        let right = words!("write a bar of that rack: {0}", bars.join(", "));
+        let right = words!(k::WRITE_A_BAR_OF_THAT, bars.join(", "));
         return Err(Wrong::value(bar, &what, right));
     }
     Ok(())

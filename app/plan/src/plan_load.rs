@@ -12,6 +12,7 @@ use crate::words::words;
 use domain::prescription::LoadWish;
 use domain::{Mass, MassUnit, decimal};
 use std::borrow::Cow;
+use text::keys::checked as k;
 
 /// Reads "180 kg", "445 lb" or "80 %".
 pub(crate) fn load(text: &str) -> Result<LoadWish, Wrong> {
@@ -95,11 +96,8 @@ fn with_unit(
         }
         (Some(share), unit) if unit != Some(ColumnUnit("%")) => {
             let unit = unit.map_or("kg", |unit| unit.0);
-            let what = words!("which could be {0} or a share", format!("{text} {unit}"));
-            let right = words!(
-                "write {0}, or the load with its unit",
-                quote(&as_share(share))
-            );
+            let what = words!(k::WHICH_COULD_BE_OR_A, format!("{text} {unit}"));
+            let right = words!(k::WRITE_OR_THE_LOAD_WITH, quote(&as_share(share)));
             return Err(Wrong::value(text, what, right));
         }
         (_, Some(ColumnUnit(unit))) if is_bare => Cow::Owned(format!("{text} {unit}")),

@@ -6,6 +6,7 @@ use crate::plan_reading::Reading;
 use crate::plan_work::{Entry, Work};
 use crate::scheme::{self, Scheme};
 use crate::words::words;
+use text::keys::checked as k;
 
 /// Columns of how sets are done, and what their cells are read behind.
 const LEADS: [(&str, &str); 5] = [
@@ -53,8 +54,8 @@ impl Entry<'_> {
 }
 
 fn otherwise() -> Wrong {
-    let what = words!("a cell that says otherwise than the sets beside it");
-    Wrong::plain(what, words!("keep one of the two"))
+    let what = words!(k::A_CELL_THAT_SAYS_OTHERWISE);
+    Wrong::plain(what, words!(k::KEEP_ONE_OF_THE_TWO_WORDS))
 }
 
 /// The bar of a scheme: as it was named, or where a remark is the name of one of the gym's bars.

@@ -10,6 +10,7 @@ use crate::set_group::From;
 use crate::table::Table;
 use crate::words::words;
 use chrono::NaiveDate;
+use text::keys::checked as k;
 
 /// What rows of a sheet are read with.
 pub(crate) struct Beside<'p> {
@@ -75,8 +76,8 @@ impl Reading<'_, '_> {
     pub(crate) fn tell_empty(&mut self, key: &str, at: usize) {
         let column = columns::all().find(|column| column.field.key == key);
         if let Some(column) = column.filter(|column| column.field.need == Need::Always) {
-            let right = words!("write {0}", column.field.example);
-            self.wrong(at, Wrong::plain(words!("an empty cell"), right));
+            let right = words!(k::WRITE, column.field.example);
+            self.wrong(at, Wrong::plain(words!(k::AN_EMPTY_CELL), right));
         }
     }
 

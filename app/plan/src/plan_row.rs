@@ -19,6 +19,7 @@ use crate::words::words;
 use chrono::NaiveDate;
 use domain::TrackName;
 use std::borrow::Cow;
+use text::keys::checked as k;
 
 /// Reads one row; nothing when it has a fault, which is told.
 pub(crate) fn read(
@@ -111,8 +112,8 @@ impl Reading<'_, '_> {
             },
             "weekday" => {
                 let day = weekday(text).ok_or_else(|| {
-                    let right = words!("write a day such as \"Monday\"");
-                    Wrong::value(text, words!("not a day of the week"), right)
+                    let right = words!(k::WRITE_A_DAY_SUCH_AS);
+                    Wrong::value(text, words!(k::NOT_A_DAY_OF_THE), right)
                 })?;
                 facts.weekday = Some(day);
             }
@@ -211,14 +212,8 @@ impl Reading<'_, '_> {
             self.tell_empty(key, at);
         } else if !self.table.told.contains(key) {
             let wrong = match key {
-                "lifter" => Wrong::plain(
-                    words!("no lifter"),
-                    words!("name the sheet after the lifter, or add the column \"lifter\""),
-                ),
-                _ => Wrong::plain(
-                    words!("no lift"),
-                    words!("write the lift in front, or add the column \"lift\""),
-                ),
+                "lifter" => Wrong::plain(words!(k::NO_LIFTER), words!(k::NAME_THE_SHEET_AFTER_THE)),
+                _ => Wrong::plain(words!(k::NO_LIFT), words!(k::WRITE_THE_LIFT_IN_FRONT)),
             };
             self.faults.wrong(self.row.number, None, wrong);
         }
@@ -238,10 +233,10 @@ impl Reading<'_, '_> {
             && digits_and_unit(back.trim())
         {
             let load = format!("{},{}", front.trim(), back.trim());
-            let right = words!("write {0} with its quotes, or with a point", quote(&load));
+            let right = words!(k::WRITE_WITH_ITS_QUOTES_OR, quote(&load));
             self.wrong(
                 at,
-                Wrong::value(&load, words!("a comma within a cell not in quotes"), right),
+                Wrong::value(&load, words!(k::A_COMMA_WITHIN_A_CELL), right),
             );
             return true;
         }
@@ -258,11 +253,10 @@ impl Reading<'_, '_> {
         let Some((at, cell)) = cells.iter().enumerate().find(beyond) else {
             return false;
         };
-        let right =
-            words!("put each cell that holds the separator within quotes, or delete this one");
+        let right = words!(k::PUT_EACH_CELL_THAT_HOLDS);
         self.wrong(
             at,
-            Wrong::value(cell.trim(), words!("under no header"), right),
+            Wrong::value(cell.trim(), words!(k::UNDER_NO_HEADER), right),
         );
         true
     }
@@ -278,11 +272,8 @@ pub(crate) fn track_name(text: &str) -> Result<TrackName, Wrong> {
         .map(str::to_lowercase)
         .collect();
     TrackName::new(&words.join(" ")).ok_or_else(|| {
-        let what = words!(
-            "a track's name of over {0} letters; ä, é and the like count twice",
-            TrackName::LONGEST
-        );
-        Wrong::value(text, what, words!("write a shorter one, such as \"heavy\""))
+        let what = words!(k::A_TRACK_S_NAME_OF, TrackName::LONGEST);
+        Wrong::value(text, what, words!(k::WRITE_A_SHORTER_ONE_SUCH))
     })
 }
 

@@ -5,6 +5,7 @@
 use crate::fault::Wrong;
 use crate::quantity::rest_s;
 use crate::words::words;
+use text::keys::checked as k;
 
 /// The shortest and longest rest, seconds.
 const SHORTEST: u32 = 15;
@@ -12,12 +13,12 @@ const LONGEST: u32 = 1_800;
 
 /// Seconds of a cell that reads "h:mm:ss".
 pub(crate) fn rest_of_time(text: &str) -> Result<u32, Wrong> {
-    let right = words!("write seconds as \"180 s\", or minutes as \"3 min\", in a cell of text");
+    let right = words!(k::WRITE_SECONDS_AS_180_S);
     let mut parts = text.split(':').map(|part| part.parse::<u32>().ok());
     let (Some(Some(hours)), Some(Some(minutes)), Some(Some(seconds))) =
         (parts.next(), parts.next(), parts.next())
     else {
-        return Err(Wrong::value(text, words!("not a time"), right));
+        return Err(Wrong::value(text, words!(k::NOT_A_TIME), right));
     };
     let as_it_is = hours
         .saturating_mul(3_600)
@@ -30,16 +31,8 @@ pub(crate) fn rest_of_time(text: &str) -> Result<u32, Wrong> {
     ];
     match readings {
         [Some(one), None] | [None, Some(one)] => Ok(one),
-        [Some(_), Some(_)] => Err(Wrong::value(
-            text,
-            words!("a time that can be read as minutes or as seconds"),
-            right,
-        )),
-        [None, None] => Err(Wrong::value(
-            text,
-            words!("a time that is no rest from 15 s to 30 min"),
-            right,
-        )),
+        [Some(_), Some(_)] => Err(Wrong::value(text, words!(k::A_TIME_THAT_CAN_BE), right)),
+        [None, None] => Err(Wrong::value(text, words!(k::A_TIME_THAT_IS_NO), right)),
     }
 }
 
@@ -55,9 +48,7 @@ fn pause_in_rep(text: &str, wrong: Wrong) -> Wrong {
     let seconds = unit.trim_start().to_lowercase().starts_with('s');
     match number.parse::<u32>() {
         Ok(1..=14) if seconds => Wrong {
-            right: words!(
-                "write a pause in each rep under \"hold\", and a rest from 15 s to 30 min here"
-            ),
+            right: words!(k::WRITE_A_PAUSE_IN_EACH),
             ..wrong
         },
         Ok(_) | Err(_) => wrong,

@@ -17,6 +17,7 @@ use crate::set_group::{LoadAsk, PlanRow, Reps, SetGroup};
 use crate::words::words;
 use domain::prescription::Role;
 use domain::{MassUnit, manner::Manner};
+use text::keys::checked as k;
 
 /// Longest note, in characters.
 pub(crate) const NOTE_MAX: usize = 200;
@@ -93,8 +94,8 @@ impl Entry<'_> {
         let own = &self.own.facts;
         if own.contradicts(&self.facts) {
             let wrong = Wrong::plain(
-                words!("a row that says otherwise than the header above it"),
-                words!("keep one of the two"),
+                words!(k::A_ROW_THAT_SAYS_OTHERWISE),
+                words!(k::KEEP_ONE_OF_THE_TWO_WORDS),
             );
             reading.wrong(self.columns.first().copied().unwrap_or(0), wrong);
             return;
@@ -164,8 +165,8 @@ impl Entry<'_> {
             return true;
         }
         let wrong = Wrong::plain(
-            words!("{0} on what is headed {1}", row, sheet),
-            words!("move the row to a sheet of its own, or rename the sheet"),
+            words!(k::ON_WHAT_IS_HEADED, row, sheet),
+            words!(k::MOVE_THE_ROW_TO_A),
         );
         let at = reading.place("lifter").unwrap_or(0);
         reading.wrong(at, wrong);
@@ -386,11 +387,11 @@ impl Reading<'_, '_> {
     /// What is wrong with a cell that a spreadsheet has made a day or a time of.
     pub(crate) fn typed(&self, at: usize, text: &str) -> Option<Wrong> {
         let what = match self.kind(at) {
-            CellKind::Day => words!("a day, which a spreadsheet makes of \"3-5\""),
-            CellKind::Time => words!("a time, which a spreadsheet makes of \"3:00\""),
+            CellKind::Day => words!(k::A_DAY_WHICH_A_SPREADSHEET),
+            CellKind::Time => words!(k::A_TIME_WHICH_A_SPREADSHEET),
             CellKind::Text | CellKind::Number | CellKind::Share | CellKind::Formula => return None,
         };
-        let right = words!("format the cell as text and write it again");
+        let right = words!(k::FORMAT_THE_CELL_AS_TEXT);
         Some(Wrong::value(text, what, right))
     }
 }

@@ -9,6 +9,7 @@ use crate::weighed_file;
 use crate::wording::name;
 use crate::words::words;
 use domain::{Length, Mass, MassUnit, Plate, PlateFace, PlateSet};
+use text::keys::checked as k;
 
 /// Most plate sets of a gym.
 const SETS_MAX: usize = 50;
@@ -39,10 +40,10 @@ pub(crate) fn plates(doc: &mut Doc<'_>, set: &Entry<'_>) -> Vec<Plate> {
     let mut plates: Vec<Plate> = Vec::new();
     let entries = set.entries(doc, "plates", KINDS_MAX, &fields::PLATE);
     if entries.is_empty() && set.has("plates") {
-        let right = words!("write one line for each kind of plate");
+        let right = words!(k::WRITE_ONE_LINE_FOR_EACH);
         doc.missing(
             &set.at_value("plates"),
-            Wrong::plain(words!("no plate that can be used"), right),
+            Wrong::plain(words!(k::NO_PLATE_THAT_CAN_BE), right),
         );
     }
     for entry in entries {
@@ -51,10 +52,10 @@ pub(crate) fn plates(doc: &mut Doc<'_>, set: &Entry<'_>) -> Vec<Plate> {
         };
         if plates.iter().any(|other| other.face == plate.face) {
             let read = words!(
-                "the {0} plate a second time",
+                k::THE_PLATE_A_SECOND_TIME,
                 plate.face.mass.words(plate.face.unit)
             );
-            let right = words!("write it once, with all its pairs");
+            let right = words!(k::WRITE_IT_ONCE_WITH_ALL);
             doc.wrong(&entry.at_value("mass"), Wrong::plain(read, right));
         }
         plates.push(plate);

@@ -23,6 +23,7 @@ use crate::{block_file, scheme};
 use chrono::Weekday;
 use domain::Gym;
 use domain::programme::{Begin, Coaching, Day, Pace, Programme, Task, Work, shipped};
+use text::keys::checked as k;
 
 /// Most programmes of a gym.
 const PROGRAMMES_MAX: usize = 50;
@@ -68,7 +69,7 @@ pub(crate) fn read(source: Source<'_>, gym: Option<&Gym>) -> (Coaching, Vec<Faul
 
 fn programmes(doc: &mut Doc<'_>, top: &Entry<'_>, against: &Held<'_>) -> Vec<Programme> {
     let mut programmes = shipped();
-    let mut known = Known::none(term!("programme"));
+    let mut known = Known::none(term!(k::PROGRAMME));
     for entry in top.entries(doc, "programme", PROGRAMMES_MAX, &fields::PROGRAMME) {
         let name = entry.text(doc, "name", name);
         known.add(doc, name.as_deref(), &entry.at_value("name"));
@@ -111,14 +112,14 @@ fn programme(
     let blocks = block_file::read(doc, entry, &lifters, against);
     if days.is_empty() && !entry.has("block") {
         if !entry.has("day") && old.is_none() {
-            let right = words!("add [[programme.day]] tables");
-            let read = words!("a new programme without \"day\"");
+            let right = words!(k::ADD_PROGRAMME_DAY_TABLES);
+            let read = words!(k::A_NEW_PROGRAMME_WITHOUT_DAY);
             doc.missing(entry.at(), Wrong::plain(read, right));
         } else if entry.is_empty_list("day") {
-            let right = words!("add [[programme.day]] tables, or leave it out");
+            let right = words!(k::ADD_PROGRAMME_DAY_TABLES_OR);
             doc.missing(
                 &entry.at_value("day"),
-                Wrong::plain(words!("no day"), right),
+                Wrong::plain(words!(k::NO_DAY), right),
             );
         }
         days = old.as_ref().map(|old| old.days.clone()).unwrap_or_default();
@@ -146,7 +147,7 @@ fn programme(
 
 /// Where lifters were put in the queue.
 fn begins(doc: &mut Doc<'_>, entry: &Entry<'_>, days: &[Day], against: &Held<'_>) -> Vec<Begin> {
-    let known = Known::of(term!("day"), days.iter().map(|day| day.name.as_str()));
+    let known = Known::of(term!(k::DAY), days.iter().map(|day| day.name.as_str()));
     let mut begins = Vec::new();
     for at in entry.entries(doc, "begins", LIFTERS_MAX, &fields::BEGIN) {
         let lifter = at.text(doc, "lifter", |text| against.names.lifters.find(text));
@@ -169,27 +170,24 @@ fn weekly(doc: &mut Doc<'_>, programme: &Entry<'_>, written: &[Entry<'_>], days:
     if on.len() < days.len()
         && let Some(without) = written.iter().find(|day| !day.has("weekday"))
     {
-        let right = words!("write one for each day of the programme, or for none");
+        let right = words!(k::WRITE_ONE_FOR_EACH_DAY);
         doc.wrong(
             without.at(),
-            Wrong::plain(
-                words!("a day without \"weekday\" among others with one"),
-                right,
-            ),
+            Wrong::plain(words!(k::A_DAY_WITHOUT_WEEKDAY_AMONG), right),
         );
     }
     for (at, day) in on.iter().enumerate() {
         if on[..at].contains(day)
             && let Some(entry) = written.get(at)
         {
-            let read = words!("{0} for a second day of the programme", format!("{day:?}"));
-            let right = words!("give each day its own day of the week");
+            let read = words!(k::FOR_A_SECOND_DAY_OF_THE, format!("{day:?}"));
+            let right = words!(k::GIVE_EACH_DAY_ITS_OWN);
             doc.wrong(&entry.at_value("weekday"), Wrong::plain(read, right));
         }
     }
     if programme.has("apart_days") {
-        let read = words!("\"apart_days\" beside days of the week");
-        let right = words!("leave one of them out");
+        let read = words!(k::APART_DAYS_BESIDE_DAYS_OF);
+        let right = words!(k::LEAVE_ONE_OF_THEM_OUT);
         doc.wrong(&programme.at_value("apart_days"), Wrong::plain(read, right));
     }
     true
@@ -202,8 +200,8 @@ fn in_one_only(doc: &mut Doc<'_>, entry: &Entry<'_>, programmes: &[Programme], r
         let other = programmes.iter().find(follows).map(|p| &p.name);
         let twice = read.lifters[..at].contains(lifter).then_some(&read.name);
         if let Some(other) = other.or(twice) {
-            let read = words!("{0}, who is in {1} already", quote(lifter), quote(other));
-            let right = words!("name each lifter once");
+            let read = words!(k::WHO_IS_IN_ALREADY, quote(lifter), quote(other));
+            let right = words!(k::NAME_EACH_LIFTER_ONCE);
             doc.wrong(&entry.at_value("lifters"), Wrong::plain(read, right));
         }
     }
@@ -232,19 +230,19 @@ fn day(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Held<'_>) -> Option<Day> 
             alternate.extend(self::work(doc, &work, against));
         }
         if task.is_empty_list("alternate") {
-            let right = words!("write at least one lift");
+            let right = words!(k::WRITE_AT_LEAST_ONE_LIFT);
             doc.missing(
                 &task.at_value("alternate"),
-                Wrong::plain(words!("no lift"), right),
+                Wrong::plain(words!(k::NO_LIFT), right),
             );
         }
         tasks.push(Task { alternate });
     }
     if entry.is_empty_list("task") {
-        let right = words!("write at least one");
+        let right = words!(k::WRITE_AT_LEAST_ONE);
         doc.missing(
             &entry.at_value("task"),
-            Wrong::plain(words!("no task"), right),
+            Wrong::plain(words!(k::NO_TASK), right),
         );
     }
     Some(Day {

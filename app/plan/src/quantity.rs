@@ -8,6 +8,7 @@ use domain::mass::QuantityFault;
 use domain::{Length, LengthUnit, Mass, MassUnit, Stress};
 use std::fmt::Display;
 use std::ops::RangeInclusive;
+use text::keys::checked as k;
 
 /// A decimal comma made a point: "102,5 kg" is how much of the world writes it. A comma beside a
 /// point stays, so that "1,250.5" is refused rather than guessed.
@@ -21,28 +22,26 @@ fn with_point(text: &str) -> String {
 
 /// What a quantity fault means for a `thing` such as "a mass".
 fn fault_words(text: &str, thing: Term, fault: QuantityFault, bare: Words, example: &str) -> Wrong {
-    let such = || words!("write {0} such as {1}", thing, example);
+    let such = || words!(k::WRITE_SUCH_AS, thing, example);
     let number = text
         .trim_start()
         .starts_with(|c: char| c.is_ascii_digit() || c == '.');
     match fault {
-        QuantityFault::NoUnit => Wrong::value(text, words!("{0} without a unit", thing), bare),
+        QuantityFault::NoUnit => Wrong::value(text, words!(k::WITHOUT_A_UNIT, thing), bare),
         QuantityFault::UnknownUnit if number => {
-            Wrong::value(text, words!("{0} in a unit not known here", thing), such())
+            Wrong::value(text, words!(k::IN_A_UNIT_NOT_KNOWN, thing), such())
         }
         QuantityFault::UnknownUnit | QuantityFault::Number(DecimalFault::NotANumber) => {
-            Wrong::value(text, words!("not {0}", thing), such())
+            Wrong::value(text, words!(k::NOT, thing), such())
         }
         QuantityFault::Number(DecimalFault::TooFine) => Wrong::value(
             text,
-            words!("{0} that cannot be kept exactly", thing),
-            words!("write fewer decimals, or a fraction in halves down to 64ths"),
+            words!(k::THAT_CANNOT_BE_KEPT_EXACTLY, thing),
+            words!(k::WRITE_FEWER_DECIMALS_OR_A),
         ),
-        QuantityFault::Number(DecimalFault::TooLarge) => Wrong::value(
-            text,
-            words!("{0} larger than anything in a gym", thing),
-            such(),
-        ),
+        QuantityFault::Number(DecimalFault::TooLarge) => {
+            Wrong::value(text, words!(k::LARGER_THAN_ANYTHING_IN_A, thing), such())
+        }
     }
 }
 
@@ -55,16 +54,16 @@ fn outside<T: PartialOrd>(
 ) -> Option<Wrong> {
     let (from, to) = (show(range.start()), show(range.end()));
     let what = if value < range.start() {
-        words!("less than the least, {0}", &from)
+        words!(k::LESS_THAN_THE_LEAST, &from)
     } else if value > range.end() {
-        words!("more than the most, {0}", &to)
+        words!(k::MORE_THAN_THE_MOST, &to)
     } else {
         return None;
     };
     Some(Wrong::value(
         text,
         &what,
-        words!("write from {0} to {1}", from, to),
+        words!(k::WRITE_FROM_TO, from, to),
     ))
 }
 
@@ -72,10 +71,10 @@ fn outside<T: PartialOrd>(
 pub(crate) fn mass(text: &str, range: &RangeInclusive<Mass>) -> Result<(Mass, MassUnit), Wrong> {
     let bare = text.trim();
     let (mass, unit) = Mass::read_with_unit(&with_point(text)).map_err(|fault| {
-        let write = words!("write \"{0} lb\" or \"{1} kg\"", bare, bare);
+        let write = words!(k::WRITE_LB_OR_KG, bare, bare);
         fault_words(
             text,
-            term!("a mass"),
+            term!(k::A_MASS),
             fault,
             write,
             "\"20 kg\" or \"45 lb\"",
@@ -88,10 +87,10 @@ pub(crate) fn mass(text: &str, range: &RangeInclusive<Mass>) -> Result<(Mass, Ma
 pub(crate) fn length(text: &str, range: &RangeInclusive<Length>) -> Result<Length, Wrong> {
     let bare = text.trim();
     let length = Length::read(&with_point(text)).map_err(|fault| {
-        let write = words!("write \"{0} mm\" or \"{1} in\"", bare, bare);
+        let write = words!(k::WRITE_MM_OR_IN, bare, bare);
         fault_words(
             text,
-            term!("a length"),
+            term!(k::A_LENGTH),
             fault,
             write,
             "\"50 mm\" or \"1 1/4 in\"",
@@ -114,13 +113,8 @@ pub(crate) fn stress(
 ) -> Result<Stress, Wrong> {
     let bare = text.trim();
     let stress = Stress::read(&with_point(text)).map_err(|fault| {
-        let write = words!(
-            "write \"{0} MPa\", \"{1} GPa\" or \"{2} psi\"",
-            bare,
-            bare,
-            bare
-        );
-        fault_words(text, term!("a stress"), fault, write, example)
+        let write = words!(k::WRITE_MPA_GPA_OR_PSI, bare, bare, bare);
+        fault_words(text, term!(k::A_STRESS), fault, write, example)
     })?;
     outside(text, &stress, range, |limit| limit.words()).map_or(Ok(stress), Err)
 }
@@ -133,20 +127,20 @@ where
     let (from, to) = (range.start(), range.end());
     let right = || {
         words!(
-            "write a whole number from {0} to {1}",
+            k::WRITE_A_WHOLE_NUMBER_FROM,
             from.to_string(),
             to.to_string()
         )
     };
     let digits = text.trim();
     if digits.is_empty() || !digits.bytes().all(|b| b.is_ascii_digit()) {
-        return Err(Wrong::value(text, words!("not a whole number"), right()));
+        return Err(Wrong::value(text, words!(k::NOT_A_WHOLE_NUMBER), right()));
     }
     let number = digits.parse::<i64>().ok().and_then(|n| T::try_from(n).ok());
     let Some(number) = number else {
         return Err(Wrong::value(
             text,
-            words!("more than the most, {0}", to.to_string()),
+            words!(k::MORE_THAN_THE_MOST, to.to_string()),
             right(),
         ));
     };
@@ -154,12 +148,11 @@ where
 }
 
 /// The rests and times that are read: "90", "90 s", "3 min", "2.5 min", "3:00".
-const TIME_EXAMPLE: Words =
-    words!("write seconds as \"180\" or \"180 s\", or minutes as \"3 min\" or \"3:00\"");
+const TIME_EXAMPLE: Words = words!(k::WRITE_SECONDS_AS_180_OR);
 
 /// Reads a time in thousandths of a second.
 pub(crate) fn time_ms(text: &str, range: &RangeInclusive<u32>) -> Result<u32, Wrong> {
-    let not = || Wrong::value(text, words!("not a time"), TIME_EXAMPLE);
+    let not = || Wrong::value(text, words!(k::NOT_A_TIME), TIME_EXAMPLE);
     let plain = with_point(text.trim()).to_lowercase();
     let limit = i64::from(u32::MAX);
     let ms = if let Some((minutes, seconds)) = plain.split_once(':') {
@@ -205,8 +198,8 @@ fn time_words(ms: &u32) -> String {
 pub(crate) fn rest_s(text: &str) -> Result<u32, Wrong> {
     let bare = text.trim();
     if (1..=2).contains(&bare.len()) && bare.parse::<u8>().is_ok_and(|number| number < 15) {
-        let right = words!("write \"{0} min\", or seconds from 15 on", bare);
-        return Err(Wrong::value(text, words!("a rest of {0} s", bare), right));
+        let right = words!(k::WRITE_MIN_OR_SECONDS_FROM, bare);
+        return Err(Wrong::value(text, words!(k::A_REST_OF_S, bare), right));
     }
     let ms = time_ms(text, &(15_000..=1_800_000))?;
     if ms.is_multiple_of(1_000) {
@@ -214,7 +207,7 @@ pub(crate) fn rest_s(text: &str) -> Result<u32, Wrong> {
     } else {
         Err(Wrong::value(
             text,
-            words!("not whole seconds"),
+            words!(k::NOT_WHOLE_SECONDS),
             TIME_EXAMPLE,
         ))
     }
@@ -232,16 +225,16 @@ pub(crate) fn called_for_s(text: &str) -> Result<u32, Wrong> {
 
 /// Reads "80 %" in hundredths of a percent.
 pub(crate) fn percent(text: &str, range: &RangeInclusive<u32>) -> Result<u32, Wrong> {
-    let not = |what: Words| Wrong::value(text, what, words!("write a percentage such as \"80 %\""));
+    let not = |what: Words| Wrong::value(text, what, words!(k::WRITE_A_PERCENTAGE_SUCH_AS));
     let plain = with_point(text.trim());
     let Some(number) = plain.strip_suffix('%') else {
-        return Err(not(words!("a share without %")));
+        return Err(not(words!(k::A_SHARE_WITHOUT)));
     };
     let read = decimal::read(number.trim(), 100, 1_000_000);
     let share = read.map_err(|fault| match fault {
-        DecimalFault::TooFine => not(words!("a percentage with more than two decimals")),
-        DecimalFault::NotANumber => not(words!("not a percentage")),
-        DecimalFault::TooLarge => not(words!("a percentage far too large")),
+        DecimalFault::TooFine => not(words!(k::A_PERCENTAGE_WITH_MORE_THAN)),
+        DecimalFault::NotANumber => not(words!(k::NOT_A_PERCENTAGE)),
+        DecimalFault::TooLarge => not(words!(k::A_PERCENTAGE_FAR_TOO_LARGE)),
     })?;
     let share = u32::try_from(share).unwrap_or(u32::MAX);
     outside(text, &share, range, |share| {

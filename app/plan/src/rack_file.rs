@@ -9,6 +9,7 @@ use crate::wording::name;
 use crate::words::words;
 use domain::equipment::{Calibration, RackStated};
 use domain::{Length, LengthUnit, Mass, MassUnit, Rack};
+use text::keys::checked as k;
 
 /// Most racks of a gym.
 const RACKS_MAX: usize = 50;
@@ -103,8 +104,8 @@ fn fit(
     if let (Some(pin), Some(hole)) = (pin, hole)
         && hole < pin
     {
-        let read = words!("a hole of {0}, less than its pin of {1}", mm(hole), mm(pin));
-        let right = words!("measure both again; a hole is at least as wide as its pin");
+        let read = words!(k::A_HOLE_OF_LESS_THAN, mm(hole), mm(pin));
+        let right = words!(k::MEASURE_BOTH_AGAIN_A_HOLE);
         doc.wrong(&entry.at_value("hole_diameter"), Wrong::plain(read, right));
     }
     let widest = [("pin_diameter", pin), ("hole_diameter", hole)];
@@ -113,12 +114,8 @@ fn fit(
             && width >= spacing
         {
             let (width, spacing) = (mm(width), mm(spacing));
-            let read = words!(
-                "{0} across, not less than the spacing of {1}",
-                width,
-                spacing
-            );
-            let right = words!("write the spacing from centre to centre");
+            let read = words!(k::ACROSS_NOT_LESS_THAN_THE, width, spacing);
+            let right = words!(k::WRITE_THE_SPACING_FROM_CENTRE);
             doc.wrong(&entry.at_value(key), Wrong::plain(read, right));
         }
     }
@@ -130,12 +127,12 @@ fn judge(doc: &mut Doc<'_>, entry: &Entry<'_>, rack: &Rack, read: Calibration) {
     if centre.apart(read.bar_height) > CALIBRATION_ODD {
         let mm = |length: Length| length.words(LengthUnit::Mm);
         let found = words!(
-            "a bar height of {0} with the pins in hole {1}, whose centre is at {2}",
+            k::A_BAR_HEIGHT_OF_WITH,
             mm(read.bar_height),
             read.hole,
             mm(centre)
         );
-        let right = words!("measure again, floor to the centre of the bar");
+        let right = words!(k::MEASURE_AGAIN_FLOOR_TO_THE);
         doc.odd(&entry.at_value("bar_height"), Wrong::plain(found, right));
     }
 }

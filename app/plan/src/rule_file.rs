@@ -9,6 +9,7 @@ use crate::words::words;
 use domain::next::{RAISE_MOST, Rule, Step};
 use domain::programme::RuleLine;
 use domain::{Mass, MassUnit};
+use text::keys::checked as k;
 
 /// Most rules of a gym.
 const RULES_MAX: usize = 500;
@@ -53,8 +54,8 @@ fn rule(doc: &mut Doc<'_>, entry: &Entry<'_>, against: &Names) -> RuleLine {
         } else {
             "drop"
         };
-        let right = words!("let a reset take off at least as much as a drop");
-        let read = words!("a reset that takes off less than a drop");
+        let right = words!(k::LET_A_RESET_TAKE_OFF);
+        let read = words!(k::A_RESET_THAT_TAKES_OFF);
         doc.odd(&entry.at_value(key), Wrong::plain(read, right));
     }
     line

@@ -24,6 +24,7 @@ use domain::prescription::Role;
 use lex::{Is, Token};
 use part::Part;
 pub(crate) use resolve::spread;
+use text::keys::checked as k;
 
 /// Longest cell that is read as a scheme, in bytes.
 const SCHEME_MAX: usize = 400;
@@ -68,8 +69,8 @@ pub(crate) struct Scheme {
 /// Reads a cell of a scheme; what it leaves out may stand `beside` it.
 pub(crate) fn read(text: &str, bare: Bare, beside: &Beside) -> Result<Scheme, Wrong> {
     if text.len() > SCHEME_MAX {
-        let what = words!("more than {0} letters in one cell", SCHEME_MAX);
-        let right = words!("write a row for each lift, and remarks into the note");
+        let what = words!(k::MORE_THAN_LETTERS_IN_ONE, SCHEME_MAX);
+        let right = words!(k::WRITE_A_ROW_FOR_EACH_LIFT);
         return Err(Wrong::value(text, what, right));
     }
     let plain = lex::plain(text);
@@ -98,8 +99,8 @@ pub(crate) fn read(text: &str, bare: Bare, beside: &Beside) -> Result<Scheme, Wr
             .extend(resolve::groups(&plain, part, bare, beside)?);
     }
     if scheme.groups.len() > GROUPS_MAX {
-        let what = words!("more than {0} set groups", GROUPS_MAX);
-        return Err(Wrong::value(text, what, words!("split it over days")));
+        let what = words!(k::MORE_THAN_SET_GROUPS, GROUPS_MAX);
+        return Err(Wrong::value(text, what, words!(k::SPLIT_IT_OVER_DAYS)));
     }
     Ok(scheme)
 }
@@ -116,10 +117,8 @@ fn one_bar(text: &str, parts: &[Part], whole: Option<&String>) -> Result<Option<
 }
 
 pub(crate) fn two_bars(text: &str) -> Wrong {
-    let what = words!("a bar for some of the sets of one lift");
-    let right = words!(
-        "write the sets on another bar as a second lift of the day, with a name of its own in gym.toml"
-    );
+    let what = words!(k::A_BAR_FOR_SOME_OF);
+    let right = words!(k::WRITE_THE_SETS_ON_ANOTHER);
     Wrong::value(text, what, right)
 }
 
@@ -148,10 +147,8 @@ pub(crate) fn manner(text: &str, lead: &str) -> Result<Manner, Wrong> {
     let said = read.manner;
     read.manner = Manner::default();
     if said.is_own() || !read.is_blank() || !read.notes.is_empty() {
-        let right = words!(
-            "write \"hole 6\", \"blocks 100 mm\", \"tempo 3-0-1-0\", \"pause 2 s\", \"belt\", \"straps\", \"no belt\" or \"hook grip\""
-        );
-        let what = words!("not understood as where or how sets are done");
+        let right = words!(k::WRITE_HOLE_6_BLOCKS_100);
+        let what = words!(k::NOT_UNDERSTOOD_AS_WHERE_OR);
         return Err(Wrong::value(text, what, right));
     }
     Ok(said)
@@ -206,9 +203,8 @@ pub(crate) fn follow(text: &str, groups: &mut [SetGroup]) -> Result<(), Wrong> {
         return Ok(());
     };
     if first == 0 {
-        let right =
-            words!("write the top set before it, as \"1x5 @ RPE 8, 3x5 @ 90 % of top set\"");
-        let what = words!("a share of today's top set without a top set before it");
+        let right = words!(k::WRITE_THE_TOP_SET_BEFORE);
+        let what = words!(k::A_SHARE_OF_TODAY_S);
         return Err(Wrong::value(text, what, right));
     }
     let named = groups[..first].iter().any(|group| group.role == Role::Top);
@@ -276,8 +272,8 @@ fn bare_load(text: &str, number: &str, bare: Bare) -> Result<LoadAsk, Wrong> {
             return Err(mass(number, &loads()).err().unwrap_or_else(|| {
                 Wrong::value(
                     text,
-                    words!("a load without a unit"),
-                    words!("write the unit"),
+                    words!(k::A_LOAD_WITHOUT_A_UNIT),
+                    words!(k::WRITE_THE_UNIT),
                 )
             }));
         }

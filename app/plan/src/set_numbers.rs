@@ -5,6 +5,7 @@ use crate::fault::{Wrong, quote};
 use crate::nearest::squeeze;
 use crate::set_group::SetGroup;
 use crate::words::words;
+use text::keys::checked as k;
 
 /// Rows of one day, lifter and lift so far that hold one set group each, whose sets run from 1 on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -57,13 +58,8 @@ impl SetNumbers {
         if !told {
             return Ok(());
         }
-        let what = words!(
-            "{0} rising from 1, row by row, which can number the sets or count them",
-            quote(header)
-        );
-        let right = words!(
-            "write alike sets in one row, as \"3x5 @ 140 kg\", and 1 in each row where they differ"
-        );
+        let what = words!(k::RISING_FROM_1_ROW_BY, quote(header));
+        let right = words!(k::WRITE_ALIKE_SETS_IN_ONE);
         Err(Wrong::plain(what, right))
     }
 }

@@ -12,6 +12,7 @@ use crate::scheme::{self, Bare, Beside};
 use crate::words::words;
 use domain::MassUnit;
 use std::collections::{BTreeMap, BTreeSet};
+use text::keys::checked as k;
 
 /// A column of a table.
 #[derive(Debug, Clone, Default)]
@@ -283,12 +284,8 @@ impl Table {
                 other.key == Some(key) && other.facts == column.facts && !other.ignored
             });
             if let Some(first) = before {
-                let what = words!(
-                    "the column {0} again, after column {1}",
-                    quote(key),
-                    first + 1
-                );
-                let wrong = Wrong::value(&column.header, &what, words!("keep one of them"));
+                let what = words!(k::THE_COLUMN_AGAIN_AFTER_COLUMN, quote(key), first + 1);
+                let wrong = Wrong::value(&column.header, &what, words!(k::KEEP_ONE_OF_THEM));
                 faults.wrong(self.header, Some((at, "")), wrong);
                 self.columns[at].ignored = true;
             }
@@ -305,7 +302,7 @@ impl Table {
         if near.is_some() {
             let wrong = Wrong::value(
                 header,
-                words!("a column that a plan does not have"),
+                words!(k::A_COLUMN_THAT_A_PLAN),
                 columns::meant(header),
             );
             faults.wrong(self.header, Some((at, "")), wrong);
@@ -369,8 +366,8 @@ impl Table {
                 self.told.insert(key);
                 let key = quote(key);
                 let wrong = Wrong::plain(
-                    words!("a header without {0}", &key),
-                    words!("add the column {0}", key),
+                    words!(k::A_HEADER_WITHOUT, &key),
+                    words!(k::ADD_THE_COLUMN, key),
                 );
                 faults.wrong(self.header, None, wrong);
             }

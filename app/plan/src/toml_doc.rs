@@ -8,6 +8,7 @@ use crate::gathered::Gathered;
 use crate::words::{Words, words};
 use std::collections::BTreeSet;
 use std::ops::Range;
+use text::keys::checked as k;
 use toml::Spanned;
 use toml::de::DeTable;
 
@@ -31,15 +32,15 @@ impl<'s> Doc<'s> {
         let whole =
             |read: Words, right: Words| Fault::whole(source.name, Wrong::plain(read, right));
         if bytes.len() > FILE_BYTES_MAX {
-            let read = words!("more bytes than the most, {0}", FILE_BYTES_MAX);
-            return Err(vec![whole(read, words!("split it or shorten it"))]);
+            let read = words!(k::MORE_BYTES_THAN_THE_MOST, FILE_BYTES_MAX);
+            return Err(vec![whole(read, words!(k::SPLIT_IT_OR_SHORTEN_IT))]);
         }
         let text = std::str::from_utf8(bytes).map_err(|fault| {
             let rows = bytes[..fault.valid_up_to()].split(|b| *b == b'\n').count();
-            let read = words!("a character that is not UTF-8 text");
+            let read = words!(k::A_CHARACTER_THAT_IS_NOT);
             vec![Fault {
                 row: Some(rows),
-                ..whole(read, words!("save the file as UTF-8"))
+                ..whole(read, words!(k::SAVE_THE_FILE_AS_UTF))
             }]
         })?;
         let text = text.strip_prefix('\u{feff}').unwrap_or(text);
@@ -121,17 +122,17 @@ impl<'s> Doc<'s> {
 fn broken(raw: Option<&str>, message: &str) -> Wrong {
     let (what, expected) = message.split_once(", expected ").unwrap_or((message, ""));
     let right = match (what, expected) {
-        ("duplicate key", _) => words!("keep one of them"),
+        ("duplicate key", _) => words!(k::KEEP_ONE_OF_THEM),
         ("string values must be quoted", _) => {
-            words!("write {0}", quote(raw.unwrap_or_default().trim()))
+            words!(k::WRITE, quote(raw.unwrap_or_default().trim()))
         }
-        (_, "") => words!("see that keys, quotes and brackets are whole"),
-        _ => words!("write {0} there", expected),
+        (_, "") => words!(k::SEE_THAT_KEYS_QUOTES_AND),
+        _ => words!(k::WRITE_THERE, expected),
     };
     let raw = raw.unwrap_or_default().trim();
     if raw.is_empty() {
-        Wrong::plain(words!("broken TOML: {0}", what), right)
+        Wrong::plain(words!(k::BROKEN_TOML, what), right)
     } else {
-        Wrong::value(raw, words!("broken TOML: {0}", what), right)
+        Wrong::value(raw, words!(k::BROKEN_TOML, what), right)
     }
 }

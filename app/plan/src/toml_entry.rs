@@ -9,6 +9,7 @@ use crate::toml_doc::Doc;
 use crate::words::{Term, Words, term, words};
 use std::fmt::Display;
 use std::ops::{Range, RangeInclusive};
+use text::keys::checked as k;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
@@ -31,7 +32,7 @@ impl<'t> Entry<'t> {
         for key in table.keys() {
             let text = key.get_ref();
             if !known.contains(&text.as_ref()) {
-                let what = words!("a key that {0} does not have", kind.a);
+                let what = words!(k::A_KEY_THAT_DOES_NOT, kind.a);
                 doc.wrong(&key.span(), Wrong::value(text, &what, hint(text, &known)));
             }
         }
@@ -47,7 +48,7 @@ impl<'t> Entry<'t> {
         if let DeValue::Table(table) = value.get_ref() {
             return Some(Self::open(doc, table, value.span(), kind));
         }
-        let right = words!("write {0} as {1}", kind.a, kind.form);
+        let right = words!(k::WRITE_AS, kind.a, kind.form);
         doc.wrong(&value.span(), not(doc, value, kind.a, right));
         None
     }
@@ -81,7 +82,7 @@ impl<'t> Entry<'t> {
         let field = field.expect("every key that is read is in the table's list of keys");
         if value.is_none() && matches!(field.need, Need::Always) {
             let right = advice(field);
-            let read = words!("{0} without {1}", self.kind.a, quote(key));
+            let read = words!(k::WITHOUT, self.kind.a, quote(key));
             doc.missing(&self.at, Wrong::plain(read, right));
         }
         value
@@ -120,7 +121,7 @@ impl<'t> Entry<'t> {
         {
             quantity::whole(number.as_str(), range)
         } else {
-            Err(not(doc, value, term!("a whole number"), self.example(key)))
+            Err(not(doc, value, term!(k::A_WHOLE_NUMBER), self.example(key)))
         };
         settle(doc, value, read)
     }
@@ -135,7 +136,7 @@ impl<'t> Entry<'t> {
         }
         doc.wrong(
             &value.span(),
-            not(doc, value, term!("true or false"), self.example(key)),
+            not(doc, value, term!(k::TRUE_OR_FALSE), self.example(key)),
         );
         default
     }
@@ -153,18 +154,13 @@ impl<'t> Entry<'t> {
         let DeValue::Array(list) = value.get_ref() else {
             doc.wrong(
                 &value.span(),
-                not(doc, value, term!("a list"), self.example(key)),
+                not(doc, value, term!(k::A_LIST), self.example(key)),
             );
             return &[];
         };
         if list.len() > most {
-            let read = words!(
-                "{0} entries under {1}, more than the most, {2}",
-                list.len(),
-                quote(key),
-                most
-            );
-            doc.wrong(&value.span(), Wrong::plain(read, words!("leave some out")));
+            let read = words!(k::ENTRIES_UNDER_MORE_THAN_THE, list.len(), quote(key), most);
+            doc.wrong(&value.span(), Wrong::plain(read, words!(k::LEAVE_SOME_OUT)));
         }
         list.get(..list.len().min(most)).unwrap_or_default()
     }
@@ -214,7 +210,7 @@ impl<'t> Entry<'t> {
         let DeValue::Table(table) = value.get_ref() else {
             doc.wrong(
                 &value.span(),
-                not(doc, value, term!("a table"), self.example(key)),
+                not(doc, value, term!(k::A_TABLE), self.example(key)),
             );
             return Vec::new();
         };
@@ -232,9 +228,9 @@ impl<'t> Entry<'t> {
 /// How a key is written.
 fn advice(field: &Field) -> Words {
     if field.example.starts_with("[[") {
-        words!("add {0}", field.example)
+        words!(k::ADD, field.example)
     } else {
-        words!("write {0} = {1}", field.key, field.example)
+        words!(k::WRITE_KEY_AS_VALUE, field.key, field.example)
     }
 }
 
@@ -248,7 +244,7 @@ fn text<T>(
     let read = if let DeValue::String(text) = value.get_ref() {
         read(text)
     } else {
-        Err(not(doc, value, term!("a text in quotes"), example()))
+        Err(not(doc, value, term!(k::A_TEXT_IN_QUOTES), example()))
     };
     settle(doc, value, read)
 }
@@ -260,11 +256,11 @@ fn settle<T>(doc: &mut Doc<'_>, value: &Spanned<DeValue<'_>>, read: Result<T, Wr
 
 /// A value of another kind than wanted.
 fn not(doc: &Doc<'_>, value: &Spanned<DeValue<'_>>, wanted: Term, right: Words) -> Wrong {
-    let what = words!("not {0}", wanted);
+    let what = words!(k::NOT, wanted);
     match value.get_ref() {
-        DeValue::String(text) => Wrong::value(text, words!("a text, {0}", what), right),
-        DeValue::Array(_) => Wrong::plain(words!("a list, {0}", what), right),
-        DeValue::Table(_) => Wrong::plain(words!("a table, {0}", what), right),
+        DeValue::String(text) => Wrong::value(text, words!(k::A_TEXT, what), right),
+        DeValue::Array(_) => Wrong::plain(words!(k::A_LIST_OF, what), right),
+        DeValue::Table(_) => Wrong::plain(words!(k::A_TABLE_OF, what), right),
         DeValue::Integer(_) | DeValue::Float(_) | DeValue::Boolean(_) | DeValue::Datetime(_) => {
             Wrong::value(doc.raw(&value.span()), &what, right)
         }

@@ -11,6 +11,7 @@ use crate::wording::name;
 use crate::words::words;
 use domain::solve::balance::{Problem, Weighed};
 use domain::{Mass, MassUnit, Plate};
+use text::keys::checked as k;
 
 /// Most plates weighed in a set.
 const PLATES_MAX: usize = 200;
@@ -27,18 +28,15 @@ pub(crate) fn read(doc: &mut Doc<'_>, set: &Entry<'_>, plates: &[Plate]) -> Vec<
         };
         if read.iter().any(|other| other.mark == plate.mark) {
             let told = Wrong::plain(
-                words!("the mark \"{0}\" a second time", &plate.mark),
-                words!("give every plate its own mark"),
+                words!(k::THE_MARK_A_SECOND_TIME, &plate.mark),
+                words!(k::GIVE_EVERY_PLATE_ITS_OWN),
             );
             doc.wrong(&entry.at_value("mark"), told);
         }
         if !plates.iter().any(|kind| kind.face.mass == plate.nominal) {
             let told = Wrong::plain(
-                words!(
-                    "a label of {0} that the set does not have",
-                    plate.nominal.exact(unit)
-                ),
-                words!("write the mass of one of its plates"),
+                words!(k::A_LABEL_OF_THAT_THE, plate.nominal.exact(unit)),
+                words!(k::WRITE_THE_MASS_OF_ONE),
             );
             doc.wrong(&entry.at_value("nominal"), told);
         }
@@ -46,11 +44,11 @@ pub(crate) fn read(doc: &mut Doc<'_>, set: &Entry<'_>, plates: &[Plate]) -> Vec<
         if off.ng() / OFF_ODD_PERCENT > plate.nominal.ng() / 100 {
             let told = Wrong::plain(
                 words!(
-                    "{0} for a plate of {1}",
+                    k::FOR_A_PLATE_OF,
                     plate.mass.exact(unit),
                     plate.nominal.exact(unit)
                 ),
-                words!("weigh it again, or keep it off the bar"),
+                words!(k::WEIGH_IT_AGAIN_OR_KEEP),
             );
             doc.odd(&entry.at_value("mass"), told);
         }
@@ -60,12 +58,8 @@ pub(crate) fn read(doc: &mut Doc<'_>, set: &Entry<'_>, plates: &[Plate]) -> Vec<
             .count();
         if alike == Problem::KIND_LIMIT {
             let told = Wrong::plain(
-                words!(
-                    "more than {0} plates of {1}",
-                    alike,
-                    plate.nominal.exact(unit)
-                ),
-                words!("write the sixteen that are used"),
+                words!(k::MORE_THAN_PLATES_OF, alike, plate.nominal.exact(unit)),
+                words!(k::WRITE_THE_SIXTEEN_THAT_ARE),
             );
             doc.wrong(&entry.at_value("nominal"), told);
         }

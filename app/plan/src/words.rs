@@ -1,30 +1,29 @@
-//! The words of a fault: an English template and what fills it, so that whoever shows it can say
+//! The words of a fault: a message by its key and what fills it, so that whoever shows it can say
 //! it in another language.
-//!
-//! Refuses: translating; a template is looked up by whoever knows languages.
-use domain::gaps::fill;
 use std::fmt;
+use text::keys::checked as k;
+use text::{Language, Message, Phrase};
 
 /// A sentence, or a part of one.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Words {
-    text: &'static str,
+    message: Message,
     with: Vec<Piece>,
 }
 
 /// A thing by its name, as tables and lists of names hold it: "a rack", "lifter".
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Term(pub(crate) &'static str);
+pub struct Term(pub(crate) Phrase);
 
 impl fmt::Display for Term {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(self.0)
+        f.write_str(Language::English.pick(self.0))
     }
 }
 
 impl From<Term> for Words {
     fn from(term: Term) -> Self {
-        Self::new(term.0, Vec::new())
+        Self::of(term.0)
     }
 }
 
@@ -34,7 +33,7 @@ impl From<Term> for Piece {
     }
 }
 
-/// What stands for `{0}` and the like.
+/// What fills a gap.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Piece {
     /// A name, a number, what was read: the same in every language.
@@ -44,33 +43,47 @@ pub enum Piece {
 }
 
 impl Words {
-    /// A template with `{0}`, `{1}` and so on for what fills it.
+    /// A message without gaps.
     #[must_use]
-    pub const fn new(text: &'static str, with: Vec<Piece>) -> Self {
-        Self { text, with }
+    pub const fn of(key: Phrase) -> Self {
+        let with = Vec::new();
+        Self {
+            message: key.message(),
+            with,
+        }
+    }
+
+    /// A message with what fills its gaps, in the order in which its key names them.
+    #[must_use]
+    pub fn with<const N: usize>(key: Phrase<N>, with: [Piece; N]) -> Self {
+        Self {
+            message: key.message(),
+            with: with.into(),
+        }
     }
 
     /// What is the same in every language.
     pub(crate) fn plain(text: impl Into<String>) -> Self {
-        Self::new("{0}", vec![Piece::Plain(text.into())])
+        Self::with(k::AS_SAID, [Piece::Plain(text.into())])
     }
 
-    /// The same with each template as `known` has it in another language; those that it does not
-    /// know stay as they are.
-    pub fn told(&self, known: &impl Fn(&'static str) -> Option<&'static str>) -> String {
-        let text = known(self.text).unwrap_or(self.text);
+    /// As a language says it.
+    #[must_use]
+    pub fn to(&self, say: Language) -> String {
         let piece = |piece: &Piece| match piece {
             Piece::Plain(text) => text.clone(),
-            Piece::Words(words) => words.told(known),
+            Piece::Words(words) => words.to(say),
         };
         let with: Vec<String> = self.with.iter().map(piece).collect();
-        fill(text, &with)
+        let with: Vec<&str> = with.iter().map(String::as_str).collect();
+        say.tell(self.message, &with)
     }
 }
 
+/// In English, as the terminal is told.
 impl fmt::Display for Words {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.told(&|_| None))
+        f.write_str(&self.to(Language::English))
     }
 }
 
@@ -104,22 +117,22 @@ macro_rules! plain {
 
 plain!(String, &String, &str, usize, u64, u32, u16, u8, i64);
 
-/// Words from a template and what fills it.
+/// Words by their key and what fills them.
 #[macro_export]
 macro_rules! words {
-    ($text:literal) => {
-        $crate::Words::new($text, Vec::new())
+    ($key:expr) => {
+        $crate::Words::of($key)
     };
-    ($text:literal $(, $with:expr)+ $(,)?) => {
-        $crate::Words::new($text, vec![$($crate::Piece::from($with)),*])
+    ($key:expr $(, $with:expr)+ $(,)?) => {
+        $crate::Words::with($key, [$($crate::Piece::from($with)),*])
     };
 }
 pub(crate) use words;
 
 /// The name of a thing.
 macro_rules! term {
-    ($text:literal) => {
-        $crate::words::Term($text)
+    ($key:expr) => {
+        $crate::words::Term($key)
     };
 }
 pub(crate) use term;

@@ -2,7 +2,7 @@
 //!
 //! A catalogue is whole: a test holds each against the keys. Whatever would be missing all the
 //! same is said by its identifier, since a screen without one word is better than none.
-use crate::{Language, keys};
+use crate::{Language, Message, keys};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::collections::BTreeMap;
@@ -77,7 +77,7 @@ impl Catalogue {
         drop(bundle.add_resource(resource));
         let without_gaps = keys::every().into_iter().filter(|row| row.gaps.is_empty());
         let plain = without_gaps
-            .map(|row| (row.id, message(&bundle, row.id, None)))
+            .map(|row| (row.id, said(&bundle, row.id, None)))
             .collect();
         Self { bundle, plain }
     }
@@ -88,20 +88,16 @@ impl Catalogue {
     }
 
     /// A message with its gaps filled.
-    pub(crate) fn filled(&self, id: &str, names: &[&'static str], gaps: &[&str]) -> String {
-        let mut args = FluentArgs::with_capacity(names.len());
-        for (name, gap) in names.iter().zip(gaps) {
+    pub(crate) fn filled(&self, message: Message, gaps: &[&str]) -> String {
+        let mut args = FluentArgs::with_capacity(message.gaps.len());
+        for (name, gap) in message.gaps.iter().zip(gaps) {
             args.set(*name, value(gap));
         }
-        message(&self.bundle, id, Some(&args))
+        said(&self.bundle, message.id, Some(&args))
     }
 }
 
-fn message(
-    bundle: &FluentBundle<FluentResource>,
-    id: &str,
-    args: Option<&FluentArgs<'_>>,
-) -> String {
+fn said(bundle: &FluentBundle<FluentResource>, id: &str, args: Option<&FluentArgs<'_>>) -> String {
     let pattern = bundle.get_message(id).and_then(|message| message.value());
     pattern.map_or_else(
         || id.to_owned(),

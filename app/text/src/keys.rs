@@ -11,9 +11,9 @@ pub mod days;
 pub mod groups;
 pub mod list;
 pub mod page;
-pub(crate) mod shipped;
+pub mod shipped;
 
-use crate::Row;
+use crate::Message;
 
 mod desk;
 mod loads;
@@ -25,22 +25,19 @@ pub use loads::*;
 pub use screen::*;
 pub use turn::*;
 
-/// What the checkers of files say.
-pub(crate) fn checked() -> Vec<Row> {
-    [
-        checked_blocks::ALL,
-        checked_gym::ALL,
-        checked_kiosk::ALL,
-        checked_manners::ALL,
-        checked_plans::ALL,
-        checked_schemes::ALL,
-    ]
-    .concat()
+/// What the checkers of files say, and what the kiosk says of what failed.
+pub mod checked {
+    pub use super::checked_blocks::*;
+    pub use super::checked_gym::*;
+    pub use super::checked_kiosk::*;
+    pub use super::checked_manners::*;
+    pub use super::checked_plans::*;
+    pub use super::checked_schemes::*;
 }
 
 /// The keys of the page on the network.
 #[must_use]
-pub fn of_page() -> Vec<Row> {
+pub fn of_page() -> Vec<Message> {
     page::ALL.to_vec()
 }
 
@@ -50,9 +47,14 @@ pub fn of_page() -> Vec<Row> {
     unused_qualifications,
     reason = "every file calls its table by one name"
 )]
-pub fn every() -> Vec<Row> {
+pub fn every() -> Vec<Message> {
     [
-        &checked(),
+        checked_blocks::ALL,
+        checked_gym::ALL,
+        checked_kiosk::ALL,
+        checked_manners::ALL,
+        checked_plans::ALL,
+        checked_schemes::ALL,
         coach::ALL,
         dates::ALL,
         days::ALL,

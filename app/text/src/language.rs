@@ -1,6 +1,6 @@
 //! The languages, and how a key is said in one.
 use crate::catalogue::{Catalogue, GAPS};
-use crate::{Phrase, Row};
+use crate::{Message, Phrase};
 
 /// A language of the screen.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -58,10 +58,17 @@ impl Language {
         Catalogue::of(self).plain(phrase.id)
     }
 
-    /// A row's message with its gaps as `{0}`, `{1}`, for whoever checks what is said.
+    /// A message with its gaps as `{0}`, `{1}`, for whoever checks what is said.
     #[must_use]
-    pub fn template(self, row: Row) -> String {
-        Catalogue::of(self).filled(row.id, row.gaps, &GAPS)
+    pub fn template(self, message: Message) -> String {
+        Catalogue::of(self).filled(message, &GAPS)
+    }
+
+    /// As [`Language::fill`], for whoever keeps a message until it is known who reads it. A gap
+    /// that nothing fills is told by its name.
+    #[must_use]
+    pub fn tell(self, message: Message, gaps: &[&str]) -> String {
+        Catalogue::of(self).filled(message, gaps)
     }
 
     /// How many there are of something: "1 set", "3 sets".
@@ -74,6 +81,6 @@ impl Language {
     /// is never read as a gap itself; digits alone decide between one and many.
     #[must_use]
     pub fn fill<const N: usize>(self, phrase: Phrase<N>, gaps: &[&str; N]) -> String {
-        Catalogue::of(self).filled(phrase.id, &phrase.gaps, gaps)
+        Catalogue::of(self).filled(phrase.message(), gaps)
     }
 }

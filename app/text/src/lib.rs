@@ -5,7 +5,6 @@
 #![forbid(unsafe_code)]
 
 mod catalogue;
-mod checked;
 mod dates;
 mod desk;
 mod groups;
@@ -21,9 +20,8 @@ mod shipped;
 mod warn;
 
 pub use catalogue::source;
-pub use checked::every_checked_word;
 pub use language::Language;
-pub use phrase::{Phrase, Row};
+pub use phrase::{Message, Phrase};
 pub use said::Said;
 pub use say::whole_mm;
 pub use shipped::every_shipped_word;

@@ -4,21 +4,30 @@
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Phrase<const N: usize = 0> {
     pub(crate) id: &'static str,
-    pub(crate) gaps: [&'static str; N],
+    pub(crate) gaps: &'static [&'static str; N],
 }
 
-/// A key as a row of its table, whatever its gaps.
+/// A message, whatever its gaps.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Row {
-    /// The key's name in the sources.
-    pub key: &'static str,
-    /// The message's identifier in the catalogues.
+pub struct Message {
+    /// Its identifier in the catalogues.
     pub id: &'static str,
     /// The names of its gaps, in the order in which they are filled.
     pub gaps: &'static [&'static str],
 }
 
-/// Writes a table of keys, `KEY "message" gap gap;`, and `ALL`, its rows.
+impl<const N: usize> Phrase<N> {
+    /// The message that it names.
+    #[must_use]
+    pub const fn message(self) -> Message {
+        Message {
+            id: self.id,
+            gaps: self.gaps,
+        }
+    }
+}
+
+/// Writes a table of keys, `KEY "message" gap gap;`, and `ALL`, the messages that they name.
 macro_rules! keys {
     ($($key:ident $id:literal $($gap:ident)*;)*) => {
         $(
@@ -26,26 +35,11 @@ macro_rules! keys {
             pub const $key: $crate::Phrase<{
                 let gaps: &[&str] = &[$(stringify!($gap)),*];
                 gaps.len()
-            }> = $crate::Phrase { id: $id, gaps: [$(stringify!($gap)),*] };
+            }> = $crate::Phrase { id: $id, gaps: &[$(stringify!($gap)),*] };
         )*
         /// The table.
-        pub(crate) const ALL: &[$crate::Row] = &[$($crate::Row {
-            key: stringify!($key),
-            id: $id,
-            gaps: &[$(stringify!($gap)),*],
-        }),*];
+        pub(crate) const ALL: &[$crate::Message] = &[$($key.message()),*];
     };
 }
 
-/// Writes a table of messages that are found by what they say in English: `"message" gap gap;`.
-macro_rules! rows {
-    ($($id:literal $($gap:ident)*;)*) => {
-        /// The table.
-        pub(crate) const ALL: &[$crate::Row] = &[$($crate::Row {
-            key: $id,
-            id: $id,
-            gaps: &[$(stringify!($gap)),*],
-        }),*];
-    };
-}
-pub(crate) use {keys, rows};
+pub(crate) use keys;

@@ -8,6 +8,7 @@ use domain::Gym;
 use domain::needs::Thing;
 use plan::edit::{Step, edit, has_entry, key_of, push, remove};
 use plan::{Words, words};
+use text::keys::checked as k;
 use view::desk::{Change, Edit, Key};
 
 /// Tables whose entries are begun where one is to be changed that is not there yet.
@@ -80,7 +81,7 @@ impl Texts {
                 Change::Drop(it) => self.with(it, remove)?,
                 Change::Push(it) => self.with(it, |text, entry, path| match path {
                     [Step::Name(key)] => push(text, entry, key, &it.value),
-                    _ => Err(words!("a list has one key; look at the file")),
+                    _ => Err(words!(k::A_LIST_HAS_ONE_KEY)),
                 })?,
                 Change::Add { file, entry } => self.add(file, entry),
             }

@@ -4,6 +4,7 @@ use super::Kiosk;
 use crate::desk;
 use crate::error::KioskError;
 use plan::words;
+use text::keys::checked as k;
 
 impl Kiosk {
     /// Whether the start believed a checkpoint, so that events before it were not looked at.
@@ -24,9 +25,7 @@ impl Kiosk {
     /// was made anew ([`Kiosk::follow_anew`]); what people read of it until then may be wrong.
     pub fn tell_record(&mut self) {
         self.record = None;
-        let why = words!(
-            "the record in record.sqlite was damaged and is made again from the journal; nothing is lost, but look again at what was read of it"
-        );
+        let why = words!(k::THE_RECORD_IN_RECORD_SQLITE);
         tracing::error!("the record is not what the journal makes of it");
         self.notice = desk::in_words(self.say(), &why);
     }
@@ -38,10 +37,7 @@ impl Kiosk {
         if !notice.is_empty() || self.gym.changed.is_empty() {
             return notice;
         }
-        let changed = words!(
-            "changed since the kiosk ran last, and in force from now on: {0}; if that was nobody, put the file back as it was",
-            self.gym.changed.join(", ")
-        );
+        let changed = words!(k::CHANGED_SINCE_THE_KIOSK_RAN, self.gym.changed.join(", "));
         desk::in_words(self.say(), &changed)
     }
 

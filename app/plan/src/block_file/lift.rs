@@ -18,6 +18,7 @@ use crate::words::words;
 use chrono::NaiveDate;
 use domain::programme::blocks::BlockLift;
 use domain::{Gym, MassUnit};
+use text::keys::checked as k;
 
 /// Whom and what weeks a lift is for.
 pub(super) struct Of<'a> {
@@ -91,19 +92,19 @@ fn schemes(
     match (entry.has("scheme"), entry.has("weeks")) {
         (true, true) => told(
             doc,
-            words!("\"scheme\" beside \"weeks\""),
-            words!("leave one of them out"),
+            words!(k::SCHEME_BESIDE_WEEKS),
+            words!(k::LEAVE_ONE_OF_THEM_OUT),
         ),
         (false, false) => told(
             doc,
-            words!("a lift without \"scheme\" and without \"weeks\""),
-            words!("write scheme = \"3x5\" for all weeks, or weeks = [...] with one a week"),
+            words!(k::A_LIFT_WITHOUT_SCHEME_AND),
+            words!(k::WRITE_SCHEME_3X5_FOR_ALL),
         ),
         (true, false) => {
             let scheme = entry.text(doc, "scheme", one)?;
             if scheme.groups.is_empty() {
-                let right = words!("write sets x reps, as {0}", "\"5x3 @ 140 kg\"");
-                return told(doc, words!("a lift that no week has"), right);
+                let right = words!(k::WRITE_SETS_X_REPS_AS, "\"5x3 @ 140 kg\"");
+                return told(doc, words!(k::A_LIFT_THAT_NO_WEEK), right);
             }
             Some(vec![scheme])
         }
@@ -111,22 +112,18 @@ fn schemes(
             let count = entry.list(doc, "weeks", 520).len();
             let weeks = entry.texts(doc, "weeks", 520, one);
             if of.weeks > 0 && count != usize::from(of.weeks) {
-                let read = words!("schemes for {0} weeks in a block of {1}", count, of.weeks);
-                let right = words!(
-                    "write one for each week, \"-\" for a week without the lift, or \"scheme\" for all"
-                );
+                let read = words!(k::SCHEMES_FOR_WEEKS_IN_A, count, of.weeks);
+                let right = words!(k::WRITE_ONE_FOR_EACH_WEEK);
                 return told(doc, read, right);
             }
             if of.is_light {
-                let read = words!("a scheme for each week beside the block's \"light\"");
-                let right = words!(
-                    "write the light weeks' own schemes and leave \"light\" out, or one \"scheme\""
-                );
+                let read = words!(k::A_SCHEME_FOR_EACH_WEEK);
+                let right = words!(k::WRITE_THE_LIGHT_WEEKS_OWN);
                 return told(doc, read, right);
             }
             if weeks.len() == count && weeks.iter().all(|week| week.groups.is_empty()) {
-                let right = words!("write sets x reps, as {0}", "\"5x3 @ 140 kg\"");
-                return told(doc, words!("a lift that no week has"), right);
+                let right = words!(k::WRITE_SETS_X_REPS_AS, "\"5x3 @ 140 kg\"");
+                return told(doc, words!(k::A_LIFT_THAT_NO_WEEK), right);
             }
             (weeks.len() == count).then_some(weeks)
         }
@@ -193,12 +190,12 @@ fn can_have(
         let lifter = gym.lifters.iter().find(|known| known.name == who.0);
         if lifter.is_some_and(|known| known.training_max(who.1, who.2).is_none()) {
             let read = words!(
-                "a share of a training max in the {0} that {1} does not have on {2}",
+                k::A_SHARE_OF_A_TRAINING,
                 who.1,
                 quote(who.0),
                 who.2.to_string()
             );
-            let right = words!("write a mass, or the training max in lifters.toml");
+            let right = words!(k::WRITE_A_MASS_OR_THE);
             return Err(Wrong::plain(read, right));
         }
     }

@@ -8,6 +8,7 @@ use crate::sheets::{KEPT_MAX, Sheet};
 use crate::words::words;
 use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
+use text::keys::checked as k;
 
 /// Most bytes of text that are kept of a workbook: 16 MiB.
 pub(super) const TEXT_MAX: usize = 16 << 20;
@@ -21,8 +22,8 @@ impl Left {
     /// Takes so many bytes off, or tells that there are too many.
     pub(super) fn take(&mut self, bytes: usize) -> Result<(), Wrong> {
         self.0 = self.0.checked_sub(bytes).ok_or_else(|| {
-            let read = words!("a workbook with more than {0} bytes of text", TEXT_MAX);
-            Wrong::plain(read, words!("delete what is not plan"))
+            let read = words!(k::A_WORKBOOK_WITH_MORE_THAN, TEXT_MAX);
+            Wrong::plain(read, words!(k::DELETE_WHAT_IS_NO_PLAN))
         })?;
         Ok(())
     }
@@ -146,12 +147,8 @@ fn row(number: usize, cells: Vec<(usize, Value)>) -> SheetRow<'static> {
         }
     }
     if widest > CELLS_MAX {
-        let read = words!(
-            "{0} cells in a row, more than the most, {1}",
-            widest,
-            CELLS_MAX
-        );
-        let wrong = Wrong::plain(read, words!("delete what stands beyond the plan"));
+        let read = words!(k::CELLS_IN_A_ROW_MORE, widest, CELLS_MAX);
+        let wrong = Wrong::plain(read, words!(k::DELETE_WHAT_STANDS_BEYOND_THE));
         row.broken = Some((CELLS_MAX, wrong));
     }
     row

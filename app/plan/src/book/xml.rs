@@ -6,13 +6,13 @@ use crate::words::{Words, words};
 use quick_xml::events::{BytesStart, Event};
 use quick_xml::{Reader, XmlVersion};
 use std::ops::ControlFlow;
+use text::keys::checked as k;
 
 /// Depth of XML at most.
 const DEPTH_MAX: usize = 200;
 
 /// What to do about a part that cannot be followed.
-pub(crate) const SAVE_AGAIN: Words =
-    words!("open it in the spreadsheet and save it again as XLSX or ODS");
+pub(crate) const SAVE_AGAIN: Words = words!(k::OPEN_IT_IN_THE_SPREADSHEET);
 
 /// A step of the walk.
 #[derive(Debug)]
@@ -60,7 +60,7 @@ pub(crate) fn broken(why: impl std::fmt::Display) -> Wrong {
     let why: String = why.to_string().chars().take(120).collect();
     let clean = |c: char| if c.is_control() { ' ' } else { c };
     let why: String = why.chars().map(clean).collect();
-    Wrong::plain(words!("a broken spreadsheet ({0})", why), SAVE_AGAIN)
+    Wrong::plain(words!(k::A_BROKEN_SPREADSHEET, why), SAVE_AGAIN)
 }
 
 /// Walks a part until its end, or until `visit` breaks off.

@@ -5,6 +5,7 @@ use crate::fault::{Wrong, quote};
 use crate::set_group::PlanRow;
 use crate::set_numbers::SetNumbers;
 use crate::words::words;
+use text::keys::checked as k;
 
 /// Where a row stands.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -49,18 +50,12 @@ impl Plan<'_> {
             let (date, lifter, lift) = key;
             let after = match &first.sheet.1 {
                 Some(name) if first.sheet != sheet => {
-                    words!("sheet {0}, row {1}", quote(name), first.row)
+                    words!(k::SHEET_ROW, quote(name), first.row)
                 }
-                _ => words!("row {0}", first.row),
+                _ => words!(k::ROW, first.row),
             };
-            let read = words!(
-                "{0} for {1} on {2} again, after {3}",
-                lift,
-                lifter,
-                date.to_string(),
-                after
-            );
-            let wrong = Wrong::plain(read, words!("keep one of the two rows"));
+            let read = words!(k::FOR_ON_AGAIN_AFTER, lift, lifter, date.to_string(), after);
+            let wrong = Wrong::plain(read, words!(k::KEEP_ONE_OF_THE_TWO));
             self.faults.wrong(row, None, wrong);
             return;
         }

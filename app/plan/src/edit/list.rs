@@ -4,6 +4,7 @@
 use super::{Step, edit, meaning, meant, parse, proven, table_of};
 use crate::words::{Words, words};
 use std::ops::Range;
+use text::keys::checked as k;
 use toml::Value;
 use toml::de::{DeArray, DeValue};
 
@@ -19,7 +20,7 @@ pub fn push(
     value: &str,
 ) -> Result<String, Words> {
     let mut wanted = meaning(text)?;
-    let lost = || words!("there is no list \"{0}\" there; look at the file", key);
+    let lost = || words!(k::THERE_IS_NO_LIST_THERE, key);
     let table = meant(&mut wanted, entry).ok_or_else(lost)?;
     let list = table
         .entry(key)

@@ -5,6 +5,7 @@
 use super::{Step, all_named, key_of, meaning, meant, parse, proven, table_of};
 use crate::words::{Words, words};
 use std::ops::Range;
+use text::keys::checked as k;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
@@ -14,7 +15,7 @@ use toml::de::{DeTable, DeValue};
 /// # Errors
 /// One sentence, when there is no such thing, or it cannot be taken out of the text.
 pub fn remove(text: &str, entry: Option<(&str, &str)>, path: &[Step<'_>]) -> Result<String, Words> {
-    let lost = || words!("that is not in the file any more; look at it");
+    let lost = || words!(k::THAT_IS_NOT_IN_THE);
     let mut wanted = meaning(text)?;
     forget(&mut wanted, entry, path).ok_or_else(lost)?;
     let root = parse(text)?;

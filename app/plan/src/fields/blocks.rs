@@ -1,10 +1,11 @@
 //! Keys of programme.toml: blocks of weeks of days.
 use super::{Table, may, must};
 use crate::words::term;
+use text::keys::checked as k;
 
 /// A block.
 pub const BLOCK: Table = Table {
-    a: term!("a block"),
+    a: term!(k::A_BLOCK),
     form: "[[programme.block]]",
     fields: &[
         must(
@@ -47,7 +48,7 @@ pub const BLOCK: Table = Table {
 
 /// A day of a block.
 pub const BLOCK_DAY: Table = Table {
-    a: term!("a day of a block"),
+    a: term!(k::A_DAY_OF_A_BLOCK),
     form: "[[programme.block.day]]",
     fields: &[
         may(
@@ -67,7 +68,7 @@ pub const BLOCK_DAY: Table = Table {
 
 /// A lift of a day of a block.
 pub const BLOCK_LIFT: Table = Table {
-    a: term!("a lift of a block"),
+    a: term!(k::A_LIFT_OF_A_BLOCK),
     form: "{ lift = \"deadlift\", weeks = [\"4x5 @ 70 % of training max\", \"3x5 @ 75 % of training max\"] }",
     fields: &[
         must("lift", "\"deadlift\"", "which lift"),

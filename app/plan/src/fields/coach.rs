@@ -1,10 +1,11 @@
 //! Keys of programme.toml: programmes and the rules of next time.
 use super::{Table, may, must};
 use crate::words::term;
+use text::keys::checked as k;
 
 /// programme.toml.
 pub const COACHING: Table = Table {
-    a: term!("the coach's file"),
+    a: term!(k::THE_COACH_S_FILE),
     form: "programme.toml",
     fields: &[
         may(
@@ -30,7 +31,7 @@ pub const COACHING: Table = Table {
 
 /// A programme.
 pub const PROGRAMME: Table = Table {
-    a: term!("a programme"),
+    a: term!(k::A_PROGRAMME),
     form: "[[programme]]",
     fields: &[
         must(
@@ -79,7 +80,7 @@ pub const PROGRAMME: Table = Table {
 
 /// Where a lifter was put in a queue.
 pub const BEGIN: Table = Table {
-    a: term!("a place in the queue"),
+    a: term!(k::A_PLACE_IN_THE_QUEUE),
     form: "{ lifter = \"Tevita\", day = \"heavy day\", since = \"2026-12-01\" }",
     fields: &[
         must("lifter", "\"Tevita\"", "who"),
@@ -98,7 +99,7 @@ pub const BEGIN: Table = Table {
 
 /// A day of a programme.
 pub const DAY: Table = Table {
-    a: term!("a day"),
+    a: term!(k::A_DAY),
     form: "[[programme.day]]",
     fields: &[
         must("name", "\"heavy day\"", "what it is called"),
@@ -118,7 +119,7 @@ pub const DAY: Table = Table {
 
 /// One thing done on a day.
 pub const TASK: Table = Table {
-    a: term!("a task"),
+    a: term!(k::A_TASK),
     form: "[[programme.day.task]]",
     fields: &[must(
         "alternate",
@@ -129,7 +130,7 @@ pub const TASK: Table = Table {
 
 /// A lift of a task.
 pub const WORK: Table = Table {
-    a: term!("a lift to do"),
+    a: term!(k::A_LIFT_TO_DO),
     form: "{ lift = \"rack pull\", sets = 1, reps = 5, first = \"75 %\" }",
     fields: &[
         must("lift", "\"rack pull\"", "which lift"),
@@ -176,7 +177,7 @@ pub const WORK: Table = Table {
 
 /// A rule of next time.
 pub const RULE: Table = Table {
-    a: term!("a rule"),
+    a: term!(k::A_RULE),
     form: "[[rule]]",
     fields: &[
         may(
@@ -298,7 +299,7 @@ pub const RULE: Table = Table {
 
 /// When the deadlift is split.
 pub const SPLIT: Table = Table {
-    a: term!("a split"),
+    a: term!(k::A_SPLIT),
     form: "[[split]]",
     fields: &[
         may(

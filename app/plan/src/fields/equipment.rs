@@ -1,10 +1,11 @@
 //! Keys of gym.toml: the gym, its racks, bars and plates.
 use super::{Table, may, must};
 use crate::words::term;
+use text::keys::checked as k;
 
 /// gym.toml.
 pub const GYM: Table = Table {
-    a: term!("the gym's file"),
+    a: term!(k::THE_GYM_S_FILE),
     form: "gym.toml",
     fields: &[
         must(
@@ -50,7 +51,7 @@ pub const GYM: Table = Table {
 
 /// A rack.
 pub const RACK: Table = Table {
-    a: term!("a rack"),
+    a: term!(k::A_RACK),
     form: "[[rack]]",
     fields: &[
         must("name", "\"river rack\"", "what the gym calls it"),
@@ -128,7 +129,7 @@ pub const RACK: Table = Table {
 
 /// A measured height.
 pub const CALIBRATION: Table = Table {
-    a: term!("a calibration"),
+    a: term!(k::A_CALIBRATION),
     form: "{ hole = 6, bar_height = \"427 mm\" }",
     fields: &[
         must("hole", "6", "number of the hole that the pins were in"),
@@ -142,7 +143,7 @@ pub const CALIBRATION: Table = Table {
 
 /// A bar.
 pub const BAR: Table = Table {
-    a: term!("a bar"),
+    a: term!(k::A_BAR),
     form: "[[bar]]",
     fields: &[
         must("name", "\"river bar\"", "what the gym calls it"),
@@ -199,7 +200,7 @@ pub const BAR: Table = Table {
 
 /// A plate set.
 pub const PLATE_SET: Table = Table {
-    a: term!("a plate set"),
+    a: term!(k::A_PLATE_SET),
     form: "[[plate_set]]",
     fields: &[
         must("name", "\"pound plates\"", "what the gym calls it"),
@@ -225,7 +226,7 @@ pub const PLATE_SET: Table = Table {
 
 /// A plate as weighed.
 pub const WEIGHED: Table = Table {
-    a: term!("a weighed plate"),
+    a: term!(k::A_WEIGHED_PLATE),
     form: "{ mark = \"A1\", nominal = \"45 lb\", mass = \"45.4 lb\" }",
     fields: &[
         must("mark", "\"A1\"", "what is painted on that one plate"),
@@ -240,7 +241,7 @@ pub const WEIGHED: Table = Table {
 
 /// A kind of plate.
 pub const PLATE: Table = Table {
-    a: term!("a plate"),
+    a: term!(k::A_PLATE),
     form: "{ mass = \"45 lb\", pairs = 6, thickness = \"38 mm\", diameter = \"450 mm\" }",
     fields: &[
         must(

@@ -1,10 +1,11 @@
 //! Keys of gym.toml: lifts and warm-up patterns.
 use super::{Table, may, must};
 use crate::words::term;
+use text::keys::checked as k;
 
 /// A lift.
 pub const LIFT: Table = Table {
-    a: term!("a lift"),
+    a: term!(k::A_LIFT),
     form: "[[lift]]",
     fields: &[
         must(
@@ -113,7 +114,7 @@ pub const LIFT: Table = Table {
 
 /// A warm-up pattern.
 pub const PATTERN: Table = Table {
-    a: term!("a pattern"),
+    a: term!(k::A_PATTERN),
     form: "[[pattern]]",
     fields: &[
         must(
@@ -137,7 +138,7 @@ pub const PATTERN: Table = Table {
 
 /// One warm-up of a pattern.
 pub const STEP: Table = Table {
-    a: term!("a step"),
+    a: term!(k::A_STEP),
     form: "{ share = \"30 %\", reps = 5 }",
     fields: &[
         must(

@@ -1,10 +1,11 @@
 //! Keys of meet.toml: a meet or a test day.
 use super::{Table, may, must};
 use crate::words::term;
+use text::keys::checked as k;
 
 /// meet.toml.
 pub const MEET: Table = Table {
-    a: term!("the meet's file"),
+    a: term!(k::THE_MEET_S_FILE),
     form: "meet.toml",
     fields: &[
         must("name", "\"Harbour test day\"", "what the day is called"),
@@ -97,7 +98,7 @@ pub const MEET: Table = Table {
 
 /// A flight.
 pub const FLIGHT: Table = Table {
-    a: term!("a flight"),
+    a: term!(k::A_FLIGHT),
     form: "[[flight]]",
     fields: &[
         must("lift", "\"deadlift\"", "which lift"),
@@ -137,7 +138,7 @@ pub const FLIGHT: Table = Table {
 
 /// Somebody of another gym in a flight.
 pub const OTHER: Table = Table {
-    a: term!("a lifter of another gym"),
+    a: term!(k::A_LIFTER_OF_ANOTHER_GYM),
     form: "[[flight.other]]",
     fields: &[
         must(
@@ -156,7 +157,7 @@ pub const OTHER: Table = Table {
 
 /// One of ours in a flight.
 pub const STARTER: Table = Table {
-    a: term!("a lifter of a flight"),
+    a: term!(k::A_LIFTER_OF_A_FLIGHT),
     form: "[[flight.lifter]]",
     fields: &[
         must("name", "\"Tevita\"", "as in lifters.toml"),

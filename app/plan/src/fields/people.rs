@@ -1,17 +1,18 @@
 //! Keys of lifters.toml and kiosk.toml.
 use super::{Table, may, must};
 use crate::words::term;
+use text::keys::checked as k;
 
 /// lifters.toml.
 pub const LIFTERS: Table = Table {
-    a: term!("the lifters' file"),
+    a: term!(k::THE_LIFTERS_FILE),
     form: "lifters.toml",
     fields: &[must("lifter", "[[lifter]] tables", "the lifters, 1 to 500")],
 };
 
 /// A lifter.
 pub const LIFTER: Table = Table {
-    a: term!("a lifter"),
+    a: term!(k::A_LIFTER),
     form: "[[lifter]]",
     fields: &[
         must(
@@ -103,7 +104,7 @@ pub const LIFTER: Table = Table {
 
 /// One training max.
 pub const TRAINING_MAX: Table = Table {
-    a: term!("a training max"),
+    a: term!(k::A_TRAINING_MAX),
     form: "{ lift = \"rack pull\", load = \"200 kg\", since = \"2026-12-07\" }",
     fields: &[
         must("lift", "\"rack pull\"", "which lift"),
@@ -119,7 +120,7 @@ pub const TRAINING_MAX: Table = Table {
 
 /// The heights on a lifter's body.
 pub const LANDMARKS: Table = Table {
-    a: term!("a set of landmarks"),
+    a: term!(k::A_SET_OF_LANDMARKS),
     form: "{ tibial_tuberosity = \"455 mm\", patella_top = \"550 mm\" }",
     fields: &[
         may(
@@ -151,7 +152,7 @@ pub const LANDMARKS: Table = Table {
 
 /// kiosk.toml.
 pub const KIOSK: Table = Table {
-    a: term!("the kiosk's file"),
+    a: term!(k::THE_KIOSK_S_FILE),
     form: "kiosk.toml",
     fields: &[
         may(

@@ -5,6 +5,7 @@ use super::{Bare, bare_load};
 use crate::fault::{Wrong, quote};
 use crate::set_group::{LoadAsk, Reps};
 use crate::words::words;
+use text::keys::checked as k;
 
 /// One factor.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -82,8 +83,8 @@ pub(super) fn tell(text: &str, dims: &[Dim], bare: Bare, has_load: bool) -> Resu
         [a, b, c] if !has_load => three(text, (a, b, c), bare),
         _ => Err(Wrong::value(
             text,
-            words!("too many numbers with a times sign between"),
-            words!("write sets x reps @ load, as \"5x3 @ 140 kg\""),
+            words!(k::TOO_MANY_NUMBERS_WITH_A),
+            words!(k::WRITE_SETS_X_REPS_LOAD),
         )),
     }
 }
@@ -94,16 +95,12 @@ fn two(text: &str, (a, b): (&Dim, &Dim), bare: Bare, has_load: bool) -> Result<T
         if let (Dim::Number(reps), Dim::Load(load)) = (a, b) {
             let load = load.to_string();
             let right = words!(
-                "write {0} or {1}",
+                k::WRITE_OR,
                 quote(&format!("1x{reps} @ {load}")),
                 quote(&format!("{reps}x1 @ {load}"))
             );
-            let what = words!("one set of {0} reps or {1} sets", reps, reps);
-            return Err(Wrong::value(
-                text,
-                words!("which can mean {0}", what),
-                right,
-            ));
+            let what = words!(k::ONE_SET_OF_REPS_OR, reps, reps);
+            return Err(Wrong::value(text, words!(k::WHICH_CAN_MEAN, what), right));
         }
         let (sets, reps) = as_sets.ok_or_else(|| out_of_range(text))?;
         return Ok(Told {
@@ -116,15 +113,11 @@ fn two(text: &str, (a, b): (&Dim, &Dim), bare: Bare, has_load: bool) -> Result<T
     match (as_sets, as_load) {
         (Some(_), Some((reps, load))) => {
             let right = words!(
-                "write {0} or {1}",
+                k::WRITE_OR,
                 quote(&format!("1x{} @ {load}", reps[0])),
                 quote(&format!("{} sets of {}", shown(a), reps[0]))
             );
-            Err(Wrong::value(
-                text,
-                words!("which can mean so many sets or so much load"),
-                right,
-            ))
+            Err(Wrong::value(text, words!(k::WHICH_CAN_MEAN_SO_MANY), right))
         }
         (Some((sets, reps)), None) => Ok(Told {
             sets: Some(sets),
@@ -205,25 +198,17 @@ fn shown(dim: &Dim) -> String {
 fn either(text: &str, a: &Dim, b: &Dim, c: &Dim) -> Wrong {
     let (a, b, c) = (shown(a), shown(b), shown(c));
     let right = words!(
-        "write {0} or {1}",
+        k::WRITE_OR,
         quote(&format!("{b}x{c} @ {a}")),
         quote(&format!("{c}x{b} @ {a}"))
     );
-    Wrong::value(
-        text,
-        words!("in which sets and reps can stand in either order"),
-        right,
-    )
+    Wrong::value(text, words!(k::IN_WHICH_SETS_AND_REPS), right)
 }
 
 fn out_of_range(text: &str) -> Wrong {
     Wrong::value(
         text,
-        words!("not sets x reps"),
-        words!(
-            "write 1 to {0} sets x 1 to {1} reps, as \"5x3 @ 140 kg\"",
-            SETS_MAX,
-            REPS_MAX
-        ),
+        words!(k::NOT_SETS_X_REPS),
+        words!(k::WRITE_1_TO_SETS_X, SETS_MAX, REPS_MAX),
     )
 }

@@ -8,6 +8,7 @@ use super::part::{is_open_word, unread};
 use crate::fault::Wrong;
 use crate::set_group::{LoadAsk, Reps, ShareOf};
 use crate::words::words;
+use text::keys::checked as k;
 
 /// One factor at the front of tokens, and how many of them it takes.
 pub(super) fn dim(text: &str, tokens: &[Token]) -> Result<Option<(Dim, usize)>, Wrong> {
@@ -81,17 +82,12 @@ fn range(text: &str, least: &str, rest: &[Token]) -> Result<Option<(Dim, usize)>
             3,
         ))),
         (Some(_), Some(_)) => {
-            let right =
-                words!("write a range rising as \"3-5\", and one set after another as \"5/3/1\"");
-            Err(Wrong::value(text, words!("reps that do not rise"), right))
+            let right = words!(k::WRITE_A_RANGE_RISING_AS);
+            Err(Wrong::value(text, words!(k::REPS_THAT_DO_NOT_RISE), right))
         }
         _ => {
-            let right = words!("write one load, as \"140 kg\"");
-            Err(Wrong::value(
-                text,
-                words!("a load from one to another"),
-                right,
-            ))
+            let right = words!(k::WRITE_ONE_LOAD_AS_140);
+            Err(Wrong::value(text, words!(k::A_LOAD_FROM_ONE_TO), right))
         }
     }
 }

@@ -9,6 +9,7 @@ use crate::quantity::{mass, percent};
 use crate::set_group::{LoadAsk, ShareOf};
 use crate::words::words;
 use domain::{Mass, MassUnit, decimal};
+use text::keys::checked as k;
 
 /// Steps from last time; none is the load of last time again.
 fn steps() -> std::ops::RangeInclusive<Mass> {
@@ -105,8 +106,8 @@ fn is_one_rm(tokens: &[Token]) -> bool {
 }
 
 fn unknown(text: &str, of: &str) -> Wrong {
-    let what = words!("a share of {0}, which is not known here", quote(of));
-    let right = words!("write the share of \"best\", \"training max\" or \"top set\"");
+    let what = words!(k::A_SHARE_OF_WHICH_IS, quote(of));
+    let right = words!(k::WRITE_THE_SHARE_OF_BEST);
     Wrong::value(text, what, right)
 }
 
@@ -120,20 +121,20 @@ pub(super) fn reserve_behind(tokens: &[Token]) -> bool {
 pub(super) fn effort(text: &str, number: &str, in_reserve: bool) -> Result<u8, Wrong> {
     let wrong = |what| {
         let right = match in_reserve {
-            true => words!("write one number of reps in reserve from 0 to 9, such as \"RIR 2\""),
-            false => words!("write one RPE from 1 to 10 in halves, such as \"RPE 8.5\""),
+            true => words!(k::WRITE_ONE_NUMBER_OF_REPS),
+            false => words!(k::WRITE_ONE_RPE_FROM_1),
         };
         Wrong::value(text, what, right)
     };
-    let not = || wrong(words!("not an effort"));
+    let not = || wrong(words!(k::NOT_AN_EFFORT));
     if number.contains(['-', '/']) {
-        return Err(wrong(words!("an effort from one to another")));
+        return Err(wrong(words!(k::AN_EFFORT_FROM_ONE_TO)));
     }
     let tenths = decimal::read(number.trim(), 10, 1_000).map_err(|_| not())?;
     let tenths = if in_reserve { 100 - tenths } else { tenths };
     match u8::try_from(tenths) {
         Ok(tenths @ 10..=100) if tenths % 5 == 0 => Ok(tenths),
-        _ => Err(wrong(words!("an effort that no scale has"))),
+        _ => Err(wrong(words!(k::AN_EFFORT_THAT_NO_SCALE))),
     }
 }
 

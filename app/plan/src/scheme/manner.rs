@@ -11,6 +11,7 @@ use crate::words::words;
 use domain::Length;
 use domain::lift::Grip;
 use domain::manner::Manner;
+use text::keys::checked as k;
 
 /// The lowest and the highest blocks.
 const BLOCKS: std::ops::RangeInclusive<Length> = Length::mm(10)..=Length::mm(600);
@@ -43,8 +44,8 @@ impl Reader<'_> {
     /// Takes one thing more that is said of how sets are done.
     fn set_manner(&mut self, more: Manner) -> Result<(), Wrong> {
         if let Some(word) = self.part.manner.clash(&more) {
-            let what = words!("two things said of the {0} of the same sets", word);
-            let right = words!("write it once for each set group");
+            let what = words!(k::TWO_THINGS_SAID_OF_THE, word);
+            let right = words!(k::WRITE_IT_ONCE_FOR_EACH);
             return Err(Wrong::value(self.text, what, right));
         }
         self.part.manner = self.part.manner.or(more);
@@ -75,14 +76,14 @@ impl Reader<'_> {
         let number = text.trim_end_matches(|c: char| c.is_alphabetic() || c == ' ');
         let most = Manner::PAUSE_MOST_S;
         let Some(pause) = number.parse::<u8>().ok().filter(|s| (1..=most).contains(s)) else {
-            let what = words!("not a pause within a rep");
-            let right = words!("write whole seconds from 1 to {0}, as \"pause 2 s\"", most);
+            let what = words!(k::NOT_A_PAUSE_WITHIN_A);
+            let right = words!(k::WRITE_WHOLE_SECONDS_FROM_1, most);
             return Err(Wrong::value(self.text, what, right));
         };
         if !has_unit {
-            let what = words!("which could be a rest or a pause in each rep");
+            let what = words!(k::WHICH_COULD_BE_A_REST);
             let right = words!(
-                "write {0} or {1}",
+                k::WRITE_OR,
                 quote(&format!("pause {pause} s")),
                 quote(&format!("rest {pause} min"))
             );
@@ -127,8 +128,8 @@ impl Reader<'_> {
             ("bar" | "stange", _) => return self.bar(tokens),
             (word, _) if is_block_word(word) => return self.blocks(tokens),
             ("mixed" | "alternate", "grip") => {
-                let what = words!("a mixed grip, which is not taken on these pulls");
-                let right = words!("write \"double overhand\", \"hook grip\" or \"straps\"");
+                let what = words!(k::A_MIXED_GRIP_WHICH_IS);
+                let right = words!(k::WRITE_DOUBLE_OVERHAND_HOOK_GRIP);
                 return Err(Wrong::value(self.text, what, right));
             }
             _ => gear(word, second, tokens).or_else(|| grip(word, second, tokens)),
@@ -170,8 +171,8 @@ impl Reader<'_> {
     }
 
     fn no_hole(&self, number: &str) -> Wrong {
-        let what = words!("a hole {0}, where holes count from 1 at the bottom", number);
-        Wrong::value(self.text, what, words!("write it as \"hole 6\""))
+        let what = words!(k::A_HOLE_WHERE_HOLES_COUNT, number);
+        Wrong::value(self.text, what, words!(k::WRITE_IT_AS_HOLE_6))
     }
 
     /// "blocks 10 cm"; a block without its height would leave the bar on the floor.
@@ -180,8 +181,8 @@ impl Reader<'_> {
         match self.height(&tokens[from..])? {
             Some(used) => Ok(from + used),
             None => {
-                let what = words!("blocks without their height");
-                let right = words!("write it as \"blocks 100 mm\" or \"blocks 4 in\"");
+                let what = words!(k::BLOCKS_WITHOUT_THEIR_HEIGHT);
+                let right = words!(k::WRITE_IT_AS_BLOCKS_100);
                 Err(Wrong::value(self.text, what, right))
             }
         }

@@ -12,6 +12,7 @@ use crate::set_group::{LoadAsk, Reps, ShareOf};
 use crate::words::words;
 use domain::manner::Manner;
 use domain::prescription::Role;
+use text::keys::checked as k;
 
 /// A share whose reference may still follow from its role.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -97,26 +98,20 @@ impl Part {
 
     /// Takes what a part without sets adds.
     pub(super) fn join(&mut self, more: Self, text: &str) -> Result<(), Wrong> {
-        let twice = |what| {
-            Err(Wrong::value(
-                text,
-                what,
-                words!("write it once for each set group"),
-            ))
-        };
+        let twice = |what| Err(Wrong::value(text, what, words!(k::WRITE_IT_ONCE_FOR_EACH)));
         if !more.loads.is_empty() || !more.bare.is_empty() {
             if !self.loads.is_empty() || !self.bare.is_empty() {
-                return twice(words!("two loads for the same sets"));
+                return twice(words!(k::TWO_LOADS_FOR_THE_SAME));
             }
             self.loads = more.loads;
             self.bare = more.bare;
         }
         if self.effort.is_some() && more.effort.is_some() {
-            return twice(words!("two efforts for the same sets"));
+            return twice(words!(k::TWO_EFFORTS_FOR_THE_SAME));
         }
         self.effort = self.effort.or(more.effort);
         if self.manner.clash(&more.manner).is_some() {
-            return twice(words!("two ways of doing the same sets"));
+            return twice(words!(k::TWO_WAYS_OF_DOING_THE));
         }
         self.manner = self.manner.or(more.manner);
         self.bar = self.bar.take().or(more.bar);
@@ -148,8 +143,8 @@ pub(super) fn read(text: &str, tokens: &[Token], bare: Bare) -> Result<Part, Wro
 }
 
 pub(super) fn unread(text: &str, from: &str) -> Wrong {
-    let what = words!("not understood from {0} on", quote(from));
-    let right = words!("write it as \"5x3 @ 140 kg\", and remarks in brackets or into the note");
+    let what = words!(k::NOT_UNDERSTOOD_FROM_ON, quote(from));
+    let right = words!(k::WRITE_IT_AS_5X3_140);
     Wrong::value(text, what, right)
 }
 
@@ -230,8 +225,12 @@ impl Reader<'_> {
         let lower = words.to_lowercase();
         let sides = ["side", "seite", "per hand", "plates"];
         if sides.iter().any(|side| lower.contains(side)) {
-            let right = words!("write the load with the bar counted in");
-            return Err(Wrong::value(self.text, words!("a load of one side"), right));
+            let right = words!(k::WRITE_THE_LOAD_WITH_THE);
+            return Err(Wrong::value(
+                self.text,
+                words!(k::A_LOAD_OF_ONE_SIDE),
+                right,
+            ));
         }
         self.not_lost(&lower, from)?;
         self.part.notes.push(words.to_owned());
@@ -240,11 +239,11 @@ impl Reader<'_> {
 
     pub(super) fn set_effort(&mut self, effort: u8) -> Result<(), Wrong> {
         if self.part.effort.replace(effort).is_some() {
-            let what = words!("two efforts for the same sets");
+            let what = words!(k::TWO_EFFORTS_FOR_THE_SAME);
             return Err(Wrong::value(
                 self.text,
                 what,
-                words!("write it once for each set group"),
+                words!(k::WRITE_IT_ONCE_FOR_EACH),
             ));
         }
         Ok(())
@@ -279,10 +278,10 @@ impl Reader<'_> {
         }
         if dims.len() > 1 {
             if !self.part.dims.is_empty() {
-                let right = words!("put a comma between set groups");
+                let right = words!(k::PUT_A_COMMA_BETWEEN_SET);
                 return Err(Wrong::value(
                     self.text,
-                    words!("two set groups in a row"),
+                    words!(k::TWO_SET_GROUPS_IN_A),
                     right,
                 ));
             }
@@ -371,10 +370,10 @@ impl Reader<'_> {
                 Err(wrong) => Err(wrong),
             };
         }
-        let right = words!("write {0}", quote(&format!("rest {text}")));
+        let right = words!(k::WRITE, quote(&format!("rest {text}")));
         Err(Wrong::value(
             self.text,
-            words!("a time that nobody has named a rest"),
+            words!(k::A_TIME_THAT_NOBODY_HAS),
             right,
         ))
     }

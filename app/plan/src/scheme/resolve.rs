@@ -8,6 +8,7 @@ use crate::fault::{Wrong, quote};
 use crate::set_group::{LoadAsk, Reps, SetGroup, ShareOf};
 use crate::words::words;
 use domain::prescription::Role;
+use text::keys::checked as k;
 
 /// The groups of a part.
 pub(super) fn groups(
@@ -25,8 +26,12 @@ pub(super) fn groups(
     if let (Some(here), Some(there)) = (sets, beside.sets)
         && here != there
     {
-        let what = words!("{0} sets, where the column beside says {1}", here, there);
-        return Err(Wrong::value(text, what, words!("keep one of the two")));
+        let what = words!(k::SETS_WHERE_THE_COLUMN_BESIDE, here, there);
+        return Err(Wrong::value(
+            text,
+            what,
+            words!(k::KEEP_ONE_OF_THE_TWO_WORDS),
+        ));
     }
     let sets = sets.or(beside.sets);
     let reps = [
@@ -47,11 +52,11 @@ pub(super) fn groups(
     loads.extend(part.loads.iter().map(|asked| meant(*asked, role)));
     let Some(reps) = reps else {
         let right = match (loads.as_slice(), part.effort) {
-            ([load], _) => words!("write sets x reps, as {0}", quote(&format!("5x3 @ {load}"))),
-            ([], Some(_)) => words!("write sets x reps, as {0}", "\"5x3 @ RPE 8\""),
-            _ => words!("write sets x reps, as {0}", "\"5x3 @ 140 kg\""),
+            ([load], _) => words!(k::WRITE_SETS_X_REPS_AS, quote(&format!("5x3 @ {load}"))),
+            ([], Some(_)) => words!(k::WRITE_SETS_X_REPS_AS, "\"5x3 @ RPE 8\""),
+            _ => words!(k::WRITE_SETS_X_REPS_AS, "\"5x3 @ 140 kg\""),
         };
-        return Err(Wrong::value(text, words!("no reps"), right));
+        return Err(Wrong::value(text, words!(k::NO_REPS), right));
     };
     let group = |sets: u8, reps: Reps, load: Option<LoadAsk>| SetGroup {
         sets,
@@ -91,13 +96,11 @@ fn numbers_alone(
                 }
                 Some(_) | None => {
                     let load = bare_load(text, one, bare)?.to_string();
-                    let right = words!(
-                        "write {0} with your sets and reps",
-                        quote(&format!("5x3 @ {load}"))
-                    );
+                    let right =
+                        words!(k::WRITE_WITH_YOUR_SETS_AND, quote(&format!("5x3 @ {load}")));
                     Err(Wrong::value(
                         text,
-                        words!("a load without sets and reps"),
+                        words!(k::A_LOAD_WITHOUT_SETS_AND),
                         right,
                     ))
                 }
@@ -106,9 +109,8 @@ fn numbers_alone(
         ([_], Some(_)) if part.loads.is_empty() && !beside.has_load => Ok(()),
         _ => {
             let numbers = part.bare.join(", ");
-            let what = words!("more numbers than sets, reps and a load ({0})", numbers);
-            let right =
-                words!("write it as \"5x3 @ 140 kg\", and remarks in brackets or into the note");
+            let what = words!(k::MORE_NUMBERS_THAN_SETS_REPS, numbers);
+            let right = words!(k::WRITE_IT_AS_5X3_140);
             Err(Wrong::value(text, what, right))
         }
     }
@@ -126,9 +128,9 @@ fn drops_by(text: &str, asked: Asked, role: Role) -> Result<(), Wrong> {
         return Ok(());
     }
     let share = crate::set_group::share_text(share);
-    let what = words!("a drop that could be by {0} or to {0}", share.as_str());
+    let what = words!(k::A_DROP_THAT_COULD_BE, share.as_str());
     let right = words!(
-        "write {0} for so much less than the top set, or {1}",
+        k::WRITE_FOR_SO_MUCH_LESS,
         quote(&format!("-{share}")),
         quote(&format!("{share} of best"))
     );
@@ -157,13 +159,8 @@ pub(crate) fn spread(
     let (many_reps, many_loads) = (reps.len(), loads.len());
     let uneven = || {
         let sets = sets.map_or_else(|| "?".to_owned(), |sets| sets.to_string());
-        let what = words!(
-            "sets: {0}, reps for {1}, loads for {2}",
-            sets,
-            many_reps,
-            many_loads
-        );
-        let right = words!("write as many of each as there are sets, or one for all");
+        let what = words!(k::SETS_REPS_FOR_LOADS_FOR, sets, many_reps, many_loads);
+        let right = words!(k::WRITE_AS_MANY_OF_EACH);
         Err(Wrong::value(text, what, right))
     };
     let count = many_reps.max(many_loads);
@@ -206,9 +203,8 @@ impl Part {
     ) -> Result<(Vec<LoadAsk>, Option<u8>), Wrong> {
         let more = self.rest_s.is_some() || !self.manner.is_own() || self.bar.is_some();
         if self.has_sets() || !self.notes.is_empty() || more {
-            let right =
-                words!("write the load alone, as \"140 kg\", \"80 %\", \"+2.5 kg\" or \"RPE 8\"");
-            return Err(Wrong::value(text, words!("more than a load"), right));
+            let right = words!(k::WRITE_THE_LOAD_ALONE_AS);
+            return Err(Wrong::value(text, words!(k::MORE_THAN_A_LOAD), right));
         }
         let mut loads = Vec::new();
         for asked in self.loads {

@@ -7,6 +7,7 @@ use super::part::{Asked, Reader, read, unread};
 use super::{Bare, bare_load};
 use crate::fault::{Wrong, quote};
 use crate::words::words;
+use text::keys::checked as k;
 
 /// Words that may stand behind "@".
 const AT_WORDS: [&str; 14] = [
@@ -54,11 +55,8 @@ impl Reader<'_> {
             Some(Is::Sign('+' | '-' | '@')) => return Ok(1),
             Some(Is::Word(word)) if AT_WORDS.contains(&word.as_str()) => return Ok(1),
             Some(Is::Word(word)) if ["same", "gleich"].contains(&word.as_str()) => {
-                let what = words!("the same as what is not said");
-                let right = words!(
-                    "write {0} for the load of last time, or the load",
-                    "\"@ +0 kg\""
-                );
+                let what = words!(k::THE_SAME_AS_WHAT_IS);
+                let right = words!(k::WRITE_FOR_THE_LOAD_OF, "\"@ +0 kg\"");
                 return Err(Wrong::value(self.text, what, right));
             }
             Some(Is::Word(_) | Is::Sign(_)) | None => {
@@ -79,24 +77,18 @@ impl Reader<'_> {
             return Ok(1);
         }
         if alone && number.len() == 4 && number.bytes().all(|b| b.is_ascii_digit()) {
-            let what = words!("which could be a load or a tempo");
-            let right = words!(
-                "write {0}, or the load with its unit",
-                quote(&format!("tempo {number}"))
-            );
+            let what = words!(k::WHICH_COULD_BE_A_LOAD);
+            let right = words!(k::WRITE_OR_THE_LOAD_WITH, quote(&format!("tempo {number}")));
             return Err(Wrong::value(self.text, what, right));
         }
         let small = domain::decimal::read(number, 10, 100).is_ok();
         if alone && small && self.bare != Bare::Percent {
             if number.starts_with('0') {
                 let share = number.trim_start_matches("0.");
-                let right = words!(
-                    "write {0} where a share is meant",
-                    quote(&format!("@ {share}0 %"))
-                );
+                let right = words!(k::WRITE_WHERE_A_SHARE_IS, quote(&format!("@ {share}0 %")));
                 return Err(Wrong::value(
                     self.text,
-                    words!("an effort or a load below 1"),
+                    words!(k::AN_EFFORT_OR_A_LOAD),
                     right,
                 ));
             }
@@ -128,21 +120,21 @@ impl Reader<'_> {
         };
         let behind = tokens.get(2..).unwrap_or_default();
         if let Some(Is::Sign('%')) = behind.first().map(|token| &token.is) {
-            let right = words!("write the step as a mass, as \"+2.5 kg\"");
-            return Err(Wrong::value(self.text, words!("a step in percent"), right));
+            let right = words!(k::WRITE_THE_STEP_AS_A);
+            return Err(Wrong::value(self.text, words!(k::A_STEP_IN_PERCENT), right));
         }
         let written = word_at(behind).and_then(unit);
         let unit = match (written, self.bare) {
             (Some(unit), _) | (None, Bare::Unit(unit)) => unit,
             (None, Bare::Percent | Bare::Unknown) => {
                 let right = words!(
-                    "write {0} or {1}",
+                    k::WRITE_OR,
                     quote(&format!("+{number} kg")),
                     quote(&format!("+{number} lb"))
                 );
                 return Err(Wrong::value(
                     self.text,
-                    words!("a step without a unit"),
+                    words!(k::A_STEP_WITHOUT_A_UNIT),
                     right,
                 ));
             }

@@ -2,6 +2,7 @@
 use crate::fault::Wrong;
 use crate::words::words;
 use domain::manner::Tempo;
+use text::keys::checked as k;
 
 /// The longest part of a rep, in seconds. Common practice, no source.
 const PART_MOST_S: u8 = 15;
@@ -39,13 +40,11 @@ pub(super) fn tempo_in_front(text: &str, named: bool) -> Option<(Vec<&str>, usiz
 /// Four figures: lowering, bottom, raising, top.
 pub(super) fn read(text: &str, figures: &[&str]) -> Result<Tempo, Wrong> {
     let wrong = |what| {
-        let right = words!(
-            "write four: down, bottom, up, top, as \"tempo 3-0-1-0\", with X for as fast as it goes up"
-        );
+        let right = words!(k::WRITE_FOUR_DOWN_BOTTOM_UP);
         Err(Wrong::value(text, what, right))
     };
     let [lower, bottom, raise, top] = figures else {
-        let what = words!("a tempo of {0} figures", figures.len());
+        let what = words!(k::A_TEMPO_OF_FIGURES, figures.len());
         return wrong(what);
     };
     let seconds = |figure: &str| figure.parse::<u8>().ok().filter(|s| *s <= PART_MOST_S);
@@ -62,9 +61,6 @@ pub(super) fn read(text: &str, figures: &[&str]) -> Result<Tempo, Wrong> {
             raise,
             top,
         }),
-        _ => wrong(words!(
-            "a tempo with figures that are not 0 to {0} seconds",
-            PART_MOST_S
-        )),
+        _ => wrong(words!(k::A_TEMPO_WITH_FIGURES_THAT, PART_MOST_S)),
     }
 }

@@ -16,6 +16,7 @@ use crate::quantity::rest_s;
 use crate::set_group::{LoadAsk, Reps};
 use crate::words::words;
 use domain::prescription::Role;
+use text::keys::checked as k;
 
 impl Reader<'_> {
     /// Reads a word at the front of tokens; how many it took, 0 when it is none of ours.
@@ -101,13 +102,13 @@ impl Reader<'_> {
     pub(super) fn not_lost(&self, words: &str, from: usize) -> Result<(), Wrong> {
         let mut all = words.split(|c: char| !c.is_alphanumeric());
         if all.clone().any(|word| matches!(word, "rpe" | "rir")) {
-            let right = words!("write one RPE from 1 to 10 in halves, such as \"RPE 8.5\"");
-            let what = words!("an effort without its number");
+            let right = words!(k::WRITE_ONE_RPE_FROM_1);
+            let what = words!(k::AN_EFFORT_WITHOUT_ITS_NUMBER);
             return Err(Wrong::value(self.text, what, right));
         }
         if all.clone().any(is_block_word) {
-            let right = words!("write it as \"blocks 100 mm\" or \"blocks 4 in\"");
-            let what = words!("blocks without their height");
+            let right = words!(k::WRITE_IT_AS_BLOCKS_100);
+            let what = words!(k::BLOCKS_WITHOUT_THEIR_HEIGHT);
             return Err(Wrong::value(self.text, what, right));
         }
         let first = all.next().unwrap_or_default();
@@ -122,21 +123,21 @@ impl Reader<'_> {
         match first {
             "rm" => {
                 let right = words!(
-                    "write sets x reps, as {0}",
+                    k::WRITE_SETS_X_REPS_AS,
                     "\"1x1 @ RPE 9\" or \"5x3 @ 80 % of best\""
                 );
-                Err(Wrong::value(self.text, words!("no reps"), right))
+                Err(Wrong::value(self.text, words!(k::NO_REPS), right))
             }
             "tm" | "tmax" | "trainingsmax" | "percent" | "prozent" | "max" | "training"
                 if first != "training" || words.contains("max") =>
             {
                 let mass = bare_load(self.text, number, self.bare)?.to_string();
-                let what = words!("which could be {0} or a share", mass);
+                let what = words!(k::WHICH_COULD_BE_OR_A, mass);
                 let of = words
                     .trim_start_matches("percent")
                     .trim_start_matches("prozent");
                 let share = quote(format!("{number} % {}", of.trim()).trim_end());
-                let right = words!("write {0}, or the load with its unit", share);
+                let right = words!(k::WRITE_OR_THE_LOAD_WITH, share);
                 Err(Wrong::value(self.text, what, right))
             }
             _ => Ok(()),

@@ -166,7 +166,7 @@ async fn a_page_in_german_says_nothing_in_english_and_the_other_way_round() {
                     assert_eq!(
                         found, None,
                         "{target} in {language:?}, {}: {part:?}",
-                        row.key
+                        row.id
                     );
                 }
             }
@@ -174,7 +174,7 @@ async fn a_page_in_german_says_nothing_in_english_and_the_other_way_round() {
     }
     // Most of the table was seen: this test looks at what it claims to.
     let seen: String = all[1].1.iter().map(|(_, page)| page.as_str()).collect();
-    let is_seen = |row: &::text::Row| {
+    let is_seen = |row: &::text::Message| {
         let phrase = Language::German.template(*row);
         parts(&phrase).all(|part| seen.contains(part))
     };
