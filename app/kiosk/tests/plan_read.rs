@@ -151,19 +151,21 @@ fn what_was_understood_in_words_and_not_taken() {
 
 /// A plan may call lifts as the screen does.
 #[test]
-fn the_german_names_of_lifts_are_read() {
+fn the_names_of_lifts_are_read_in_every_language() {
     let gym = domain::Gym {
         lifts: domain::lift_shipped::lifts(),
         ..domain::Gym::default()
     };
-    let german = view::language::every_shipped_word(view::Language::German);
-    for lift in &gym.lifts {
-        let word = german.iter().find(|(english, _)| *english == lift.name);
-        let (_, word) = word.expect("in German");
-        let text = format!("date,lifter,lift,scheme\n2026-12-01,Ada,{word},3x5 @ 100 kg\n");
+    let languages = view::Language::ALL.into_iter();
+    let words = languages.flat_map(text::every_shipped_word);
+    for (lift, word) in words.filter_map(|(english, word)| {
+        let lift = gym.lifts.iter().find(|lift| lift.name == english)?;
+        Some((lift, word))
+    }) {
+        let week = format!("date,lifter,lift,scheme\n2026-12-01,Ada,{word},3x5 @ 100 kg\n");
         let source = plan::Source {
             name: "week.csv",
-            text: text.as_bytes(),
+            text: week.as_bytes(),
         };
         let read = plan::understand(source, Some(&gym), None);
         let lifts: Vec<&str> = read.rows.iter().map(|row| row.lift.as_str()).collect();

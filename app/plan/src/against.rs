@@ -7,20 +7,12 @@ use crate::words::{term, words};
 use chrono::NaiveDate;
 use domain::prescription::LoadWish;
 use domain::{Gym, Lifter, Mass, MassUnit};
+use text::Language;
 use text::keys::checked as k;
+use text::keys::shipped::LIFTS;
 
 /// Most words of a cell among which a lift is looked for.
 const WORDS_MAX: usize = 6;
-
-/// The lifts that come with the program as the screen calls them in German.
-const GERMAN_LIFTS: [(&str, &str); 6] = [
-    ("rack pull", "Rack Pull"),
-    ("halting deadlift", "Kreuzheben bis Knie"),
-    ("barbell shrug", "Schulterheben"),
-    ("deadlift", "Kreuzheben"),
-    ("power clean", "Standumsetzen"),
-    ("power snatch", "Standreißen"),
-];
 
 /// What rows are held against.
 pub(crate) struct Against<'g> {
@@ -59,8 +51,9 @@ impl<'g> Against<'g> {
             }
         }
         // A gym's own short names go first; the words that the screen shows are known besides.
-        for (name, german) in GERMAN_LIFTS {
-            lifts.call_of(german, name);
+        let others = Language::ALL.into_iter().skip(1);
+        for (say, lift) in others.flat_map(|say| LIFTS.map(|lift| (say, lift))) {
+            lifts.call_of(say.pick(lift), Language::English.pick(lift));
         }
         Self {
             gym,

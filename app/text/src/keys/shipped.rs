@@ -1,5 +1,5 @@
 //! Keys of what ships: lifts, cues, cautions, kinds of equipment.
-use crate::phrase::keys;
+use crate::phrase::{Phrase, keys};
 
 keys! {
     // Lifts.
@@ -42,3 +42,13 @@ keys! {
     PLATE_SET "shipped-plate-set";
     WARM_UP_PATTERN "shipped-warm-up-pattern";
 }
+
+/// The lifts that come with the program.
+pub const LIFTS: [Phrase; 6] = [
+    RACK_PULL,
+    HALTING_DEADLIFT,
+    BARBELL_SHRUG,
+    DEADLIFT,
+    POWER_CLEAN,
+    POWER_SNATCH,
+];
