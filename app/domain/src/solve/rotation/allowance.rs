@@ -16,7 +16,7 @@ pub(super) struct Allowance<'a> {
 
 impl<'a> Allowance<'a> {
     /// How many states are looked at before the caller is asked again.
-    const PATIENCE: u64 = 2_000;
+    const PATIENCE: u64 = 200;
 
     pub(super) fn new(effort: Effort<'a>) -> Self {
         let Effort { states, go_on } = effort;

@@ -58,6 +58,12 @@ impl Course {
     /// Hardly ever fewer than one in so many places can be reached in time.
     const REACHED: usize = 3;
 
+    /// Whether the places that can be reached in time may be as few as `limit`.
+    pub(super) fn may_fit(model: &Model, limit: usize) -> bool {
+        let all = (0..model.lifters()).map(|lifter| model.count(lifter) + 1);
+        all.fold(1, usize::saturating_mul) / Self::REACHED <= limit
+    }
+
     /// The places from which `ends` can still be reached, within `reach`. `None` when these are
     /// more than `limit`, or when `ponder` says to stop, as it does in [`super::allowance`].
     pub(super) fn new(
@@ -66,9 +72,7 @@ impl Course {
         (reach, limit): (&Reach, usize),
         ponder: &mut dyn FnMut(usize) -> bool,
     ) -> Option<Self> {
-        let all = (0..model.lifters()).map(|lifter| model.count(lifter) + 1);
-        let all = all.fold(1, usize::saturating_mul);
-        if matches!(reach, Reach::Whole) && all / Self::REACHED > limit {
+        if matches!(reach, Reach::Whole) && !Self::may_fit(model, limit) {
             return None;
         }
         let times = Times::new(model);

@@ -89,7 +89,10 @@ fn within_scope<C: Cost>(
     allowance: &mut Allowance<'_>,
     widths: &Widths,
 ) -> Option<Found> {
-    for nodes in TREES {
+    let trees = TREES
+        .iter()
+        .filter(|_| Course::may_fit(model, PLACES_LIMIT));
+    for &nodes in trees {
         let stacks = &Stacks::new(model, nodes)?;
         let found = if model.big_inside {
             go::<_, C>(model, stacks, Sorted { model, stacks }, widths, allowance)
