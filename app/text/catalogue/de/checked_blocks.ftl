@@ -31,7 +31,11 @@ checked-scheme-beside-weeks = "scheme" neben "weeks"
 checked-a-lift-without-scheme-and = eine Übung ohne "scheme" und ohne "weeks"
 checked-write-scheme-3x5-for-all = schreib scheme = "3x5" für alle Wochen, oder weeks = [...] mit einem je Woche
 checked-a-lift-that-no-week = eine Übung, die keine Woche hat
-checked-schemes-for-weeks-in-a = Schemata für { $a } Wochen in einem Block von { $b }
+checked-schemes-for-weeks-in-a =
+    { $a ->
+        [one] Schemata für 1 Woche in einem Block von { $b }
+       *[other] Schemata für { $a } Wochen in einem Block von { $b }
+    }
 checked-write-one-for-each-week = schreib eines je Woche, "-" für eine Woche ohne die Übung, oder "scheme" für alle
 checked-a-scheme-for-each-week = ein Schema je Woche neben "light" des Blocks
 checked-write-the-light-weeks-own = schreib den leichten Wochen eigene Schemata und lass "light" weg, oder ein "scheme"

@@ -1,5 +1,9 @@
 checked-write-four-down-bottom-up = schreib vier: ab, unten, auf, oben, wie "tempo 3-0-1-0", mit X für so schnell es geht hinauf
-checked-a-tempo-of-figures = ein Tempo aus { $a } Zahlen
+checked-a-tempo-of-figures =
+    { $a ->
+        [one] ein Tempo aus 1 Zahl
+       *[other] ein Tempo aus { $a } Zahlen
+    }
 checked-a-tempo-with-figures-that = ein Tempo mit Zahlen, die nicht 0 bis { $a } Sekunden sind
 checked-two-things-said-of-the = zweierlei zu denselben Sätzen ({ $a })
 checked-two-ways-of-doing-the = zwei Arten, dieselben Sätze zu machen

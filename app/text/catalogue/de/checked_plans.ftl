@@ -1,9 +1,17 @@
 ## Any file and cell.
 checked-place-and-cell = { $a }, { $b }
 checked-more-bytes-than-the-most = mehr Bytes als höchstens { $a }
-checked-faults-more-which-are-not = { $a } weitere Fehler, die hier nicht stehen
+checked-faults-more-which-are-not =
+    { $a ->
+        [one] 1 weiterer Fehler, der hier nicht steht
+       *[other] { $a } weitere Fehler, die hier nicht stehen
+    }
 checked-mend-these-first-then-check = behebe erst diese, dann prüf noch einmal
-checked-more-of-this-kind-which = { $a } weitere dieser Art, die hier nicht stehen
+checked-more-of-this-kind-which =
+    { $a ->
+        [one] 1 weiterer dieser Art, der hier nicht steht
+       *[other] { $a } weitere dieser Art, die hier nicht stehen
+    }
 checked-look-at-these-first = sieh dir erst diese an
 checked-characters-more-than-the-most = { $a } Zeichen, mehr als höchstens { $b }
 checked-write = schreib { $a }

@@ -72,7 +72,11 @@ checked-which-can-mean-so-many = was so viele Sätze oder so viel Last heißen k
 checked-in-which-sets-and-reps = worin Sätze und Wiederholungen vertauscht sein können
 checked-not-sets-x-reps = nicht Sätze x Wiederholungen
 checked-write-1-to-sets-x = schreib 1 bis { $a } Sätze x 1 bis { $b } Wiederholungen, wie "5x3 @ 140 kg"
-checked-sets-where-the-column-beside = { $a } Sätze, wo die Spalte daneben { $b } sagt
+checked-sets-where-the-column-beside =
+    { $a ->
+        [one] 1 Satz, wo die Spalte daneben { $b } sagt
+       *[other] { $a } Sätze, wo die Spalte daneben { $b } sagt
+    }
 checked-write-sets-x-reps-as = schreib Sätze x Wiederholungen, wie { $a }
 checked-an-effort-without-its-number = eine Anstrengung ohne ihre Zahl
 checked-no-reps = keine Wiederholungen

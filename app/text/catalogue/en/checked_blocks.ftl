@@ -31,7 +31,11 @@ checked-scheme-beside-weeks = "scheme" beside "weeks"
 checked-a-lift-without-scheme-and = a lift without "scheme" and without "weeks"
 checked-write-scheme-3x5-for-all = write scheme = "3x5" for all weeks, or weeks = [...] with one a week
 checked-a-lift-that-no-week = a lift that no week has
-checked-schemes-for-weeks-in-a = schemes for { $a } weeks in a block of { $b }
+checked-schemes-for-weeks-in-a =
+    { $a ->
+        [one] schemes for 1 week in a block of { $b }
+       *[other] schemes for { $a } weeks in a block of { $b }
+    }
 checked-write-one-for-each-week = write one for each week, "-" for a week without the lift, or "scheme" for all
 checked-a-scheme-for-each-week = a scheme for each week beside the block's "light"
 checked-write-the-light-weeks-own = write the light weeks' own schemes and leave "light" out, or one "scheme"

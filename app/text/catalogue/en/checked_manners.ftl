@@ -1,5 +1,9 @@
 checked-write-four-down-bottom-up = write four: down, bottom, up, top, as "tempo 3-0-1-0", with X for as fast as it goes up
-checked-a-tempo-of-figures = a tempo of { $a } figures
+checked-a-tempo-of-figures =
+    { $a ->
+        [one] a tempo of 1 figure
+       *[other] a tempo of { $a } figures
+    }
 checked-a-tempo-with-figures-that = a tempo with figures that are not 0 to { $a } seconds
 checked-two-things-said-of-the = two things said of the { $a } of the same sets
 checked-two-ways-of-doing-the = two ways of doing the same sets

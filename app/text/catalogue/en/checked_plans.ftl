@@ -1,9 +1,17 @@
 ## Any file and cell.
 checked-place-and-cell = { $a }, { $b }
 checked-more-bytes-than-the-most = more bytes than the most, { $a }
-checked-faults-more-which-are-not = { $a } faults more, which are not listed
+checked-faults-more-which-are-not =
+    { $a ->
+        [one] 1 fault more, which is not listed
+       *[other] { $a } faults more, which are not listed
+    }
 checked-mend-these-first-then-check = mend these first, then check again
-checked-more-of-this-kind-which = { $a } more of this kind, which are not listed
+checked-more-of-this-kind-which =
+    { $a ->
+        [one] 1 more of this kind, which is not listed
+       *[other] { $a } more of this kind, which are not listed
+    }
 checked-look-at-these-first = look at these first
 checked-characters-more-than-the-most = { $a } characters, more than the most, { $b }
 checked-write = write { $a }

@@ -72,7 +72,11 @@ checked-which-can-mean-so-many = which can mean so many sets or so much load
 checked-in-which-sets-and-reps = in which sets and reps can stand in either order
 checked-not-sets-x-reps = not sets x reps
 checked-write-1-to-sets-x = write 1 to { $a } sets x 1 to { $b } reps, as "5x3 @ 140 kg"
-checked-sets-where-the-column-beside = { $a } sets, where the column beside says { $b }
+checked-sets-where-the-column-beside =
+    { $a ->
+        [one] 1 set, where the column beside says { $b }
+       *[other] { $a } sets, where the column beside says { $b }
+    }
 checked-write-sets-x-reps-as = write sets x reps, as { $a }
 checked-an-effort-without-its-number = an effort without its number
 checked-no-reps = no reps

@@ -31,7 +31,11 @@ checked-scheme-beside-weeks = "scheme" junto a "weeks"
 checked-a-lift-without-scheme-and = un ejercicio sin "scheme" y sin "weeks"
 checked-write-scheme-3x5-for-all = escribe scheme = "3x5" para todas las semanas, o weeks = [...] con uno por semana
 checked-a-lift-that-no-week = un ejercicio que no tiene ninguna semana
-checked-schemes-for-weeks-in-a = esquemas para { $a } semanas en un bloque de { $b }
+checked-schemes-for-weeks-in-a =
+    { $a ->
+        [one] esquemas para 1 semana en un bloque de { $b }
+       *[other] esquemas para { $a } semanas en un bloque de { $b }
+    }
 checked-write-one-for-each-week = escribe uno por semana, "-" para una semana sin el ejercicio, o "scheme" para todas
 checked-a-scheme-for-each-week = un esquema por semana junto a "light" del bloque
 checked-write-the-light-weeks-own = escribe los esquemas de las semanas ligeras y quita "light", o un solo "scheme"

@@ -1,5 +1,9 @@
 checked-write-four-down-bottom-up = escribe cuatro: bajar, abajo, subir, arriba, como "tempo 3-0-1-0", con X para subir lo más rápido posible
-checked-a-tempo-of-figures = un tempo de { $a } cifras
+checked-a-tempo-of-figures =
+    { $a ->
+        [one] un tempo de 1 cifra
+       *[other] un tempo de { $a } cifras
+    }
 checked-a-tempo-with-figures-that = un tempo con cifras que no son de 0 a { $a } segundos
 checked-two-things-said-of-the = dos cosas sobre { $a } de las mismas series
 checked-two-ways-of-doing-the = dos modos de hacer las mismas series

@@ -1,9 +1,17 @@
 ## Any file and cell.
 checked-place-and-cell = { $a }, { $b }
 checked-more-bytes-than-the-most = más bytes que el máximo, { $a }
-checked-faults-more-which-are-not = { $a } fallos más, que no se listan
+checked-faults-more-which-are-not =
+    { $a ->
+        [one] 1 fallo más, que no se lista
+       *[other] { $a } fallos más, que no se listan
+    }
 checked-mend-these-first-then-check = corrige antes estos, y comprueba otra vez
-checked-more-of-this-kind-which = { $a } más de este tipo, que no se listan
+checked-more-of-this-kind-which =
+    { $a ->
+        [one] 1 más de este tipo, que no se lista
+       *[other] { $a } más de este tipo, que no se listan
+    }
 checked-look-at-these-first = mira antes estos
 checked-characters-more-than-the-most = { $a } caracteres, más del máximo, { $b }
 checked-write = escribe { $a }

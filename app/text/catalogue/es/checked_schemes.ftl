@@ -72,7 +72,11 @@ checked-which-can-mean-so-many = que puede significar tantas series o tanta carg
 checked-in-which-sets-and-reps = donde series y reps. pueden ir en cualquier orden
 checked-not-sets-x-reps = no son series x reps.
 checked-write-1-to-sets-x = escribe de 1 a { $a } series x 1 a { $b } reps., como "5x3 @ 140 kg"
-checked-sets-where-the-column-beside = { $a } series, cuando la columna de al lado dice { $b }
+checked-sets-where-the-column-beside =
+    { $a ->
+        [one] 1 serie, cuando la columna de al lado dice { $b }
+       *[other] { $a } series, cuando la columna de al lado dice { $b }
+    }
 checked-write-sets-x-reps-as = escribe series x reps., como { $a }
 checked-an-effort-without-its-number = un esfuerzo sin su número
 checked-no-reps = sin reps.
