@@ -159,7 +159,9 @@ fn a_share_of_the_best_is_typed_and_german_speaks() {
         panic!("the day")
     };
     assert!(
-        list.rows.iter().any(|row| row.value == "82,5 % × 5"),
+        list.rows
+            .iter()
+            .any(|row| row.value == "82,5 % = 177,38 kg × 5"),
         "{list:?}"
     );
 }

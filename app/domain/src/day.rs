@@ -286,6 +286,21 @@ pub(crate) fn planned_load(
     }
 }
 
+/// What a group's share of a best or of a training max comes to, as the lifter has it now; `None`
+/// where no such share is asked or its whole is not known.
+#[must_use]
+pub fn share_now(
+    with: (&Gym, &State),
+    lifter: &Lifter,
+    row: &Prescription,
+    group: &SetGroup,
+) -> Option<Mass> {
+    match group.load {
+        LoadWish::OfBest(_) | LoadWish::OfTraining(_) => asked(with, lifter, row, group).ok(),
+        LoadWish::Mass(_) | LoadWish::More(_) | LoadWish::Due | LoadWish::OfTop(_) => None,
+    }
+}
+
 /// Whether the plates that a row's lifter has make the mass that it asks for. A row that names
 /// what is not there, or a share, is left to others.
 ///

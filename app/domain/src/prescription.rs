@@ -270,16 +270,6 @@ impl LoadWish {
         }
     }
 
-    /// The share in hundredths of a percent, where one of the best is written.
-    #[must_use]
-    pub fn share_of_best(self) -> Option<u32> {
-        if let Self::OfBest(share) = self {
-            Some(share)
-        } else {
-            None
-        }
-    }
-
     /// Whether it is heavier than another of its kind, whoever lifts.
     const fn is_over(self, other: Self) -> bool {
         match (self, other) {

@@ -31,7 +31,8 @@ pub use backup::{
     prepare, restore,
 };
 pub use checkpoint::{CHECKPOINT_FILE, Reached};
-pub use domain::MassUnit;
+pub use domain::prescription::LoadWish;
+pub use domain::{Mass, MassUnit};
 pub use fault::{AppendError, JournalError, RowFault};
 pub use log::Journal;
 pub use mark::MARK_FILE;

@@ -4,6 +4,7 @@
 pub(crate) mod claim;
 mod clock;
 mod layout;
+mod load_of;
 mod project;
 mod proof;
 mod read;

@@ -5,87 +5,61 @@
 mod failed;
 mod texts;
 
-use crate::bounded::{self, BYTES_MAX};
 use crate::echo;
 use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
+use crate::nearby::{Nearby, PlanRead};
+use crate::odd_rows::odd_rows;
 use crate::owner::Owner;
 use chrono::NaiveDate;
 use domain::needs::need;
-use domain::{Command, Gym, Moment};
-pub(crate) use failed::system;
+use domain::{Command, Gym, Moment, State};
+pub(crate) use failed::{system, told};
 use hardware::DeviceFault;
-use plan::{PLAN_ENDINGS, PlanCells, Source, Words, words};
+use plan::{PlanCells, Source, Words, words};
 use std::net::{IpAddr, Ipv4Addr};
 use text::keys::checked as k;
 use texts::Texts;
 use view::Language;
-use view::desk::{DayWish, DeskNews, LanCard, LanNews, PlanNews, Wish};
+use view::desk::{DayWish, LanCard, LanNews, PlanNews, Wish};
 use view::language::Said;
 
-/// Plans that are looked at in the folder.
-const PLANS_MAX: usize = 60;
-
-/// What is new for the coach; `hardware` is what is wrong with the devices.
+/// The plans that wait in the folder.
 #[must_use]
-pub fn news(
-    folder: Option<&Folder>,
-    gym: &GymInForce,
-    say: Language,
-    before: DeskNews,
-) -> DeskNews {
-    let mut plans: Vec<PlanNews> = folder
-        .map(|folder| plan_names(folder).into_iter())
-        .into_iter()
-        .flatten()
-        .map(|name| plan_news(folder, &gym.gym, say, name))
-        .collect();
-    plans.sort_by(|a, b| a.name.cmp(&b.name));
-    DeskNews {
-        plans,
-        faults: gym
-            .faults
-            .iter()
-            .map(|fault| fault_words(say, fault))
-            .collect(),
-        ..before
-    }
+pub fn plans_news(near: &Nearby, with: (&Gym, &State), say: Language) -> Vec<PlanNews> {
+    let plans = near.plans();
+    plans.map(|plan| plan_news(with, say, plan)).collect()
+}
+
+/// What is wrong with the gym's files as they lie in the folder.
+#[must_use]
+pub fn file_faults(gym: &GymInForce, say: Language) -> Vec<String> {
+    let faults = gym.faults.iter();
+    faults.map(|fault| fault_words(say, fault)).collect()
 }
 
 /// How it stands with the page on the network, as far as settings and interfaces say.
 #[must_use]
-pub fn lan_news(folder: Option<&Folder>, config: &plan::Kiosk, card: LanCard) -> LanNews {
-    let alone = IpAddr::V4(Ipv4Addr::LOCALHOST);
-    let mut addresses = vec![alone];
-    // A kiosk in memory has no network, and pictures are the same on every machine.
-    if folder.is_some() {
-        let all = if_addrs::get_if_addrs().unwrap_or_default();
-        let others = all.iter().map(if_addrs::Interface::ip);
-        addresses.extend(others.filter(|ip| !ip.is_loopback() && !is_local_six(ip)));
-    }
+pub fn lan_news(near: &Nearby, config: &plan::Kiosk, card: LanCard) -> LanNews {
+    let mut addresses = vec![IpAddr::V4(Ipv4Addr::LOCALHOST)];
+    addresses.extend(near.addresses());
     if !addresses.contains(&config.address) {
         addresses.push(config.address);
     }
-    let kept = folder.map(|folder| share::kept_code(folder.path()));
     LanNews {
         on: config.share,
         address: config.address.to_string(),
         addresses: addresses.iter().map(ToString::to_string).collect(),
-        has_code: matches!(kept, Some(Ok(Some(_)))),
+        has_code: near.has_code(),
         card,
     }
-}
-
-/// An address of IPv6 that only holds on one cable, and would need the cable's name.
-fn is_local_six(ip: &IpAddr) -> bool {
-    matches!(ip, IpAddr::V6(six) if six.is_unicast_link_local())
 }
 
 /// What went wrong, in the language of the screen.
 #[must_use]
 pub fn words(say: Language, error: &KioskError) -> String {
-    let told = match error {
+    let all = match error {
         KioskError::Refused(refusal) => say.refusal(refusal),
         KioskError::Needed(need) => say.need(need),
         KioskError::Faults(faults) => faults_words(say, faults),
@@ -97,9 +71,9 @@ pub fn words(say: Language, error: &KioskError) -> String {
         | KioskError::Code(_)
         | KioskError::Picture(_)
         | KioskError::Told(_)
-        | KioskError::Usage(_) => say.went_wrong(&in_words(say, &failed::told(error))),
+        | KioskError::Usage(_) => say.went_wrong(&in_words(say, &told(error))),
     };
-    echo::bounded(&told)
+    echo::bounded(&all)
 }
 
 /// The first fault, and how many more there are.
@@ -143,49 +117,29 @@ pub(crate) fn fault_words(say: Language, fault: &plan::Fault) -> String {
     say.fault(&file, (fault.row, column.as_deref()), &found)
 }
 
-fn plan_names(folder: &Folder) -> Vec<String> {
-    let Ok(entries) = std::fs::read_dir(folder.plans()) else {
-        return Vec::new(); // No folder, no plans.
+fn plan_news(
+    (gym, state): (&Gym, &State),
+    say: Language,
+    (name, read): (&str, &PlanRead),
+) -> PlanNews {
+    let mut odd = Vec::new();
+    let read = match read {
+        Ok((rows, told)) => {
+            odd.clone_from(told);
+            odd.extend(odd_rows(name, gym, state, rows));
+            Ok(rows.len())
+        }
+        Err(KioskError::Faults(faults)) => {
+            let first = faults.first().map(|fault| fault_words(say, fault));
+            Err((first.unwrap_or_default(), plan::count(faults)))
+        }
+        Err(error) => Err((words(say, error), 1)),
     };
-    let names = entries
-        .flatten()
-        .map(|entry| entry.file_name().to_string_lossy().into_owned());
-    let is_plan = |name: &String| {
-        let name = name.to_lowercase();
-        PLAN_ENDINGS.iter().any(|ending| name.ends_with(ending))
-    };
-    names.filter(is_plan).take(PLANS_MAX).collect()
-}
-
-fn plan_news(folder: Option<&Folder>, gym: &Gym, say: Language, name: String) -> PlanNews {
-    let read = read_plan(folder, gym, &name).map(|rows| rows.len());
-    let read = read.map_err(|error| {
-        let KioskError::Faults(faults) = error else {
-            return (words(say, &error), 1);
-        };
-        let first = faults.first().map(|fault| fault_words(say, fault));
-        (first.unwrap_or_default(), plan::count(&faults))
-    });
-    PlanNews { name, read }
-}
-
-fn read_plan(
-    folder: Option<&Folder>,
-    gym: &Gym,
-    name: &str,
-) -> Result<Vec<domain::Prescription>, KioskError> {
-    let path = needed(folder)?.plans().join(name);
-    let about = std::fs::symlink_metadata(&path).map_err(KioskError::file(&path))?;
-    if !about.is_file() || about.len() > BYTES_MAX {
-        return Err(KioskError::Told(words!(
-            k::IS_NO_FILE_OF_AT,
-            name,
-            BYTES_MAX
-        )));
+    PlanNews {
+        name: name.to_owned(),
+        read,
+        odd: faults_words(say, &odd),
     }
-    let text = bounded::read(&path)?;
-    let source = Source { name, text: &text };
-    plan::coach_plan(source, gym).map_err(KioskError::Faults)
 }
 
 fn needed(folder: Option<&Folder>) -> Result<&Folder, KioskError> {
@@ -200,7 +154,7 @@ fn needed(folder: Option<&Folder>) -> Result<&Folder, KioskError> {
 /// something still needs what was to go; others when they cannot be written.
 pub fn grant(
     wish: &Wish,
-    folder: Option<&Folder>,
+    (folder, near): (Option<&Folder>, &mut Nearby),
     owner: &mut Owner,
     gym: &Gym,
     (now, today): (Moment, NaiveDate),
@@ -208,7 +162,7 @@ pub fn grant(
     let mut texts = Texts::of(owner);
     match wish {
         Wish::TakePlan(name) => {
-            let rows = read_plan(folder, gym, name)?;
+            let rows = near.rows(name)?;
             let name = name.clone();
             return owner.command(&Command::TakePlan { name, rows }, now);
         }
@@ -226,6 +180,7 @@ pub fn grant(
         Wish::Begin { gym, lifters } => texts.begin(gym, lifters),
         Wish::PageCode(code) => {
             share::set_code(needed(folder)?.path(), code)?;
+            near.keep_code();
             return Ok(());
         }
         // The kiosk keeps the door itself, and whoever keeps sticks and copies is told by it.

@@ -10,12 +10,13 @@ use crate::steady::Steady;
 use domain::meet_day::MeetDay;
 use domain::{Command, Gym};
 use plan::{Fault, Source};
+use std::sync::Arc;
 
 /// The gym in force, and what is wrong with newer files.
 #[derive(Debug, Clone, Default)]
 pub struct GymInForce {
-    /// The gym.
-    pub gym: Gym,
+    /// The gym; shared with whoever reads plans beside the owner's thread.
+    pub gym: Arc<Gym>,
     /// Faults of the files as they lie in the folder; empty when those are in force.
     pub faults: Vec<Fault>,
     /// Files that were taken now, with another text than they had.
@@ -34,7 +35,7 @@ pub fn in_step(
 ) -> Result<GymInForce, KioskError> {
     let as_kept = |owner: &Owner| {
         in_force(owner).map(|gym| GymInForce {
-            gym,
+            gym: Arc::new(gym),
             ..GymInForce::default()
         })
     };
@@ -78,14 +79,14 @@ pub fn take(folder: &Folder, owner: &mut Owner, clock: &Steady) -> Result<GymInF
                 }
             }
             Ok(GymInForce {
-                gym,
+                gym: Arc::new(gym),
                 faults,
                 changed,
             })
         }
         Err(faults) => match in_force(owner) {
             Ok(gym) => Ok(GymInForce {
-                gym,
+                gym: Arc::new(gym),
                 faults,
                 changed: Vec::new(),
             }),

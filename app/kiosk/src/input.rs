@@ -4,6 +4,7 @@
 use crate::coach_desk::Handed;
 use crate::error::KioskError;
 use crate::kiosk::{Pressed, Proven};
+use crate::nearby::Nearby;
 use crate::stick::Stick;
 use domain::rotation::{Ahead, CalledTurn};
 use share::{Order, Told};
@@ -35,6 +36,8 @@ pub enum Input {
     /// The journal is damaged in a part that the start did not read, or less than another place
     /// knows of it.
     Unsound(Box<KioskError>),
+    /// What lies around the kiosk has changed.
+    Nearby(Box<Nearby>),
     /// A better order of turns than the one that was called.
     Better(Box<Better>),
     /// A button or foot switch.

@@ -2,6 +2,7 @@
 //!
 //! Refuses: threads and drawing. The window's thread and the bench drive it alike.
 mod after;
+mod around;
 mod beside;
 mod days;
 mod guarded;
@@ -29,6 +30,7 @@ use domain::day::{DayEntry, day};
 use domain::meet_day::MeetDay;
 use journal::Record;
 use std::net::SocketAddr;
+use std::sync::Arc;
 use view::aside::Aside;
 use view::desk::{DeskNews, Errand, Wish};
 use view::{Frame, Memo, Scene, Stage, Tap};
@@ -59,6 +61,7 @@ pub struct Kiosk {
     decided_for: Option<(NaiveDate, u64)>,
     planned_on: planned_on::PlannedOn,
     news: DeskNews,
+    around: around::Around,
     /// What was ordered of whoever keeps sticks and copies.
     errand: Option<Errand>,
     seen: Seen,
@@ -127,7 +130,7 @@ impl Kiosk {
     #[must_use]
     pub fn in_memory(state: State, gym: domain::Gym, clock: Box<dyn Clock>) -> Self {
         let gym = GymInForce {
-            gym,
+            gym: Arc::new(gym),
             ..GymInForce::default()
         };
         let clock = (Steady::alone(clock), Patience::Untimed);
@@ -159,6 +162,7 @@ impl Kiosk {
             decided_for: None,
             planned_on: planned_on::PlannedOn::default(),
             news: DeskNews::default(),
+            around: around::Around::default(),
             errand: None,
             seen: Seen::default(),
             unsound: None,
@@ -200,8 +204,8 @@ impl Kiosk {
                 Ok(())
             }
             (Some(wish), _) => {
-                let (folder, owner) = (self.folder.as_ref(), &mut self.owner);
-                desk::grant(&wish, folder, owner, &self.gym.gym, (now, today))
+                let around = (self.folder.as_ref(), &mut self.around.near);
+                desk::grant(&wish, around, &mut self.owner, &self.gym.gym, (now, today))
             }
             (None, Some(command)) => self.owner.command(command, now),
             (None, None) => Ok(()),
@@ -319,10 +323,10 @@ impl Kiosk {
             self.owner.follow(record);
         }
         if let Ok(gym) = gym_files::in_force(&self.owner)
-            && gym != self.gym.gym
+            && gym != *self.gym.gym
         {
             self.gym = GymInForce {
-                gym,
+                gym: Arc::new(gym),
                 ..GymInForce::default()
             };
             self.today.made_for = None;
@@ -366,16 +370,6 @@ impl Kiosk {
             news: &self.news,
             memo: self.memo.of(self.owner.seq()),
         }
-    }
-
-    /// What is new for the coach.
-    fn look_at_desk(&mut self) {
-        let folder = self.folder.as_ref();
-        let mut news = std::mem::take(&mut self.news);
-        let card = std::mem::take(&mut news.lan.card);
-        news.lan = desk::lan_news(folder, &self.config, card);
-        news.door = self.door.news();
-        self.news = desk::news(folder, &self.gym, self.say(), news);
     }
 
     /// The language of the screen.

@@ -19,6 +19,8 @@ pub mod gym_files;
 pub mod input;
 pub mod kiosk;
 pub mod lan;
+mod looker;
+pub mod nearby;
 pub mod nightly;
 pub mod odd_rows;
 pub mod outside;

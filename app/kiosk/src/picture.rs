@@ -176,7 +176,9 @@ pub fn frames_in(
     chosen: &[Chosen],
 ) -> Result<Vec<Frame>, KioskError> {
     let shown = shown_named(name)?;
-    if matches!(shown.walk, Walk::Stall(_) | Walk::Meet) && (lifter.is_some() || date.is_some()) {
+    if matches!(shown.walk, Walk::Stall(_) | Walk::Meet { .. })
+        && (lifter.is_some() || date.is_some())
+    {
         return Err(KioskError::Usage(format!(
             "{name} is drawn from days and lifters of its own; leave out --lifter and --date"
         )));
@@ -185,7 +187,7 @@ pub fn frames_in(
         crowd()?
     } else if matches!(shown.walk, Walk::Stall(_)) {
         stall()?
-    } else if matches!(shown.walk, Walk::Meet) {
+    } else if matches!(shown.walk, Walk::Meet { .. }) {
         meet_day()?
     } else {
         setting

@@ -12,6 +12,7 @@ use crate::folder::Folder;
 use crate::input::Input;
 use crate::kiosk::Kiosk;
 use crate::lan::{self, Lan};
+use crate::looker::Looker;
 use crate::nightly::{self, Nightly};
 use crate::outside;
 use crate::shared;
@@ -57,7 +58,13 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     let coach_desk = CoachDesk::open(&kiosk, folder, lan.desk.clone(), inputs.clone());
     lan::start(lan.clone());
     outside::start(folder, inputs.clone());
-    let mut desks = Desks { coach_desk, lan };
+    kiosk.let_be_told();
+    let looker = Looker::start(folder, inputs.clone());
+    let mut desks = Desks {
+        coach_desk,
+        lan,
+        looker,
+    };
     if let Some(place) = &kiosk.config().backup {
         let nightly = Nightly {
             folder: folder.path().to_owned(),
@@ -148,6 +155,7 @@ fn without_window(
 struct Desks {
     coach_desk: CoachDesk,
     lan: Lan,
+    looker: Looker,
 }
 
 /// Takes one input, or a tick without one, and gives the face that follows; `None` at the end.
@@ -159,6 +167,7 @@ fn take(
     let frame = answer(kiosk, &mut desks.coach_desk, input);
     // What was set at the desk counts at once.
     desks.lan.follow(kiosk);
+    desks.looker.follow(kiosk);
     frame
 }
 
@@ -182,6 +191,7 @@ pub fn answer(
         Ok(Input::RecordMade) => desk.record_made(kiosk),
         Ok(Input::RecordUnsound) => desk.remake_record(kiosk),
         Ok(Input::Unsound(error)) => kiosk.tell_unsound(*error),
+        Ok(Input::Nearby(near)) => kiosk.tell_nearby(*near),
         Ok(Input::Better(better)) => {
             kiosk.take_better(*better);
         }

@@ -4,11 +4,13 @@
 //! Refuses: names beyond those on the floor, a link that nobody else can reach (on loopback), and
 //! any wait.
 use chrono::{Days, NaiveDate};
+use domain::day::share_now;
 use domain::next::coach_list::{CoachLine, lines_of, put_in_order};
 use domain::programme::fill::filled;
-use domain::{Gym, Lifter, Prescription, State};
+use domain::{Gym, Lifter, Mass, Prescription, State};
 use journal::PlannedRow;
-use share::{Board, BoardRack, BoardTurn, Desk, Filled};
+use share::{Board, BoardRack, BoardTurn, Desk, Filled, ShareOf};
+use std::collections::BTreeMap;
 use std::net::SocketAddr;
 use view::end::Link;
 use view::floor::{Floor, FloorRack, FloorTurn};
@@ -33,6 +35,8 @@ struct Filling {
     /// Lifters gathered.
     lifters: usize,
     rows: Vec<Filled>,
+    /// What shares of the days to come are in mass.
+    shares: BTreeMap<ShareOf, Mass>,
     /// The coach's list.
     due: Vec<CoachLine>,
 }
@@ -77,6 +81,9 @@ impl Shared {
         let first = today.checked_sub_days(BACK).unwrap_or(today);
         let last = today.checked_add_days(AHEAD).unwrap_or(today);
         let rows = filled(gym, state, lifter, (first, last), today);
+        let filled = rows.iter().map(|(_, row)| row);
+        let shares = shares(gym, state, lifter, filled, (today, last));
+        filling.shares.extend(shares);
         let row = |(programme, row)| Filled {
             programme,
             row: planned_row(lifter, row),
@@ -87,6 +94,7 @@ impl Shared {
         filling.due.extend(lines);
         if filling.lifters == gym.lifters.len() {
             self.desk.fill_days(std::mem::take(&mut filling.rows));
+            self.desk.know_shares(std::mem::take(&mut filling.shares));
             let mut due = std::mem::take(&mut filling.due);
             put_in_order(&mut due);
             self.desk.lay_out(|counter| counter.due = due);
@@ -160,19 +168,37 @@ fn board(scene: &Scene<'_>) -> Board {
     }
 }
 
+/// What a lifter's shares of the days from `first` to `last` come to now: those of the plan, and of
+/// the rows that a programme fills.
+pub fn shares<'r>(
+    gym: &'r Gym,
+    state: &'r State,
+    lifter: &'r Lifter,
+    filled: impl Iterator<Item = &'r Prescription>,
+    (first, last): (NaiveDate, NaiveDate),
+) -> impl Iterator<Item = (ShareOf, Mass)> {
+    let plan = state.plan.range((first, String::new())..);
+    let plan = plan.take_while(move |((date, _), _)| *date <= last);
+    let plan = plan.filter(|((_, name), _)| *name == lifter.name);
+    let rows = plan.flat_map(|(_, rows)| rows).chain(filled);
+    rows.filter_map(|row| {
+        let now = share_now((gym, state), lifter, row, row.main())?;
+        let of = (row.date.to_string(), row.lifter.clone(), row.lift.clone());
+        Some((of, now))
+    })
+}
+
 /// A programme's row as those of the plan, of which nothing is done so far.
 fn planned_row(lifter: &Lifter, row: Prescription) -> PlannedRow {
     let group = *row.main();
     let sets = row.groups().map(|group| u32::from(group.sets)).sum();
-    let (load, share) = (group.load.mass(), group.load.share_of_best());
     PlannedRow {
         date: row.date.to_string(),
         lifter: row.lifter,
         lift: row.lift,
         sets,
         reps: group.reps.planned().into(),
-        load,
-        share,
+        load: group.load,
         note: row.note,
         unit: Some(lifter.unit),
         done_sets: 0,

@@ -35,8 +35,10 @@ pub(crate) enum Walk {
     End,
     /// What stands behind the end of a lift that no longer rises; `None` for that end itself.
     Stall(Option<Part>),
-    /// A meet day under way.
-    Meet,
+    /// A meet day under way; with `card`, one lifter's attempts.
+    Meet {
+        card: bool,
+    },
     History,
     Panel,
     About,
@@ -136,7 +138,7 @@ fn arrive(kiosk: &mut Kiosk, clock: &BenchClock, walk: Walk, shown: String) -> F
         | Walk::Beside
         | Walk::First
         | Walk::Stall(_)
-        | Walk::Meet
+        | Walk::Meet { .. }
         | Walk::History
         | Walk::Panel
         | Walk::About

@@ -207,3 +207,28 @@ fn what_looks_wrong_is_told_by_name_before_it_is_taken() {
     }
     assert!(!checked.contains("Ilkka"), "{checked}");
 }
+
+/// What `take` would refuse is told by the gym whose record it is, and not by the demo gym.
+#[test]
+fn a_training_max_that_nobody_wrote_is_told_where_the_gym_is_known() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let text = "date,lifter,lift,scheme\n2026-12-09,Tevita,deadlift,3x5 @ 80 % TM\n";
+    let (well, said) = read(folder.path(), "week.csv", text, &[]);
+    assert!(well && said.contains("0 odd"), "{said}");
+    let data = folder.path().join("gym");
+    let data = data.display().to_string();
+    let (_, begun) = pinladder(&["--data", &data, "sheet"]);
+    assert!(!begun.is_empty());
+    let (well, said) = read(folder.path(), "week.csv", text, &["--data", &data]);
+    assert!(well, "{said}");
+    assert!(
+        said.contains("that Tevita does not have on 2026-12-09") && said.contains("1 odd"),
+        "{said}"
+    );
+    let path = folder.path().join("week.csv").display().to_string();
+    let (well, refused) = pinladder(&["--data", &data, "take", &path]);
+    assert!(
+        !well && refused.contains("that Tevita does not have"),
+        "{refused}"
+    );
+}

@@ -3,12 +3,14 @@ use crate::against::Against;
 use crate::cells::{CellKind, SheetRow};
 use crate::facts::{self, Facts};
 use crate::fault::{Fault, Wrong};
+use crate::header;
 use crate::plan_faults::{PlanFaults, letters};
 use crate::plan_reading::Beside;
 use crate::scheme::follow;
 use crate::set_group::PlanRow;
 use crate::sheets::{self, Sheet};
-use crate::table::{self, Table};
+use crate::side_by_side::strips;
+use crate::table::Table;
 use crate::titles::{alone, bad_start, header_rows, is_remark, speaks};
 use crate::words::words;
 use crate::{Source, carry, columns, plan_row};
@@ -141,8 +143,8 @@ impl Plan<'_> {
             return;
         }
         let is_plan = |sheet: &Sheet<'_>| {
-            table::header_at(&sheet.rows, self.against).is_some()
-                || table::speaks_for_itself(&sheet.rows, self.against)
+            header::header_at(&sheet.rows, self.against).is_some()
+                || header::speaks_for_itself(&sheet.rows, self.against)
         };
         let plans: Vec<_> = filled.iter().filter(|(_, sheet)| is_plan(sheet)).collect();
         if plans.is_empty() {
@@ -238,7 +240,7 @@ impl Plan<'_> {
         );
         let end = rows[to..]
             .iter()
-            .position(|row| table::is_header(row, false, self.against))
+            .position(|row| header::is_header(row, false, self.against))
             .map_or(rows.len(), |n| to + n);
         next.learn(&rows[to..end]);
         let here = (number, sheet.name.clone(), next.header);
@@ -251,12 +253,22 @@ impl Plan<'_> {
         (next, to)
     }
 
+    /// Reads a sheet: tables that stand side by side one after the other.
+    fn sheet(&mut self, number: usize, sheet: &Sheet<'_>) {
+        let rows = self.shown(sheet);
+        for strip in strips(&rows, self.against) {
+            match &strip {
+                Some(rows) => self.strip((number, sheet), &rows.iter().collect::<Vec<_>>()),
+                None => self.strip((number, sheet), &rows),
+            }
+        }
+    }
+
     #[allow(
         clippy::too_many_lines,
         reason = "one case a line, read from top to bottom"
     )]
-    fn sheet(&mut self, number: usize, sheet: &Sheet<'_>) {
-        let rows = self.shown(sheet);
+    fn strip(&mut self, (number, sheet): (usize, &Sheet<'_>), rows: &[&SheetRow<'_>]) {
         let stem = self.stem.clone();
         let name = sheet.name.as_deref().unwrap_or(&stem);
         let mut beside = Beside {
@@ -271,21 +283,21 @@ impl Plan<'_> {
         {
             beside.context = facts;
         }
-        let head = |row: &&SheetRow<'_>| table::is_header(row, false, self.against);
+        let head = |row: &&SheetRow<'_>| header::is_header(row, false, self.against);
         let top = rows.iter().take(columns::TITLES_MAX);
-        let first = { top }.position(|row| table::is_header(row, true, self.against));
+        let first = { top }.position(|row| header::is_header(row, true, self.against));
         let mut table = match first {
             Some(_) => None,
             None => rows
                 .first()
-                .map(|row| Table::free(row, sheet.separator, row_width(&rows))),
+                .map(|row| Table::free(row, sheet.separator, row_width(rows))),
         };
         let mut at = 0;
         while at < rows.len() {
             let row = rows[at];
             if first.is_some_and(|first| at == first || at > first && head(&row)) {
                 let (next, to) = self.header(
-                    &rows,
+                    rows,
                     (at, first == Some(at)),
                     (number, sheet),
                     &beside.context,

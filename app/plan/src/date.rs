@@ -121,6 +121,52 @@ fn month(word: &str) -> Option<usize> {
     MONTHS.iter().position(begins)
 }
 
+/// The first day of a month of a year: "December 2026", "Dez. 2026".
+pub(crate) fn month_of_year(text: &str) -> Option<NaiveDate> {
+    let apart = |c: char| c.is_whitespace() || matches!(c, '.' | ',' | '-' | '/');
+    let parts: Vec<_> = text.split(apart).filter(|part| !part.is_empty()).collect();
+    let [name, year] = parts.as_slice() else {
+        return None;
+    };
+    let is_year = year.len() == 4 && year.bytes().all(|b| b.is_ascii_digit());
+    let name = name.to_lowercase();
+    let long = name.chars().count() >= 3 && name.chars().all(char::is_alphabetic);
+    let month = u32::try_from(month(&name).filter(|_| long)?).ok()? + 1;
+    let year = year
+        .parse()
+        .ok()
+        .filter(|year| is_year && (2000..=2099).contains(year))?;
+    NaiveDate::from_ymd_opt(year, month, 1)
+}
+
+/// The day of a month by its number: "2", "2.", "2nd", "Wed 2"; nothing where it is no such day.
+///
+/// # Errors
+/// A day that the month does not have, or that falls on another weekday.
+pub(crate) fn day_of_month(text: &str, month: NaiveDate) -> Option<Result<NaiveDate, Wrong>> {
+    let apart = |c: char| c.is_whitespace() || matches!(c, ',' | '.');
+    let parts: Vec<_> = text.split(apart).filter(|part| !part.is_empty()).collect();
+    let (named, number) = match parts.as_slice() {
+        [number] => (None, *number),
+        [front, number] => (Some(weekday(front)?), *number),
+        _ => return None,
+    };
+    let lower = number.to_lowercase();
+    let ends = ["st", "nd", "rd", "th", "er"];
+    let digits = ends.iter().find_map(|end| lower.strip_suffix(end));
+    let day: u32 = digits.unwrap_or(&lower).parse().ok()?;
+    let month_words = month.format("%Y-%m").to_string();
+    let Some(date) = month.with_day(day) else {
+        let what = words!(k::A_DAY_THAT_THE_MONTH, month_words);
+        return Some(Err(Wrong::value(text, what, RIGHT)));
+    };
+    if named.is_some_and(|named| named != date.weekday()) {
+        let what = words!(k::A_WEEKDAY_THAT_IS_NOT);
+        return Some(Err(Wrong::value(text, what, RIGHT)));
+    }
+    Some(Ok(date))
+}
+
 /// "1 Dec 2026", "1. Dezember 2026", "Dec 1, 2026", "1-Dec-2026", "December 7th 2026".
 fn in_words(text: &str, plain: &str) -> Result<NaiveDate, Wrong> {
     let not = || Wrong::value(text, words!(k::NOT_A_DATE), RIGHT);

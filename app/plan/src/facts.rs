@@ -32,6 +32,8 @@ pub(crate) struct Facts {
     pub(crate) unit: Option<MassUnit>,
     /// The Monday of week 1.
     pub(crate) monday: Option<NaiveDate>,
+    /// The first day of the month that days alone are of.
+    pub(crate) month: Option<NaiveDate>,
 }
 
 /// Most weeks of a plan.
@@ -133,6 +135,9 @@ fn one(text: &str, against: &Against<'_>) -> Result<Option<Facts>, Wrong> {
     }
     if let Some(found) = week(text, &lower)? {
         return Ok(Some(found));
+    }
+    if let Some(month) = date::month_of_year(text) {
+        return facts(&|facts| facts.month = Some(month));
     }
     match date(text) {
         Ok(day) => facts(&|facts| facts.date = Some(day)),
@@ -318,7 +323,7 @@ pub(crate) fn track(text: &str) -> Option<&'static str> {
 macro_rules! each {
     ($macro:ident) => {
         $macro!(
-            date, week, starts, weekday, lifter, lift, track, unit, monday
+            date, week, starts, weekday, lifter, lift, track, unit, monday, month
         )
     };
 }
@@ -354,6 +359,7 @@ impl Facts {
             self.lift.is_some(),
             self.track.is_some(),
             self.monday.is_some(),
+            self.month.is_some(),
         ];
         said.iter()
             .enumerate()
@@ -366,7 +372,10 @@ impl Facts {
         if of_week {
             (self.week, self.starts) = (None, None);
         }
-        if of_week || facts.weekday.is_some() || facts.date.is_some() {
+        if facts.month.is_some() {
+            (self.week, self.starts) = (None, None);
+        }
+        if of_week || facts.month.is_some() || facts.weekday.is_some() || facts.date.is_some() {
             (self.date, self.weekday, self.lift, self.track) = (None, None, None, None);
         }
         *self = facts.or(self);

@@ -1,9 +1,9 @@
 //! Columns of sets and of reps. Refuses: both in one cell.
 use crate::fault::Wrong;
+use crate::header::is_scheme;
 use crate::quantity::whole;
 use crate::scheme;
 use crate::set_group::Reps;
-use crate::table::is_scheme;
 use crate::words::words;
 use text::keys::checked as k;
 

@@ -2,8 +2,8 @@
 //!
 //! Refuses: sets and reps under a header that nobody knows.
 use crate::fault::{Wrong, quote};
+use crate::header::is_scheme;
 use crate::plan_reading::Reading;
-use crate::table::is_scheme;
 use crate::words::words;
 use text::keys::checked as k;
 

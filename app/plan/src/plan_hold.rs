@@ -1,13 +1,17 @@
 //! The work of a row held against the gym, and the coach's words beside it.
 //!
 //! Refuses: loads under the lightest bar, shares of bests that nobody recorded, notes too long.
+use crate::facts::Facts;
+use crate::fault::Wrong;
 use crate::plan_load::{held, shown};
 use crate::plan_reading::Reading;
 use crate::plan_work::{Entry, NOTE_MAX, Work};
 use crate::set_group::LoadAsk;
 use crate::wording::words as line;
+use crate::words::words;
 use chrono::NaiveDate;
 use domain::MassUnit;
+use text::keys::checked as k;
 
 impl Entry<'_> {
     /// The coach's words with what stands beside the numbers.
@@ -32,6 +36,29 @@ impl Entry<'_> {
         let note = line(&note.join("; "), NOTE_MAX);
         note.map_err(|wrong| reading.wrong(at.or(work.at).unwrap_or(0), wrong))
             .ok()
+    }
+
+    /// A lifter's own sheet is for that lifter.
+    pub(crate) fn agrees(
+        &self,
+        reading: &mut Reading<'_, '_>,
+        context: &Facts,
+        facts: &Facts,
+    ) -> bool {
+        let of_row = self.own.lifters.first().or(facts.lifter.as_ref());
+        let (Some(sheet), Some(row)) = (&context.lifter, of_row) else {
+            return true;
+        };
+        if sheet == row {
+            return true;
+        }
+        let wrong = Wrong::plain(
+            words!(k::ON_WHAT_IS_HEADED, row, sheet),
+            words!(k::MOVE_THE_ROW_TO_A),
+        );
+        let at = reading.place("lifter").unwrap_or(0);
+        reading.wrong(at, wrong);
+        false
     }
 
     /// Holds the loads against the gym's bars and the lifter's bests.

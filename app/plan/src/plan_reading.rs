@@ -87,6 +87,22 @@ impl Reading<'_, '_> {
             .wrong(self.row.number, Some((at, header)), wrong);
     }
 
+    /// What is wrong with a cell that a spreadsheet has made a day or a time of.
+    pub(crate) fn typed(&self, at: usize, text: &str) -> Option<Wrong> {
+        let what = match self.kind(at) {
+            CellKind::Day => words!(k::A_DAY_WHICH_A_SPREADSHEET),
+            CellKind::Time => words!(k::A_TIME_WHICH_A_SPREADSHEET),
+            CellKind::Text | CellKind::Number | CellKind::Share | CellKind::Formula => return None,
+        };
+        let right = words!(k::FORMAT_THE_CELL_AS_TEXT);
+        Some(Wrong::value(text, what, right))
+    }
+
+    /// Tells what is odd of a cell.
+    pub(crate) fn odd(&mut self, at: usize, odd: Wrong) {
+        self.faults.odd_at(self.row.number, Some(at), odd);
+    }
+
     /// Where something of this row was read.
     pub(crate) fn from(&self, column: Option<usize>) -> From {
         From {

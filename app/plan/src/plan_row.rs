@@ -2,7 +2,7 @@
 //!
 //! Refuses: lifters, lifts and patterns that the gym does not have; gaps that could be a mistake.
 use crate::cells::{CellKind, SheetRow};
-use crate::date::date;
+use crate::date::{date, day_of_month};
 use crate::facts::{self, Facts};
 use crate::fault::{Wrong, quote};
 use crate::plan_day::Missing;
@@ -93,6 +93,11 @@ impl Reading<'_, '_> {
     fn fact(&self, key: &str, at: usize, text: &str, own: &mut Own) -> Result<(), Wrong> {
         let against = self.beside.against;
         let facts = &mut own.facts;
+        let month = self.beside.context.month.filter(|_| key == "date");
+        if let Some(day) = month.and_then(|month| day_of_month(text, month)) {
+            facts.date = Some(day?);
+            return Ok(());
+        }
         match key {
             "date" if self.kind(at) != CellKind::Day && date(text).is_err() => {
                 let days = |read: &Facts| read.kinds() & !0b111 == 0 && read.kinds() != 0;

@@ -5,6 +5,7 @@ use crate::cells::CellKind;
 use crate::columns::ColumnUnit;
 use crate::facts::Facts;
 use crate::fault::Wrong;
+use crate::header::is_scheme;
 use crate::plan_count::{reps, sets};
 use crate::plan_extra::{extras, is_nothing, segments};
 use crate::plan_load;
@@ -13,7 +14,7 @@ use crate::plan_reading::{Own, Reading};
 use crate::plan_time::{rest_of_text, rest_of_time};
 use crate::quantity::whole;
 use crate::scheme::{self, Bare, spread};
-use crate::set_group::{LoadAsk, PlanRow, Reps, SetGroup};
+use crate::set_group::{LoadAsk, PlanRow, Reps, SetGroup, share_text};
 use crate::words::words;
 use domain::prescription::Role;
 use domain::{MassUnit, manner::Manner};
@@ -65,7 +66,7 @@ pub(crate) fn read(reading: &mut Reading<'_, '_>, own: &Own) -> Vec<PlanRow> {
 pub(crate) struct Entry<'o> {
     facts: Facts,
     columns: Vec<usize>,
-    own: &'o Own,
+    pub(crate) own: &'o Own,
 }
 
 impl Entry<'_> {
@@ -153,24 +154,6 @@ impl Entry<'_> {
                 });
             }
         }
-    }
-
-    /// A lifter's own sheet is for that lifter.
-    fn agrees(&self, reading: &mut Reading<'_, '_>, context: &Facts, facts: &Facts) -> bool {
-        let of_row = self.own.lifters.first().or(facts.lifter.as_ref());
-        let (Some(sheet), Some(row)) = (&context.lifter, of_row) else {
-            return true;
-        };
-        if sheet == row {
-            return true;
-        }
-        let wrong = Wrong::plain(
-            words!(k::ON_WHAT_IS_HEADED, row, sheet),
-            words!(k::MOVE_THE_ROW_TO_A),
-        );
-        let at = reading.place("lifter").unwrap_or(0);
-        reading.wrong(at, wrong);
-        false
     }
 
     /// What the cells of work say; `None` when one cannot be read, which is told.
@@ -288,7 +271,14 @@ impl Entry<'_> {
                 reading.wrong(at, wrong);
                 return None;
             }
-            let bare = bare(reading.table.columns.get(at).and_then(|c| c.unit));
+            let column = reading.table.columns.get(at);
+            let bare = bare(column.and_then(|c| c.unit));
+            // Under "rack pull 1x5" a cell is the load of those sets, or a scheme of its own.
+            let headed = column.and_then(|column| column.scheme.as_ref());
+            let text = match headed.filter(|_| !is_scheme(&text)) {
+                Some(headed) => format!("{headed} @ {}", text.trim_start_matches('@')),
+                None => text,
+            };
             for (lift, text) in segments(&text, reading) {
                 let read = scheme::read(&text, bare, &beside);
                 let mut scheme = read.map_err(|wrong| reading.wrong(at, wrong)).ok()?;
@@ -297,6 +287,9 @@ impl Entry<'_> {
                         group.load = group.load.or(loads.first().copied());
                         group.effort = group.effort.or(*effort);
                     }
+                }
+                if let Some(share) = scheme.share_after_effort {
+                    reading.odd(at, of_what(&text, share));
                 }
                 let bar = bar_of(reading, at, &mut scheme)?;
                 works.push(Work {
@@ -383,15 +376,10 @@ impl Entry<'_> {
     }
 }
 
-impl Reading<'_, '_> {
-    /// What is wrong with a cell that a spreadsheet has made a day or a time of.
-    pub(crate) fn typed(&self, at: usize, text: &str) -> Option<Wrong> {
-        let what = match self.kind(at) {
-            CellKind::Day => words!(k::A_DAY_WHICH_A_SPREADSHEET),
-            CellKind::Time => words!(k::A_TIME_WHICH_A_SPREADSHEET),
-            CellKind::Text | CellKind::Number | CellKind::Share | CellKind::Formula => return None,
-        };
-        let right = words!(k::FORMAT_THE_CELL_AS_TEXT);
-        Some(Wrong::value(text, what, right))
-    }
+/// A share that nothing says what it is of, after sets by effort.
+fn of_what(text: &str, share: u32) -> Wrong {
+    let share = share_text(share);
+    let what = words!(k::TAKEN_AS_A_SHARE_OF, share.as_str());
+    let right = words!(k::WRITE_OF_TOP_SET_WHERE, share.as_str());
+    Wrong::value(text, what, right)
 }

@@ -12,6 +12,7 @@ mod sign;
 mod tempo;
 mod time;
 mod word;
+mod word_kind;
 
 use crate::fault::Wrong;
 use crate::lifter_file::loads;
@@ -22,7 +23,7 @@ use domain::MassUnit;
 use domain::manner::Manner;
 use domain::prescription::Role;
 use lex::{Is, Token};
-use part::Part;
+use part::{Asked, Part};
 pub(crate) use resolve::spread;
 use text::keys::checked as k;
 
@@ -64,6 +65,9 @@ pub(crate) struct Scheme {
     pub(crate) warm: Option<&'static str>,
     /// The bar, as it was written.
     pub(crate) bar: Option<String>,
+    /// A share that nothing says what it is of, after sets by effort alone: most who write it mean
+    /// those sets.
+    pub(crate) share_after_effort: Option<u32>,
 }
 
 /// Reads a cell of a scheme; what it leaves out may stand `beside` it.
@@ -92,6 +96,7 @@ pub(crate) fn read(text: &str, bare: Bare, beside: &Beside) -> Result<Scheme, Wr
             _ => parts.push(part),
         }
     }
+    scheme.share_after_effort = share_after_effort(&parts);
     scheme.bar = one_bar(text, &parts, whole.as_ref())?;
     for part in parts {
         scheme
@@ -103,6 +108,17 @@ pub(crate) fn read(text: &str, bare: Bare, beside: &Beside) -> Result<Scheme, Wr
         return Err(Wrong::value(text, what, words!(k::SPLIT_IT_OVER_DAYS)));
     }
     Ok(scheme)
+}
+
+fn share_after_effort(parts: &[Part]) -> Option<u32> {
+    let no_load = |part: &Part| part.loads.is_empty() && part.bare.is_empty();
+    let by_effort = |part: &Part| part.effort.is_some() && no_load(part);
+    let first = parts.iter().position(by_effort)?;
+    let bare = |part: &Part| match part.loads.as_slice() {
+        [Asked::Share(share)] if part.role.is_none() => Some(*share),
+        _ => None,
+    };
+    parts.iter().skip(first + 1).find_map(bare)
 }
 
 /// The bar of a lift: one for all its sets, so that one ladder leads up to them.
@@ -236,7 +252,7 @@ pub(crate) fn reps(text: &str) -> Result<Option<Vec<Reps>>, Wrong> {
         return Ok(None);
     };
     let word = |token: &Token| match &token.is {
-        Is::Word(word) => part::is_reps_word(word),
+        Is::Word(word) => word_kind::is_reps_word(word),
         Is::Number(_) | Is::Sign(_) => false,
     };
     if !tokens[used..].iter().all(word) {

@@ -4,8 +4,8 @@
 use crate::against::Against;
 use crate::cells::SheetRow;
 use crate::facts::{self, Facts};
+use crate::header;
 use crate::plan_faults::PlanFaults;
-use crate::table;
 
 /// Most rows that a header may have.
 const HEADER_ROWS_MAX: usize = 4;
@@ -19,7 +19,9 @@ pub(crate) fn header_rows(
     against: &Against<'_>,
 ) -> (usize, usize) {
     let mut to = at + 1;
-    while to < rows.len() && to - at < HEADER_ROWS_MAX && table::is_header(rows[to], false, against)
+    while to < rows.len()
+        && to - at < HEADER_ROWS_MAX
+        && header::is_header(rows[to], false, against)
     {
         to += 1;
     }
@@ -89,7 +91,7 @@ pub(crate) fn is_remark(row: &SheetRow<'_>) -> bool {
         return false;
     };
     let text = row.text(at);
-    let words = text.chars().any(char::is_alphabetic) && !table::is_scheme(text);
+    let words = text.chars().any(char::is_alphabetic) && !header::is_scheme(text);
     row.broken.is_none() && words && (row.spread != 0 || at == 0)
 }
 
@@ -97,7 +99,7 @@ pub(crate) fn is_remark(row: &SheetRow<'_>) -> bool {
 pub(crate) fn speaks(row: &SheetRow<'_>, against: &Against<'_>) -> bool {
     (0..row.cells.len()).any(|at| {
         let text = row.text(at);
-        table::is_scheme(text) || against.lift_in_front(text).is_some()
+        header::is_scheme(text) || against.lift_in_front(text).is_some()
     })
 }
 

@@ -6,11 +6,11 @@ use crate::board::Board;
 use crate::code::{self, CodeError};
 use crate::counter::{Counter, Order, Told};
 use crate::known;
-use crate::programme::{Filled, Laid, Today};
+use crate::programme::{Filled, Laid, ShareOf, Today};
 use crate::sessions::{COACH_MS, LINK_MS, Sessions, Who};
 use crate::token;
 use crate::words as w;
-use journal::MassUnit;
+use journal::{Mass, MassUnit};
 use std::collections::BTreeMap;
 use std::fmt;
 use std::net::IpAddr;
@@ -117,6 +117,11 @@ impl Desk {
     /// In what each lifter of the gym reads loads.
     pub fn know_units(&self, units: BTreeMap<String, MassUnit>) {
         lock(&self.0.laid).units = units.into();
+    }
+
+    /// What shares of the days to come are in mass.
+    pub fn know_shares(&self, shares: BTreeMap<ShareOf, Mass>) {
+        lock(&self.0.laid).shares = shares.into();
     }
 
     /// The kiosk's day and gym from now on.

@@ -67,7 +67,7 @@ pub use export::{ExportError, write_csv, write_json};
 pub use found::{Announced, announce};
 pub use guard::Peer;
 pub use plain::Plain;
-pub use programme::{Filled, Today};
+pub use programme::{Filled, ShareOf, Today};
 pub use qr::{Qr, qr};
 pub use routes::router;
 pub use serve::{ShareError, bind, converse, serve};

@@ -9,7 +9,7 @@ use crate::programme::{Laid, Shown, together};
 use crate::stream::{Sink, Stop};
 use crate::words as w;
 use chrono::{Days, NaiveDate};
-use journal::{LifterSum, PlannedRow, RecordReader, WeekRow};
+use journal::{LifterSum, LoadWish, PlannedRow, RecordReader, WeekRow};
 use maud::{Markup, PreEscaped, html};
 use std::ops::ControlFlow;
 use view::Language;
@@ -166,13 +166,13 @@ pub(crate) fn plan_table(say: Language, rows: &[Shown], with_lifter: bool) -> Ma
                 th scope="col" { (say.pick(w::PLANNED)) }
                 th scope="col" { (say.pick(w::DONE)) }
             } }
-            tbody { @for Shown { row, programme } in rows { tr {
+            tbody { @for shown @ Shown { row, programme, .. } in rows { tr {
                 th scope="row" { time datetime=(row.date) { (w::short_day(say, &row.date)) } }
                 @if with_lifter {
                     td { a href=(address("/coach/lifter", &row.lifter)) { (row.lifter) } }
                 }
                 td {
-                    (say.shipped(&row.lift)) ": " (asked(say, row))
+                    (say.shipped(&row.lift)) ": " (asked(say, shown))
                     @if row.by_programme {
                         " " span class="programme" { (by_programme(say, programme.as_deref())) }
                     }
@@ -191,20 +191,20 @@ fn by_programme(say: Language, name: Option<&str>) -> String {
     )
 }
 
-/// "2 × 5 at 180 kg", "3 × 3 at 80 % of the best".
-pub(crate) fn asked(say: Language, row: &PlannedRow) -> String {
+/// "2 × 5 at 180 kg", "3 × 3 at 80 % of the training max = 144 kg".
+pub(crate) fn asked(say: Language, Shown { row, now, .. }: &Shown) -> String {
     let sets = format!("{} \u{d7} {}", row.sets, row.reps);
-    match (row.load, row.share) {
-        (Some(load), _) => {
-            // Of whom neither the gym nor the record knows the unit, kilos.
-            let load = say.mass(load, row.unit.unwrap_or_default());
-            say.fill(w::AT_LOAD, &[&sets, &load])
-        }
-        (None, Some(share)) => {
-            let percent = f64::from(share) / 100.0;
-            say.fill(w::AT_SHARE, &[&sets, &say.number(&percent.to_string())])
-        }
-        (None, None) => sets,
+    // Of whom neither the gym nor the record knows the unit, kilos.
+    let unit = row.unit.unwrap_or_default();
+    let load = if let LoadWish::OfBest(share) = row.load {
+        say.fill(w::OF_BEST, &[&say.percent(share)])
+    } else {
+        say.wish(row.load, unit)
+    };
+    let asked = say.fill(w::AT_LOAD, &[&sets, &load]);
+    match now {
+        Some(now) => format!("{asked} = {}", say.mass(*now, unit)),
+        None => asked,
     }
 }
 

@@ -4,7 +4,7 @@
 //! Refuses: standing beside the plan; where the plan has a lifter's day, the programme's rows are
 //! left out.
 use chrono::NaiveDate;
-use journal::{MassUnit, PlannedRow};
+use journal::{LoadWish, Mass, MassUnit, PlannedRow};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -24,9 +24,14 @@ pub(crate) struct Laid {
     pub(crate) filled: Arc<[Filled]>,
     /// In what each lifter reads loads, also one who has lifted nothing yet.
     pub(crate) units: Arc<BTreeMap<String, MassUnit>>,
+    /// What shares of the days to come are in mass.
+    pub(crate) shares: Arc<BTreeMap<ShareOf, Mass>>,
     /// The kiosk's day; `None` before it is told.
     pub(crate) today: Option<Today>,
 }
+
+/// Day (ISO 8601), lifter and lift of a row that asks for a share.
+pub type ShareOf = (String, String, String);
 
 /// A day of a gym.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -42,6 +47,8 @@ pub struct Today {
 pub(crate) struct Shown {
     pub(crate) row: PlannedRow,
     pub(crate) programme: Option<String>,
+    /// What a share of it is in mass, as it stands now.
+    pub(crate) now: Option<Mass>,
 }
 
 /// The rows of the record with those of programmes for the days from `first` to `last`, of one
@@ -57,6 +64,7 @@ pub(crate) fn together(
         .map(|row| Shown {
             row,
             programme: None,
+            now: None,
         })
         .collect();
     let is_wanted = |of: &&Filled| {
@@ -80,12 +88,16 @@ pub(crate) fn together(
             all.push(Shown {
                 row: of.row.clone(),
                 programme: Some(of.programme.clone()),
+                now: None,
             });
         }
     }
     for shown in &mut all {
         let reads = laid.units.get(&shown.row.lifter);
         shown.row.unit = reads.copied().or(shown.row.unit);
+        let row = &shown.row;
+        let of = (row.date.clone(), row.lifter.clone(), row.lift.clone());
+        shown.now = laid.shares.get(&of).copied().filter(|_| is_share(row.load));
     }
     all.sort_by(|a, b| {
         let key = |shown: &Shown| (shown.row.lifter.clone(), shown.row.by_programme);
@@ -95,6 +107,10 @@ pub(crate) fn together(
             .then_with(|| key(a).cmp(&key(b)))
     });
     all
+}
+
+const fn is_share(load: LoadWish) -> bool {
+    matches!(load, LoadWish::OfBest(_) | LoadWish::OfTraining(_))
 }
 
 /// The latest day of a programme.

@@ -126,7 +126,7 @@ fn trains(say: Language, rows: &[Shown], (day, due): (&str, &[CoachLine])) -> Ma
                 th scope="row" {
                     a href=(address("/coach/lifter", &shown.row.lifter)) { (shown.row.lifter) }
                 }
-                td { (say.shipped(&shown.row.lift)) ": " (asked(say, &shown.row)) }
+                td { (say.shipped(&shown.row.lift)) ": " (asked(say, shown)) }
                 td { (why(shown)) }
                 td class="done" data-word=(say.pick(w::DONE)) { (done(say, &shown.row)) }
             } } }
@@ -259,7 +259,7 @@ fn entry(say: Language, shown: &Shown) -> Markup {
     html! {
         p {
             (say.shipped(&row.lift)) " "
-            span class="asked" { (asked(say, row)) }
+            span class="asked" { (asked(say, shown)) }
             @if row.done_sets > 0 {
                 " " @if row.moved > 0 { em class="moved" { (say.pick(w::BACK_MOVED)) } }
                 @else if row.done_sets >= row.sets { span class="tick" { "\u{2713} " (say.pick(w::DONE)) } }

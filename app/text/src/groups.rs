@@ -3,7 +3,7 @@ use crate::{Language, keys as p};
 use domain::manner::Manner;
 use domain::prescription::{LoadWish, Prescription, Reps, Role, SetGroup};
 use domain::sheet::{GroupSheet, LiftSheet};
-use domain::{MassUnit, TrackName};
+use domain::{Mass, MassUnit, TrackName};
 
 impl Language {
     /// "rack pull", with its track where it has one by name: "rack pull, heavy".
@@ -82,7 +82,19 @@ impl Language {
     /// All groups of a row, in their order.
     #[must_use]
     pub fn groups(self, row: &Prescription, unit: MassUnit) -> String {
-        let all: Vec<String> = row.groups().map(|group| self.group(group, unit)).collect();
+        self.groups_now(row, unit, |_| None)
+    }
+
+    /// The same with what each share is in mass now: "80 % of the training max = 144 kg × 5".
+    #[must_use]
+    pub fn groups_now(
+        self,
+        row: &Prescription,
+        unit: MassUnit,
+        now: impl Fn(&SetGroup) -> Option<Mass>,
+    ) -> String {
+        let each = row.groups();
+        let all: Vec<String> = each.map(|g| self.group(g, unit, now(g))).collect();
         let all = all.join(", ");
         match &row.bar {
             Some(bar) => self.fill(p::groups::BAR_OF, &[&all, bar]),
@@ -90,29 +102,34 @@ impl Language {
         }
     }
 
-    fn group(self, group: &SetGroup, unit: MassUnit) -> String {
+    /// Hundredths of a percent: "82.5 %".
+    #[must_use]
+    pub fn percent(self, share: u32) -> String {
+        let percent = domain::decimal::write_rounded(share.into(), 100, 2);
+        self.number(&format!("{percent} %"))
+    }
+
+    /// A load as a plan asks for it: "140 kg", "80 % of the training max", "last time + 2.5 kg".
+    #[must_use]
+    pub fn wish(self, load: LoadWish, unit: MassUnit) -> String {
+        let of = |phrase, share| self.fill(phrase, &[&self.percent(share)]);
+        match load {
+            LoadWish::Mass(mass) => self.mass(mass, unit),
+            LoadWish::OfBest(share) => self.percent(share),
+            LoadWish::OfTraining(share) => of(p::groups::OF_TRAINING, share),
+            LoadWish::OfTop(share) => of(p::groups::OF_TOP, share),
+            LoadWish::More(mass) => self.fill(p::groups::MORE, &[&self.mass(mass, unit)]),
+            LoadWish::Due => self.say(p::groups::DUE),
+        }
+    }
+
+    fn group(self, group: &SetGroup, unit: MassUnit, now: Option<Mass>) -> String {
         let reps = self.reps_asked(group.reps);
-        let percent = |share: u32| {
-            let percent = domain::decimal::write_rounded(share.into(), 100, 2);
-            self.number(&format!("{percent} %"))
-        };
-        let one = match group.load {
-            LoadWish::Mass(mass) => format!("{} × {reps}", self.mass(mass, unit)),
-            LoadWish::OfBest(share) => format!("{} × {reps}", percent(share)),
-            LoadWish::OfTraining(share) => {
-                let share = self.fill(p::groups::OF_TRAINING, &[&percent(share)]);
-                format!("{share} × {reps}")
-            }
-            LoadWish::OfTop(share) => {
-                let share = self.fill(p::groups::OF_TOP, &[&percent(share)]);
-                format!("{share} × {reps}")
-            }
-            LoadWish::More(mass) => {
-                let more = self.fill(p::groups::MORE, &[&self.mass(mass, unit)]);
-                format!("{more} × {reps}")
-            }
-            LoadWish::Due => format!("{} × {reps}", self.say(p::groups::DUE)),
-        };
+        let mut load = self.wish(group.load, unit);
+        if let Some(now) = now {
+            load.push_str(&format!(" = {}", self.mass(now, unit)));
+        }
+        let one = format!("{load} × {reps}");
         let mut words = match group.sets {
             1 => one,
             sets => self.fill(p::SETS_OF, &[&sets.to_string(), &one]),

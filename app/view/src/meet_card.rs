@@ -164,7 +164,7 @@ fn rows(scene: &Scene<'_>, of: &Of<'_>) -> Vec<(ListRow, Act)> {
             });
             rows.push((row, Act::Step(Step::Declared(of.number, load))));
         }
-        let row = ListRow::new(say.say(c::T_ANOTHER), String::new());
+        let row = word(say.say(c::T_ANOTHER));
         rows.push((row, Act::Type { lot: false }));
     } else {
         let load = say.mass(card.load(of.starter.opener, unit, at), unit);
@@ -174,24 +174,29 @@ fn rows(scene: &Scene<'_>, of: &Of<'_>) -> Vec<(ListRow, Act)> {
         ));
     }
     if of.progress.begun.is_some() && at == of.progress.running.round {
-        for (word, judged) in [(c::T_GOOD, Judged::Good), (c::T_NO_LIFT, Judged::NoLift)] {
-            let row = ListRow::new(say.say(word), String::new());
+        for (judgement, judged) in [(c::T_GOOD, Judged::Good), (c::T_NO_LIFT, Judged::NoLift)] {
+            let row = word(say.say(judgement));
             rows.push((row, Act::Step(Step::Judged(of.number, judged))));
         }
         if round.at_bar() == Some(of.number) {
-            let row = ListRow::new(say.say(c::T_ANOTHER_FIRST), String::new());
+            let row = word(say.say(c::T_ANOTHER_FIRST));
             rows.push((row, Act::Step(Step::Other)));
         }
     }
     rows.push((lot_row(say, of), Act::Type { lot: true }));
     let held = |title| {
-        let row = ListRow::new(say.say(title), String::new());
+        let row = word(say.say(title));
         row.detail(say.say(p::HOLD_IT)).state(ListState::Held)
     };
     let passes = Act::Step(Step::Judged(of.number, Judged::Passed));
     rows.push((held(c::T_PASSES), passes));
     rows.push((held(c::T_LEAVES), Act::Step(Step::Out(of.number))));
     rows
+}
+
+/// A row that is a word alone, as large as figures are: it is read from where the bar stands.
+fn word(word: String) -> ListRow {
+    ListRow::new(String::new(), word)
 }
 
 /// "200 good · 207.5 no lift".

@@ -109,8 +109,9 @@ CREATE TABLE planned (
     lift    TEXT    NOT NULL,
     sets    INTEGER NOT NULL,
     reps    INTEGER NOT NULL,
-    load_ng INTEGER,          -- NULL where a share of a best is asked
-    share   INTEGER,          -- hundredths of a percent of the best
+    load_of TEXT    NOT NULL, -- 'mass', 'best', 'training', 'top', 'more' or 'due'
+    load_ng INTEGER,          -- of 'mass', and how much more than last time of 'more'
+    share   INTEGER,          -- hundredths of a percent, of what load_of says
     note    TEXT    NOT NULL
 ) STRICT;
 CREATE INDEX planned_by_day ON planned (date, lifter);

@@ -2,6 +2,7 @@
 //!
 //! Refuses: events about lifts that do not stand; they change nothing.
 use super::clock;
+use super::load_of::columns;
 use chrono::NaiveDate;
 use domain::next::{Decided, Verdict};
 use domain::settle::Settled;
@@ -129,18 +130,19 @@ fn take_plan(tables: &Connection, rows: &[Prescription]) -> Done {
     }
     for row in rows {
         let group = row.main();
-        let (load, share) = (group.load.mass(), group.load.share_of_best());
+        let (of, load, share) = columns(group.load);
         let sets: u32 = row.groups().map(|group| u32::from(group.sets)).sum();
         run(
             tables,
-            "INSERT INTO planned (date, lifter, lift, sets, reps, load_ng, share, note) \
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
+            "INSERT INTO planned (date, lifter, lift, sets, reps, load_of, load_ng, share, note) \
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
             params![
                 day(row.date),
                 row.lifter,
                 row.lift,
                 sets,
                 group.reps.planned(),
+                of,
                 load.map(Mass::ng),
                 share,
                 row.note

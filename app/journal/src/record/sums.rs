@@ -2,7 +2,9 @@
 //! done.
 //!
 //! Refuses: judging; it adds up what stands.
+use super::load_of::wish;
 use super::{RecordError, RecordReader};
+use domain::prescription::LoadWish;
 use domain::{Mass, MassUnit};
 use rusqlite::{Params, Row};
 
@@ -52,10 +54,8 @@ pub struct PlannedRow {
     pub sets: u32,
     /// Reps asked of each.
     pub reps: u32,
-    /// The load asked; `None` where a share of a best was.
-    pub load: Option<Mass>,
-    /// Hundredths of a percent of the best.
-    pub share: Option<u32>,
+    /// The load asked; what is due where a lift by a programme recorded none.
+    pub load: LoadWish,
     /// The coach's words.
     pub note: String,
     /// The lifter's unit, where the record knows it.
@@ -135,20 +135,21 @@ impl RecordReader {
     ) -> Result<Vec<PlannedRow>, RecordError> {
         self.all(
             "WITH p AS (\
-               SELECT date, lifter, lift, sets, reps, load_ng, share, note, id, 0 AS filled \
+               SELECT date, lifter, lift, sets, reps, load_of, load_ng, share, note, id, \
+                      0 AS filled \
                FROM planned \
                WHERE date BETWEEN ?1 AND ?2 AND (?3 IS NULL OR lifter = ?3) UNION ALL \
                SELECT date, lifter, lift, \
                       (SELECT count(*) FROM rungs WHERE lift_no = no AND kind = 'work'), \
                       (SELECT max(reps) FROM rungs WHERE lift_no = no AND kind = 'work'), \
-                      asked_ng, NULL, note, max(no), 1 \
+                      'mass', asked_ng, NULL, note, max(no), 1 \
                FROM lifts AS l \
                WHERE by_plan = 0 AND date BETWEEN ?1 AND ?2 AND (?3 IS NULL OR lifter = ?3) \
                  AND NOT EXISTS (SELECT 1 FROM planned AS q \
                       WHERE q.date = l.date AND q.lifter = l.lifter AND q.lift = l.lift) \
                GROUP BY date, lifter, lift) \
-             SELECT p.date, p.lifter, p.lift, p.sets, coalesce(p.reps, 0), p.load_ng, p.share, \
-                    p.note, \
+             SELECT p.date, p.lifter, p.lift, p.sets, coalesce(p.reps, 0), p.load_of, p.load_ng, \
+                    p.share, p.note, \
                     (SELECT unit FROM lifts WHERE lifter = p.lifter ORDER BY no DESC LIMIT 1), \
                     count(s.seq), coalesce(sum(s.reps), 0), max(s.load_ng), \
                     coalesce(sum(s.back_moved_at IS NOT NULL AND s.seq IS NOT NULL), 0), filled \
@@ -195,15 +196,18 @@ fn planned_row(row: &Row<'_>) -> rusqlite::Result<PlannedRow> {
         lift: row.get(2)?,
         sets: row.get(3)?,
         reps: row.get(4)?,
-        load: row.get::<_, Option<i64>>(5)?.map(Mass::from_ng),
-        share: row.get(6)?,
-        note: row.get(7)?,
-        unit: row.get::<_, Option<String>>(8)?.map(|word| unit(&word)),
-        done_sets: row.get(9)?,
-        done_reps: row.get(10)?,
-        done_load: row.get::<_, Option<i64>>(11)?.map(Mass::from_ng),
-        moved: row.get(12)?,
-        by_programme: row.get(13)?,
+        load: wish(
+            &row.get::<_, String>(5)?,
+            row.get::<_, Option<i64>>(6)?.map(Mass::from_ng),
+            row.get(7)?,
+        ),
+        note: row.get(8)?,
+        unit: row.get::<_, Option<String>>(9)?.map(|word| unit(&word)),
+        done_sets: row.get(10)?,
+        done_reps: row.get(11)?,
+        done_load: row.get::<_, Option<i64>>(12)?.map(Mass::from_ng),
+        moved: row.get(13)?,
+        by_programme: row.get(14)?,
     })
 }
 

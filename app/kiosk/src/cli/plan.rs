@@ -7,7 +7,9 @@ use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::odd_rows::odd_rows;
 use chrono::{Datelike as _, NaiveDate, Weekday};
-use plan::{Fault, LoadAsk, PlanRow, SetGroup, Source, Understood, effort_text, share_text};
+use plan::{
+    Fault, LoadAsk, PlanRow, SetGroup, Source, Understood, Weight, effort_text, share_text,
+};
 use serde_json::{Map, Value, json};
 use std::fs::File;
 use std::io::Write;
@@ -69,13 +71,29 @@ pub(super) fn read(
         text: &text,
     };
     let mut understood = plan::understand(source, gym.as_ref(), monday);
-    if let Some(gym) = &gym
-        && let Ok((rows, _)) = plan::coach_plan_since(source, gym, monday)
-    {
-        let state = folder.map(super::check::state_of).unwrap_or_default();
-        understood
-            .faults
-            .extend(odd_rows(&name, gym, &state, &rows));
+    if let Some(gym) = &gym {
+        match plan::coach_plan_since(source, gym, monday) {
+            Ok((rows, _)) => {
+                let state = folder.map(super::check::state_of).unwrap_or_default();
+                understood
+                    .faults
+                    .extend(odd_rows(&name, gym, &state, &rows));
+            }
+            // Understood, and yet not taken: whoever reads it here should not find out at the rack.
+            // Of the demo gym it says nothing.
+            Err(faults) if folder.is_some() => {
+                let more = faults.into_iter().filter(Fault::stops);
+                let more: Vec<_> = more
+                    .filter(|fault| !understood.faults.contains(fault))
+                    .map(|fault| Fault {
+                        weight: Weight::Odd,
+                        ..fault
+                    })
+                    .collect();
+                understood.faults.extend(more);
+            }
+            Err(_) => {}
+        }
     }
     let well = !understood.faults.iter().any(Fault::stops);
     if as_json {

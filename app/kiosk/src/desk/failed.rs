@@ -14,7 +14,7 @@ use std::path::Path;
 use text::keys::checked as k;
 
 /// The sentence, or the sentences in which it is already told.
-pub(super) fn told(error: &KioskError) -> Words {
+pub(crate) fn told(error: &KioskError) -> Words {
     match error {
         KioskError::Told(words) => words.clone(),
         KioskError::File { path, why } => {

@@ -5,7 +5,7 @@ use domain::MassUnit;
 use view::why::Part;
 
 /// The screens that can be drawn.
-pub const SCREENS: [Shown; 41] = [
+pub const SCREENS: [Shown; 42] = [
     Shown {
         name: "choose",
         about: "all lifters of the day",
@@ -119,7 +119,12 @@ pub const SCREENS: [Shown; 41] = [
     Shown {
         name: "meet",
         about: "a meet or test day: what to take when",
-        walk: Walk::Meet,
+        walk: Walk::Meet { card: false },
+    },
+    Shown {
+        name: "meet-card",
+        about: "the attempts of one of ours, and what the next one may be",
+        walk: Walk::Meet { card: true },
     },
     Shown {
         name: "history",

@@ -34,7 +34,7 @@ pub(super) fn walk(
             let lifter = planned.as_deref().unwrap_or(lifter);
             Some(walk_to_stall(kiosk, clock, lifter, part))
         }
-        Walk::Meet => Some(walk_to_meet(kiosk, clock)),
+        Walk::Meet { card } => Some(walk_to_meet(kiosk, clock, card)),
         Walk::Panel => Some(kiosk.tap(&Tap::Panel)),
         Walk::About => {
             kiosk.tap(&Tap::Panel);
@@ -202,8 +202,8 @@ fn walk_to_stall(kiosk: &mut Kiosk, clock: &BenchClock, lifter: &str, part: Opti
     frame
 }
 
-/// A meet day some attempts into its flight, a warm-up taken.
-fn walk_to_meet(kiosk: &mut Kiosk, clock: &BenchClock) -> Frame {
+/// A meet day some attempts into its flight, a warm-up taken, and the card of the first of ours.
+fn walk_to_meet(kiosk: &mut Kiosk, clock: &BenchClock, card: bool) -> Frame {
     kiosk.tap(&Tap::Panel);
     tap_row(kiosk, "meet day");
     kiosk.tap(&Tap::Main);
@@ -213,7 +213,19 @@ fn walk_to_meet(kiosk: &mut Kiosk, clock: &BenchClock) -> Frame {
         kiosk.tap(&Tap::Main);
     }
     clock.advance_ms(20_000);
-    kiosk.frame()
+    let frame = kiosk.frame();
+    let Screen::Meet(page) = &frame.screen else {
+        return frame;
+    };
+    // Sets of the warm-up say so many of them.
+    let attempt = page
+        .calls
+        .iter()
+        .position(|call| !call.set.contains('\u{d7}'));
+    match attempt.filter(|_| card) {
+        Some(at) => kiosk.tap(&Tap::Row(at)),
+        None => frame,
+    }
 }
 
 /// One lift up to the screen of its end, and how long it took.

@@ -4,7 +4,8 @@
 use super::dims::{Dim, REPS_MAX, count};
 use super::lex::{Is, Token};
 use super::load::{self, unit};
-use super::part::{is_open_word, unread};
+use super::part::unread;
+use super::word_kind::is_open_word;
 use crate::fault::Wrong;
 use crate::set_group::{LoadAsk, Reps, ShareOf};
 use crate::words::words;

@@ -178,6 +178,8 @@ impl Reader<'_> {
     /// "blocks 10 cm"; a block without its height would leave the bar on the floor.
     fn blocks(&mut self, tokens: &[Token]) -> Result<usize, Wrong> {
         let from = 1 + colon(&tokens[1..]);
+        let of = ["from", "of", "at", "von", "ab"];
+        let from = from + usize::from(word_at(&tokens[from..]).is_some_and(|w| of.contains(&w)));
         match self.height(&tokens[from..])? {
             Some(used) => Ok(from + used),
             None => {

@@ -5,6 +5,7 @@ use super::dims::{Dim, REPS_MAX, SETS_MAX, count};
 use super::factor::dim;
 use super::lex::{Is, Token};
 use super::load::{self, reserve_behind, word_at};
+use super::word_kind::{fixed_reps, is_pause_word, is_reps_word, is_rest_word, is_sets_word};
 use super::{Bare, time::time};
 use crate::fault::{Wrong, quote};
 use crate::quantity::rest_s;
@@ -36,45 +37,14 @@ pub(super) struct Part {
     pub(super) effort: Option<u8>,
     pub(super) rest_s: Option<u32>,
     pub(super) role: Option<Role>,
+    /// Whether the last set goes on for as many reps as go.
+    pub(super) open_last: bool,
     pub(super) notes: Vec<String>,
     pub(super) warm: Option<&'static str>,
     /// Where and how the sets are done.
     pub(super) manner: Manner,
     /// The bar, as it was written.
     pub(super) bar: Option<String>,
-}
-
-/// A word for reps, beside a number of them.
-pub(super) fn is_reps_word(word: &str) -> bool {
-    [
-        "rep",
-        "reps",
-        "wdh",
-        "wh",
-        "wiederholung",
-        "wiederholungen",
-        "repetitions",
-        "r\u{e9}p",
-    ]
-    .contains(&word)
-}
-
-pub(super) fn is_sets_word(word: &str) -> bool {
-    [
-        "set",
-        "sets",
-        "satz",
-        "s\u{e4}tze",
-        "serie",
-        "serien",
-        "s\u{e9}rie",
-        "s\u{e9}ries",
-    ]
-    .contains(&word)
-}
-
-pub(super) fn is_open_word(word: &str) -> bool {
-    ["amrap", "amap"].contains(&word)
 }
 
 impl Part {
@@ -92,6 +62,7 @@ impl Part {
             && self.effort.is_none()
             && self.rest_s.is_none()
             && self.warm.is_none()
+            && !self.open_last
             && self.manner.is_own()
             && self.bar.is_none()
     }
@@ -116,6 +87,7 @@ impl Part {
         self.manner = self.manner.or(more.manner);
         self.bar = self.bar.take().or(more.bar);
         self.rest_s = more.rest_s.or(self.rest_s);
+        self.open_last |= more.open_last;
         self.role = self.role.or(more.role);
         Ok(())
     }
@@ -377,23 +349,4 @@ impl Reader<'_> {
             right,
         ))
     }
-}
-
-/// Reps of a set that has a name by their number.
-pub(super) fn fixed_reps(word: &str) -> Option<u8> {
-    match word {
-        "single" | "singles" => Some(1),
-        "double" | "doubles" => Some(2),
-        "triple" | "triples" => Some(3),
-        _ => None,
-    }
-}
-
-fn is_rest_word(word: &str) -> bool {
-    is_pause_word(word) || ["rest", "pausen", "repos", "break", "between"].contains(&word)
-}
-
-/// Words that stand for a rest or, with a few seconds, for a pause in each rep.
-pub(super) fn is_pause_word(word: &str) -> bool {
-    ["pause", "paused", "hold", "halten"].contains(&word)
 }

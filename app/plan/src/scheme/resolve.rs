@@ -67,11 +67,25 @@ pub(super) fn groups(
         role,
         manner: part.manner,
     };
-    spread(text, sets, &reps, &loads).map(|rows| {
-        let rows = rows.into_iter();
-        rows.map(|(sets, reps, load)| group(sets, reps, load))
-            .collect()
-    })
+    let mut rows = spread(text, sets, &reps, &loads)?;
+    if part.open_last {
+        open_last(&mut rows);
+    }
+    let rows = rows.into_iter();
+    Ok(rows
+        .map(|(sets, reps, load)| group(sets, reps, load))
+        .collect())
+}
+
+/// Opens the last set alone, as "3 x 5+" does.
+fn open_last(rows: &mut Vec<Row>) {
+    let Some((sets, reps, load)) = rows.pop() else {
+        return;
+    };
+    if let Some(before) = sets.checked_sub(1).filter(|before| *before > 0) {
+        rows.push((before, reps, load));
+    }
+    rows.push((1, Reps { most: None, ..reps }, load));
 }
 
 /// What numbers without a unit are: reps where there are none yet and a load stands elsewhere.

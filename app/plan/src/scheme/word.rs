@@ -7,10 +7,9 @@ use super::factor::dim;
 use super::lex::{Is, Token};
 use super::load::{self, word_at};
 use super::manner::is_block_word;
-use super::part::{
-    Asked, Reader, fixed_reps, is_open_word, is_pause_word, is_reps_word, is_sets_word, unread,
-};
+use super::part::{Asked, Reader, unread};
 use super::time::time;
+use super::word_kind::{fixed_reps, is_open_word, is_pause_word, is_reps_word, is_sets_word};
 use crate::fault::{Wrong, quote};
 use crate::quantity::rest_s;
 use crate::set_group::{LoadAsk, Reps};
@@ -87,6 +86,13 @@ impl Reader<'_> {
                 Ok(1)
             }
             "double" if word_at(behind) == Some("overhand") => self.manner_word(word, tokens),
+            "last" | "final" | "letzter" | "letzte" if is_last_set_open(behind) => {
+                self.part.open_last = true;
+                Ok(3)
+            }
+            "from" | "off" | "von" | "ab" | "aus" if is_place(behind) => {
+                Ok(usize::from(self.words.is_none()))
+            }
             "at" | "of" | "with" | "mit" | "bei" | "auf" | "\u{e0}" | "je" | "and" | "und"
             | "last" | "time" | "as" => Ok(usize::from(self.words.is_none())),
             word if is_reps_word(word) => Ok(1),
@@ -197,4 +203,19 @@ impl Reader<'_> {
         };
         1 + from + behind[from..].iter().take(2).take_while(up).count()
     }
+}
+
+/// "set AMRAP" behind "last".
+fn is_last_set_open(behind: &[Token]) -> bool {
+    word_at(behind).is_some_and(is_sets_word)
+        && behind
+            .get(1..)
+            .and_then(word_at)
+            .is_some_and(|word| is_open_word(word) || word == "max")
+}
+
+/// "2 in blocks", "blocks 2 in" or "hole 6" behind "from".
+fn is_place(behind: &[Token]) -> bool {
+    let placed = |word: &str| is_block_word(word) || ["hole", "pin", "pins"].contains(&word);
+    (0..behind.len().min(4)).any(|at| word_at(&behind[at..]).is_some_and(placed))
 }

@@ -14,8 +14,7 @@ fn filled(lifter: &str, lift: &str, date: &str, load: i64) -> Filled {
             lift: lift.to_owned(),
             sets: 2,
             reps: 5,
-            load: Some(kg(load)),
-            share: None,
+            load: LoadWish::Mass(kg(load)),
             note: String::new(),
             unit: Some(MassUnit::Kg),
             done_sets: 0,
@@ -109,4 +108,45 @@ async fn older_days_of_a_programme_are_a_page_further() {
         done.contains(">by the programme</span>"),
         "without its name: {done}"
     );
+}
+
+/// What a plan may ask for, each kind in its words; a share also in mass, where the kiosk has told
+/// what it comes to, and only for that day.
+#[tokio::test]
+async fn every_kind_of_load_is_said() {
+    let gym = [
+        LoadWish::OfTraining(8_000),
+        LoadWish::OfTraining(8_250),
+        LoadWish::OfBest(9_000),
+        LoadWish::More(kg(2_500)),
+        LoadWish::Due,
+    ]
+    .into_iter()
+    .zip(2..)
+    .fold(Gym::new(), |gym, (load, day)| {
+        gym.planned("Ada", "rack pull", march(day), load)
+    })
+    .recorded();
+    let of = |day: u32| {
+        let date = march(day).to_string();
+        (date, "Ada".to_owned(), "rack pull".to_owned())
+    };
+    // What the kiosk tells of a row that has become one of a mass is of no account.
+    let shares = [
+        (of(2), kg(144_000)),
+        (of(4), kg(162_000)),
+        (of(5), kg(1_000)),
+    ];
+    gym.desk().know_shares(shares.into());
+    let page = gym.text("/coach/plan").await;
+    for (day, said) in [
+        ("Mon 2 Mar 2026", "at 80 % of the training max = 144 kg"),
+        ("Tue 3 Mar 2026", "at 82.5 % of the training max <"),
+        ("Wed 4 Mar 2026", "at 90 % of the best = 162 kg"),
+        ("Thu 5 Mar 2026", "at last time + 2.5 kg <"),
+        ("Fri 6 Mar 2026", "at what is due <"),
+    ] {
+        let row = row(&page, day);
+        assert!(row.contains(said), "{day}: {row}");
+    }
 }

@@ -112,3 +112,6 @@ checked-not-a-directory-os-error = kein Ordner
 checked-is-a-directory-os-error = ein Ordner
 checked-no-space-left-on-device = kein Platz mehr
 checked-read-only-file-system-os = nur zum Lesen
+
+## Plans in the folder.
+checked-is-not-there-any-more = { $a } ist nicht mehr da; wähl einen anderen

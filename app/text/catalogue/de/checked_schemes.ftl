@@ -124,6 +124,11 @@ checked-the-same-as-what-is = dasselbe wie was, steht nicht da
 checked-write-for-the-load-of = schreib { $a } für die Last vom letzten Mal, oder die Last
 checked-write-a-pause-in-each = schreib ein Halten in jeder Wiederholung unter "hold", und hier eine Pause von 15 s bis 30 min
 
+## Days of a month, shares of what.
+checked-a-day-that-the-month = ein Tag, den { $a } nicht hat
+checked-taken-as-a-share-of = { $a }, als Anteil der Bestleistung gelesen
+checked-write-of-top-set-where = schreib "{ $a } of top set", wenn die Sätze davor gemeint sind, sonst "{ $a } of best"
+
 ## What the rack cannot show yet.
 checked-read-but-the-rack-cannot = gelesen, aber das Rack kann es noch nicht zeigen; schreib Sätze x Wiederholungen @ eine Last oder einen Anteil der Bestleistung
 checked-a-row-without-sets = eine Zeile ohne Sätze

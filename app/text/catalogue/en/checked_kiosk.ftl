@@ -112,3 +112,6 @@ checked-not-a-directory-os-error = Not a directory (os error 20)
 checked-is-a-directory-os-error = Is a directory (os error 21)
 checked-no-space-left-on-device = No space left on device (os error 28)
 checked-read-only-file-system-os = Read-only file system (os error 30)
+
+## Plans in the folder.
+checked-is-not-there-any-more = { $a } is not there any more; choose another

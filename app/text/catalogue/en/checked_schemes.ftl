@@ -124,6 +124,11 @@ checked-the-same-as-what-is = the same as what is not said
 checked-write-for-the-load-of = write { $a } for the load of last time, or the load
 checked-write-a-pause-in-each = write a pause in each rep under "hold", and a rest from 15 s to 30 min here
 
+## Days of a month, shares of what.
+checked-a-day-that-the-month = a day that { $a } does not have
+checked-taken-as-a-share-of = { $a }, taken as a share of the best
+checked-write-of-top-set-where = write "{ $a } of top set" where the sets before it are meant, or "{ $a } of best"
+
 ## What the rack cannot show yet.
 checked-read-but-the-rack-cannot = read, but the rack cannot show it yet; write sets x reps @ a load or a share of the best
 checked-a-row-without-sets = a row without sets

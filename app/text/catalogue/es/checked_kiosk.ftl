@@ -112,3 +112,6 @@ checked-not-a-directory-os-error = no es una carpeta (error 20)
 checked-is-a-directory-os-error = es una carpeta (error 21)
 checked-no-space-left-on-device = no queda espacio en el disco (error 28)
 checked-read-only-file-system-os = sistema de ficheros de solo lectura (error 30)
+
+## Plans in the folder.
+checked-is-not-there-any-more = { $a } ya no está; elige otro

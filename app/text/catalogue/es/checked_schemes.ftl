@@ -124,6 +124,11 @@ checked-the-same-as-what-is = lo mismo que lo que no se dice
 checked-write-for-the-load-of = escribe { $a } para la carga de la última vez, o la carga
 checked-write-a-pause-in-each = escribe una pausa en cada rep. en "hold", y aquí un descanso de 15 s a 30 min
 
+## Days of a month, shares of what.
+checked-a-day-that-the-month = un día que { $a } no tiene
+checked-taken-as-a-share-of = { $a }, leído como porcentaje de la mejor marca
+checked-write-of-top-set-where = escribe "{ $a } of top set" si se refiere a las series anteriores, o "{ $a } of best"
+
 ## What the rack cannot show yet.
 checked-read-but-the-rack-cannot = leído, pero el rack aún no puede mostrarlo; escribe series x reps. @ una carga o un porcentaje de la mejor marca
 checked-a-row-without-sets = una fila sin series

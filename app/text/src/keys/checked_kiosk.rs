@@ -111,4 +111,6 @@ keys! {
     IS_A_DIRECTORY_OS_ERROR "checked-is-a-directory-os-error";
     NO_SPACE_LEFT_ON_DEVICE "checked-no-space-left-on-device";
     READ_ONLY_FILE_SYSTEM_OS "checked-read-only-file-system-os";
+    // Plans in the folder.
+    IS_NOT_THERE_ANY_MORE "checked-is-not-there-any-more" a;
 }

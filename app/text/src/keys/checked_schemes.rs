@@ -126,4 +126,8 @@ keys! {
     A_ROW_WITHOUT_SETS "checked-a-row-without-sets";
     A_SHARE_OF_A_TOP "checked-a-share-of-a-top";
     SETS_WITHOUT_A_LOAD "checked-sets-without-a-load";
+    // Days of a month, shares of what.
+    A_DAY_THAT_THE_MONTH "checked-a-day-that-the-month" a;
+    TAKEN_AS_A_SHARE_OF "checked-taken-as-a-share-of" a;
+    WRITE_OF_TOP_SET_WHERE "checked-write-of-top-set-where" a;
 }

@@ -110,7 +110,7 @@ keys! {
     PLANNED "page-planned";
     DONE "page-done";
     AT_LOAD "page-at-load" sets load;
-    AT_SHARE "page-at-share" sets share;
+    OF_BEST "page-of-best" share;
     PROGRAMME "page-programme";
     PROGRAMME_OF "page-programme-of" name;
     DONE_SETS "page-done-sets" sets of_sets reps of_reps;

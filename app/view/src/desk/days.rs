@@ -6,6 +6,7 @@ use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
 use chrono::{Days, NaiveDate};
+use domain::day::share_now;
 use domain::{Lifter, MassUnit, Prescription};
 
 /// How many days can be written, from today on.
@@ -61,7 +62,9 @@ pub(crate) fn day(scene: &Scene<'_>, lifter: &str, date: NaiveDate) -> Rows {
         let form = Form::row(of, Some((at, row)));
         let ladder = row.ladder.as_ref().map(|name| say.shipped(name));
         let detail = ladder.unwrap_or_else(|| row.note.clone());
-        let shown = ListRow::new(say.shipped(&row.lift), say.groups(row, unit)).detail(detail);
+        let with = (scene.gym, scene.state);
+        let work = say.groups_now(row, unit, |group| share_now(with, known?, row, group));
+        let shown = ListRow::new(say.shipped(&row.lift), work).detail(detail);
         // Several groups say more than the form's fields; the plan's file is where they change.
         if row.is_straight() {
             (shown, Act::Go(Place::Form(Box::new(form))))

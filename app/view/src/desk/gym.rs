@@ -107,6 +107,7 @@ pub(crate) fn plans(scene: &Scene<'_>) -> Rows {
         Ok(rows) => {
             let value = say.fill(p::TAKE_PLAN, &[&plan.name]);
             let row = ListRow::new(say.fill(p::PLAN_ROWS, &[&rows.to_string()]), value);
+            let row = row.detail(&plan.odd);
             (row, Act::Want(Wish::TakePlan(plan.name.clone())))
         }
         Err((first, all)) => {

@@ -76,4 +76,6 @@ pub struct PlanNews {
     pub name: String,
     /// Its rows, or its first fault and how many there are.
     pub read: Result<usize, (String, usize)>,
+    /// What is odd of one that can be taken: the first, and how many more; empty where nothing is.
+    pub odd: String,
 }
