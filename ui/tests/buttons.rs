@@ -24,7 +24,14 @@ fn drawn(frame: &Frame) -> BTreeSet<String> {
         assert!(!labels.contains(""), "a button without a word: {page:?}");
         let before = all.len();
         all.extend(labels.into_iter().map(String::from));
-        let more = ["more", "more lifters", "mehr", "mehr Leute"];
+        let more = [
+            "more",
+            "more lifters",
+            "mehr",
+            "mehr Leute",
+            "más",
+            "más atletas",
+        ];
         let turn = page.iter().find(|one| more.contains(&one.label.as_str()));
         let Some(turn) = turn.filter(|_| before < all.len()) else {
             break;

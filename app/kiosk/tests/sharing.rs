@@ -368,7 +368,7 @@ fn the_kiosk_shows_where_its_page_is_and_its_fingerprint() {
         };
         list.rows
     };
-    assert_eq!(rows(kiosk.tap(&Tap::Panel)).len(), 7, "off");
+    assert_eq!(rows(kiosk.tap(&Tap::Panel)).len(), 8, "off");
     let desk = share::Desk::new(data.path(), || 0);
     let shown = Lan::of(&kiosk, &folder, desk);
     lan::start(shown.clone());
@@ -382,11 +382,11 @@ fn the_kiosk_shows_where_its_page_is_and_its_fingerprint() {
     assert_eq!(print.split(' ').count(), 32, "SHA-256: {print:?}");
     shown.follow(&mut kiosk);
     let rows = rows(kiosk.frame());
-    assert_eq!(rows[7].detail, format!("https://127.0.0.1:{port}/"));
-    let Screen::Page(page) = kiosk.tap(&Tap::Row(7)).screen else {
+    assert_eq!(rows[8].detail, format!("https://127.0.0.1:{port}/"));
+    let Screen::Page(page) = kiosk.tap(&Tap::Row(8)).screen else {
         panic!("no page");
     };
-    assert!(page.lines[0].ends_with(&rows[7].detail) && page.lines[1].ends_with(&print));
+    assert!(page.lines[0].ends_with(&rows[8].detail) && page.lines[1].ends_with(&print));
     let root = shown.card().root_fingerprint.replace(':', " ");
     assert!(page.lines[2].contains("root.crt") && page.lines[2].ends_with(&root));
     assert!(matches!(kiosk.tap(&Tap::Undo).screen, Screen::List(_)));
