@@ -117,6 +117,14 @@ pub(crate) fn fault_words(say: Language, fault: &plan::Fault) -> String {
     say.fault(&file, (fault.row, column.as_deref()), &found)
 }
 
+/// The first thing that is odd, without the file's name, which stands above it, and how many more.
+fn odd_words(say: Language, odd: &[plan::Fault]) -> String {
+    let first = odd.first().map(|fault| in_words(say, &fault.read));
+    first.map_or_else(String::new, |first| {
+        say.and_more(&first, plan::count(odd) - 1)
+    })
+}
+
 fn plan_news(
     (gym, state): (&Gym, &State),
     say: Language,
@@ -138,7 +146,7 @@ fn plan_news(
     PlanNews {
         name: name.to_owned(),
         read,
-        odd: faults_words(say, &odd),
+        odd: odd_words(say, &odd),
     }
 }
 
