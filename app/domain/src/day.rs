@@ -295,10 +295,7 @@ pub fn share_now(
     row: &Prescription,
     group: &SetGroup,
 ) -> Option<Mass> {
-    match group.load {
-        LoadWish::OfBest(_) | LoadWish::OfTraining(_) => asked(with, lifter, row, group).ok(),
-        LoadWish::Mass(_) | LoadWish::More(_) | LoadWish::Due | LoadWish::OfTop(_) => None,
-    }
+    planned_load(with, lifter, row, group).filter(|_| group.load.mass().is_none())
 }
 
 /// Whether the plates that a row's lifter has make the mass that it asks for. A row that names
