@@ -329,6 +329,7 @@ impl Kiosk {
                 gym: Arc::new(gym),
                 ..GymInForce::default()
             };
+            self.look_with_gym();
             self.today.made_for = None;
         }
         let text = self.owner.state().files.get("kiosk.toml");

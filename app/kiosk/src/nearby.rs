@@ -96,6 +96,18 @@ impl Nearby {
         }
     }
 
+    /// Without plans that were read with another gym: they may name whoever has gone since.
+    #[must_use]
+    pub fn fitting(self, gym: &Arc<Gym>) -> Self {
+        if self.gym.as_ref() == Some(gym) {
+            return self;
+        }
+        Self {
+            plans: BTreeMap::new(),
+            ..self
+        }
+    }
+
     /// The machine's addresses on networks.
     #[must_use]
     pub fn addresses(&self) -> &[IpAddr] {

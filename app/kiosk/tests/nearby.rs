@@ -127,6 +127,29 @@ fn a_kiosk_that_is_told_reads_no_file_at_a_tap() {
     assert_eq!(planned.len(), 1, "taken as it was shown");
 }
 
+/// A plan that was read with another gym, and is told late, is not shown before it is read again.
+#[test]
+fn a_plan_read_with_another_gym_waits_until_it_is_read_again() {
+    let data = tempfile::tempdir().expect("a folder");
+    let (folder, mut kiosk) = kiosk(data.path());
+    write(
+        data.path(),
+        "week.csv",
+        "2026-12-04,Hamza,rack pull,1,5,180 kg\n",
+    );
+    kiosk.let_be_told();
+    to_plans(&mut kiosk);
+    let has = |kiosk: &mut Kiosk| rows(kiosk).iter().any(|row| row.value.contains("week.csv"));
+    let mut other = (**kiosk.shared_gym()).clone();
+    other.lifters[0].bests.clear();
+    let late = Nearby::look(&folder, &Arc::new(other), &Nearby::default());
+    kiosk.tell_nearby(late);
+    assert!(!has(&mut kiosk), "read with another gym");
+    let near = Nearby::look(&folder, kiosk.shared_gym(), &Nearby::default());
+    kiosk.tell_nearby(near);
+    assert!(has(&mut kiosk));
+}
+
 /// A share of a best stands on the page in kilos too, those of the week to come alone.
 #[test]
 fn what_a_share_comes_to_is_laid_out_for_the_page() {

@@ -32,9 +32,16 @@ impl Kiosk {
 
     /// What was found around the kiosk.
     pub fn tell_nearby(&mut self, near: Nearby) {
-        self.around.near = near;
+        self.around.near = near.fitting(&self.gym.gym);
         self.around.told_for = None;
         self.look_at_desk();
+    }
+
+    /// The gym has become another: its plans are read again before one is taken.
+    pub(super) fn look_with_gym(&mut self) {
+        let near = std::mem::take(&mut self.around.near);
+        self.around.near = near.fitting(&self.gym.gym);
+        self.around.told_for = None;
     }
 
     /// What is new for the coach.
