@@ -3,6 +3,7 @@
 //! Refuses: changing the state; `State::apply` does that, once the events are safe on disk.
 use crate::believed::{BarWord, Said, Stacks};
 use crate::coach_word::CoachWord;
+use crate::elsewhere::Brought;
 use crate::event::{Event, Fact};
 use crate::hold::Hold;
 use crate::lift_no::LiftNo;
@@ -22,6 +23,7 @@ use alloc::vec::Vec;
 use chrono::NaiveDate;
 
 mod coach;
+mod elsewhere;
 mod refusal;
 mod turns;
 
@@ -167,6 +169,8 @@ pub enum Command {
     SayCoach(Box<CoachWord>),
     /// Keep the clock and the days, as nobody asks for by a tap at the rack.
     Day(DayCommand),
+    /// Take over what was done at another kiosk.
+    TakeElsewhere(Box<Brought>),
 }
 
 /// The events that follow from `command`, or why it is refused.
@@ -239,6 +243,7 @@ pub fn decide(state: &State, command: Command, now: Moment) -> Result<Vec<Event>
         Command::Show(shown) => Fact::ScreenShown(shown),
         Command::SayCoach(word) => Fact::CoachSaid(Box::new(coach::checked(*word, state)?)),
         Command::Day(command) => return days::decide(state, command, now),
+        Command::TakeElsewhere(brought) => return elsewhere::decide(state, *brought, now),
     };
     Ok(Vec::from([Event { at: now, fact }]))
 }

@@ -3,6 +3,7 @@
 //! Refuses: serialisation; the journal has a frozen wire form of its own.
 use crate::believed::BarWord;
 use crate::coach_word::CoachWord;
+use crate::elsewhere::{DoneThere, Origin};
 use crate::mass::Mass;
 use crate::moment::Moment;
 use crate::next::Decided;
@@ -222,6 +223,25 @@ pub enum Fact {
         /// Its day.
         date: NaiveDate,
     },
+    /// A lift that was done at another kiosk stands here from its beginning on; what stood of it
+    /// falls.
+    BegunElsewhere {
+        /// Its number here.
+        no: LiftNo,
+        /// Where it was done.
+        origin: Box<Origin>,
+        /// All that the rack there showed for it.
+        sheet: Box<LiftSheet>,
+        /// When it was begun, by the wall clock there.
+        begun: Moment,
+    },
+    /// An entry of such a lift.
+    DoneElsewhere {
+        /// Its number here.
+        no: LiftNo,
+        /// What was entered there.
+        done: DoneThere,
+    },
 }
 
 impl Fact {
@@ -257,6 +277,8 @@ impl Fact {
             | Self::ClockSet { .. }
             | Self::LiftLapsed { .. }
             | Self::LiftRedated { .. }
+            | Self::BegunElsewhere { .. }
+            | Self::DoneElsewhere { .. }
             | Self::LoadsFollowed { .. }
             | Self::CoachSaid(_) => None,
         }

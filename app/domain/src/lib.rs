@@ -16,6 +16,7 @@ pub mod day;
 pub mod decide;
 pub mod decimal;
 pub mod disc_height;
+pub mod elsewhere;
 pub mod equipment;
 pub mod event;
 pub mod gaps;

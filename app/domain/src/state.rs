@@ -4,6 +4,7 @@
 use crate::attendance::Attendance;
 use crate::believed::BelievedBar;
 use crate::coach_word::{CoachWord, Health};
+use crate::elsewhere::Taken;
 use crate::equipment::PlateFace;
 use crate::event::{Event, Fact};
 use crate::lift_no::LiftNo;
@@ -64,6 +65,8 @@ pub struct State {
     pub times: Times,
     /// When somebody last did something for each lift of the last hours, an undo too.
     pub touched: BTreeMap<LiftNo, Moment>,
+    /// Lifts that were done at other kiosks, by the kiosk's name.
+    pub elsewhere: BTreeMap<String, Taken>,
 }
 
 impl State {
@@ -126,11 +129,9 @@ impl State {
             Fact::TurnUnsaid { no } => self.unsay(*no, at),
             Fact::ScreenShown(shown) => self.show(shown, at),
             Fact::CoachSaid(word) => self.hear_coach(word),
-            Fact::ClockAnchored {
-                boot,
-                up_ms,
-                offset_ms,
-            } => self.times.anchored((*boot, *up_ms), at, *offset_ms),
+            Fact::ClockAnchored { .. }
+            | Fact::BegunElsewhere { .. }
+            | Fact::DoneElsewhere { .. } => self.learn(event),
             Fact::ClockSet { offset_ms } => self.times.set(*offset_ms),
             Fact::LiftLapsed { no } => self.enter(*no, at, Entered::LeftOpen),
             Fact::LiftReopened { no, on } => self.change(*no, |run| run.reopen(at, *on)),
@@ -140,6 +141,29 @@ impl State {
         self.note_unshown(&event.fact);
         self.note_open(&event.fact);
         self.drop_turns_done();
+    }
+
+    /// What machines tell: that one began, and what was done at another.
+    #[allow(
+        clippy::wildcard_enum_match_arm,
+        reason = "whoever calls it has looked at all others"
+    )]
+    fn learn(&mut self, event: &Event) {
+        match &event.fact {
+            Fact::ClockAnchored {
+                boot,
+                up_ms,
+                offset_ms,
+            } => self.times.anchored((*boot, *up_ms), event.at, *offset_ms),
+            Fact::BegunElsewhere {
+                no,
+                origin,
+                sheet,
+                begun,
+            } => self.begin_elsewhere(*no, origin, sheet, *begun),
+            Fact::DoneElsewhere { no, done } => self.enter_elsewhere(*no, done),
+            _ => {}
+        }
     }
 
     fn hear_coach(&mut self, word: &CoachWord) {

@@ -298,7 +298,8 @@ proptest! {
                 | Command::UnsayTurn(_)
                 | Command::SayCoach(_)
                 | Command::Show(_)
-                | Command::Day(_) => None,
+                | Command::Day(_)
+                | Command::TakeElsewhere(_) => None,
             };
             let before = state.clone();
             let now = i64::try_from(at).unwrap();

@@ -3,6 +3,7 @@
 //!
 //! It is a help and never a source: it may be deleted at any time. One that is torn, of another
 //! format or version, or whose event is not in the chain as it says, is ignored.
+mod elsewhere;
 mod form;
 mod past;
 mod read;
@@ -22,7 +23,7 @@ pub const CHECKPOINT_FILE: &str = "journal.state";
 
 /// Raise it whenever these lines change, or what `State::apply` makes of an event: `tests/journal/
 /// checkpoint.rs` tells when.
-const FORMAT: u32 = 7;
+const FORMAT: u32 = 8;
 
 /// The first line: which format, and of which version of the program.
 fn title() -> String {

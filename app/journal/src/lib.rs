@@ -22,6 +22,7 @@ mod private;
 mod rebuild;
 mod record;
 mod rows;
+mod sealed;
 mod verify;
 pub mod wire;
 mod witness;
@@ -44,6 +45,7 @@ pub use record::{
     Followed, LifterSum, PlannedRow, Record, RecordError, RecordReader, SetRow, WeekRow,
     prove_record, remake_record,
 };
+pub use sealed::{Seal, Sealed, SealedReader};
 pub use verify::{Report, read_aside, verify, verify_beside, verify_with};
 
 /// The journal's name in the data folder.

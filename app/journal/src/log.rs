@@ -1,7 +1,7 @@
 //! The journal: appends events durably and reads them back in order.
 //!
 //! Refuses: an append by somebody who has not read what came before, and any change to a row.
-use crate::chain::{self, Hash};
+use crate::chain::{self, Hash, Row};
 use crate::fault::{AppendError, BUSY_MS, JournalError, told};
 use crate::mark::{Claim, Mark};
 use crate::outside::Outside;
@@ -88,14 +88,43 @@ impl Journal {
     /// [`AppendError::Moved`] when the last event is another one than expected;
     /// [`AppendError::Journal`] when it cannot be written.
     pub fn append(&mut self, expected_last: u64, events: &[Event]) -> Result<u64, AppendError> {
+        self.append_rows(|last, before| {
+            if last != expected_last {
+                return Err(AppendError::Moved { last });
+            }
+            let (mut seq, mut before) = (last, before);
+            let sealed = events.iter().map(|event| {
+                seq += 1;
+                let written = wire::encode(&event.fact);
+                let (version, kind, body) = (written.version, written.kind, written.body);
+                let hash = chain::seal(&before, seq, event.at.0, version, kind, &body);
+                before = hash;
+                Row {
+                    seq,
+                    at_ms: event.at.0,
+                    version,
+                    kind: kind.to_owned(),
+                    body,
+                    hash,
+                }
+            });
+            let rows: Vec<Row> = sealed.collect();
+            Ok((rows, seq))
+        })
+    }
+
+    /// Appends the rows that `make` gives for the number and hash of the last one, in one
+    /// transaction; what else it gives is handed back once they are safe.
+    pub(crate) fn append_rows<T, E: From<JournalError>>(
+        &mut self,
+        make: impl FnOnce(u64, Hash) -> Result<(Vec<Row>, T), E>,
+    ) -> Result<T, E> {
         self.check_in_place()?;
         let path = self.path.clone();
-        let told = |error| AppendError::Journal(told(&path, error));
+        let told = |error| E::from(told(&path, error));
         let transaction = self.file.transaction().map_err(told)?;
-        let (mut last, mut before) = tail_of(&transaction).map_err(|fault| fault.within(&path))?;
-        if last != expected_last {
-            return Err(AppendError::Moved { last });
-        }
+        let tail = tail_of(&transaction).map_err(|fault| E::from(fault.within(&path)))?;
+        let (rows, more) = make(tail.0, tail.1)?;
         {
             let mut insert = transaction
                 .prepare_cached(
@@ -103,23 +132,18 @@ impl Journal {
                      VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
                 )
                 .map_err(told)?;
-            for event in events {
-                last += 1;
-                let written = wire::encode(&event.fact);
-                let (version, kind, body) = (written.version, written.kind, written.body);
-                before = chain::seal(&before, last, event.at.0, version, kind, &body);
+            for row in &rows {
+                let (seq, at_ms, version) = (row.seq, row.at_ms, row.version);
                 insert
-                    .execute(params![last, event.at.0, version, kind, body, before])
+                    .execute(params![seq, at_ms, version, row.kind, row.body, row.hash])
                     .map_err(told)?;
             }
         }
         transaction.commit().map_err(told)?;
         self.check_in_place()?;
-        self.note(Claim {
-            upto: last,
-            seal: before,
-        });
-        Ok(last)
+        let (upto, seal) = rows.last().map_or(tail, |row| (row.seq, row.hash));
+        self.note(Claim { upto, seal });
+        Ok(more)
     }
 
     /// To be called when nobody waits: brings the write-ahead log home and has the disk keep the

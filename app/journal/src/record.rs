@@ -3,6 +3,8 @@
 //! It may be deleted at any time and is made again. Refuses: being a source of anything.
 pub(crate) mod claim;
 mod clock;
+mod elsewhere;
+mod filling;
 mod layout;
 mod load_of;
 mod project;
@@ -196,7 +198,7 @@ impl Record {
         };
         if anew {
             project::clear(&tables)
-                .and_then(|()| project::begin_filling(&tables))
+                .and_then(|()| filling::begin_filling(&tables))
                 .map_err(failed)?;
         }
         journal.each_after(followed.upto, |seq, event| {
@@ -206,7 +208,7 @@ impl Record {
             Ok::<_, RecordError>(())
         })?;
         if anew {
-            project::end_filling(&tables).map_err(failed)?;
+            filling::end_filling(&tables).map_err(failed)?;
         }
         let hash = journal.hash_at(followed.upto)?.unwrap_or(BEFORE_FIRST);
         let now = Claim {

@@ -45,6 +45,8 @@ impl Language {
             Refusal::NothingSaid => plain(p::X_NOTHING_SAID),
             Refusal::NotLeftOpen => plain(p::days::X_NOT_LEFT_OPEN),
             Refusal::LeftOpen => plain(p::days::X_LEFT_OPEN),
+            Refusal::DoneElsewhere => plain(p::days::X_DONE_ELSEWHERE),
+            Refusal::KnownElsewhere => plain(p::days::X_KNOWN_ELSEWHERE),
             Refusal::DateKnown => plain(p::days::X_DATE_KNOWN),
             Refusal::RepsOutOfRange(reps) => {
                 self.fill(p::X_REPS, &[&reps.to_string(), &REPS_MAX.to_string()])

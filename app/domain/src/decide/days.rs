@@ -68,6 +68,9 @@ pub(super) fn undo(state: &State, no: LiftNo) -> Result<Fact, Refusal> {
     if run.is_left_open() {
         return Err(Refusal::LeftOpen);
     }
+    if state.is_from_elsewhere(no) {
+        return Err(Refusal::DoneElsewhere);
+    }
     Ok(Fact::EntryUndone { no })
 }
 

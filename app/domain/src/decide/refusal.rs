@@ -59,6 +59,10 @@ pub enum Refusal {
     IllBackwards(Ill),
     /// Nothing was said about that bar that could be taken back.
     NothingSaid,
+    /// It was done at another kiosk; what was entered there is taken back there.
+    DoneElsewhere,
+    /// What another kiosk tells of a lift stands already, or is of one too old to change.
+    KnownElsewhere,
 }
 
 impl fmt::Display for Refusal {
@@ -108,6 +112,10 @@ impl fmt::Display for Refusal {
                 )
             }
             Self::NothingSaid => f.write_str("nothing was said about that bar; say what it holds"),
+            Self::DoneElsewhere => {
+                f.write_str("that lift was done at another rack; take it back there")
+            }
+            Self::KnownElsewhere => f.write_str("what was done elsewhere is known; nothing to do"),
             Self::NotLeftOpen => f.write_str("that lift was not left open; choose one that was"),
             Self::LeftOpen => f.write_str(
                 "the lift was left open and closed the next day; the coach can open it again",

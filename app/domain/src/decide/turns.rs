@@ -52,6 +52,7 @@ pub(super) fn fact(state: &State, command: Command) -> Result<Fact, Refusal> {
         | Command::Undo(_)
         | Command::SayCoach(_)
         | Command::Show(_)
-        | Command::Day(_) => Err(Refusal::NothingSaid),
+        | Command::Day(_)
+        | Command::TakeElsewhere(_) => Err(Refusal::NothingSaid),
     }
 }

@@ -123,7 +123,9 @@ impl State {
             | Fact::ClockSet { .. }
             | Fact::LiftLapsed { .. }
             | Fact::LiftReopened { .. }
-            | Fact::LiftRedated { .. } => return,
+            | Fact::LiftRedated { .. }
+            | Fact::BegunElsewhere { .. }
+            | Fact::DoneElsewhere { .. } => return,
         });
     }
 

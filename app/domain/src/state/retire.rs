@@ -129,7 +129,7 @@ impl State {
     }
 
     /// After a lift was begun: now and then looks for what need not stand whole any more.
-    pub(super) fn retire(&mut self) {
+    pub(crate) fn retire(&mut self) {
         let Some(edge) = self.last_no.checked_sub(WHOLE) else {
             return;
         };

@@ -79,7 +79,7 @@ pub enum Entered {
 
 impl LiftRun {
     /// A lift just begun.
-    pub(super) fn begin(
+    pub(crate) fn begin(
         no: LiftNo,
         sheet: LiftSheet,
         begun_at: Moment,
@@ -260,7 +260,7 @@ impl LiftRun {
     }
 
     /// What an entry changes beside itself: nothing that was decided for the next time stands.
-    pub(super) fn enter(&mut self, at: Moment, what: Entered) {
+    pub(crate) fn enter(&mut self, at: Moment, what: Entered) {
         self.next = None;
         self.attended.push((self.attendance, self.unsaid.take()));
         self.attendance = Attendance {
@@ -312,7 +312,7 @@ impl LiftRun {
     }
 
     /// How hard the last set was, as its lifter says.
-    pub(super) fn say_effort(&mut self, rung: u16, effort: u8) {
+    pub(crate) fn say_effort(&mut self, rung: u16, effort: u8) {
         self.efforts.retain(|(at, _)| *at != rung);
         self.efforts.push((rung, effort));
         if self.next.as_ref().is_some_and(|next| next.ruled.is_none()) {

@@ -1,6 +1,7 @@
 //! Reads the lines of a checkpoint back into the state.
 //!
 //! Refuses: any line that `write` would not have written; the checkpoint is then of no account.
+use super::elsewhere::Elsewhere;
 use super::form::{Alone, Bar, Clocks, Here, Run, entry, unshown_back};
 use super::past::Past;
 use crate::wire;
@@ -35,6 +36,10 @@ pub(super) fn state<'a>(mut lines: impl Iterator<Item = &'a str>) -> Fit<State> 
             }
             "lift" => lift(&mut state, json(body)?, &mut lines)?,
             "bar" => bar(&mut state, &json(body)?, &mut lines)?,
+            "elsewhere" => {
+                let (kiosk, taken) = json::<Elsewhere>(body)?.taken();
+                state.elsewhere.insert(kiosk, taken);
+            }
             "health" => drop(state.health.entry(json(body)?).or_default()),
             _ => return Err(Unfit),
         }

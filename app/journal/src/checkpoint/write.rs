@@ -1,4 +1,5 @@
 //! Writes a state as lines: a word, then JSON; facts as they would lie in the journal.
+use super::elsewhere::Elsewhere;
 use super::form::{Alone, Bar, Clocks, Run};
 use super::past::Past;
 use crate::wire;
@@ -28,6 +29,7 @@ pub(super) fn lines(text: &mut String, state: &State) {
         last_no,
         times,
         touched,
+        elsewhere,
     } = state;
     let alone = Alone {
         last_no: *last_no,
@@ -71,6 +73,9 @@ pub(super) fn lines(text: &mut String, state: &State) {
     }
     for (lifter, own) in health {
         said(text, lifter, own);
+    }
+    for (kiosk, taken) in elsewhere {
+        line(text, "elsewhere", &Elsewhere::of(kiosk, taken));
     }
 }
 

@@ -2,6 +2,7 @@
 //!
 //! Refuses: events about lifts that do not stand; they change nothing.
 use super::clock;
+use super::elsewhere;
 use super::load_of::columns;
 use chrono::NaiveDate;
 use domain::next::{Decided, Verdict};
@@ -63,6 +64,10 @@ pub(super) fn apply(tables: &Connection, seq: u64, event: &Event) -> Done {
         Fact::LiftLapsed { no } => enter(tables, seq, *no, "left open").map(drop),
         Fact::LiftReopened { no, .. } => reopen(tables, *no),
         Fact::LiftRedated { no, date } => redate(tables, *no, *date),
+        Fact::BegunElsewhere {
+            no, sheet, begun, ..
+        } => begin(tables, *no, sheet, begun.0),
+        Fact::DoneElsewhere { no, done } => elsewhere::enter(tables, seq, *no, done),
         Fact::LoadSettled { no, settled } => {
             settle_load(tables, seq, *no, settled.rung, settled.load.ng())
         }
@@ -95,28 +100,6 @@ pub(super) fn clear(tables: &Connection) -> Done {
         tables.execute(&format!("DELETE FROM {table}"), [])?;
     }
     clock::clear(tables)
-}
-
-/// Indexes that only readers need: an empty record is filled without them, and then in order.
-const FOR_READERS: [(&str, &str); 2] = [
-    ("sets_by_session", "sets (date DESC, lifter, lift_no, seq)"),
-    ("sets_by_lifter", "sets (lifter, lift, date)"),
-];
-
-/// Takes away what slows the filling of an empty record.
-pub(super) fn begin_filling(tables: &Connection) -> Done {
-    for (name, _) in FOR_READERS {
-        tables.execute(&format!("DROP INDEX IF EXISTS {name}"), [])?;
-    }
-    Ok(())
-}
-
-/// Gives readers their indexes again.
-pub(super) fn end_filling(tables: &Connection) -> Done {
-    for (name, on) in FOR_READERS {
-        tables.execute(&format!("CREATE INDEX {name} ON {on}"), [])?;
-    }
-    Ok(())
 }
 
 fn run(tables: &Connection, sql: &str, params: impl rusqlite::Params) -> rusqlite::Result<usize> {
@@ -219,7 +202,12 @@ const fn unit(unit: MassUnit) -> &'static str {
 }
 
 /// Notes an entry if the lift stands, and says whether it does.
-fn enter(tables: &Connection, seq: u64, no: LiftNo, what: &str) -> rusqlite::Result<bool> {
+pub(super) fn enter(
+    tables: &Connection,
+    seq: u64,
+    no: LiftNo,
+    what: &str,
+) -> rusqlite::Result<bool> {
     let entered = run(
         tables,
         "INSERT INTO entries SELECT ?1, no, ?3 FROM lifts WHERE no = ?2",
@@ -302,7 +290,7 @@ fn forget_next(tables: &Connection, no: LiftNo) -> Done {
 }
 
 /// A rung that the sheet does not have leaves no set: its load is not known.
-fn note_set(
+pub(super) fn note_set(
     tables: &Connection,
     seq: u64,
     no: LiftNo,

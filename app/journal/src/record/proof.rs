@@ -1,7 +1,9 @@
 //! Holds the record against one that is made anew from the journal, so that a flipped bit in a row
 //! is found which nobody would otherwise doubt; and makes it again from nothing.
 use super::read::RecordReader;
-use super::{Followed, Record, RecordError, begin_anew, is_damage, mark, project, take_away};
+use super::{
+    Followed, Record, RecordError, begin_anew, filling, is_damage, mark, project, take_away,
+};
 use crate::chain::{BEFORE_FIRST, Hash};
 use crate::fault::told;
 use crate::log::Journal;
@@ -97,14 +99,14 @@ fn made_upto(
         .pragma_update(None, "synchronous", "OFF")
         .map_err(failed)?;
     let tables = fresh.transaction().map_err(failed)?;
-    project::begin_filling(&tables).map_err(failed)?;
+    filling::begin_filling(&tables).map_err(failed)?;
     walk(events, journal, (0, BEFORE_FIRST), |row, event: Event| {
         if row.seq > upto {
             return Ok(());
         }
         project::apply(&tables, row.seq, &event).map_err(failed)
     })?;
-    project::end_filling(&tables).map_err(failed)?;
+    filling::end_filling(&tables).map_err(failed)?;
     tables.commit().map_err(failed)?;
     Ok(fresh)
 }

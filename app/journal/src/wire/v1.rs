@@ -86,7 +86,9 @@ pub(super) fn encode(fact: &Fact) -> Written {
         | Fact::ClockSet { .. }
         | Fact::LiftLapsed { .. }
         | Fact::LiftReopened { .. }
-        | Fact::LiftRedated { .. } => unreachable!("version 2 writes these"),
+        | Fact::LiftRedated { .. }
+        | Fact::BegunElsewhere { .. }
+        | Fact::DoneElsewhere { .. } => unreachable!("version 2 writes these"),
     }
 }
 

@@ -3,6 +3,7 @@
 mod bar;
 mod coach;
 mod day;
+mod elsewhere;
 mod groups;
 mod manner;
 mod next;
@@ -16,6 +17,7 @@ use coach::CoachSaidV2;
 use day::{ClockAnchoredV2, ClockSetV2, LiftDayV2, LiftLapsedV2};
 use domain::Fact;
 use domain::Prescription;
+use elsewhere::{BEGUN_ELSEWHERE, BegunElsewhereV2, DONE_ELSEWHERE, DoneElsewhereV2};
 use groups::{EffortSaidV2, LiftBegunV2, LoadsFollowedV2, PlanTakenV2};
 use next::NextDecidedV2;
 use shown::ScreenShownV2;
@@ -96,6 +98,9 @@ pub fn encode(fact: &Fact) -> Option<Written> {
         Fact::LiftRedated { no, date } => {
             write_in(VERSION, LIFT_REDATED, &LiftDayV2::of(*no, *date))
         }
+        Fact::BegunElsewhere { .. } | Fact::DoneElsewhere { .. } => {
+            return elsewhere::written(fact);
+        }
         Fact::FileTaken { .. }
         | Fact::PlanTaken { .. }
         | Fact::DayCleared { .. }
@@ -139,6 +144,8 @@ pub fn decode(kind: &str, body: &str) -> Result<Fact, WireFault> {
         LIFT_LAPSED => Ok(read_in::<LiftLapsedV2>(LIFT_LAPSED, body)?.into()),
         LIFT_REOPENED => read_in::<LiftDayV2>(LIFT_REOPENED, body)?.reopened(),
         LIFT_REDATED => read_in::<LiftDayV2>(LIFT_REDATED, body)?.redated(),
+        BEGUN_ELSEWHERE => read_in::<BegunElsewhereV2>(BEGUN_ELSEWHERE, body)?.try_into(),
+        DONE_ELSEWHERE => Ok(read_in::<DoneElsewhereV2>(DONE_ELSEWHERE, body)?.into()),
         _ => Err(WireFault::Kind {
             version: VERSION,
             kind: kind.to_owned(),

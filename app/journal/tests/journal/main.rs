@@ -1,10 +1,12 @@
 //! Tests of the journal as its users see it.
 mod checkpoint;
 mod copies;
+mod elsewhere;
 mod faults;
 mod groups;
 mod invented;
 mod invented_days;
+mod invented_elsewhere;
 mod invented_next;
 mod invented_turns;
 mod keeping;
@@ -17,8 +19,10 @@ mod rebuilding;
 mod recording;
 mod released;
 mod rude;
+mod sealed;
 mod seasons;
 mod strategies;
+mod strategies_elsewhere;
 mod strategies_next;
 mod strategies_shown;
 mod wire_form;

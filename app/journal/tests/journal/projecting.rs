@@ -1,6 +1,7 @@
 //! Whatever happens, the record is what the rules say: held to plain stacks and to the state.
 use crate::recording::{all, place, sets};
 use crate::strategies;
+use domain::elsewhere::DoneThere;
 use domain::sheet::RungKind;
 use domain::state::{Entered, State};
 use domain::{Event, Fact, LiftNo};
@@ -33,6 +34,17 @@ fn fits((rungs, rows): &(Vec<RungKind>, Vec<Row>), rung: u16) -> bool {
     let ended = matches!(rows.last(), Some(Row::Stop | Row::LeftOpen));
     let here = passed.count() == usize::from(rung) && !ended;
     here && !left.is_empty() && left.iter().all(|kind| *kind == RungKind::Work)
+}
+
+fn there(seq: u64, done: &DoneThere) -> Row {
+    match done.what {
+        Entered::Set { .. } => Row::Set(seq, done.rung),
+        Entered::Skipped => Row::Skip,
+        Entered::Stopped => Row::Stop,
+        Entered::WentOn => Row::WentOn,
+        Entered::Settled => Row::Settle,
+        Entered::LeftOpen => Row::LeftOpen,
+    }
 }
 
 fn stacks(events: &[Event]) -> Stacks {
@@ -69,7 +81,7 @@ fn stacks(events: &[Event]) -> Stacks {
                 }
                 continue;
             }
-            Fact::LiftBegun { no, sheet } => {
+            Fact::LiftBegun { no, sheet } | Fact::BegunElsewhere { no, sheet, .. } => {
                 let kinds = sheet.rungs.iter().map(|rung| rung.kind);
                 lifts.insert(*no, (kinds.collect(), Vec::new()));
                 continue;
@@ -94,6 +106,7 @@ fn stacks(events: &[Event]) -> Stacks {
             Fact::LiftStopped { no } => (no, Row::Stop),
             Fact::WentOn { no } => (no, Row::WentOn),
             Fact::LiftLapsed { no } => (no, Row::LeftOpen),
+            Fact::DoneElsewhere { no, done } => (no, there(seq, done)),
         };
         if let Some((_, rows)) = lifts.get_mut(no) {
             rows.push(row);

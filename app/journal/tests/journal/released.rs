@@ -3,7 +3,7 @@
 //! `PINLADDER_RENEW=1` writes those of the version in hand; without it they are compared.
 use crate::recording::sets;
 use crate::wire_form::KINDS;
-use crate::{groups, invented};
+use crate::{groups, invented, invented_elsewhere};
 use domain::state::State;
 use domain::{Event, LiftNo, Moment};
 use journal::{Journal, Record, verify, wire};
@@ -78,6 +78,13 @@ fn compare_or_renew() {
     let last = i64::try_from(events.len()).expect("few");
     let grouped = groups::facts(LiftNo(9));
     events.extend((last..).zip(grouped).map(|(n, fact)| invented::at(n, fact)));
+    let last = i64::try_from(events.len()).expect("few");
+    let elsewhere = invented_elsewhere::facts(LiftNo(12));
+    events.extend(
+        (last..)
+            .zip(elsewhere)
+            .map(|(n, fact)| invented::at(n, fact)),
+    );
     journal.append(0, &events).expect("appends");
     drop(journal);
     let kinds = verify(&path).expect("sound").kinds;

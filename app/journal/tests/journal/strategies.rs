@@ -1,4 +1,5 @@
 //! Every fact that the domain can say, at random.
+use crate::strategies_elsewhere::elsewhere;
 use crate::strategies_next::{coach_word, decided};
 use crate::strategies_shown::shown;
 use chrono::NaiveDate;
@@ -229,7 +230,7 @@ fn called() -> impl Strategy<Value = CalledTurn> {
     })
 }
 
-fn hold() -> impl Strategy<Value = Hold> {
+pub(crate) fn hold() -> impl Strategy<Value = Hold> {
     prop_oneof![Just(Hold::Kept), any::<u8>().prop_map(Hold::MovedAt)]
 }
 
@@ -324,6 +325,7 @@ pub(crate) fn fact(numbers: impl Strategy<Value = u32> + 'static) -> impl Strate
             .prop_map(|(no, load, note)| Fact::NextOverridden { no, load, note }),
         4 => no.clone().prop_map(|no| Fact::EntryUndone { no }),
         4 => later_fact(no.clone()),
+        4 => elsewhere(no.clone()),
         8 => clock_or_day(no),
     ]
 }

@@ -1,5 +1,7 @@
 //! The wire form: whole, frozen, and safe to read whatever it holds.
-use crate::{invented, invented_days, invented_next, invented_turns, strategies};
+use crate::{
+    invented, invented_days, invented_elsewhere, invented_next, invented_turns, strategies,
+};
 use journal::wire::{WireFault, decode, encode};
 use proptest::prelude::*;
 use std::fmt::Write as _;
@@ -13,7 +15,8 @@ fn every_kind_is_written_exactly_so() {
         .chain(invented_next::facts())
         .chain(invented_turns::facts())
         .chain(invented_days::facts(domain::LiftNo(1)))
-        .chain(invented_next::facts_v2());
+        .chain(invented_next::facts_v2())
+        .chain(invented_elsewhere::facts(domain::LiftNo(12)));
     for fact in invented::facts().into_iter().chain(apart) {
         let written = encode(&fact);
         writeln!(all, "{} {} {}", written.version, written.kind, written.body).expect("to memory");
@@ -86,7 +89,7 @@ fn what_a_newer_program_wrote_is_named_so() {
     insta::assert_snapshot!(decode(1, "set_dreamt", "{}").expect_err("no such kind"), @r#"wire version 1 has no kind "set_dreamt""#);
 }
 
-pub(crate) const KINDS: [&str; 31] = [
+pub(crate) const KINDS: [&str; 33] = [
     "clock_anchored",
     "clock_set",
     "lift_lapsed",
@@ -118,6 +121,8 @@ pub(crate) const KINDS: [&str; 31] = [
     "coach_said",
     "loads_followed",
     "effort_said",
+    "begun_elsewhere",
+    "done_elsewhere",
 ];
 
 /// Swaps one byte run of a right body for something else: near misses reach deeper than noise.

@@ -39,7 +39,8 @@ impl Kiosk {
             | Command::UndoBarWord(_)
             | Command::Show(_)
             | Command::CallRotation { .. }
-            | Command::Day(_) => return,
+            | Command::Day(_)
+            | Command::TakeElsewhere(_) => return,
         };
         self.follow_top();
         self.decide_next();
@@ -80,7 +81,8 @@ impl Kiosk {
             | Command::UndoBarWord(_)
             | Command::Show(_)
             | Command::CallRotation { .. }
-            | Command::Day(_) => {}
+            | Command::Day(_)
+            | Command::TakeElsewhere(_) => {}
         }
         self.stage = stage;
     }

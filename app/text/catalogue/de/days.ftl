@@ -9,3 +9,5 @@ days-clock-unset = die Uhr ist nicht gestellt; bis dahin ist das Datum geraten
 days-x-not-left-open = diese Übung ist nicht offen geblieben; wähl eine, die es ist
 days-x-left-open = die Übung ist offen geblieben und am nächsten Tag beendet worden; der Coach kann sie wieder öffnen
 days-x-date-known = das Datum dieser Übung ist bekannt; es bleibt
+days-x-done-elsewhere = diese Übung war an einem anderen Rack; nimm sie dort zurück
+days-x-known-elsewhere = was anderswo getan wurde, ist bekannt; nichts zu tun

@@ -9,3 +9,5 @@ days-clock-unset = the clock is not set; today's date is a guess until it is
 days-x-not-left-open = that lift was not left open; choose one that was
 days-x-left-open = the lift was left open and closed the next day; the coach can open it again
 days-x-date-known = the date of that lift is known; it stays
+days-x-done-elsewhere = that lift was done at another rack; take it back there
+days-x-known-elsewhere = what was done elsewhere is known; nothing to do

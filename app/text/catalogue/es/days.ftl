@@ -9,3 +9,5 @@ days-clock-unset = el reloj no está en hora; hasta entonces la fecha es una sup
 days-x-not-left-open = ese ejercicio no quedó abierto; elige uno que sí
 days-x-left-open = el ejercicio quedó abierto y se cerró al día siguiente; el entrenador puede reabrirlo
 days-x-date-known = la fecha de ese ejercicio se conoce; se queda
+days-x-done-elsewhere = ese ejercicio se hizo en otro rack; deshazlo allí
+days-x-known-elsewhere = lo hecho en otro rack ya consta; no hay nada que hacer

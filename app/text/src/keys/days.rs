@@ -13,4 +13,6 @@ keys! {
     X_NOT_LEFT_OPEN "days-x-not-left-open";
     X_LEFT_OPEN "days-x-left-open";
     X_DATE_KNOWN "days-x-date-known";
+    X_DONE_ELSEWHERE "days-x-done-elsewhere";
+    X_KNOWN_ELSEWHERE "days-x-known-elsewhere";
 }
