@@ -4,6 +4,7 @@ mod coach;
 mod coach_word;
 mod code;
 mod heard;
+mod hub;
 mod journal;
 mod meet;
 mod next;
@@ -96,6 +97,12 @@ enum Command {
         /// What to do.
         #[command(subcommand)]
         what: journal::JournalCommand,
+    },
+    /// Have the journals of many racks meet in one PostgreSQL database.
+    Hub {
+        /// What to do.
+        #[command(subcommand)]
+        what: hub::HubCommand,
     },
     /// Rehearse an evening without a window, on a clock of its own: JSON lines on standard input,
     /// the face after each on standard output.
@@ -369,6 +376,7 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Meet(args)) => meet::meet(&open()?, &args, streams.out),
         Some(Command::Solve(args)) => solve::solve(&args, streams),
         Some(Command::Journal { what }) => journal::obey(what, &open()?, streams.out),
+        Some(Command::Hub { what }) => hub::obey(&what, open, streams.out),
         Some(Command::Plan {
             what: PlanCommand::Blank { out },
         }) => plan::blank(&open()?, &out, streams.out),

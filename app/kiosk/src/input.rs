@@ -6,6 +6,7 @@ use crate::error::KioskError;
 use crate::kiosk::{Pressed, Proven};
 use crate::nearby::Nearby;
 use crate::stick::Stick;
+use domain::elsewhere::Brought;
 use domain::rotation::{Ahead, CalledTurn};
 use share::{Order, Told};
 use std::sync::Arc;
@@ -40,6 +41,8 @@ pub enum Input {
     Nearby(Box<Nearby>),
     /// A better order of turns than the one that was called.
     Better(Box<Better>),
+    /// What was done at another rack of the gym.
+    Elsewhere(Box<Brought>),
     /// A button or foot switch.
     Pressed(Pressed),
     /// The window was closed, or the system asks us to end.

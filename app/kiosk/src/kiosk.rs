@@ -5,6 +5,7 @@ mod after;
 mod around;
 mod beside;
 mod days;
+mod elsewhere;
 mod guarded;
 mod handed;
 mod planned_on;

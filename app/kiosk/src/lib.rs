@@ -16,6 +16,7 @@ mod echo;
 pub mod error;
 pub mod folder;
 pub mod gym_files;
+pub mod gym_hub;
 pub mod input;
 pub mod kiosk;
 pub mod lan;

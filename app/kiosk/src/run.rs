@@ -9,6 +9,7 @@ use crate::desk::device_words;
 use crate::devices::Devices;
 use crate::error::KioskError;
 use crate::folder::Folder;
+use crate::gym_hub::{self, GymHub};
 use crate::input::Input;
 use crate::kiosk::Kiosk;
 use crate::lan::{self, Lan};
@@ -60,10 +61,12 @@ pub fn run(folder: &Folder, out: &mut dyn Write) -> Result<(), KioskError> {
     outside::start(folder, inputs.clone());
     kiosk.let_be_told();
     let looker = Looker::start(folder, inputs.clone());
+    let hub = GymHub::start(folder, inputs.clone());
     let mut desks = Desks {
         coach_desk,
         lan,
         looker,
+        hub,
     };
     if let Some(place) = &kiosk.config().backup {
         let nightly = Nightly {
@@ -156,6 +159,7 @@ struct Desks {
     coach_desk: CoachDesk,
     lan: Lan,
     looker: Looker,
+    hub: GymHub,
 }
 
 /// Takes one input, or a tick without one, and gives the face that follows; `None` at the end.
@@ -168,6 +172,7 @@ fn take(
     // What was set at the desk counts at once.
     desks.lan.follow(kiosk);
     desks.looker.follow(kiosk);
+    desks.hub.follow(kiosk);
     frame
 }
 
@@ -195,6 +200,7 @@ pub fn answer(
         Ok(Input::Better(better)) => {
             kiosk.take_better(*better);
         }
+        Ok(Input::Elsewhere(lift)) => kiosk.take_elsewhere(*lift),
         Err(RecvTimeoutError::Timeout) => frame = Some(kiosk.tick()),
         Ok(Input::Quit) | Err(RecvTimeoutError::Disconnected) => return None,
     }
@@ -277,7 +283,8 @@ fn own(
         let say = kiosk.language();
         let faults = devices.faults();
         let faults = faults.iter().map(|fault| device_words(say, fault));
-        let told = faults.chain(watch::fallen(say)).collect();
+        let parts = watch::fallen(say).into_iter().chain(gym_hub::trouble(say));
+        let told = faults.chain(parts).collect();
         kiosk.tell_devices(told);
         let Some(mut frame) = take(kiosk, desks, input) else {
             return;

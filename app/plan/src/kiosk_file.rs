@@ -6,6 +6,7 @@
 use crate::Source;
 use crate::fault::{Fault, Wrong};
 use crate::fields;
+use crate::hub_address::{AddressFault, HubAddress};
 use crate::known::Known;
 use crate::quantity::time_ms;
 use crate::toml_doc::Doc;
@@ -48,6 +49,8 @@ pub struct Kiosk {
     pub floor_after_ms: Option<u32>,
     /// How long nobody touches the screen before it is dark, milliseconds; `None` for ever.
     pub sleep_after_ms: Option<u32>,
+    /// The hub where the journals of the gym's kiosks meet; `None` for a rack by itself.
+    pub hub: Option<HubAddress>,
 }
 
 impl Default for Kiosk {
@@ -67,6 +70,7 @@ impl Default for Kiosk {
             stick: None,
             floor_after_ms: Some(300_000),
             sleep_after_ms: Some(900_000),
+            hub: None,
         }
     }
 }
@@ -120,6 +124,7 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
     let stick = top.text(&mut doc, "stick", place);
     let floor_after = top.text(&mut doc, "floor_after", idle);
     let sleep_after = top.text(&mut doc, "sleep_after", idle);
+    let hub = top.text(&mut doc, "hub", hub);
     let racks = top.texts(&mut doc, "racks", RACKS_MAX, |text| known.find(text));
     let given = top.has("racks");
     if top.is_empty_list("racks") {
@@ -144,6 +149,7 @@ pub fn kiosk_noted(source: Source<'_>, gym: Option<&Gym>) -> (Option<Kiosk>, Vec
         floor_after_ms: floor_after.unwrap_or(default.floor_after_ms),
         sleep_after_ms: sleep_after.unwrap_or(default.sleep_after_ms),
         racks: given.then_some(racks),
+        hub,
     };
     let faults = doc.close();
     let wrong = faults.iter().any(Fault::stops);
@@ -198,6 +204,21 @@ fn place(text: &str) -> Result<String, Wrong> {
         return Err(Wrong::value(text, words!(k::A_PATH_THAT_GOES_BACK), right));
     }
     Ok(text.to_owned())
+}
+
+/// Reads where the hub is.
+fn hub(text: &str) -> Result<HubAddress, Wrong> {
+    HubAddress::read(text).map_err(|fault| match fault {
+        // What was written is not told again: it is in the journal then, and on the screen.
+        AddressFault::Password => Wrong::plain(
+            words!(k::A_HUB_WITH_A_PASSWORD),
+            words!(k::WRITE_THE_PASSWORD_INTO),
+        ),
+        AddressFault::Form | AddressFault::Kiosk | AddressFault::Option => {
+            let right = words!(k::WRITE_A_HUB_SUCH_AS);
+            Wrong::value(text, words!(k::NOT_THE_ADDRESS_OF_A_HUB), right)
+        }
+    })
 }
 
 /// Reads one label of a host name (RFC 1123).

@@ -68,6 +68,7 @@ mod words;
 
 pub mod edit;
 pub mod fields;
+pub mod hub_address;
 
 pub use blank::{blank_csv, blank_xlsx};
 pub use check::{PLAN_ENDINGS, check, check_all};

@@ -245,5 +245,11 @@ pub const KIOSK: Table = Table {
             "\"30 min\"",
             "how long nobody touches the screen before it is dark, 30 s to 720 min, or \"never\"; the first touch only wakes it",
         ),
+        may(
+            "hub",
+            "none: this rack keeps its own record",
+            "\"postgresql://north@192.168.1.5/pinladder\"",
+            "where the journals of the gym's kiosks meet: a PostgreSQL database that `pinladder hub prepare` made, and this kiosk's name in it; its password lies beside this file in hub.password, the server's certificate in hub.pem; ?tls=off behind it only where a tunnel or a cable of its own keeps strangers out",
+        ),
     ],
 };

@@ -207,3 +207,7 @@ checked-write-from-1-to-40 = schreib 1 bis 40 Buchstaben, Ziffern und Bindestric
 checked-not-a-name-for-a = kein Name für einen Rechner
 checked-not-a-name-of-a = kein Rechnername
 checked-write-the-name-alone-such = schreib nur den Namen, etwa "rack.gym.example"
+checked-not-the-address-of-a-hub = keine Adresse eines Hubs
+checked-write-a-hub-such-as = schreib postgresql://KIOSK@HOST/DATENBANK, wie "postgresql://north@192.168.1.5/pinladder"
+checked-a-hub-with-a-password = die Adresse eines Hubs mit einem Passwort darin
+checked-write-the-password-into = lass es weg und schreib es in hub.password neben dieser Datei; diese Einstellungen bleiben im Journal

@@ -115,3 +115,8 @@ checked-read-only-file-system-os = nur zum Lesen
 
 ## Plans in the folder.
 checked-is-not-there-any-more = { $a } ist nicht mehr da; wähl einen anderen
+checked-the-hub-does-not-answer = der Hub an { $a } antwortet nicht; dieses Rack arbeitet allein und holt es nach
+checked-the-hub-knows-another-box = der Hub kennt ein anderes Gerät als { $a }, oder einen späteren Stand von diesem; nichts wird gesendet, siehe pinladder hub look
+checked-the-hub-lets-not-in = der Hub lässt diesen Kiosk nicht ein; siehe pinladder hub look
+checked-the-hub-failed = der Hub hat versagt; dieses Rack arbeitet allein, siehe pinladder hub look
+checked-the-hub-of-another-rack = was der Hub von { $a } sagt, folgt nicht auf das früher Gelesene; siehe pinladder hub look

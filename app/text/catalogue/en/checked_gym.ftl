@@ -207,3 +207,7 @@ checked-write-from-1-to-40 = write from 1 to 40 letters, digits and hyphens, suc
 checked-not-a-name-for-a = not a name for a machine
 checked-not-a-name-of-a = not a name of a host
 checked-write-the-name-alone-such = write the name alone, such as "rack.gym.example"
+checked-not-the-address-of-a-hub = not the address of a hub
+checked-write-a-hub-such-as = write postgresql://KIOSK@HOST/DATABASE, such as "postgresql://north@192.168.1.5/pinladder"
+checked-a-hub-with-a-password = the address of a hub with a password in it
+checked-write-the-password-into = leave it out and write it into hub.password beside this file; these settings are kept in the journal

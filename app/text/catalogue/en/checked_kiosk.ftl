@@ -115,3 +115,8 @@ checked-read-only-file-system-os = Read-only file system (os error 30)
 
 ## Plans in the folder.
 checked-is-not-there-any-more = { $a } is not there any more; choose another
+checked-the-hub-does-not-answer = the hub at { $a } does not answer; this rack works alone and catches up
+checked-the-hub-knows-another-box = the hub knows another box as { $a }, or a later record of this one; nothing is sent, see pinladder hub look
+checked-the-hub-lets-not-in = the hub does not let this kiosk in; see pinladder hub look
+checked-the-hub-failed = the hub failed; this rack works alone, see pinladder hub look
+checked-the-hub-of-another-rack = what the hub tells of { $a } does not follow what was read before; see pinladder hub look

@@ -207,3 +207,7 @@ checked-write-from-1-to-40 = escribe de 1 a 40 letras, cifras y guiones, por eje
 checked-not-a-name-for-a = no es un nombre para un equipo
 checked-not-a-name-of-a = no es el nombre de un host
 checked-write-the-name-alone-such = escribe solo el nombre, por ejemplo "rack.gym.example"
+checked-not-the-address-of-a-hub = no es la dirección de un hub
+checked-write-a-hub-such-as = escribe postgresql://KIOSK@HOST/BASE, por ejemplo "postgresql://north@192.168.1.5/pinladder"
+checked-a-hub-with-a-password = la dirección de un hub con una contraseña dentro
+checked-write-the-password-into = quítala y escríbela en hub.password junto a este archivo; estos ajustes quedan en el registro

@@ -115,3 +115,8 @@ checked-read-only-file-system-os = sistema de ficheros de solo lectura (error 30
 
 ## Plans in the folder.
 checked-is-not-there-any-more = { $a } ya no está; elige otro
+checked-the-hub-does-not-answer = el hub en { $a } no responde; este rack trabaja solo y se pone al día después
+checked-the-hub-knows-another-box = el hub conoce otro equipo como { $a }, o un registro posterior de este; no se envía nada, mira pinladder hub look
+checked-the-hub-lets-not-in = el hub no deja entrar a este kiosco; mira pinladder hub look
+checked-the-hub-failed = el hub ha fallado; este rack trabaja solo, mira pinladder hub look
+checked-the-hub-of-another-rack = lo que el hub dice de { $a } no sigue a lo leído antes; mira pinladder hub look

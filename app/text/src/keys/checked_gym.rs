@@ -198,6 +198,10 @@ keys! {
     NO_RACK_TO_SHOW "checked-no-rack-to-show";
     WRITE_THE_WHOLE_PATH_SUCH "checked-write-the-whole-path-such";
     NOT_AN_ABSOLUTE_PATH "checked-not-an-absolute-path";
+    NOT_THE_ADDRESS_OF_A_HUB "checked-not-the-address-of-a-hub";
+    WRITE_A_HUB_SUCH_AS "checked-write-a-hub-such-as";
+    A_HUB_WITH_A_PASSWORD "checked-a-hub-with-a-password";
+    WRITE_THE_PASSWORD_INTO "checked-write-the-password-into";
     A_PATH_THAT_GOES_BACK "checked-a-path-that-goes-back";
     WRITE_FROM_1_TO_40 "checked-write-from-1-to-40";
     NOT_A_NAME_FOR_A "checked-not-a-name-for-a";

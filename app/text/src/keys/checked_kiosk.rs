@@ -57,6 +57,11 @@ keys! {
     ENDS_AT_EVENT_BEFORE_EVENT "checked-ends-at-event-before-event" a b c;
     ENDS_AT_EVENT_BUT_KNOWS "checked-ends-at-event-but-knows" a b c d;
     THE_PART_FAILED_AND_WAS "checked-the-part-failed-and-was" a b;
+    THE_HUB_DOES_NOT_ANSWER "checked-the-hub-does-not-answer" a;
+    THE_HUB_KNOWS_ANOTHER_BOX "checked-the-hub-knows-another-box" a;
+    THE_HUB_LETS_NOT_IN "checked-the-hub-lets-not-in";
+    THE_HUB_FAILED "checked-the-hub-failed";
+    THE_HUB_OF_ANOTHER_RACK "checked-the-hub-of-another-rack" a;
     IS_ANOTHER_JOURNAL_THAN_KNOWS "checked-is-another-journal-than-knows" a b c;
     IS_DAMAGED_AT_BYTE_IN "checked-is-damaged-at-byte-in" a b;
     CANNOT_BE_WRITTEN_CHECK_THE "checked-cannot-be-written-check-the" a b;
