@@ -181,6 +181,10 @@ impl CoachDesk {
                 let told = kiosk.coach(&deed);
                 answer.send(told);
             }
+            Errand::Week(deed) => {
+                let told = kiosk.change_week(&deed);
+                answer.send(told);
+            }
             Errand::ReadPlan(file) => {
                 let (gym, inputs) = (kiosk.gym().clone(), self.inputs.clone());
                 self.aside("plan", move || {

@@ -215,7 +215,7 @@ pub fn grant(
 const DESK_PLAN: &str = "desk";
 
 /// A day of the plan with one row more, other or less: the rows go through the door of plans.
-fn plan_day(wish: &DayWish, owner: &Owner, gym: &Gym) -> Result<Command, KioskError> {
+pub(crate) fn plan_day(wish: &DayWish, owner: &Owner, gym: &Gym) -> Result<Command, KioskError> {
     let day = (wish.date, wish.lifter.clone());
     let mut stand = owner.state().plan.get(&day).cloned().unwrap_or_default();
     let lost = || KioskError::Refused(domain::Refusal::NothingPlanned);

@@ -10,6 +10,7 @@ mod guarded;
 mod handed;
 mod planned_on;
 mod proof;
+mod week;
 
 pub use guarded::Pressed;
 use guarded::Seen;

@@ -189,13 +189,17 @@ impl Owner {
         Err(busy())
     }
 
-    /// Does all that `commands` ask, in one piece and durably, or nothing at all. For a beginning:
-    /// nobody else has written yet.
+    /// Does all that `commands` ask, in one piece and durably, or nothing at all.
     ///
     /// # Errors
     /// [`KioskError`] when the core refuses or the journal cannot keep it.
     pub fn together(&mut self, commands: &[Command], now: Moment) -> Result<(), KioskError> {
+        if let [command] = commands {
+            return self.command(command, now);
+        }
+        self.idle = 0;
         self.open_again()?;
+        let now = self.no_sooner_than_last(now);
         let mut state = self.state.clone();
         let mut all = Vec::new();
         for command in commands {

@@ -17,6 +17,7 @@ use view::coach_deed::Undone;
 use view::desk::{Errand, PlanIn, StickIn};
 use view::next_all;
 use view::next_all::CoachLine;
+use view::week_deed::Unmoved;
 
 /// What the desk shows.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -102,6 +103,10 @@ pub enum Told {
     NotRestored(Said),
     /// What the coach did is kept.
     Done,
+    /// It is kept, and this is odd of it.
+    DoneOdd(Said),
+    /// Nothing of a week was changed.
+    Unmoved(Unmoved),
     /// Nothing came of what the coach did.
     Undone(Undone),
     /// It could not be kept.
@@ -138,6 +143,8 @@ impl Told {
             Self::Restored(events) => say.fill(w::RESTORED, &[&events.to_string()]),
             Self::NotRestored(why) => say.fill(w::NOT_RESTORED, &[why.to(say)]),
             Self::Done => say.say(w::DONE_KEPT),
+            Self::DoneOdd(what) => say.fill(w::DONE_ODD, &[what.to(say)]),
+            Self::Unmoved(why) => say.say(unmoved(*why)),
             Self::Undone(why) => say.say(undone(why)),
             Self::NotDone(why) => say.fill(w::NOT_DONE_WHY, &[why.to(say)]),
             Self::NoOrders => say.say(w::NO_ORDERS),
@@ -155,6 +162,18 @@ const fn undone(why: &Undone) -> text::Phrase {
         Undone::ToCome => w::TO_COME,
         Undone::Slip => w::SLIP,
         Undone::Nobody => w::NO_LIFTER,
+    }
+}
+
+/// Why a week stays as it is.
+const fn unmoved(why: Unmoved) -> text::Phrase {
+    match why {
+        Unmoved::Stale => w::PLAN_STALE,
+        Unmoved::Begun => w::IS_BEGUN,
+        Unmoved::Over => w::IS_OVER,
+        Unmoved::Taken => w::IS_TAKEN,
+        Unmoved::Twice => w::LIFT_TWICE,
+        Unmoved::Grouped => w::ROW_GROUPED,
     }
 }
 

@@ -50,14 +50,18 @@ pub(crate) async fn read_form_of(request: Request, most: usize) -> Result<Form, 
     };
     let broken = Problem::new(StatusCode::BAD_REQUEST, w::FORM_BROKEN);
     let text = std::str::from_utf8(&bytes).map_err(|_| broken)?;
+    fields(text).ok_or(broken)
+}
+
+/// The fields of a form or a query, percent-encoded; `None` when one is not.
+pub(crate) fn fields(text: &str) -> Option<Form> {
     text.split('&')
         .filter(|part| !part.is_empty())
         .map(|part| {
             let (key, value) = part.split_once('=')?;
             Some((decoded(key)?, decoded(value)?))
         })
-        .collect::<Option<_>>()
-        .ok_or(broken)
+        .collect()
 }
 
 /// The one field of a name.

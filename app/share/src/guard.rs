@@ -90,7 +90,9 @@ fn reads_html(request: &Request) -> bool {
 /// The methods of an address.
 fn methods(path: &str) -> &'static str {
     match path {
-        "/sign-in" | "/coach/desk" | "/coach/today" | "/coach/plans" => "GET, HEAD, POST",
+        "/sign-in" | "/coach/desk" | "/coach/today" | "/coach/week" | "/coach/plans" => {
+            "GET, HEAD, POST"
+        }
         own if own.starts_with("/mine/") || own.starts_with("/coach/plans/") => "GET, HEAD, POST",
         "/sign-out" | "/language" => "POST",
         _ => "GET, HEAD",

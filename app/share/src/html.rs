@@ -30,6 +30,7 @@ pub(crate) fn head(say: Language, title: &str, nav: Nav, today: Option<&Today>) 
         (PreEscaped("<body>\n"))
         (masthead::masthead(say, nav, today))
         @match nav {
+            Nav::Coach(Tab::Week) => (PreEscaped("<main class=\"broad week-sheet\">\n")),
             Nav::Coach(Tab::Today | Tab::Desk) => (PreEscaped("<main class=\"broad\">\n")),
             Nav::All | Nav::Own | Nav::Coach(_) => (PreEscaped("<main>\n")),
         }

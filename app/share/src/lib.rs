@@ -53,6 +53,10 @@ mod today;
 mod today_forms;
 mod token;
 mod upload;
+mod week;
+mod week_change;
+mod week_grid;
+mod week_page;
 mod words;
 
 pub use app::Front;

@@ -20,6 +20,7 @@ pub(crate) enum Nav {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Tab {
     Today,
+    Week,
     Sessions,
     Plan,
     Desk,
@@ -27,8 +28,9 @@ pub(crate) enum Tab {
     Lifter,
 }
 
-const TABS: [(Tab, &str, Phrase); 4] = [
+const TABS: [(Tab, &str, Phrase); 5] = [
     (Tab::Today, "/coach/today", w::TODAY),
+    (Tab::Week, "/coach/week", w::WEEK),
     (Tab::Sessions, "/coach", w::SESSIONS),
     (Tab::Plan, "/coach/plan", w::PLAN),
     (Tab::Desk, "/coach/desk", w::DESK),

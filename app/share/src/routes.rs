@@ -13,7 +13,7 @@ use crate::tls::Identity;
 use crate::words as w;
 use crate::{
     board, counter, csv_file, database_file, deeds, doors, forwarded, front, json_file,
-    lifter_page, page, plans, upload,
+    lifter_page, page, plans, upload, week,
 };
 use axum::body::Body;
 use axum::extract::{DefaultBodyLimit, Path, RawQuery, State};
@@ -29,7 +29,7 @@ use std::net::Ipv4Addr;
 ///
 /// - `/`, `/sign-in`, `/language`, `/board`, `/board/live`, `/openapi.json`, `/root.crt`: for
 ///   anybody.
-/// - `/coach`, `/coach/today`, `/coach/plan`, `/coach/plans`, `/coach/desk`, `/coach/lifter/NAME`, `/coach/blank.xlsx` and `.csv`,
+/// - `/coach`, `/coach/today`, `/coach/week`, `/coach/plan`, `/coach/plans`, `/coach/desk`, `/coach/lifter/NAME`, `/coach/blank.xlsx` and `.csv`,
 ///   `/record.csv`, `/record.json`, `/journal.sqlite`: for a coach who has signed in.
 /// - `/mine/TOKEN`: for the lifter whose link it is, once.
 pub fn router(places: Places, desk: Desk, front: Front) -> Router {
@@ -55,6 +55,7 @@ pub fn router(places: Places, desk: Desk, front: Front) -> Router {
         .route("/language", post(doors::choose_language))
         .route("/coach", get(sessions))
         .route("/coach/today", get(deeds::page).post(deeds::post))
+        .route("/coach/week", get(week::page).post(week::post))
         .route("/coach/plan", get(plan))
         .route(
             "/coach/plans",

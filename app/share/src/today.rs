@@ -9,8 +9,9 @@ use crate::masthead::{Nav, Tab};
 use crate::programme::{Laid, Shown, together};
 use crate::stream::{Sink, Stop};
 use crate::today_forms;
+use crate::week_grid::{Grid, monday};
 use crate::words as w;
-use chrono::{Datelike as _, Days, NaiveDate};
+use chrono::Days;
 use journal::{RecordReader, SetRow};
 use maud::{Markup, html};
 use std::collections::BTreeSet;
@@ -48,7 +49,7 @@ pub(crate) fn write(
     if let Some(told) = &now.told {
         put(sink, &html! { p class="notice" role="status" { (told) } })?;
     }
-    let monday = date - Days::new(date.weekday().num_days_from_monday().into());
+    let monday = monday(date);
     let (first, last) = (monday.to_string(), (monday + Days::new(6)).to_string());
     let days = (first.as_str(), last.as_str());
     let rows = record.map_or(Ok(Vec::new()), |record| {
@@ -72,7 +73,15 @@ pub(crate) fn write(
                 (last_time)
             }
         }
-        (week(say, &rows, (monday, date)))
+        h2 { a href="/coach/week" { (say.pick(w::THIS_WEEK)) } }
+        (Grid {
+            monday,
+            today: date,
+            rows: &rows,
+            lifters: BTreeSet::new(),
+            open: None,
+            changes: true,
+        }.table(say))
     };
     put(sink, &page)?;
     Ok(put(sink, &foot(say))?)
@@ -219,52 +228,4 @@ fn summed(say: Language, sets: &[SetRow]) -> Option<LastLift> {
         lift: heaviest.lift.clone(),
         words: words.join("; "),
     })
-}
-
-/// The week as a grid of lifters by days.
-fn week(say: Language, rows: &[Shown], (monday, today): (NaiveDate, NaiveDate)) -> Markup {
-    let lifters: BTreeSet<&str> = rows.iter().map(|shown| shown.row.lifter.as_str()).collect();
-    let days: Vec<_> = (0..7).map(|on| monday + Days::new(on)).collect();
-    let is_today = |day: &NaiveDate| (*day == today).then_some("today");
-    let cell = |lifter: &str, day: &NaiveDate| {
-        let day = day.to_string();
-        let here = move |shown: &&Shown| shown.row.lifter == lifter && shown.row.date == day;
-        rows.iter().filter(here).collect::<Vec<_>>()
-    };
-    html! {
-        h2 { (say.pick(w::THIS_WEEK)) }
-        @if lifters.is_empty() { p { (say.pick(w::NO_PLAN_HERE)) } }
-        @else { div class="wide" tabindex="0" role="region" aria-label=(say.pick(w::THIS_WEEK)) {
-            table class="week" {
-                thead { tr {
-                    td {}
-                    @for day in &days { th scope="col" class=[is_today(day)] {
-                        time datetime=(day) { (w::short_day(say, &day.to_string())) }
-                    } }
-                } }
-                tbody { @for lifter in lifters { tr {
-                    th scope="row" { a href=(address("/coach/lifter", lifter)) { (lifter) } }
-                    @for day in &days { td class=[is_today(day)]
-                        data-day=(w::short_day(say, &day.to_string())) {
-                        @for shown in cell(lifter, day) { (entry(say, shown)) }
-                    } }
-                } } }
-            }
-        } }
-    }
-}
-
-fn entry(say: Language, shown: &Shown) -> Markup {
-    let row = &shown.row;
-    html! {
-        p {
-            (say.shipped(&row.lift)) " "
-            span class="asked" { (asked(say, shown)) }
-            @if row.done_sets > 0 {
-                " " @if row.moved > 0 { em class="moved" { (say.pick(w::BACK_MOVED)) } }
-                @else if row.done_sets >= row.sets { span class="tick" { "\u{2713} " (say.pick(w::DONE)) } }
-                @else { span class="part" { (done(say, row)) } }
-            }
-        }
-    }
 }

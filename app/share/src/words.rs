@@ -25,6 +25,13 @@ pub(crate) fn day_and_year(say: Language, date: &str) -> String {
     )
 }
 
+/// "Mon 2 Mar": of a week whose year stands above it.
+pub(crate) fn day_of_week(say: Language, day: NaiveDate) -> String {
+    let words = say.short_day(day);
+    let year = |c: char| c.is_ascii_digit() || c == ' ';
+    words.trim_end_matches(year).to_owned()
+}
+
 /// "Mon 2 Mar 2026"; a day that the calendar does not have stays as it is.
 pub(crate) fn short_day(say: Language, date: &str) -> String {
     let day = date.parse::<NaiveDate>();

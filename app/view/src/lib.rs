@@ -65,6 +65,7 @@ pub mod tap;
 pub mod trail;
 pub mod trouble;
 pub mod turn_pad;
+pub mod week_deed;
 pub mod why;
 pub mod words;
 

@@ -99,6 +99,8 @@ async fn pages(gym: &Gym, chosen: &str) -> Vec<(&'static str, String)> {
         "/",
         "/coach",
         "/coach/today",
+        "/coach/week",
+        "/coach/week?lifter=Ada&day=2026-03-06",
         "/coach?before=2020-01-01",
         "/coach/plan",
         "/coach/plans",

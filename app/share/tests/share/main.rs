@@ -20,3 +20,4 @@ mod shown;
 mod socket;
 mod today;
 mod units;
+mod week;

@@ -209,7 +209,7 @@ async fn the_document_is_true() {
         serde_json::from_str(&text(gym.open("/openapi.json").await).await).expect("JSON");
     assert_eq!(document["openapi"], "3.1.0");
     let paths = document["paths"].as_object().expect("paths");
-    assert_eq!(paths.len(), 25);
+    assert_eq!(paths.len(), 26);
     gym.desk().offer_blanks(vec![1], vec![2]);
     gym.desk()
         .lay_out(|counter| counter.handed = vec![laid("7", "march.csv", &[])]);

@@ -127,6 +127,12 @@ fn forms() -> Vec<Case> {
             "do=fit&lifter=Ada",
             401,
         ),
+        post(
+            "a week changed without a session",
+            "/coach/week",
+            "do=off&lifter=Ada",
+            401,
+        ),
     ]
 }
 
@@ -150,6 +156,13 @@ fn rights() -> Vec<Case> {
 fn of_coach(cookie: &str) -> Vec<Case> {
     vec![
         get("a day that is none", "/coach?before=soon", 400),
+        get("a week from no day", "/coach/week?from=soon", 400),
+        post(
+            "a change of a week that is none",
+            "/coach/week",
+            "do=x&day=2026-03-06",
+            400,
+        ),
         get("a lifter whom nobody knows", "/coach/lifter/Nobody", 404),
         get("a lifter of odd letters", "/coach/lifter/%ff", 400),
         post(

@@ -175,6 +175,7 @@ async fn the_page_needs_its_style_alone() {
             "/style.css",
             "/coach/today",
             "/coach/today",
+            "/coach/week",
             "/coach",
             "/coach/plan",
             "/coach/desk",

@@ -78,7 +78,7 @@ async fn a_coach_sees_the_day_on_one_page() {
         "Monday 2 March 2026",
         "2 work sets, up to 445 lb; short in 1 set; back moved at rep 4",
         "This week",
-        "\u{2713} Done",
+        "\u{2713} done",
     ];
     let places: Vec<_> = order.iter().map(|words| at(words)).collect();
     assert!(places.is_sorted(), "{places:?}");

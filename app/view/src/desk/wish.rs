@@ -4,6 +4,7 @@
 use super::plan_file::PlanFile;
 use crate::coach_deed::CoachDeed;
 use crate::language::{Language, p};
+use crate::week_deed::WeekDeed;
 use chrono::NaiveDate;
 use domain::needs::Thing;
 use std::fmt;
@@ -50,6 +51,8 @@ pub enum Errand {
     Restore(String),
     /// Do what a coach does away from the screen.
     Coach(Box<CoachDeed>),
+    /// Change a lifter's week.
+    Week(Box<WeekDeed>),
     /// Read a plan that a coach chose in a browser, and lay it out.
     ReadPlan(Box<PlanFile>),
     /// Take the plan that lies there under this id, if what it would change is as it was shown.
@@ -66,9 +69,11 @@ impl Errand {
     #[must_use]
     pub fn under_way(&self, say: Language) -> String {
         match self {
-            Self::TakeStick(_) | Self::Coach(_) | Self::ReadPlan(_) | Self::TakePlan { .. } => {
-                String::new()
-            }
+            Self::TakeStick(_)
+            | Self::Coach(_)
+            | Self::Week(_)
+            | Self::ReadPlan(_)
+            | Self::TakePlan { .. } => String::new(),
             Self::WriteStick(_) => say.say(p::STICK_WRITING),
             Self::BackUp => say.say(p::COPYING),
             Self::Restore(_) => say.say(p::PROVING),
