@@ -27,10 +27,13 @@ impl Kiosk {
             Ok(commands) => commands,
             Err(told) => return told,
         };
-        let rows = commands.iter().flat_map(|command| match command {
-            Command::TakePlan { rows, .. } => rows.as_slice(),
-            _ => &[],
+        let rows = commands.iter().filter_map(|command| {
+            let Command::TakePlan { rows, .. } = command else {
+                return None;
+            };
+            Some(rows)
         });
+        let rows = rows.flatten();
         let is_new = |row: &&Prescription| {
             let day = (row.date, row.lifter.clone());
             let stands = self.owner.state().plan.get(&day);
