@@ -49,9 +49,10 @@ impl Became {
         }
     }
 
-    fn sign(self, say: Language) -> Markup {
+    /// With what there is to add to the word.
+    fn sign(self, say: Language, more: &str) -> Markup {
         let (class, sign, word) = self.look();
-        html! { span class={ "sign " (class) } { (sign) " " (say.pick(word)) } }
+        html! { span class={ "sign " (class) } { (sign) " " (say.pick(word)) (more) } }
     }
 }
 
@@ -139,17 +140,21 @@ impl Grid<'_> {
         let other = row
             .done_load
             .filter(|load| asked_mass.is_some_and(|asked| asked != *load));
+        let mut more = String::new();
+        if became == Became::Part {
+            let (done, asked) = (row.done_sets.to_string(), row.sets.to_string());
+            more = format!(", {}", say.fill(w::OF, &[&done, &asked]));
+        }
+        if let Some(load) = other {
+            more.push_str(&format!(", {}", say.mass(load, unit)));
+        }
         html! {
             p class=[(became == Became::Planned).then_some("to-come")] {
                 @if self.changes {
                     a href=(to_here) { (say.shipped(&row.lift)) }
                 } @else { (say.shipped(&row.lift)) }
                 span class="asked" { (brief(say, shown)) }
-                (became.sign(say))
-                @if became == Became::Part {
-                    " " (say.fill(w::OF, &[&row.done_sets.to_string(), &row.sets.to_string()]))
-                }
-                @if let Some(load) = other { " " (say.mass(load, unit)) }
+                (became.sign(say, &more))
             }
         }
     }
@@ -193,7 +198,7 @@ pub(crate) fn legend(say: Language) -> Markup {
         Became::Moved,
         Became::Missed,
     ];
-    html! { p class="legend" { @for became in all { (became.sign(say)) " " } } }
+    html! { p class="legend" { @for became in all { (became.sign(say, "")) " " } } }
 }
 
 /// The Monday of a day's week.

@@ -89,7 +89,7 @@ async fn each_cell_says_what_was_planned_and_what_became_of_it() {
         "aria-current=\"page\">Week</a>",
         "<time datetime=\"2026-03-05\">Thu 5 Mar</time>",
         "<span class=\"nowrap\">1 \u{d7} 5,</span> <span class=\"nowrap\">180 kg</span></span><span class=\"sign missed\">\u{2013} not done</span>",
-        "<span class=\"nowrap\">1 \u{d7} 5,</span> <span class=\"nowrap\">150 kg</span></span><span class=\"sign well\">\u{2713} done</span> 145 kg",
+        "<span class=\"nowrap\">1 \u{d7} 5,</span> <span class=\"nowrap\">150 kg</span></span><span class=\"sign well\">\u{2713} done, 145 kg</span>",
         "<span class=\"sign moved\">\u{25a0} back moved</span>",
         "<span class=\"nowrap\">1 \u{d7} 5,</span> <span class=\"nowrap\">160 kg</span></span><span class=\"sign planned\">\u{25cb} planned</span>",
         "82.5 % of the best</span></span>",
