@@ -2,7 +2,7 @@
 //! is known again.
 //!
 //! Refuses: doing it; whoever keeps the plan checks it, whole or not at all.
-use crate::desk::DayRow;
+use crate::desk::wish::DayRow;
 use chrono::{Days, NaiveDate};
 use domain::Prescription;
 use domain::prescription::LoadWish;
