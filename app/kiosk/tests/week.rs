@@ -7,10 +7,10 @@ use kiosk::clock::BenchClock;
 use kiosk::{Folder, Kiosk};
 use share::Told;
 use std::path::Path;
+use view::Tap;
 use view::coach_deed::Undone;
 use view::desk::DayRow;
 use view::week_deed::{PlanLine, Unmoved, WeekChange, WeekDeed, last_of, mark};
-use view::{Screen, Tap};
 
 struct Gym {
     kiosk: Kiosk,
@@ -386,14 +386,6 @@ fn rows_of_several_groups_move_whole_and_are_not_written_over() {
 fn what_looks_wrong_is_told_with_it() {
     let data = tempfile::tempdir().expect("a folder");
     let mut gym = planned(data.path());
-    gym.kiosk.tap(&Tap::Lifter("Hamza".into()));
-    for _ in 0..60 {
-        if matches!(gym.kiosk.frame().screen, Screen::End(_)) {
-            break;
-        }
-        gym.kiosk.tap(&Tap::Main);
-        gym.clock.advance_ms(1_500);
-    }
     let told = gym.of(writes(
         "2026-12-05",
         None,
