@@ -6,6 +6,7 @@ use crate::chain::{self, Row};
 use crate::fault::{JournalError, RowFault, told};
 use crate::log::Journal;
 use crate::rows::{hash_of, read, tail_of};
+use crate::verify::image_of;
 use crate::{open, wire};
 use domain::{Event, Moment};
 use rusqlite::Connection;
@@ -75,6 +76,8 @@ impl Sealed {
 pub struct SealedReader {
     file: Connection,
     path: PathBuf,
+    /// Where an image lies, as long as it is read.
+    _room: Option<tempfile::TempDir>,
 }
 
 impl SealedReader {
@@ -86,6 +89,25 @@ impl SealedReader {
         Ok(Self {
             file: open::open_to_read(path)?,
             path: path.to_owned(),
+            _room: None,
+        })
+    }
+
+    /// As [`SealedReader::open`], from an image of it, so that nothing beside it changes.
+    ///
+    /// # Errors
+    /// As [`SealedReader::open`].
+    pub fn aside(path: &Path) -> Result<Self, JournalError> {
+        if !path.exists() {
+            return Err(JournalError::Missing {
+                path: path.to_owned(),
+            });
+        }
+        let (room, image) = image_of(path)?;
+        Ok(Self {
+            file: open::open_to_read(&image)?,
+            path: path.to_owned(),
+            _room: Some(room),
         })
     }
 

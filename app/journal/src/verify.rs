@@ -10,7 +10,7 @@ use domain::{Event, Moment};
 use rusqlite::Connection;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 /// What a sound journal holds.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -97,6 +97,21 @@ pub fn read_aside(
             path: path.to_owned(),
         });
     }
+    let (_room, image) = image_of(path)?;
+    let file = open::open_to_read(&image)?;
+    walk(&file, path, (0, BEFORE_FIRST), |row, event| {
+        visit(row.seq, &event);
+        Ok::<_, JournalError>(())
+    })?;
+    tail_of(&file).map_err(|fault| fault.within(path))?;
+    claims::compare(&file, path, &claims)?;
+    let claims = outside.of_this(&file, path);
+    claims::compare(&file, path, &claims.map_err(|error| told(path, error))?)
+}
+
+/// An image of a journal with its log, in memory or where the system keeps passing files, and the
+/// room that it lies in.
+pub(crate) fn image_of(path: &Path) -> Result<(tempfile::TempDir, PathBuf), JournalError> {
     let unreadable = |_| JournalError::NoFolder {
         path: path.to_owned(),
     };
@@ -107,15 +122,7 @@ pub fn read_aside(
     if ahead::place(path).exists() {
         fs::copy(ahead::place(path), ahead::place(&image)).map_err(unreadable)?;
     }
-    let file = open::open_to_read(&image)?;
-    walk(&file, path, (0, BEFORE_FIRST), |row, event| {
-        visit(row.seq, &event);
-        Ok::<_, JournalError>(())
-    })?;
-    tail_of(&file).map_err(|fault| fault.within(path))?;
-    claims::compare(&file, path, &claims)?;
-    let claims = outside.of_this(&file, path);
-    claims::compare(&file, path, &claims.map_err(|error| told(path, error))?)
+    Ok((room, image))
 }
 
 /// Whether the file still refuses changes by hand.

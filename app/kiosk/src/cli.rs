@@ -3,12 +3,14 @@ mod check;
 mod coach;
 mod coach_word;
 mod code;
+mod doctor;
 mod heard;
 mod hub;
 mod journal;
 mod meet;
 mod next;
 mod plan;
+mod plan_command;
 mod rehearse;
 mod reopen;
 mod sheet;
@@ -23,6 +25,7 @@ use crate::terminal::{language, say};
 use crate::{picture, run};
 use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand};
+use plan_command::PlanCommand;
 use std::ffi::OsString;
 use std::io::{Read, Write};
 use std::path::PathBuf;
@@ -97,6 +100,12 @@ enum Command {
         /// What to do.
         #[command(subcommand)]
         what: journal::JournalCommand,
+    },
+    /// Say what is well at this rack and what is not, and what to do; nothing is changed.
+    Doctor {
+        /// As JSON.
+        #[arg(long)]
+        json: bool,
     },
     /// Have the journals of many racks meet in one PostgreSQL database.
     Hub {
@@ -287,28 +296,6 @@ pub struct MeetArgs {
     said: Said,
 }
 
-/// What can be done for a plan.
-#[derive(Debug, Subcommand)]
-enum PlanCommand {
-    /// Write a blank plan with examples from the gym.
-    Blank {
-        /// Where: a new file that ends in .csv or .xlsx.
-        #[arg(long, value_name = "FILE")]
-        out: PathBuf,
-    },
-    /// Show what is understood of a plan, row by row, before anything is taken.
-    Read {
-        /// The plan's file.
-        file: PathBuf,
-        /// The Monday that week 1 begins on, for plans that count weeks.
-        #[arg(long, value_name = "DATE", value_parser = day)]
-        monday: Option<NaiveDate>,
-        /// As JSON.
-        #[arg(long)]
-        json: bool,
-    },
-}
-
 /// Where a command reads and writes.
 pub struct Streams<'a> {
     /// Standard input.
@@ -376,6 +363,9 @@ fn obey(cli: Cli, streams: &mut Streams<'_>) -> Result<bool, KioskError> {
         Some(Command::Meet(args)) => meet::meet(&open()?, &args, streams.out),
         Some(Command::Solve(args)) => solve::solve(&args, streams),
         Some(Command::Journal { what }) => journal::obey(what, &open()?, streams.out),
+        Some(Command::Doctor { json }) => {
+            doctor::doctor(&Folder::path_of(cli.data.as_deref())?, json, streams.out)
+        }
         Some(Command::Hub { what }) => hub::obey(&what, open, streams.out),
         Some(Command::Plan {
             what: PlanCommand::Blank { out },

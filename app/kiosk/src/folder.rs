@@ -66,21 +66,34 @@ impl Folder {
     /// # Errors
     /// [`KioskError`] without a home or when the folder cannot be made.
     pub fn open(chosen: Option<&Path>) -> Result<Self, KioskError> {
+        let path = Self::path_of(chosen)?;
+        journal::make_private(&path).map_err(KioskError::file(&path))?;
+        Ok(Self(path))
+    }
+
+    /// Which folder [`Folder::open`] opens; nothing is made.
+    ///
+    /// # Errors
+    /// [`KioskError::NoHome`] without a home.
+    pub fn path_of(chosen: Option<&Path>) -> Result<PathBuf, KioskError> {
         let absolute = |name: &str| {
             std::env::var_os(name)
                 .map(PathBuf::from)
                 .filter(|path| path.is_absolute())
         };
         let home = || absolute("HOME").map(|home| home.join(".local/share"));
-        let path = match chosen {
+        Ok(match chosen {
             Some(path) => path.to_path_buf(),
             None => absolute("XDG_DATA_HOME")
                 .or_else(home)
                 .ok_or(KioskError::NoHome)?
                 .join("pinladder"),
-        };
-        journal::make_private(&path).map_err(KioskError::file(&path))?;
-        Ok(Self(path))
+        })
+    }
+
+    /// A folder that is only looked at, whether it is there or not.
+    pub(crate) fn at(path: &Path) -> Self {
+        Self(path.to_owned())
     }
 
     /// That others on this machine may look into the folder, and what to do; `None` where they may

@@ -11,6 +11,7 @@ pub mod coach_desk;
 pub mod copies;
 pub mod desk;
 pub mod devices;
+pub mod doctor;
 pub mod door;
 mod echo;
 pub mod error;
