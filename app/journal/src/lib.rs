@@ -42,7 +42,7 @@ pub use outside::{Outside, keep_mark};
 pub use private::make_private;
 pub use rebuild::{FileOutcome, Rebuilt, rebuild};
 pub use record::{
-    Followed, LifterSum, PlannedRow, Record, RecordError, RecordReader, SetRow, WeekRow,
+    Followed, LifterSum, PlannedRow, Record, RecordError, RecordReader, SetRow, SetsOf, WeekRow,
     prove_record, remake_record,
 };
 pub use sealed::{Seal, Sealed, SealedReader};

@@ -13,7 +13,7 @@ mod read;
 mod sums;
 
 pub use proof::{prove_record, remake_record};
-pub use read::{RecordReader, SetRow};
+pub use read::{RecordReader, SetRow, SetsOf};
 pub use sums::{LifterSum, PlannedRow, WeekRow};
 
 use crate::chain::{BEFORE_FIRST, Hash};

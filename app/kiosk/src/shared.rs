@@ -25,6 +25,8 @@ pub struct Shared {
     /// The last link that was drawn, and its drawing.
     drawn: Option<(String, Link)>,
     filling: Filling,
+    /// The day, and the event, whose sheets are laid out.
+    sheets_of: Option<(NaiveDate, u64)>,
 }
 
 /// Days that programmes fill and the coach's list, as far as they are gathered: a lifter a tick, so that no tap waits.
@@ -54,6 +56,21 @@ impl Shared {
             base,
             drawn: None,
             filling: Filling::default(),
+            sheets_of: None,
+        }
+    }
+
+    /// How long the day still lasts, seconds.
+    pub fn know_midnight(&self, left_s: u32) {
+        self.desk.know_midnight(u64::from(left_s) * 1_000);
+    }
+
+    /// The kiosk ticks: says so, and lays the day's sheets out where they are of another moment.
+    pub fn tick(&mut self, now: (NaiveDate, u64), sheets: impl FnOnce() -> String) {
+        self.desk.tick();
+        if self.sheets_of != Some(now) {
+            self.sheets_of = Some(now);
+            self.desk.lay_sheets(&sheets());
         }
     }
 

@@ -1,14 +1,21 @@
 //! A line in the log for every request. Refuses: secrets: no codes, tokens, queries or cookies.
+use crate::app::App;
 use crate::guard::Peer;
 use axum::Extension;
-use axum::extract::Request;
+use axum::extract::{Request, State};
 use axum::middleware::Next;
 use axum::response::Response;
 
-pub(crate) async fn log(peer: Option<Extension<Peer>>, request: Request, next: Next) -> Response {
+pub(crate) async fn log(
+    State(app): State<App>,
+    peer: Option<Extension<Peer>>,
+    request: Request,
+    next: Next,
+) -> Response {
     let method = request.method().clone();
     let path = told(request.uri().path());
     let response = next.run(request).await;
+    app.counts.count(response.status());
     let from = peer.map(|Extension(Peer(from))| from.to_string());
     tracing::info!(
         target: "share::access",

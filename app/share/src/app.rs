@@ -1,5 +1,6 @@
 //! What every handler has, and the forms in which it answers.
 use crate::cookies;
+use crate::counts::Counts;
 use crate::desk::Desk;
 use crate::seats::Seats;
 use crate::stream::{Places, Sink, Source, Stop};
@@ -36,6 +37,7 @@ pub(crate) struct App {
     pub(crate) proxies: Arc<[IpAddr]>,
     /// Files are taken in one after the other.
     pub(crate) uploads: Arc<Semaphore>,
+    pub(crate) counts: Counts,
 }
 
 impl App {
@@ -48,6 +50,7 @@ impl App {
             hosts: front.hosts.into(),
             proxies: front.proxies.into(),
             uploads: Arc::new(Semaphore::new(1)),
+            counts: Counts::default(),
         }
     }
 

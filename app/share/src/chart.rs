@@ -1,4 +1,4 @@
-//! Charts of a lift's weeks as SVG, drawn by a library: loads, reps made, backs.
+//! Charts over days as SVG, drawn by a library: their frame, and columns by week.
 //!
 //! Refuses: names and other texts of people; what is in a chart is days and numbers. Floats here
 //! are for the eye.
@@ -10,86 +10,51 @@ use plotters::prelude::*;
 use plotters::style::text_anchor::{HPos, Pos, VPos};
 use view::Language;
 
-/// The weeks of one lift, oldest first.
-#[derive(Debug, Clone, Default)]
-pub(crate) struct Weeks {
-    pub(crate) mondays: Vec<NaiveDate>,
-    /// Heaviest work load, in the lifter's unit.
-    pub(crate) loads: Vec<f64>,
-    pub(crate) reps: Vec<u32>,
-    pub(crate) planned: Vec<u32>,
-    /// Work sets, and those in which the back moved.
-    pub(crate) sets: Vec<u32>,
-    pub(crate) moved: Vec<u32>,
-}
-
 // About a phone's width, so that its letters stay as large as those around it.
 const SIZE: (u32, u32) = (400, 220);
 const FONT: (&str, u32) = ("sans-serif", 20);
 /// Days that are written below, at most.
 const LABELS: usize = 4;
 // Okabe and Ito's colours, told apart by colour-blind eyes; shape and place say it too.
-const BLUE: RGBColor = RGBColor(0, 114, 178);
-const ORANGE: RGBColor = RGBColor(213, 94, 0);
-const PALE: RGBColor = RGBColor(201, 206, 212);
+pub(crate) const BLUE: RGBColor = RGBColor(0, 114, 178);
+pub(crate) const ORANGE: RGBColor = RGBColor(213, 94, 0);
+pub(crate) const PALE: RGBColor = RGBColor(201, 206, 212);
 
 /// What the plotting library cannot draw is left out; the table beside it has the numbers.
-type Drawn = Result<(), Box<dyn std::error::Error>>;
+pub(crate) type Drawn = Result<(), Box<dyn std::error::Error>>;
 
-/// Heaviest work load by week: a line with a mark a week, a filled square where the back moved.
-pub(crate) fn loads(say: Language, weeks: &Weeks) -> Option<String> {
-    let most = weeks.loads.iter().copied().fold(0.0, f64::max);
-    let least = weeks.loads.iter().copied().fold(most, f64::min);
-    let pad = ((most - least) * 0.15).max(most * 0.02).max(1.0);
-    draw(say, weeks, (least - pad).max(0.0)..most + pad, |chart| {
-        let points = || days(weeks).zip(weeks.loads.iter().copied());
-        chart.draw_series(LineSeries::new(points(), BLUE.stroke_width(2)))?;
-        let kept = points().zip(&weeks.moved).filter(|(_, moved)| **moved == 0);
-        chart.draw_series(kept.map(|(at, _)| Circle::new(at, 4, BLUE.filled())))?;
-        let moved = points().zip(&weeks.moved).filter(|(_, moved)| **moved > 0);
-        chart.draw_series(moved.map(|(at, _)| {
-            EmptyElement::at(at) + Rectangle::new([(-5, -5), (5, 5)], ORANGE.filled())
-        }))?;
-        Ok(())
-    })
-}
-
-/// Reps made by week, before the pale bars of those planned.
-pub(crate) fn reps(say: Language, weeks: &Weeks) -> Option<String> {
-    let bars = [(&weeks.planned, PALE, 3), (&weeks.reps, BLUE, 2)];
-    columns(say, weeks, &bars)
-}
-
-/// Work sets by week, and before them those in which the back moved.
-pub(crate) fn backs(say: Language, weeks: &Weeks) -> Option<String> {
-    let bars = [(&weeks.sets, PALE, 3), (&weeks.moved, ORANGE, 2)];
-    columns(say, weeks, &bars)
-}
-
-fn columns(say: Language, weeks: &Weeks, bars: &[(&Vec<u32>, RGBColor, i32)]) -> Option<String> {
-    let most = bars.iter().flat_map(|(counts, ..)| counts.iter()).max();
-    let top = f64::from(*most?) * 1.1 + 0.5;
-    draw(say, weeks, 0.0..top, |chart| {
+/// Columns by week, before pale ones where those are given.
+pub(crate) fn columns(
+    say: Language,
+    mondays: &[NaiveDate],
+    pale: Option<&[f64]>,
+    front: &[f64],
+) -> Option<String> {
+    let bars = pale.into_iter().map(|pale| (pale, PALE, 3));
+    let bars: Vec<_> = bars.chain([(front, BLUE, 2)]).collect();
+    let counts = bars.iter().flat_map(|(counts, ..)| counts.iter().copied());
+    let top = counts.fold(0.0, f64::max) * 1.1 + 0.5;
+    chart_of_days(say, SIZE, mondays, 0.0..top, |chart| {
         for (counts, colour, half) in bars {
-            let one = |(day, count): (i32, &u32)| {
-                let corners = [(day - half, 0.0), (day + half, f64::from(*count))];
+            let one = |(day, count): (i32, &f64)| {
+                let corners = [(day - half, 0.0), (day + half, *count)];
                 Rectangle::new(corners, colour.filled())
             };
-            chart.draw_series(days(weeks).zip(counts.iter()).map(one))?;
+            chart.draw_series(days(mondays).zip(counts.iter()).map(one))?;
         }
         Ok(())
     })
 }
 
-/// The weeks' Mondays as numbers of days.
-fn days(weeks: &Weeks) -> impl Iterator<Item = i32> {
-    weeks.mondays.iter().map(NaiveDate::num_days_from_ce)
+/// Days as numbers.
+fn days(dates: &[NaiveDate]) -> impl Iterator<Item = i32> {
+    dates.iter().map(NaiveDate::num_days_from_ce)
 }
 
-/// The Mondays that are written below: spread over the weeks, none so near the former that they
+/// The days that are written below: spread over all, none so near the former that they
 /// touch in a chart of `span` days.
-fn labelled(weeks: &Weeks, span: i32) -> Vec<i32> {
-    let all: Vec<i32> = days(weeks).collect();
+fn labelled(dates: &[NaiveDate], span: i32) -> Vec<i32> {
+    let all: Vec<i32> = days(dates).collect();
     let last = all.len().saturating_sub(1);
     let mut kept: Vec<i32> = Vec::new();
     for day in (0..LABELS).filter_map(|n| all.get(n * last / (LABELS - 1))) {
@@ -101,21 +66,23 @@ fn labelled(weeks: &Weeks, span: i32) -> Vec<i32> {
     kept
 }
 
-type Chart<'a, 'b> =
+pub(crate) type Chart<'a, 'b> =
     ChartContext<'a, SVGBackend<'b>, Cartesian2d<WithKeyPoints<RangedCoordi32>, RangedCoordf64>>;
 
-/// A chart with weeks below and `range` at the left, filled by `fill`.
-fn draw(
+/// A chart with days below, oldest first, and `range` at the left, filled by `fill`; `None` without
+/// a day, or where the library cannot draw it.
+pub(crate) fn chart_of_days(
     say: Language,
-    weeks: &Weeks,
+    size: (u32, u32),
+    dates: &[NaiveDate],
     range: std::ops::Range<f64>,
     fill: impl FnOnce(&mut Chart<'_, '_>) -> Drawn,
 ) -> Option<String> {
-    let from = days(weeks).next()? - 7;
-    let to = days(weeks).last()? + 7;
+    let from = days(dates).min()? - 7;
+    let to = days(dates).max()? + 7;
     let mut text = String::new();
-    let area = SVGBackend::with_string(&mut text, SIZE).into_drawing_area();
-    let below = (from..to).with_key_points(labelled(weeks, to - from));
+    let area = SVGBackend::with_string(&mut text, size).into_drawing_area();
+    let below = (from..to).with_key_points(labelled(dates, to - from));
     let drawn = on_area(say, &area, below, range, fill).and_then(|()| Ok(area.present()?));
     drop(area);
     match drawn {

@@ -189,11 +189,12 @@ pub(crate) fn errand(order: &str, about: &str) -> Option<Errand> {
     }
 }
 
-/// The page; `told` answers the last order.
+/// The page; `told` answers the last order, `tokens` are those of programs.
 pub(crate) fn page(
     say: Language,
     (counter, laid): (&Counter, &Laid),
     told: Option<&str>,
+    tokens: &Markup,
 ) -> Markup {
     let (nav, today) = (Nav::Coach(Tab::Desk), laid.today.as_ref());
     html! {
@@ -209,6 +210,7 @@ pub(crate) fn page(
         (copies_part(say, counter))
         h2 { (say.pick(w::BLANK_PLAN)) }
         p class="files" { a href="/coach/blank.xlsx" { "XLSX" } " " a href="/coach/blank.csv" { "CSV" } }
+        (tokens)
         @if !counter.fingerprint.is_empty() {
             h2 { (say.pick(w::CERTIFICATE)) }
             p { "SHA-256 " span class="print" { (counter.fingerprint) } }

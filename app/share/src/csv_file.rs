@@ -4,7 +4,7 @@
 use crate::moment::Clock;
 use crate::stream::Stop;
 use csv::{Terminator, Writer, WriterBuilder};
-use journal::{RecordReader, SetRow};
+use journal::{RecordReader, SetRow, SetsOf};
 use std::borrow::Cow;
 use std::fmt::{Display, Write as _};
 use std::io;
@@ -29,8 +29,12 @@ const COLUMNS: [&str; 16] = [
     "at",
 ];
 
-/// Writes the heading and all sets.
-pub(crate) fn write(record: Option<&RecordReader>, sink: &mut impl io::Write) -> Result<(), Stop> {
+/// Writes the heading and the sets that are asked for.
+pub(crate) fn write(
+    record: Option<&RecordReader>,
+    of: &SetsOf,
+    sink: &mut impl io::Write,
+) -> Result<(), Stop> {
     let mut csv = WriterBuilder::new()
         .terminator(Terminator::CRLF)
         .from_writer(sink);
@@ -38,7 +42,7 @@ pub(crate) fn write(record: Option<&RecordReader>, sink: &mut impl io::Write) ->
     if let Some(record) = record {
         let mut outcome = Ok(());
         let mut hand = Hand::default();
-        record.each_set(|set| {
+        record.each_set_of(of, |set| {
             outcome = hand.write_set(&mut csv, &set);
             if outcome.is_ok() {
                 ControlFlow::Continue(())

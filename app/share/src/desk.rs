@@ -6,10 +6,11 @@ use crate::board::Board;
 use crate::code::{self, CodeError};
 use crate::counter::{Counter, Order, Told};
 use crate::known;
+use crate::life::Life;
+use crate::not_in::NotIn;
 use crate::programme::{Filled, Laid, ShareOf, Today};
 use crate::sessions::{COACH_MS, LINK_MS, Sessions, Who};
 use crate::token;
-use crate::words as w;
 use journal::{Mass, MassUnit};
 use std::collections::BTreeMap;
 use std::fmt;
@@ -44,6 +45,7 @@ struct Inner {
     laid: Mutex<Laid>,
     /// One code is judged at a time: each takes memory and time on purpose.
     judging: Semaphore,
+    life: Life,
 }
 
 impl fmt::Debug for Desk {
@@ -62,19 +64,6 @@ const FRESH_MS: u64 = 5_000;
 /// How long the answer to an order is waited for.
 const ORDER: Duration = Duration::from_secs(120);
 
-/// Why somebody was not signed in.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) enum NotIn {
-    /// No code is set.
-    NoCode,
-    /// The code was wrong.
-    Wrong,
-    /// Too many were wrong; seconds to wait.
-    Wait(u64),
-    /// The code's file, or the random source, failed.
-    Failed,
-}
-
 impl Desk {
     /// A desk for the data folder `folder`. `clock` gives milliseconds that never go back.
     pub fn new(folder: &Path, clock: impl Fn() -> u64 + Send + Sync + 'static) -> Self {
@@ -92,6 +81,7 @@ impl Desk {
             language: Mutex::default(),
             laid: Mutex::default(),
             judging: Semaphore::new(1),
+            life: Life::default(),
         }))
     }
 
@@ -166,10 +156,15 @@ impl Desk {
         code: String,
         from: Guesser,
     ) -> Result<Told, NotIn> {
-        let kept = self.kept()?;
-        self.judge_slowly(kept, code, from).await?;
+        self.confirm(code, from).await?;
         tracing::info!(?from, ?errand, "an order at the desk");
         Ok(self.hand_on(errand).await)
+    }
+
+    /// Whether a code is the coach's, given once more.
+    pub(crate) async fn confirm(&self, code: String, from: Guesser) -> Result<(), NotIn> {
+        let kept = self.kept()?;
+        self.judge_slowly(kept, code, from).await
     }
 
     /// Hands on what a coach who has signed in wants of the kiosk, and waits for its answer.
@@ -310,7 +305,8 @@ impl Desk {
     /// Opens a lifter's link: the session's token, seconds that it holds.
     pub(crate) fn open_link(&self, token: &str) -> Option<(String, u64)> {
         let now = self.now();
-        let (session, until, _) = self.sessions().open_link(now, token)?;
+        let midnight = self.midnight().unwrap_or(now);
+        let (session, until, _) = self.sessions().open_link((now, midnight), token)?;
         Some((session, until.saturating_sub(now) / 1_000))
     }
 
@@ -344,7 +340,19 @@ impl Desk {
         }
     }
 
-    fn now(&self) -> u64 {
+    pub(crate) fn folder(&self) -> &Path {
+        &self.0.folder
+    }
+
+    pub(crate) fn board_count(&self) -> usize {
+        self.0.board.receiver_count()
+    }
+
+    pub(crate) fn life(&self) -> &Life {
+        &self.0.life
+    }
+
+    pub(crate) fn now(&self) -> u64 {
         (self.0.clock)()
     }
 
@@ -358,18 +366,6 @@ impl Desk {
 }
 
 /// A lock whose holder panicked still guards whole values: each change is one assignment.
-fn lock<T>(of: &Mutex<T>) -> MutexGuard<'_, T> {
+pub(crate) fn lock<T>(of: &Mutex<T>) -> MutexGuard<'_, T> {
     of.lock().unwrap_or_else(PoisonError::into_inner)
-}
-
-impl NotIn {
-    /// What happened and what to do.
-    pub(crate) fn words(self, say: Language) -> String {
-        match self {
-            Self::NoCode => say.say(w::NO_CODE),
-            Self::Wrong => say.say(w::WRONG),
-            Self::Wait(s) => say.fill(w::WAIT, &[&s.to_string()]),
-            Self::Failed => say.say(w::NOT_JUDGED),
-        }
-    }
 }

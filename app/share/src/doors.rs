@@ -6,13 +6,14 @@ use crate::app::{App, page_of, stream_page};
 use crate::attempts::Guesser;
 use crate::cookies::{COACH, KNOWN, LANGUAGE, OWN, cookie, set_cookie};
 use crate::counter;
-use crate::desk::NotIn;
 use crate::form::{field, read_form};
 use crate::guard::Peer;
+use crate::look::Look;
 use crate::masthead::Nav;
+use crate::not_in::NotIn;
 use crate::problem::Problem;
 use crate::words as w;
-use crate::{front, lifter_page, token};
+use crate::{front, lifter_page, token, token_page};
 use axum::Extension;
 use axum::extract::{Path, Request, State};
 use axum::http::{HeaderMap, HeaderValue, StatusCode, header};
@@ -80,6 +81,11 @@ fn address(peer: Option<Extension<Peer>>) -> IpAddr {
     peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |Extension(peer)| peer.0)
 }
 
+/// Who guesses the code of a form.
+pub(crate) fn guesser_of(app: &App, headers: &HeaderMap, peer: Option<Extension<Peer>>) -> Guesser {
+    guesser(app, headers, address(peer))
+}
+
 /// Whoever comes with the word of an earlier sign-in is counted apart from strangers.
 fn guesser(app: &App, headers: &HeaderMap, from: IpAddr) -> Guesser {
     app.desk.guesser(cookie(headers, KNOWN), from)
@@ -106,7 +112,9 @@ pub(crate) async fn order(
         Err(NotIn::Wait(seconds)) => return Err(Problem::wait(seconds)),
         Err(why) => (StatusCode::FORBIDDEN, why.words(say)),
     };
-    let page = counter::page(say, (&app.desk.counter(), &app.desk.laid()), Some(&told));
+    let tokens = token_page::part(&app, say, None);
+    let desk = (&app.desk.counter(), &app.desk.laid());
+    let page = counter::page(say, desk, Some(&told), &tokens);
     Ok((status, page_of(page)).into_response())
 }
 
@@ -128,19 +136,32 @@ pub(crate) async fn mine(
 ) -> Result<Response, Response> {
     let token = token.map(|Path(token)| token).unwrap_or_default();
     let say = app.language(&headers);
-    let own = cookie(&headers, OWN).and_then(|cookie| app.desk.lifter(cookie));
-    let again = own.filter(|(_, link)| *link == token::hash(&token));
-    let Some((lifter, _)) = again else {
+    let Some(lifter) = own(&app, &headers, &token) else {
         if token::is_token(&token) && app.desk.is_link(&token) {
             return Ok(page_of(front::open_own(say, &token)).into_response());
         }
         return Err(closed(&app, say, &token));
     };
     let laid = app.desk.laid();
+    let due = app.desk.counter().due;
+    let home = format!("/mine/{token}");
     stream_page(&app, move |record, sink| {
-        lifter_page::write(say, (record, &laid), (&lifter, Nav::Own), sink)
+        let of = lifter_page::Of {
+            lifter: &lifter,
+            nav: Nav::Own,
+            look: &Look::default(),
+            due: &due,
+            home: Some(&home),
+        };
+        lifter_page::write(say, (record, &laid), &of, sink)
     })
     .await
+}
+
+/// The lifter whose own record this browser opened by the link of a token.
+pub(crate) fn own(app: &App, headers: &HeaderMap, token: &str) -> Option<String> {
+    let (lifter, link) = app.desk.lifter(cookie(headers, OWN)?)?;
+    (link == token::hash(token)).then_some(lifter)
 }
 
 /// Opens a lifter's link: from now on this browser alone has it.
@@ -167,7 +188,7 @@ pub(crate) async fn open_mine(
 }
 
 /// That a link opens nothing: no longer, or never.
-fn closed(app: &App, say: Language, token: &str) -> Response {
+pub(crate) fn closed(app: &App, say: Language, token: &str) -> Response {
     let known = token::is_token(token) && app.desk.knows_link(token);
     let status = if known {
         StatusCode::GONE

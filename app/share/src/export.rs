@@ -3,7 +3,7 @@
 //! Refuses: half a file without an error.
 use crate::stream::Stop;
 use crate::{csv_file, json_file};
-use journal::{RecordError, RecordReader};
+use journal::{RecordError, RecordReader, SetsOf};
 use std::io;
 use std::path::Path;
 use thiserror::Error;
@@ -36,7 +36,7 @@ impl From<Stop> for ExportError {
 /// [`ExportError`]; what was written is then not whole.
 pub fn write_csv(record: &Path, to: &mut impl io::Write) -> Result<(), ExportError> {
     let reader = RecordReader::open(record)?;
-    Ok(csv_file::write(reader.as_ref(), to)?)
+    Ok(csv_file::write(reader.as_ref(), &SetsOf::default(), to)?)
 }
 
 /// Writes every set of the record at `record`, which need not exist, as JSON.
@@ -45,5 +45,5 @@ pub fn write_csv(record: &Path, to: &mut impl io::Write) -> Result<(), ExportErr
 /// [`ExportError`]; what was written is then not whole.
 pub fn write_json(record: &Path, to: &mut impl io::Write) -> Result<(), ExportError> {
     let reader = RecordReader::open(record)?;
-    Ok(json_file::write(reader.as_ref(), to)?)
+    Ok(json_file::write(reader.as_ref(), &SetsOf::default(), to)?)
 }

@@ -5,6 +5,7 @@
 use crate::app::{App, HTML};
 use crate::front;
 use crate::problem::Problem;
+use crate::rights::bearer;
 use crate::words as w;
 use axum::body::Body;
 use axum::extract::{Request, State};
@@ -93,10 +94,17 @@ fn methods(path: &str) -> &'static str {
         "/sign-in" | "/coach/desk" | "/coach/today" | "/coach/week" | "/coach/plans" => {
             "GET, HEAD, POST"
         }
-        own if own.starts_with("/mine/") || own.starts_with("/coach/plans/") => "GET, HEAD, POST",
-        "/sign-out" | "/language" => "POST",
+        own if is_link(own) || own.starts_with("/coach/plans/") => "GET, HEAD, POST",
+        "/sign-out" | "/language" | "/coach/tokens" | "/plans" => "POST",
+        plan if plan.starts_with("/plans/") => "POST",
         _ => "GET, HEAD",
     }
+}
+
+/// Whether an address is a lifter's link itself, and nothing below it.
+fn is_link(path: &str) -> bool {
+    path.strip_prefix("/mine/")
+        .is_some_and(|token| !token.contains('/'))
 }
 
 fn check(app: &App, request: &Request) -> Result<(), Problem> {
@@ -152,7 +160,10 @@ fn is_foreign(request: &Request, host: &HeaderValue) -> bool {
     };
     // Each of them, should there be several; browsers send one of the two with every form.
     let named = header("origin").is_some();
-    !all("origin").all(is_here) || (changes && !named && header("sec-fetch-site").is_none())
+    // No page of another site can send a token along; a program has no page.
+    let by_token = bearer(request.headers()).is_some();
+    let unsaid = !named && header("sec-fetch-site").is_none() && !by_token;
+    !all("origin").all(is_here) || (changes && unsaid)
 }
 
 /// Whether `host`, with or without a port, is a name that no foreign page can point here, one that

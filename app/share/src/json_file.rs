@@ -3,7 +3,7 @@
 //! Refuses: floats; loads are texts with their unit, and whole nanograms.
 use crate::moment::written;
 use crate::stream::Stop;
-use journal::{RecordReader, SetRow};
+use journal::{RecordReader, SetRow, SetsOf};
 use serde::Serialize;
 use std::io;
 use std::ops::ControlFlow;
@@ -73,14 +73,18 @@ impl<'a> SetJson<'a> {
     }
 }
 
-/// Writes all sets, one a line.
-pub(crate) fn write(record: Option<&RecordReader>, sink: &mut impl io::Write) -> Result<(), Stop> {
+/// Writes the sets that are asked for, one a line.
+pub(crate) fn write(
+    record: Option<&RecordReader>,
+    of: &SetsOf,
+    sink: &mut impl io::Write,
+) -> Result<(), Stop> {
     let upto = record.map_or(Ok(0), RecordReader::upto)?;
     write!(sink, r#"{{"version":{VERSION},"upto":{upto},"sets":["#)?;
     let mut before = "\n";
     if let Some(record) = record {
         let mut outcome = Ok(());
-        record.each_set(|set| {
+        record.each_set_of(of, |set| {
             outcome = sink
                 .write_all(before.as_bytes())
                 .and_then(|()| Ok(serde_json::to_writer(&mut *sink, &SetJson::of(&set))?));

@@ -1,18 +1,22 @@
-//! One lifter's pages: weeks of each lift with charts, the plan against what was done, sessions.
+//! One lifter's pages: the course of each lift with charts, the plan against what was done, sessions.
 //! Plain HTML and SVG, no script; the coach and the lifter see the same.
 //!
 //! Refuses: names as markup; every text is escaped by the template.
-use crate::chart::{self, Weeks};
-use crate::html::{address, foot, head, put, write_sets};
+use crate::course::{Course, courses};
+use crate::course_page;
+use crate::html::{foot, head, put, write_sets};
+use crate::look::Look;
 use crate::masthead::Nav;
+use crate::plan_table::plan_table;
 use crate::programme::{Laid, Shown, together};
 use crate::stream::{Sink, Stop};
 use crate::words as w;
 use chrono::{Days, NaiveDate};
-use journal::{LifterSum, LoadWish, PlannedRow, RecordReader, WeekRow};
-use maud::{Markup, PreEscaped, html};
+use journal::{LifterSum, LoadWish, Mass, RecordReader};
+use maud::{Markup, html};
 use std::ops::ControlFlow;
 use view::Language;
+use view::next_all::CoachLine;
 
 /// Weeks that the charts go back from the latest day of the lifter.
 const WEEKS: u64 = 26;
@@ -20,16 +24,30 @@ const WEEKS: u64 = 26;
 const EVER: (&str, &str) = ("0000-01-01", "9999-12-31");
 /// Most rows of plan shown.
 pub(crate) const PLAN_ROWS: u32 = 400;
+/// Most loads to come on a chart.
+const NEXT_MAX: usize = 8;
 /// Most sets listed one by one.
 const SETS_MAX: u32 = 300;
 
-/// Writes the page of `lifter`; `nav` says whose eyes it is for.
+/// Whose page, for whose eyes, and what of it is asked for.
+pub(crate) struct Of<'o> {
+    pub(crate) lifter: &'o str,
+    pub(crate) nav: Nav,
+    pub(crate) look: &'o Look,
+    /// The coach's list: what is due.
+    pub(crate) due: &'o [CoachLine],
+    /// Where it can be had as files.
+    pub(crate) home: Option<&'o str>,
+}
+
+/// Writes the page of a lifter.
 pub(crate) fn write(
     say: Language,
     (record, laid): (Option<&RecordReader>, &Laid),
-    (lifter, nav): (&str, Nav),
+    of: &Of<'_>,
     sink: &mut Sink,
 ) -> Result<(), Stop> {
+    let (lifter, nav) = (of.lifter, of.nav);
     let known = match record {
         Some(record) => record.lifters()?.into_iter().find(|l| l.lifter == lifter),
         None => None,
@@ -44,19 +62,15 @@ pub(crate) fn write(
         return Err(Stop::Nobody);
     }
     put(sink, &head(say, lifter, nav, laid.today.as_ref()))?;
+    if let Some(home) = of.home {
+        put(sink, &files(say, home))?;
+    }
     if nothing {
         put(sink, &html! { p { (say.pick(w::NOTHING_OF)) } })?;
         return Ok(put(sink, &foot(say))?);
     }
-    let last = known
-        .as_ref()
-        .and_then(|known| known.last.parse::<NaiveDate>().ok());
-    if let (Some(record), Some(last)) = (record, last) {
-        let from = last.checked_sub_days(Days::new(7 * WEEKS)).unwrap_or(last);
-        let weeks = record.weeks(lifter, &from.to_string())?;
-        for of_lift in weeks.chunk_by(|a, b| a.lift == b.lift) {
-            put(sink, &lift(say, of_lift))?;
-        }
+    if let (Some(record), Some(_)) = (record, &known) {
+        charts(say, (record, laid), (of, &rows), sink)?;
     }
     put(
         sink,
@@ -66,6 +80,138 @@ pub(crate) fn write(
         latest_sets(say, record, &known, sink)?;
     }
     Ok(put(sink, &foot(say))?)
+}
+
+/// The record to be taken home.
+fn files(say: Language, home: &str) -> Markup {
+    html! {
+        p class="files" {
+            strong { (say.pick(w::TAKE_HOME)) ": " }
+            a href={ (home) "/record.csv" } { "CSV" } " "
+            a href={ (home) "/record.json" } { "JSON" } " "
+            (say.pick(w::TAKE_HOME_HINT))
+        }
+    }
+}
+
+/// Writes each lift's course, of the days and lifts that are asked for; beside somebody else's where
+/// that is asked.
+fn charts(
+    say: Language,
+    (record, laid): (&RecordReader, &Laid),
+    (of, rows): (&Of<'_>, &[Shown]),
+    sink: &mut Sink,
+) -> Result<(), Stop> {
+    let all = courses(record, of.lifter)?;
+    let lifts: Vec<String> = all.iter().map(|course| course.lift.clone()).collect();
+    if of.nav != Nav::Own {
+        let people = record.lifters()?.into_iter().map(|known| known.lifter);
+        let others: Vec<String> = people.filter(|name| name != of.lifter).collect();
+        put(sink, &filter(say, of, (&lifts, &others)))?;
+    }
+    let last = all
+        .iter()
+        .filter_map(|course| course.days.last())
+        .map(|day| day.date);
+    let last = of.look.to.or(last.max()).unwrap_or(NaiveDate::MAX);
+    let from = last.checked_sub_days(Days::new(7 * WEEKS)).unwrap_or(last);
+    let from = of.look.from.unwrap_or(from);
+    let wanted = |course: &Course| {
+        of.look
+            .lift
+            .as_ref()
+            .is_none_or(|lift| *lift == course.lift)
+    };
+    let beside = match of.look.beside.as_deref() {
+        Some(other) => courses(record, other)?,
+        None => Vec::new(),
+    };
+    let mut shown = 0;
+    for course in all.into_iter().filter(wanted) {
+        let course = course.within(from, last);
+        if course.weeks.is_empty() {
+            continue;
+        }
+        shown += 1;
+        let other = beside.iter().find(|other| other.lift == course.lift);
+        let other = other.map(|other| other.clone().within(from, last));
+        let next = next_of(&course.lift, laid, (of, rows));
+        put(sink, &course_page::lift(say, &course, &next))?;
+        if let (Some(other), Some(name)) = (other, of.look.beside.as_deref()) {
+            let names = (of.lifter, name);
+            put(sink, &course_page::beside(say, (&course, &other), names))?;
+        }
+    }
+    if shown == 0 {
+        put(sink, &html! { p { (say.pick(w::NO_COURSE)) } })?;
+    }
+    Ok(())
+}
+
+/// Loads of a lift that are to come: those of the plan, else the one that is due.
+fn next_of(lift: &str, laid: &Laid, (of, rows): (&Of<'_>, &[Shown])) -> Vec<(NaiveDate, Mass)> {
+    let Some(today) = laid.today.as_ref().map(|today| today.date) else {
+        return Vec::new();
+    };
+    let to_come = rows.iter().filter_map(|shown| {
+        let date: NaiveDate = shown.row.date.parse().ok()?;
+        let is_open = date >= today && shown.row.done_sets == 0 && shown.row.lift == lift;
+        let load = match shown.row.load {
+            LoadWish::Mass(mass) => Some(mass),
+            LoadWish::OfBest(_)
+            | LoadWish::OfTraining(_)
+            | LoadWish::OfTop(_)
+            | LoadWish::More(_)
+            | LoadWish::Due => shown.now,
+        };
+        is_open.then_some((date, load?))
+    });
+    let mut next: Vec<_> = to_come.collect();
+    next.sort_unstable();
+    next.truncate(NEXT_MAX);
+    if next.is_empty() {
+        let due = of.due.iter().filter(|line| line.lifter == of.lifter);
+        let mut due = due.filter(|line| line.of.as_ref().is_some_and(|(of, _)| of == lift));
+        let due = due.find_map(|line| line.due.as_ref()?.decision.due());
+        next.extend(due.map(|load| (today, load)));
+    }
+    next
+}
+
+/// Which lift, which days, beside whom.
+fn filter(say: Language, of: &Of<'_>, (lifts, others): (&[String], &[String])) -> Markup {
+    let look = of.look;
+    let day = |name: &str, words: &str, value: Option<NaiveDate>| {
+        let value = value.map(|day| day.to_string());
+        html! { label { (words) input type="date" name=(name) value=[value]; } }
+    };
+    html! {
+        form class="filter" method="get" {
+            label {
+                (say.pick(w::LIFT))
+                select name="lift" {
+                    option value="" { (say.pick(w::ALL_LIFTS)) }
+                    @for lift in lifts {
+                        option value=(lift) selected[look.lift.as_ref() == Some(lift)] {
+                            (say.shipped(lift))
+                        }
+                    }
+                }
+            }
+            (day("from", say.pick(w::FROM_DAY), look.from))
+            (day("to", say.pick(w::TO_DAY), look.to))
+            label {
+                (say.pick(w::COMPARE))
+                select name="with" {
+                    option value="" { (say.pick(w::NOBODY_ELSE)) }
+                    @for name in others {
+                        option value=(name) selected[look.beside.as_ref() == Some(name)] { (name) }
+                    }
+                }
+            }
+            button { (say.pick(w::SHOW)) }
+        }
+    }
 }
 
 /// Writes the lifter's latest sets, one by one.
@@ -98,133 +244,4 @@ fn latest_sets(
         put(sink, &html! { p { (more) } })?;
     }
     Ok(())
-}
-
-/// One lift: its charts and its table of weeks.
-fn lift(say: Language, weeks: &[WeekRow]) -> Markup {
-    let Some(first) = weeks.first() else {
-        return html! {};
-    };
-    let unit = first.unit;
-    let number = |week: &WeekRow| week.heaviest.number(unit).parse::<f64>().unwrap_or(0.0);
-    let drawn = Weeks {
-        mondays: weeks.iter().filter_map(|w| w.week.parse().ok()).collect(),
-        loads: weeks.iter().map(number).collect(),
-        reps: weeks.iter().map(|w| w.reps).collect(),
-        planned: weeks.iter().map(|w| w.planned_reps).collect(),
-        sets: weeks.iter().map(|w| w.sets).collect(),
-        moved: weeks.iter().map(|w| w.moved).collect(),
-    };
-    let load = say.fill(w::LOADS_CHART, &[unit.word()]);
-    let charts = [
-        (load.as_str(), chart::loads(say, &drawn)),
-        (say.pick(w::REPS_CHART), chart::reps(say, &drawn)),
-        (say.pick(w::BACKS_CHART), chart::backs(say, &drawn)),
-    ];
-    let of = |part: u32, whole: u32| say.fill(w::OF, &[&part.to_string(), &whole.to_string()]);
-    let back = |week: &WeekRow| match week.moved {
-        0 => say.say(w::KEPT),
-        n => say.fill(w::MOVED_IN, &[&n.to_string(), &week.sets.to_string()]),
-    };
-    html! {
-        section class="lift" {
-            h2 { (say.shipped(&first.lift)) }
-            div class="charts" {
-                @for (words, svg) in charts { @if let Some(svg) = svg {
-                    figure { (PreEscaped(svg)) figcaption { (words) } }
-                } }
-            }
-            table {
-                thead { tr {
-                    th scope="col" { (say.pick(w::WEEK_OF)) }
-                    th scope="col" { (say.pick(w::HEAVIEST)) }
-                    th scope="col" { (say.pick(w::REPS)) }
-                    th scope="col" { (say.pick(w::BACK)) }
-                } }
-                tbody { @for week in weeks.iter().rev() { tr {
-                    th scope="row" { time datetime=(week.week) { (w::day_and_year(say, &week.week)) } }
-                    td { (say.mass(week.heaviest, unit)) }
-                    td { (of(week.reps, week.planned_reps)) }
-                    td { (back(week)) }
-                } } }
-            }
-        }
-        "\n"
-    }
-}
-
-/// The plan, and what programmes fill, against what was done.
-pub(crate) fn plan_table(say: Language, rows: &[Shown], with_lifter: bool) -> Markup {
-    if rows.is_empty() {
-        return html! { p { (say.pick(w::NO_PLAN_HERE)) } };
-    }
-    html! {
-        table class=(if with_lifter { "plan all" } else { "plan" }) {
-            thead { tr {
-                th scope="col" { (say.pick(w::DAY)) }
-                @if with_lifter { th scope="col" { (say.pick(w::LIFTER)) } }
-                th scope="col" { (say.pick(w::PLANNED)) }
-                th scope="col" { (say.pick(w::DONE)) }
-            } }
-            tbody { @for shown @ Shown { row, programme, .. } in rows { tr {
-                th scope="row" { time datetime=(row.date) { (w::short_day(say, &row.date)) } }
-                @if with_lifter {
-                    td { a href=(address("/coach/lifter", &row.lifter)) { (row.lifter) } }
-                }
-                td {
-                    (say.shipped(&row.lift)) ": " (asked(say, shown))
-                    @if row.by_programme {
-                        " " span class="programme" { (by_programme(say, programme.as_deref())) }
-                    }
-                    @if !row.note.is_empty() { " " span class="note" { (row.note) } }
-                }
-                td class="done" data-word=(say.pick(w::DONE)) { (done(say, row)) }
-            } } }
-        }
-    }
-}
-
-fn by_programme(say: Language, name: Option<&str>) -> String {
-    name.map_or_else(
-        || say.say(w::PROGRAMME),
-        |name| say.fill(w::PROGRAMME_OF, &[name]),
-    )
-}
-
-/// "2 × 5 at 180 kg", "3 × 3 at 80 % of the training max = 144 kg".
-pub(crate) fn asked(say: Language, Shown { row, now, .. }: &Shown) -> String {
-    let sets = format!("{} \u{d7} {}", row.sets, row.reps);
-    // Of whom neither the gym nor the record knows the unit, kilos.
-    let unit = row.unit.unwrap_or_default();
-    let load = if let LoadWish::OfBest(share) = row.load {
-        say.fill(w::OF_BEST, &[&say.percent(share)])
-    } else {
-        say.wish(row.load, unit)
-    };
-    let asked = say.fill(w::AT_LOAD, &[&sets, &load]);
-    match now {
-        Some(now) => format!("{asked} = {}", say.mass(*now, unit)),
-        None => asked,
-    }
-}
-
-/// "2 of 2 sets, 9 of 10 reps, 180 kg, back moved in 1".
-pub(crate) fn done(say: Language, row: &PlannedRow) -> String {
-    if row.done_sets == 0 {
-        return "\u{2013}".into();
-    }
-    let (sets, of_sets) = (row.done_sets.to_string(), row.sets.to_string());
-    let (reps, of_reps) = (row.done_reps.to_string(), (row.sets * row.reps).to_string());
-    let mut parts = vec![say.fill(w::DONE_SETS, &[&sets, &of_sets, &reps, &of_reps])];
-    if let (Some(load), Some(unit)) = (row.done_load, row.unit) {
-        parts.push(say.mass(load, unit));
-    }
-    parts.push(match row.moved {
-        0 => say.say(w::BACK_HELD),
-        n => say.fill(w::BACK_MOVED_IN, &[&n.to_string()]),
-    });
-    parts.join(match say {
-        Language::English => ", ",
-        Language::German | Language::Spanish => "; ",
-    })
 }

@@ -3,8 +3,9 @@
 //!
 //! Refuses: names as markup; every text is escaped by the template.
 use crate::html::{address, foot, head, put, write_sets};
-use crate::lifter_page::{PLAN_ROWS, plan_table};
+use crate::lifter_page::PLAN_ROWS;
 use crate::masthead::{Nav, Tab};
+use crate::plan_table::plan_table;
 use crate::programme::{Laid, last_day, together};
 use crate::stream::{Sink, Stop};
 use crate::words as w;

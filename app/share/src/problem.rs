@@ -75,6 +75,7 @@ impl IntoResponse for Problem {
             // RFC 9110 asks for a challenge; no scheme of its registry is a form's.
             let challenge = HeaderValue::from_static("Cookie realm=\"coach\", form=\"/sign-in\"");
             headers.insert(header::WWW_AUTHENTICATE, challenge);
+            headers.append(header::WWW_AUTHENTICATE, HeaderValue::from_static("Bearer"));
         }
         let wait_s = match self.status {
             StatusCode::SERVICE_UNAVAILABLE => Some(5),

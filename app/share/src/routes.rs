@@ -6,22 +6,27 @@ use crate::access;
 use crate::app::{App, Front, answer, download, page_of, stream_page};
 use crate::desk::Desk;
 use crate::guard::{Peer, guard};
+use crate::look::Look;
 use crate::masthead::{Nav, Tab};
 use crate::problem::Problem;
+use crate::query::Query;
+use crate::rights::reads;
 use crate::stream::Places;
 use crate::tls::Identity;
 use crate::words as w;
 use crate::{
-    board, counter, csv_file, database_file, deeds, doors, forwarded, front, json_file,
-    lifter_page, page, plans, upload, week,
+    board, counter, csv_file, database_file, deeds, documents, doors, entity_tag, forwarded, front,
+    gzip, health, json_file, lifter_page, own, page, plans, plans_by_token, token_acts, token_page,
+    upload, week,
 };
 use axum::body::Body;
 use axum::extract::{DefaultBodyLimit, Path, RawQuery, State};
-use axum::http::{HeaderMap, StatusCode};
+use axum::http::{HeaderMap, StatusCode, header};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use axum::{Extension, Router, middleware};
 use chrono::NaiveDate;
+use journal::SetsOf;
 use std::net::Ipv4Addr;
 
 /// Everything that is shown. Each answer opens the record anew, reads one moment of it, and
@@ -31,6 +36,9 @@ use std::net::Ipv4Addr;
 ///   anybody.
 /// - `/coach`, `/coach/today`, `/coach/week`, `/coach/plan`, `/coach/plans`, `/coach/desk`, `/coach/lifter/NAME`, `/coach/blank.xlsx` and `.csv`,
 ///   `/record.csv`, `/record.json`, `/journal.sqlite`: for a coach who has signed in.
+/// - `/plan.json`, `/due.json`, `/lifters.json`, `/sheets.json`, `/metrics` and the record: for a
+///   program with a token too; `/plans`: for one that may hand in plans. `/board.json`, `/healthz`:
+///   for anybody.
 /// - `/mine/TOKEN`: for the lifter whose link it is, once.
 pub fn router(places: Places, desk: Desk, front: Front) -> Router {
     let app = App::new(places, desk, front);
@@ -66,16 +74,30 @@ pub fn router(places: Places, desk: Desk, front: Front) -> Router {
         .route("/coach/plans/{id}", get(plans::one).post(plans::take))
         .route("/coach/lifter/{name}", get(lifter))
         .route("/coach/desk", get(counter_page).post(doors::order))
+        .route("/coach/tokens", post(token_acts::post))
         .route("/coach/blank.xlsx", get(blank_xlsx))
         .route("/coach/blank.csv", get(blank_csv))
         .route("/record.csv", get(csv))
         .route("/record.json", get(json))
         .route("/journal.sqlite", get(database))
+        .route("/plan.json", get(documents::plan))
+        .route("/due.json", get(documents::due))
+        .route("/lifters.json", get(documents::lifters))
+        .route("/sheets.json", get(documents::sheets))
+        .route("/board.json", get(documents::board))
+        .route("/plans", post(plans_by_token::hand_in))
+        .route("/plans/{id}", post(plans_by_token::take))
+        .route("/healthz", get(health::healthz))
+        .route("/metrics", get(health::metrics))
+        .route("/mine/{token}/record.csv", get(own::csv))
+        .route("/mine/{token}/record.json", get(own::json))
         .route("/mine/{token}", get(doors::mine).post(doors::open_mine))
         .fallback(nothing_here)
         .with_state(app.clone())
+        .layer(middleware::from_fn(entity_tag::judge))
+        .layer(middleware::from_fn(gzip::compress))
         .layer(middleware::from_fn_with_state(app.clone(), guard))
-        .layer(middleware::from_fn(access::log))
+        .layer(middleware::from_fn_with_state(app.clone(), access::log))
         .layer(middleware::from_fn_with_state(app, forwarded::resolve))
 }
 
@@ -100,15 +122,6 @@ const OPENAPI: &str = include_str!("openapi.json");
 fn form_instead(app: &App, headers: &HeaderMap) -> Option<Response> {
     let to_form = || Redirect::to("/sign-in").into_response();
     (!app.is_coach(headers)).then(to_form)
-}
-
-/// Lets a coach in, and refuses anybody else: a program does not want a form.
-fn coach_or_refusal(app: &App, headers: &HeaderMap) -> Result<(), Problem> {
-    if app.is_coach(headers) {
-        Ok(())
-    } else {
-        Err(Problem::new(StatusCode::UNAUTHORIZED, w::SIGN_IN_FIRST))
-    }
 }
 
 async fn front_page(State(app): State<App>, headers: HeaderMap) -> impl IntoResponse {
@@ -171,6 +184,7 @@ async fn plan(
 async fn lifter(
     State(app): State<App>,
     headers: HeaderMap,
+    RawQuery(query): RawQuery,
     name: Result<Path<String>, axum::extract::rejection::PathRejection>,
 ) -> Result<Response, Response> {
     if let Some(form) = form_instead(&app, &headers) {
@@ -180,22 +194,28 @@ async fn lifter(
         let problem = Problem::new(StatusCode::BAD_REQUEST, w::NAME_NO_TEXT);
         return Err(problem.into_response());
     };
+    let look = Look::read(query.as_deref()).map_err(IntoResponse::into_response)?;
     let (say, laid) = (app.language(&headers), app.desk.laid());
+    let due = app.desk.counter().due;
     stream_page(&app, move |record, sink| {
-        lifter_page::write(say, (record, &laid), (&name, Nav::Coach(Tab::Lifter)), sink)
+        let of = lifter_page::Of {
+            lifter: &name,
+            nav: Nav::Coach(Tab::Lifter),
+            look: &look,
+            due: &due,
+            home: None,
+        };
+        lifter_page::write(say, (record, &laid), &of, sink)
     })
     .await
 }
 
 async fn counter_page(State(app): State<App>, headers: HeaderMap) -> Response {
     form_instead(&app, &headers).unwrap_or_else(|| {
-        let counter = app.desk.counter();
-        page_of(counter::page(
-            app.language(&headers),
-            (&counter, &app.desk.laid()),
-            None,
-        ))
-        .into_response()
+        let say = app.language(&headers);
+        let tokens = token_page::part(&app, say, None);
+        let desk = (&app.desk.counter(), &app.desk.laid());
+        page_of(counter::page(say, desk, None, &tokens)).into_response()
     })
 }
 
@@ -216,7 +236,7 @@ async fn blank_csv(
 }
 
 fn blanks(app: &App, headers: &HeaderMap) -> Result<[Body; 2], Problem> {
-    coach_or_refusal(app, headers)?;
+    reads(app, headers)?;
     let blanks = app.desk.blanks();
     if blanks.iter().any(|blank| blank.is_empty()) {
         return Err(Problem::new(StatusCode::NOT_FOUND, w::NO_BLANKS));
@@ -224,23 +244,52 @@ fn blanks(app: &App, headers: &HeaderMap) -> Result<[Body; 2], Problem> {
     Ok(blanks.map(|blank| Body::from(blank.to_vec())))
 }
 
-async fn csv(State(app): State<App>, headers: HeaderMap) -> Result<impl IntoResponse, Problem> {
-    coach_or_refusal(&app, &headers)?;
-    let body = app.source.stream(csv_file::write).await?;
-    Ok(download("pinladder-record.csv", CSV, body))
+async fn csv(
+    State(app): State<App>,
+    headers: HeaderMap,
+    RawQuery(query): RawQuery,
+) -> Result<impl IntoResponse, Problem> {
+    reads(&app, &headers)?;
+    let of = Query::read(query.as_deref())?.sets()?;
+    let tag = record_tag(&app, "csv", &of).await;
+    let body = app
+        .source
+        .stream(move |record, sink| csv_file::write(record, &of, sink))
+        .await?;
+    Ok((tag, download("pinladder-record.csv", CSV, body)))
 }
 
-async fn json(State(app): State<App>, headers: HeaderMap) -> Result<impl IntoResponse, Problem> {
-    coach_or_refusal(&app, &headers)?;
-    let body = app.source.stream(json_file::write).await?;
-    Ok(download("pinladder-record.json", JSON, body))
+async fn json(
+    State(app): State<App>,
+    headers: HeaderMap,
+    RawQuery(query): RawQuery,
+) -> Result<impl IntoResponse, Problem> {
+    reads(&app, &headers)?;
+    let of = Query::read(query.as_deref())?.sets()?;
+    let tag = record_tag(&app, "json", &of).await;
+    let body = app
+        .source
+        .stream(move |record, sink| json_file::write(record, &of, sink))
+        .await?;
+    Ok((tag, download("pinladder-record.json", JSON, body)))
+}
+
+/// The tag of what is read of the record, without reading it. What is entered between the two makes
+/// the answer newer than its tag, and the next one is sent.
+async fn record_tag(app: &App, form: &str, of: &SetsOf) -> HeaderMap {
+    let mut headers = HeaderMap::new();
+    if let Some(version) = app.source.version().await {
+        let tag = entity_tag::tag(&format!("{form} {version} {of:?}"));
+        headers.insert(header::ETAG, tag);
+    }
+    headers
 }
 
 async fn database(
     State(app): State<App>,
     headers: HeaderMap,
 ) -> Result<impl IntoResponse, Problem> {
-    coach_or_refusal(&app, &headers)?;
+    reads(&app, &headers)?;
     let body = app.source.stream_database(database_file::write).await?;
     Ok(download("pinladder-journal.sqlite", SQLITE, body))
 }

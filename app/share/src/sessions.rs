@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 
 /// A coach's session: two hours.
 pub(crate) const COACH_MS: u64 = 2 * 60 * 60 * 1_000;
-/// A lifter's link and what it opens: ten minutes.
+/// A lifter's link: ten minutes. What it opens is open until midnight.
 pub const LINK_MS: u64 = 10 * 60 * 1_000;
 /// Most sessions at once; the one that ends first makes room.
 const SESSIONS_MAX: usize = 200;
@@ -55,7 +55,10 @@ impl Sessions {
     pub(crate) fn begin(&mut self, now: u64, until: u64, who: Who) -> Option<String> {
         self.open.retain(|_, session| session.until > now);
         if self.open.len() >= SESSIONS_MAX {
-            let first = self.open.iter().min_by_key(|(_, session)| session.until);
+            // Lifters' phones, open until midnight, make room before any coach does.
+            let of_coach = |session: &Session| matches!(session.who, Who::Coach(_));
+            let order = |session: &Session| (of_coach(session), session.until);
+            let first = self.open.iter().min_by_key(|(_, session)| order(session));
             let first = first.map(|(token, _)| *token)?;
             self.open.remove(&first);
         }
@@ -117,14 +120,18 @@ impl Sessions {
         self.links.iter().any(fits)
     }
 
-    /// Opens a link, once: the session that it gives, its token and end.
-    pub(crate) fn open_link(&mut self, now: u64, token: &str) -> Option<(String, u64, String)> {
+    /// Opens a link, once: the session that it gives until midnight, its token and end.
+    pub(crate) fn open_link(
+        &mut self,
+        (now, midnight): (u64, u64),
+        token: &str,
+    ) -> Option<(String, u64, String)> {
         let hash = token::hash(token);
         let fits =
             |link: &&mut Link| !link.used && link.until > now && token::hash(&link.token) == hash;
         let link = self.links.iter_mut().find(fits)?;
         link.used = true;
-        let (lifter, until) = (link.lifter.clone(), link.until);
+        let (lifter, until) = (link.lifter.clone(), link.until.max(midnight));
         let who = Who::Lifter {
             lifter: lifter.clone(),
             link: hash,
@@ -143,10 +150,10 @@ mod tests {
         let mut all = Sessions::default();
         let token = all.link(0, 7, "Ada", LINK_MS).expect("a link");
         assert_eq!(all.link(5, 7, "Ada", LINK_MS + 5), Some(token.clone()));
-        assert_eq!(all.open_link(6, &"0".repeat(64)), None);
-        let (session, until, lifter) = all.open_link(10, &token).expect("opens");
+        assert_eq!(all.open_link((6, 0), &"0".repeat(64)), None);
+        let (session, until, lifter) = all.open_link((10, 0), &token).expect("opens");
         assert_eq!((until, lifter.as_str()), (LINK_MS, "Ada"));
-        assert_eq!(all.open_link(11, &token), None, "once");
+        assert_eq!(all.open_link((11, 0), &token), None, "once");
         assert_eq!(all.link(12, 7, "Ada", LINK_MS + 12), None, "no second one");
         assert!(matches!(
             all.who(LINK_MS - 1, &session),
@@ -154,7 +161,7 @@ mod tests {
         ));
         assert_eq!(all.who(LINK_MS, &session), None);
         let late = all.link(20, 8, "Ada", LINK_MS + 20).expect("another lift");
-        assert_eq!(all.open_link(LINK_MS + 20, &late), None);
+        assert_eq!(all.open_link((LINK_MS + 20, 0), &late), None);
     }
 
     #[test]

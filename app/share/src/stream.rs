@@ -97,6 +97,23 @@ impl Source {
         .await
     }
 
+    /// By which the record's content is known; `None` where it cannot be read, "" before the first.
+    pub(crate) async fn version(&self) -> Option<String> {
+        let record = self.places.record.clone();
+        let read = spawn_blocking(move || match RecordReader::open(&record)? {
+            Some(reader) => reader.version(),
+            None => Ok(String::new()),
+        });
+        read.await.ok()?.ok()
+    }
+
+    /// The last event of the journal in the record; `None` where it cannot be read.
+    pub(crate) async fn upto(&self) -> Option<u64> {
+        let version = self.version().await?;
+        let upto = version.split('-').next().unwrap_or_default();
+        Some(upto.parse().unwrap_or(0))
+    }
+
     /// As [`Source::stream`], for what is read of the journal's file.
     pub(crate) async fn stream_database(
         &self,

@@ -4,8 +4,9 @@
 //! Refuses: deciding anything; the list is the one that desk and command line have.
 use crate::board::{Board, BoardTurn};
 use crate::html::{address, foot, head, put};
-use crate::lifter_page::{PLAN_ROWS, asked, done};
+use crate::lifter_page::PLAN_ROWS;
 use crate::masthead::{Nav, Tab};
+use crate::plan_table::{asked, done};
 use crate::programme::{Laid, Shown, together};
 use crate::stream::{Sink, Stop};
 use crate::today_forms;

@@ -3,6 +3,7 @@
 //! Refuses: more bytes than a plan can have, however many are announced; forms that crawl.
 use crate::problem::Problem;
 use crate::words as w;
+use axum::body::to_bytes;
 use axum::extract::multipart::MultipartError;
 use axum::extract::{FromRequest as _, Multipart, Request};
 use axum::http::{StatusCode, header};
@@ -28,6 +29,22 @@ pub(crate) async fn file(request: Request) -> Result<(String, Vec<u8>), Problem>
     }
     let slow = Problem::new(StatusCode::REQUEST_TIMEOUT, w::PLAN_SLOW);
     timeout(UPLOAD, read(request)).await.map_err(|_| slow)?
+}
+
+/// The bytes of a file that is sent without a form.
+pub(crate) async fn raw(request: Request) -> Result<Vec<u8>, Problem> {
+    let length = request.headers().get(header::CONTENT_LENGTH);
+    let length = length.and_then(|length| length.to_str().ok()?.parse::<u64>().ok());
+    if length.is_some_and(|length| length > PLAN_MAX as u64) {
+        return Err(too_long());
+    }
+    let slow = Problem::new(StatusCode::REQUEST_TIMEOUT, w::PLAN_SLOW);
+    let read = timeout(UPLOAD, to_bytes(request.into_body(), PLAN_MAX)).await;
+    let bytes = read.map_err(|_| slow)?.map_err(|_| too_long())?;
+    if bytes.is_empty() {
+        return Err(Problem::new(StatusCode::BAD_REQUEST, w::NO_FILE));
+    }
+    Ok(bytes.to_vec())
 }
 
 const fn too_long() -> Problem {

@@ -2,7 +2,7 @@
 //! forms; each says which plan its reader saw.
 //!
 //! Refuses: doing it; the kiosk checks it as it checks a plan.
-use crate::lifter_page::asked;
+use crate::plan_table::asked;
 use crate::programme::Shown;
 use crate::week_grid::{Became, DAYS};
 use crate::words as w;

@@ -2,8 +2,8 @@
 //! of `share` ask the same.
 
 /// Statuses that the page or its HTTP library may give. A 500 is a finding.
-const STATUSES: [u16; 17] = [
-    200, 303, 400, 401, 403, 404, 405, 408, 410, 413, 414, 415, 421, 429, 431, 503, 505,
+const STATUSES: [u16; 18] = [
+    200, 303, 304, 400, 401, 403, 404, 405, 408, 410, 413, 414, 415, 421, 429, 431, 503, 505,
 ];
 /// What the library itself answers, before any route is asked: an empty body and no more.
 const BEFORE_ROUTES: [u16; 5] = [400, 408, 414, 431, 505];

@@ -58,6 +58,19 @@ impl SetRow {
     }
 }
 
+/// Which sets are asked for; nothing said is all of them. Days are ISO 8601.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct SetsOf {
+    /// From this day on.
+    pub since: Option<String>,
+    /// Up to and with this day.
+    pub upto: Option<String>,
+    /// Whose.
+    pub lifter: Option<String>,
+    /// Of which lift.
+    pub lift: Option<String>,
+}
+
 /// The record opened for reading. It shows what stood when it was opened.
 #[derive(Debug)]
 pub struct RecordReader {
@@ -117,6 +130,44 @@ impl RecordReader {
         self.file
             .query_row("SELECT upto FROM mark", [], |row| row.get(0))
             .map_err(|source| self.failed(source))
+    }
+
+    /// By which another content is known: the last event that is in it, and its hash.
+    ///
+    /// # Errors
+    /// [`RecordError`] when the file cannot be read.
+    pub fn version(&self) -> Result<String, RecordError> {
+        self.file
+            .query_row("SELECT upto || '-' || hex(hash) FROM mark", [], |row| {
+                row.get(0)
+            })
+            .map_err(|source| self.failed(source))
+    }
+
+    /// Hands every set that is asked for to `visit` in the order of the journal, until it breaks off.
+    ///
+    /// # Errors
+    /// [`RecordError`] when the file cannot be read.
+    pub fn each_set_of(
+        &self,
+        of: &SetsOf,
+        visit: impl FnMut(SetRow) -> ControlFlow<()>,
+    ) -> Result<(), RecordError> {
+        let all = [
+            ("date >=", &of.since),
+            ("date <=", &of.upto),
+            ("lifter =", &of.lifter),
+            ("lift =", &of.lift),
+        ];
+        let (mut which, mut params) = (String::new(), Vec::<&dyn ToSql>::new());
+        for (says, value) in all {
+            if let Some(value) = value {
+                let word = if params.is_empty() { "WHERE" } else { "AND" };
+                params.push(value);
+                which.push_str(&format!("{word} {says} ?{} ", params.len()));
+            }
+        }
+        self.each(&format!("{which}ORDER BY seq"), &params, visit)
     }
 
     /// Hands every set to `visit` in the order of the journal, until it breaks off.

@@ -2,7 +2,11 @@
 //! page.
 use super::Kiosk;
 use crate::replan::Patience;
-use view::Signs;
+use chrono::Timelike as _;
+use view::{Signs, sheet_doc, sheet_json};
+
+/// Seconds of a day.
+const DAY_S: u32 = 86_400;
 
 impl Kiosk {
     /// What stands beside the screen now.
@@ -16,6 +20,12 @@ impl Kiosk {
     pub(super) fn gather(&mut self) {
         let now = (self.date(), self.owner.seq());
         if let Some(shared) = &mut self.shared {
+            let since = self.clock.local().time().num_seconds_from_midnight();
+            shared.know_midnight(DAY_S.saturating_sub(since));
+            let entries = &self.today.entries;
+            shared.tick(now, || {
+                sheet_json(&sheet_doc(&self.gym.gym.name, now.0, entries, None))
+            });
             shared.gather(&self.gym.gym, self.owner.state(), now);
         }
     }
