@@ -2,7 +2,7 @@
 //! that moved, reps missed, what comes next; and two lifters beside each other.
 //!
 //! Refuses: names and other texts of people; floats here are for the eye.
-use crate::chart::{BLUE, Drawn, ORANGE, PALE, chart_of_days};
+use crate::chart::{BLUE, Drawn, ORANGE, chart_of_days};
 use crate::course::{Course, CourseDay};
 use chrono::{Datelike as _, NaiveDate};
 use journal::{Mass, MassUnit};
@@ -57,7 +57,7 @@ pub(crate) fn course(say: Language, course: &Course, next: &[(NaiveDate, Mass)])
                     .map(|(date, load)| (day(*date), number(*load, unit)))
             };
             let on = last.into_iter().chain(coming());
-            chart.draw_series(LineSeries::new(on, PALE.stroke_width(2)))?;
+            chart.draw_series(LineSeries::new(on, BLUE.stroke_width(1)))?;
             chart.draw_series(coming().map(|at| Circle::new(at, 5, BLUE.stroke_width(2))))?;
             let marks = |is: fn(&CourseDay) -> bool| course.days.iter().filter(move |of| is(of));
             let kept = marks(|of| !of.moved && !of.is_best);

@@ -54,7 +54,6 @@ pub(crate) fn lift(say: Language, course: &Course, next: &[(NaiveDate, Mass)]) -
             div class="charts" { @for (words, svg) in charts { @if let Some(svg) = svg {
                 figure { (PreEscaped(svg)) figcaption { (words) } }
             } } }
-            p class="hint" { (say.pick(w::HARD_HINT)) }
             details class="numbers" {
                 summary { (say.pick(w::IN_NUMBERS)) }
                 (numbers(say, course, next))

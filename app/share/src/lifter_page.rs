@@ -142,10 +142,11 @@ fn charts(
             put(sink, &course_page::beside(say, (&course, &other), names))?;
         }
     }
-    if shown == 0 {
-        put(sink, &html! { p { (say.pick(w::NO_COURSE)) } })?;
-    }
-    Ok(())
+    let (class, words) = match shown {
+        0 => (None, w::NO_COURSE),
+        _ => (Some("hint"), w::HARD_HINT),
+    };
+    Ok(put(sink, &html! { p class=[class] { (say.pick(words)) } })?)
 }
 
 /// Loads of a lift that are to come: those of the plan, else the one that is due.

@@ -1,5 +1,6 @@
 //! Tests of what the gym's network sees.
 mod boards;
+mod by_token;
 mod bytes;
 mod certificates;
 mod courses;
@@ -22,5 +23,6 @@ mod secure;
 mod shown;
 mod socket;
 mod today;
+mod tokens;
 mod units;
 mod week;
