@@ -3,7 +3,7 @@
 //!
 //! Refuses: whoever has not signed in; a rulebook of its own.
 use crate::app::{App, stream_page};
-use crate::counter::Told;
+use crate::desk_page::Told;
 use crate::form::{Form, field, optional, read_form_of};
 use crate::problem::Problem;
 use crate::today::{self, Now};

@@ -4,7 +4,7 @@
 use crate::attempts::{Attempts, Guesser};
 use crate::board::Board;
 use crate::code::{self, CodeError};
-use crate::counter::{Counter, Order, Told};
+use crate::desk_page::{Counter, Order, Told};
 use crate::known;
 use crate::life::Life;
 use crate::not_in::NotIn;

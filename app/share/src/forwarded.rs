@@ -2,7 +2,7 @@
 //!
 //! Refuses: believing anybody else; whoever asks can write what they like into a header.
 use crate::app::App;
-use crate::guard::Peer;
+use crate::request_rules::Peer;
 use axum::Extension;
 use axum::extract::{Request, State};
 use axum::http::{HeaderMap, HeaderName};

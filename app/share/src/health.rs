@@ -3,8 +3,8 @@
 //!
 //! Refuses: names of lifters; figures to machines that are neither this one nor known by a token.
 use crate::app::{App, answer};
-use crate::guard::Peer;
 use crate::problem::Problem;
+use crate::request_rules::Peer;
 use crate::rights::reads;
 use crate::words as w;
 use axum::Extension;

@@ -5,35 +5,32 @@
 //! its insides.
 #![forbid(unsafe_code)]
 
-mod access;
 mod app;
 mod attempts;
+mod auth;
 mod authority;
 mod board;
 mod chart;
 mod code;
+mod connection_limit;
 mod cookies;
-mod counter;
-mod counter_stick;
 mod counts;
 mod course;
 mod course_chart;
 mod course_page;
-mod crowd;
 mod csv_file;
 mod database_file;
 mod deeds;
 mod desk;
+mod desk_page;
+mod desk_stick;
 mod documents;
 mod documents_json;
-mod doors;
 mod entity_tag;
 mod export;
 mod form;
 mod forwarded;
 mod found;
-mod front;
-mod guard;
 mod gzip;
 mod health;
 mod html;
@@ -56,14 +53,16 @@ mod plans_by_token;
 mod plans_page;
 mod problem;
 mod programme;
+mod public_pages;
 mod qr;
 mod query;
+mod request_log;
+mod request_rules;
 mod rights;
 mod routes;
 mod seats;
 mod serve;
 mod sessions;
-mod stall;
 mod stream;
 mod tls;
 mod to_tls;
@@ -79,6 +78,7 @@ mod week_change;
 mod week_grid;
 mod week_page;
 mod words;
+mod write_timeout;
 
 pub use app::Front;
 pub use board::{Board, BoardRack, BoardTurn};
@@ -86,14 +86,14 @@ pub use code::{
     CODE_FILE, CodeError, LONGEST as CODE_LONGEST, SHORTEST as CODE_SHORTEST, hash, is_code,
     keep_hash, kept_code, kept_hash, remove_code, set_code,
 };
-pub use counter::{Counter, Night, Order, Told};
 pub use desk::Desk;
+pub use desk_page::{Counter, Night, Order, Told};
 pub use export::{ExportError, write_csv, write_json};
 pub use found::{Announced, announce};
-pub use guard::Peer;
 pub use plain::Plain;
 pub use programme::{Filled, ShareOf, Today};
 pub use qr::{Qr, qr};
+pub use request_rules::Peer;
 pub use routes::router;
 pub use serve::{ShareError, bind, converse, serve};
 pub use sessions::LINK_MS;

@@ -3,7 +3,7 @@
 //!
 //! Refuses: anybody else's sets; whoever has the address alone.
 use crate::app::{App, download};
-use crate::doors::{closed, own};
+use crate::auth::{closed, own};
 use crate::problem::Problem;
 use crate::{csv_file, json_file};
 use axum::extract::{Path, State};

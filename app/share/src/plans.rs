@@ -3,7 +3,7 @@
 //!
 //! Refuses: whoever has not signed in; files longer than a plan can be; more than one at a time.
 use crate::app::{App, page_of};
-use crate::counter::{Counter, Told};
+use crate::desk_page::{Counter, Told};
 use crate::form::{field, read_form};
 use crate::plans_page::{self, Shown};
 use crate::problem::Problem;

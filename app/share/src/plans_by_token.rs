@@ -3,7 +3,7 @@
 //!
 //! Refuses: tokens that may only read; a plan in one request, unseen.
 use crate::app::{App, answer};
-use crate::counter::Told;
+use crate::desk_page::Told;
 use crate::problem::Problem;
 use crate::query::Query;
 use crate::rights::hands_in;

@@ -1,5 +1,5 @@
 //! What a coach sees of plans that were handed in. Plain HTML; it prints.
-use crate::counter_stick::said_of;
+use crate::desk_stick::said_of;
 use crate::html::{address, foot, head};
 use crate::masthead::{Nav, Tab};
 use crate::programme::Today;

@@ -2,22 +2,22 @@
 //!
 //! Refuses: all others, with a 404 that says which there are; the record to whoever has no right
 //! to it.
-use crate::access;
 use crate::app::{App, Front, answer, download, page_of, stream_page};
 use crate::desk::Desk;
-use crate::guard::{Peer, guard};
 use crate::look::Look;
 use crate::masthead::{Nav, Tab};
 use crate::problem::Problem;
 use crate::query::Query;
+use crate::request_log;
+use crate::request_rules::{Peer, guard};
 use crate::rights::reads;
 use crate::stream::Places;
 use crate::tls::Identity;
 use crate::words as w;
 use crate::{
-    board, counter, csv_file, database_file, deeds, documents, doors, entity_tag, forwarded, front,
-    gzip, health, json_file, lifter_page, own, page, plans, plans_by_token, token_acts, token_page,
-    upload, week,
+    auth, board, csv_file, database_file, deeds, desk_page, documents, entity_tag, forwarded, gzip,
+    health, json_file, lifter_page, own, page, plans, plans_by_token, public_pages, token_acts,
+    token_page, upload, week,
 };
 use axum::body::Body;
 use axum::extract::{DefaultBodyLimit, Path, RawQuery, State};
@@ -58,9 +58,9 @@ pub fn router(places: Places, desk: Desk, front: Front) -> Router {
         .route("/root.crt", get(root))
         .route("/board", get(board_page))
         .route("/board/live", get(live))
-        .route("/sign-in", get(doors::sign_in_page).post(doors::sign_in))
-        .route("/sign-out", post(doors::sign_out))
-        .route("/language", post(doors::choose_language))
+        .route("/sign-in", get(auth::sign_in_page).post(auth::sign_in))
+        .route("/sign-out", post(auth::sign_out))
+        .route("/language", post(auth::choose_language))
         .route("/coach", get(sessions))
         .route("/coach/today", get(deeds::page).post(deeds::post))
         .route("/coach/week", get(week::page).post(week::post))
@@ -73,7 +73,7 @@ pub fn router(places: Places, desk: Desk, front: Front) -> Router {
         )
         .route("/coach/plans/{id}", get(plans::one).post(plans::take))
         .route("/coach/lifter/{name}", get(lifter))
-        .route("/coach/desk", get(counter_page).post(doors::order))
+        .route("/coach/desk", get(counter_page).post(auth::order))
         .route("/coach/tokens", post(token_acts::post))
         .route("/coach/blank.xlsx", get(blank_xlsx))
         .route("/coach/blank.csv", get(blank_csv))
@@ -91,13 +91,16 @@ pub fn router(places: Places, desk: Desk, front: Front) -> Router {
         .route("/metrics", get(health::metrics))
         .route("/mine/{token}/record.csv", get(own::csv))
         .route("/mine/{token}/record.json", get(own::json))
-        .route("/mine/{token}", get(doors::mine).post(doors::open_mine))
+        .route("/mine/{token}", get(auth::mine).post(auth::open_mine))
         .fallback(nothing_here)
         .with_state(app.clone())
         .layer(middleware::from_fn(entity_tag::judge))
         .layer(middleware::from_fn(gzip::compress))
         .layer(middleware::from_fn_with_state(app.clone(), guard))
-        .layer(middleware::from_fn_with_state(app.clone(), access::log))
+        .layer(middleware::from_fn_with_state(
+            app.clone(),
+            request_log::log,
+        ))
         .layer(middleware::from_fn_with_state(app, forwarded::resolve))
 }
 
@@ -128,7 +131,7 @@ async fn front_page(State(app): State<App>, headers: HeaderMap) -> impl IntoResp
     let root = app.identity.as_ref().map(Identity::root_fingerprint);
     let root = root.filter(|print| !print.is_empty());
     let today = app.desk.laid().today;
-    page_of(front::front(
+    page_of(public_pages::front(
         app.language(&headers),
         root.as_deref(),
         today.as_ref(),
@@ -146,7 +149,7 @@ async fn root(State(app): State<App>) -> Result<impl IntoResponse, Problem> {
 /// A TV has no choice of its own: it speaks as the kiosk does.
 async fn board_page(State(app): State<App>) -> impl IntoResponse {
     let board = app.desk.board_of_now();
-    page_of(front::board(app.desk.language(), board.as_deref()))
+    page_of(public_pages::board(app.desk.language(), board.as_deref()))
 }
 
 async fn sessions(
@@ -215,7 +218,7 @@ async fn counter_page(State(app): State<App>, headers: HeaderMap) -> Response {
         let say = app.language(&headers);
         let tokens = token_page::part(&app, say, None);
         let desk = (&app.desk.counter(), &app.desk.laid());
-        page_of(counter::page(say, desk, None, &tokens)).into_response()
+        page_of(desk_page::page(say, desk, None, &tokens)).into_response()
     })
 }
 

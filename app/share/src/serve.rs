@@ -3,11 +3,11 @@
 //! Refuses: slow headers, stalled readers, endless connections, more of them than a kiosk bears,
 //! whoever comes in by another interface than the page's.
 use crate::app::Front;
-use crate::crowd::Crowd;
-use crate::guard::Peer;
-use crate::stall::Impatient;
+use crate::connection_limit::Crowd;
+use crate::request_rules::Peer;
 use crate::tls::Identity;
 use crate::to_tls;
+use crate::write_timeout::Impatient;
 use axum::{Extension, Router};
 use hyper::server::conn::http1;
 use hyper_util::rt::{TokioIo, TokioTimer};

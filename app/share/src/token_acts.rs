@@ -2,13 +2,13 @@
 //!
 //! Refuses: whoever has not signed in; guesses beyond a few.
 use crate::app::{App, page_of};
-use crate::counter;
+use crate::auth::guesser_of;
 use crate::deeds::day;
-use crate::doors::guesser_of;
+use crate::desk_page;
 use crate::form::{Form, field, read_form};
-use crate::guard::Peer;
 use crate::not_in::NotIn;
 use crate::problem::Problem;
+use crate::request_rules::Peer;
 use crate::token_page::{Made, part, words};
 use crate::tokens::May;
 use crate::words as w;
@@ -63,7 +63,7 @@ pub(crate) async fn post(
     };
     let tokens = part(&app, say, made.as_ref());
     let desk = (&app.desk.counter(), &app.desk.laid());
-    let page = counter::page(say, desk, told.as_deref(), &tokens);
+    let page = desk_page::page(say, desk, told.as_deref(), &tokens);
     Ok((status, page_of(page)).into_response())
 }
 

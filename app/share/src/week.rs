@@ -2,8 +2,8 @@
 //!
 //! Refuses: whoever has not signed in; a rulebook of its own.
 use crate::app::{App, stream_page};
-use crate::counter::Told;
 use crate::deeds::day;
+use crate::desk_page::Told;
 use crate::form::{Form, field, fields, optional, read_form_of};
 use crate::problem::Problem;
 use crate::week_page::{self, Asked};

@@ -3,8 +3,8 @@
 //! Refuses: methods that an address does not have, hosts that only a foreign page can have named,
 //! and whatever a page of another site asks for.
 use crate::app::{App, HTML};
-use crate::front;
 use crate::problem::Problem;
+use crate::public_pages;
 use crate::rights::bearer;
 use crate::words as w;
 use axum::body::Body;
@@ -60,7 +60,7 @@ pub(crate) async fn guard(State(app): State<App>, request: Request, next: Next) 
         .get::<Problem>()
         .filter(|_| reads_html)
     {
-        let page = front::problem(say, *problem).into_string();
+        let page = public_pages::problem(say, *problem).into_string();
         *response.body_mut() = Body::from(page);
         let headers = response.headers_mut();
         headers.insert(header::CONTENT_TYPE, HeaderValue::from_static(HTML));

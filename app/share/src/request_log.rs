@@ -1,6 +1,6 @@
 //! A line in the log for every request. Refuses: secrets: no codes, tokens, queries or cookies.
 use crate::app::App;
-use crate::guard::Peer;
+use crate::request_rules::Peer;
 use axum::Extension;
 use axum::extract::{Request, State};
 use axum::middleware::Next;

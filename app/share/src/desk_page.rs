@@ -3,7 +3,7 @@
 //!
 //! Refuses: carrying an order out; an order without the code; an order about what is no longer
 //! there.
-use crate::counter_stick::said_of;
+use crate::desk_stick::said_of;
 use crate::html::{foot, head};
 use crate::masthead::{Nav, Tab};
 use crate::programme::Laid;

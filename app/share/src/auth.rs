@@ -5,15 +5,15 @@
 use crate::app::{App, page_of, stream_page};
 use crate::attempts::Guesser;
 use crate::cookies::{COACH, KNOWN, LANGUAGE, OWN, cookie, set_cookie};
-use crate::counter;
+use crate::desk_page;
 use crate::form::{field, read_form};
-use crate::guard::Peer;
 use crate::look::Look;
 use crate::masthead::Nav;
 use crate::not_in::NotIn;
 use crate::problem::Problem;
+use crate::request_rules::Peer;
 use crate::words as w;
-use crate::{front, lifter_page, token, token_page};
+use crate::{lifter_page, public_pages, token, token_page};
 use axum::Extension;
 use axum::extract::{Path, Request, State};
 use axum::http::{HeaderMap, HeaderValue, StatusCode, header};
@@ -31,7 +31,7 @@ pub(crate) async fn sign_in_page(State(app): State<App>, headers: HeaderMap) -> 
     }
     let say = app.language(&headers);
     let told = (!app.desk.has_code()).then(|| NotIn::NoCode.words(say));
-    page_of(front::sign_in(say, told.as_deref())).into_response()
+    page_of(public_pages::sign_in(say, told.as_deref())).into_response()
 }
 
 pub(crate) async fn sign_in(
@@ -71,7 +71,7 @@ pub(crate) async fn sign_in(
                 NotIn::Failed => StatusCode::INTERNAL_SERVER_ERROR,
                 NotIn::NoCode | NotIn::Wrong | NotIn::Wait(_) => StatusCode::FORBIDDEN,
             };
-            let page = page_of(front::sign_in(say, Some(&why.words(say))));
+            let page = page_of(public_pages::sign_in(say, Some(&why.words(say))));
             Ok((status, page).into_response())
         }
     }
@@ -104,7 +104,7 @@ pub(crate) async fn order(
     let guesser = guesser(&app, &headers, address(peer));
     let form = read_form(request).await?;
     let (code, about) = (field(&form, "code")?, field(&form, "about")?);
-    let errand = counter::errand(&field(&form, "order")?, &about);
+    let errand = desk_page::errand(&field(&form, "order")?, &about);
     let errand = errand.ok_or(Problem::new(StatusCode::BAD_REQUEST, w::NO_SUCH_ORDER))?;
     let say = app.language(&headers);
     let (status, told) = match app.desk.order(errand, code, guesser).await {
@@ -114,7 +114,7 @@ pub(crate) async fn order(
     };
     let tokens = token_page::part(&app, say, None);
     let desk = (&app.desk.counter(), &app.desk.laid());
-    let page = counter::page(say, desk, Some(&told), &tokens);
+    let page = desk_page::page(say, desk, Some(&told), &tokens);
     Ok((status, page_of(page)).into_response())
 }
 
@@ -138,7 +138,7 @@ pub(crate) async fn mine(
     let say = app.language(&headers);
     let Some(lifter) = own(&app, &headers, &token) else {
         if token::is_token(&token) && app.desk.is_link(&token) {
-            return Ok(page_of(front::open_own(say, &token)).into_response());
+            return Ok(page_of(public_pages::open_own(say, &token)).into_response());
         }
         return Err(closed(&app, say, &token));
     };
@@ -195,7 +195,7 @@ pub(crate) fn closed(app: &App, say: Language, token: &str) -> Response {
     } else {
         StatusCode::NOT_FOUND
     };
-    (status, page_of(front::gone(say))).into_response()
+    (status, page_of(public_pages::gone(say))).into_response()
 }
 
 /// Chooses the language of the pages for this browser, and leads back to the page where it was
