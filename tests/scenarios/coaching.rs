@@ -17,9 +17,9 @@ fn a_lifter_is_put_into_a_programme_and_at_a_day_of_its_queue() {
     };
     assert_eq!(follows(&bench, "Ilkka"), None);
     enter(&bench, "4711");
-    tap_like(&bench, "programmes, ", "");
+    bench.tap("programmes");
     tap_like(&bench, "", "split pulls with snatch");
-    tap_row(&bench, "does not, Ilkka");
+    tap_row(&bench, "does not follow it, Ilkka");
     assert_eq!(
         follows(&bench, "Ilkka").as_deref(),
         Some("split pulls with snatch")
@@ -27,12 +27,12 @@ fn a_lifter_is_put_into_a_programme_and_at_a_day_of_its_queue() {
     // Into another: out of the first.
     bench.tap("back");
     tap_like(&bench, "2 days, split pulls", "pulls");
-    tap_row(&bench, "does not, Ilkka");
+    tap_row(&bench, "does not follow it, Ilkka");
     assert_eq!(follows(&bench, "Ilkka").as_deref(), Some("split pulls"));
     for _ in 0..2 {
         bench.tap("back");
     }
-    tap_like(&bench, "lifters, ", "");
+    bench.tap("lifters");
     tap_like(&bench, "", ", Ilkka");
     tap_row(&bench, "programme, split pulls");
     tap_row(&bench, "comes next, other day");
@@ -53,16 +53,16 @@ fn the_figures_of_next_time_are_typed_for_one_lifter() {
     let folder = tempfile::tempdir().expect("a folder");
     let bench = Bench::start(folder.path(), &evening());
     enter(&bench, "4711");
-    tap_like(&bench, "lifters, ", "");
+    bench.tap("lifters");
     tap_like(&bench, "", ", Tevita");
-    tap_row(&bench, "rule, up, again, down");
+    tap_row(&bench, "rule, when to go up or down");
     assert_eq!(title(&bench), "Tevita, rule");
     bench.tap("tries of a load, 2");
     type_in(&bench, "3");
-    bench.tap("keep");
+    bench.tap("save");
     bench.tap("after all reps, back held: up by, 2.5 %");
     type_in(&bench, "5");
-    bench.tap("keep");
+    bench.tap("save");
     let rule = bench.gym().coaching.rule("Tevita", "rack pull");
     assert_eq!(rule.tries, 3, "{}", bench.frame().notice);
     // Typed in the lifter's unit.
@@ -72,7 +72,7 @@ fn the_figures_of_next_time_are_typed_for_one_lifter() {
     // A figure beyond its bounds is refused whole.
     bench.tap("then down by, 5 %");
     type_in(&bench, "90");
-    bench.tap("keep");
+    bench.tap("save");
     assert!(!bench.frame().notice.is_empty());
     assert_eq!(bench.gym().coaching.rule("Tevita", "rack pull").drop, 500);
 }

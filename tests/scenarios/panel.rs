@@ -48,7 +48,7 @@ fn a_lift_under_way_waits_while_the_kiosk_speaks_german() {
     };
     bench.tap("all lifters");
     bench.tap("kiosk");
-    bench.tap("about Pinladder, its licences");
+    bench.tap("about Pinladder, version and licences");
     assert_eq!(bench.screen(), "page");
     bench.tap("back");
     bench.tap("language, Deutsch");

@@ -1,7 +1,7 @@
 //! Lifters, racks, bars, plates and mats are taken away and added at the desk; what is still needed
 //! stays, and says what needs it.
 use crate::bench::{Bench, evening};
-use crate::desk::{enter, rows, tap_like, tap_row, title, type_in};
+use crate::desk::{enter, rows, tap_like, tap_row, title, to_the_gym, type_in};
 use domain::{Gym, Length, Mass, MassUnit};
 use view::Screen;
 use view::list::ListState;
@@ -29,7 +29,7 @@ fn a_lifter_goes_with_programme_and_rules_and_the_record_stays() {
     {
         let bench = Bench::start(folder.path(), &evening());
         enter(&bench, "4711");
-        tap_like(&bench, "lifters, ", "");
+        bench.tap("lifters");
         tap_like(&bench, "yard rack, Parvati", "");
         for _ in 0..3 {
             if bench.labels().iter().any(|label| label.starts_with(ENTRY)) {
@@ -77,6 +77,7 @@ fn what_is_still_needed_stays_and_says_so() {
     let folder = tempfile::tempdir().expect("a folder");
     let bench = Bench::start(folder.path(), &evening());
     enter(&bench, "4711");
+    to_the_gym(&bench);
     tap_like(&bench, "racks, ", "");
     tap_like(&bench, "", "yard rack");
     assert_eq!(
@@ -118,12 +119,13 @@ fn a_rack_goes_and_its_bars_serve_every_rack() {
     enter(&bench, "4711");
     // Everybody goes to the other rack first.
     for _ in 0..3 {
-        tap_like(&bench, "lifters, ", "");
+        bench.tap("lifters");
         tap_like(&bench, "river rack, ", "");
         bench.tap("rack, river rack");
         bench.tap("back");
         bench.tap("back");
     }
+    to_the_gym(&bench);
     tap_like(&bench, "racks, ", "");
     tap_like(&bench, "", "river rack");
     bench.hold("take away, river rack");
@@ -150,12 +152,13 @@ fn a_mat_and_a_kind_of_plate_come_and_go() {
     let folder = tempfile::tempdir().expect("a folder");
     let bench = Bench::start(folder.path(), &evening());
     enter(&bench, "4711");
+    to_the_gym(&bench);
     tap_like(&bench, "racks, ", "");
     tap_like(&bench, "", "yard rack");
     bench.tap("mats, 2 mats, 20 + 10 mm");
     bench.tap("add, new mat");
     type_in(&bench, "15");
-    bench.tap("keep");
+    bench.tap("save");
     let mats = |bench: &Bench| bench.gym().racks[1].mats.clone();
     assert_eq!(mats(&bench), [20, 10, 15].map(Length::mm));
     bench.hold("take away, 10 mm");
@@ -173,9 +176,9 @@ fn a_mat_and_a_kind_of_plate_come_and_go() {
     ] {
         bench.tap(row);
         type_in(&bench, typed);
-        bench.tap("keep");
+        bench.tap("save");
     }
-    bench.tap("keep");
+    bench.tap("save");
     let gym = bench.gym();
     let set = gym
         .plate_sets
@@ -199,9 +202,9 @@ fn a_mat_and_a_kind_of_plate_come_and_go() {
     ] {
         bench.tap(row);
         type_in(&bench, typed);
-        bench.tap("keep");
+        bench.tap("save");
     }
-    bench.tap("keep");
+    bench.tap("save");
     assert!(
         bench.frame().notice.contains("a second time"),
         "{:?}",

@@ -22,7 +22,7 @@ fn one_tap_picks_another_load_and_undo_brings_the_plan_back() {
     let settle = warmed_up(&bench);
     let planned: Vec<_> = settle.loads.iter().filter(|c| !c.plan.is_empty()).collect();
     assert_eq!(planned.len(), 1, "the plan is one of them: {settle:?}");
-    assert_eq!(settle.main, format!("keep {}", label(planned[0])));
+    assert_eq!(settle.main, format!("go with {}", label(planned[0])));
     let other = settle.loads.last().expect("some");
     bench.tap(&label(other));
     let Screen::Rest(rest) = bench.frame().screen else {
@@ -183,7 +183,7 @@ fn after_a_moved_back_what_is_due_is_kept_and_more_is_called_too_early() {
         "{settle:?}"
     );
     assert_eq!(settle.asked, "", "nothing is due yet");
-    bench.tap("keep 200 kg");
+    bench.tap("go with 200 kg");
     bench.tap("go now");
     bench.tap("back moved");
     bench.tap("2");
@@ -196,7 +196,7 @@ fn after_a_moved_back_what_is_due_is_kept_and_more_is_called_too_early() {
         settle.asked.replace('\u{a0}', " "),
         "due 190 kg, plan 205 kg"
     );
-    assert_eq!(settle.main, "keep 190 kg");
+    assert_eq!(settle.main, "go with 190 kg");
     let expected = [
         of("180", "", ""),
         of("185", "", ""),
@@ -213,7 +213,7 @@ fn after_a_moved_back_what_is_due_is_kept_and_more_is_called_too_early() {
     );
     assert_eq!(spot.gear, ["belt", "straps"]);
     // Kept, it is what the bar has.
-    bench.tap("keep 190 kg");
+    bench.tap("go with 190 kg");
     let Screen::Rest(rest) = bench.frame().screen else {
         panic!("the rest goes on")
     };

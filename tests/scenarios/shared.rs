@@ -63,7 +63,7 @@ fn a_plate_that_was_fetched_from_another_bar_is_not_believed_to_hang_there() {
     let folder = tempfile::tempdir().expect("a folder");
     let mut rehearsal = open(folder.path());
     climb(&mut rehearsal, HEAVY);
-    let heavy = choose(&mut rehearsal, "keep 137.5");
+    let heavy = choose(&mut rehearsal, "go with 137.5");
     assert_eq!(heavy.load.as_deref(), Some("137.5 kg"));
     press(&mut rehearsal, Deed::Loaded);
     climb(&mut rehearsal, LIGHT);
@@ -77,7 +77,7 @@ fn a_plate_that_was_fetched_from_another_bar_is_not_believed_to_hang_there() {
     // Back at the first bar, whose plate is gone: the screen says where it is.
     let mut heavy = tap(&mut rehearsal, &format!("switch to {HEAVY}"));
     if heavy.screen == "settle" {
-        heavy = choose(&mut rehearsal, "keep 137.5");
+        heavy = choose(&mut rehearsal, "go with 137.5");
     }
     if heavy.screen == "rest" {
         heavy = press(&mut rehearsal, Deed::Go);
@@ -134,7 +134,7 @@ fn what_is_said_by_hand_of_one_bar_puts_another_in_doubt_where_both_cannot_be() 
     let folder = tempfile::tempdir().expect("a folder");
     let mut rehearsal = open(folder.path());
     climb(&mut rehearsal, HEAVY);
-    choose(&mut rehearsal, "keep 137.5");
+    choose(&mut rehearsal, "go with 137.5");
     press(&mut rehearsal, Deed::Loaded);
     let doubted = |rehearsal: &Rehearsal| {
         let bars = &rehearsal.kiosk().state().bars;
@@ -235,7 +235,7 @@ fn a_bar_whose_ordered_plates_were_lifted_elsewhere_is_in_doubt() {
     let orders = |face: &Answer| format!("{:?}", face.put_on).contains("1.25 kg");
     assert!(orders(&light), "there is one pair of them: {light:?}");
     climb(&mut rehearsal, HEAVY);
-    let heavy = choose(&mut rehearsal, "keep 137.5");
+    let heavy = choose(&mut rehearsal, "go with 137.5");
     assert!(orders(&heavy), "{heavy:?}");
     press(&mut rehearsal, Deed::Done);
     let mut light = tap(&mut rehearsal, &format!("switch to {LIGHT}"));

@@ -4,6 +4,7 @@ use crate::rows::Rows;
 use slint::{ComponentHandle as _, SharedString};
 use std::cell::{Cell, RefCell};
 use view::buttons::row_labels;
+use view::list::Layout;
 
 /// Keeps the rows, and which page of them is shown.
 pub(crate) struct ListFace {
@@ -13,15 +14,20 @@ pub(crate) struct ListFace {
     page_rows: Cell<usize>,
     rows: Rows<ListRow>,
     body: Rows<Mark>,
+    names: Rows<SharedString>,
+    days: Rows<SharedString>,
 }
 
 impl ListFace {
     pub(crate) fn new(window: &KioskWindow) -> Self {
         let rows = Rows::new();
         let body = Rows::new();
+        let (names, days) = (Rows::new(), Rows::new());
         let to = window.global::<List<'_>>();
         to.set_rows(rows.model());
         to.set_body(body.model());
+        to.set_names(names.model());
+        to.set_days(days.model());
         Self {
             all: RefCell::default(),
             title: RefCell::default(),
@@ -29,6 +35,8 @@ impl ListFace {
             page_rows: Cell::new(1),
             rows,
             body,
+            names,
+            days,
         }
     }
 
@@ -49,6 +57,7 @@ impl ListFace {
             .map(|mark| mark.height_mm)
             .fold(0.0, f32::max);
         to.set_body_top(tallest * 1.15);
+        self.lay(window, &list.layout);
         self.body.settle(marks(&list.body, tallest * 0.06));
         let mut labels = row_labels(list).into_iter();
         let rows = list.rows.iter().zip(0..);
@@ -59,6 +68,27 @@ impl ListFace {
         });
         *self.all.borrow_mut() = rows.collect();
         self.settle(window);
+    }
+
+    fn lay(&self, window: &KioskWindow, layout: &Layout) {
+        let to = window.global::<List<'_>>();
+        let (mut names, mut days): (&[String], &[String]) = (&[], &[]);
+        match layout {
+            Layout::Columns => {}
+            Layout::Desk { wide, heading } => {
+                to.set_wide(i32::try_from(*wide).unwrap_or_default());
+                to.set_heading(heading.as_str().into());
+            }
+            Layout::Week(head) => {
+                (names, days) = (&head.names, &head.days);
+                let today = head.today.and_then(|at| i32::try_from(at).ok());
+                to.set_today(today.unwrap_or(-1));
+            }
+        }
+        self.names.settle(names.iter().map(SharedString::from));
+        self.days.settle(days.iter().map(SharedString::from));
+        to.set_desk(matches!(layout, Layout::Desk { .. }));
+        to.set_week(matches!(layout, Layout::Week(_)));
     }
 
     /// Shows the next page, or the first after the last.
@@ -108,6 +138,7 @@ fn row(row: &view::list::ListRow, at: i32, label: String) -> ListRow {
             view::list::ListState::Amiss => ListState::Amiss,
             view::list::ListState::Told => ListState::Told,
             view::list::ListState::Held => ListState::Held,
+            view::list::ListState::Quiet => ListState::Quiet,
         },
     }
 }

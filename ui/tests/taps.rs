@@ -76,7 +76,7 @@ fn expected() -> Vec<(&'static str, &'static str, Tap)> {
         ("typing", "7", Tap::Row(6)),
         ("typing", "in", Tap::Row(11)),
         ("typing", "delete", Tap::Row(12)),
-        ("typing", "keep", Tap::Main),
+        ("typing", "save", Tap::Main),
         ("history", "deadlift", Tap::Main),
         ("end", "next lifter", Tap::Main),
         ("end", "undo", Tap::Undo),

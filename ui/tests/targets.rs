@@ -68,10 +68,10 @@ fn the_main_answer_is_40_mm_wide_at_the_bottom_right_and_undo_at_the_bottom_left
             "go now",
             "end the lift",
             "next lifter",
-            "keep 180 kg",
+            "go with 180 kg",
             "my turn now",
             "the bar holds this",
-            "keep 1002.5 lb",
+            "go with 1002.5 lb",
             "attempt over, 14 of 24",
             "attempt over, 114 of 124",
         ];

@@ -22,7 +22,7 @@ use std::net::{IpAddr, Ipv4Addr};
 use text::keys::checked as k;
 use texts::Texts;
 use view::Language;
-use view::desk::{DayWish, LanCard, LanNews, PlanNews, Wish};
+use view::desk::{DayRow, DayWish, LanCard, LanNews, PlanNews, Wish};
 use view::language::Said;
 
 /// The plans that wait in the folder.
@@ -163,8 +163,7 @@ fn needed(folder: Option<&Folder>) -> Result<&Folder, KioskError> {
 pub fn grant(
     wish: &Wish,
     (folder, near): (Option<&Folder>, &mut Nearby),
-    owner: &mut Owner,
-    gym: &Gym,
+    (owner, gym): (&mut Owner, &Gym),
     (now, today): (Moment, NaiveDate),
 ) -> Result<(), KioskError> {
     let mut texts = Texts::of(owner);
@@ -214,6 +213,14 @@ pub fn grant(
 /// The name under which rows that were put together on the screen go into the journal.
 const DESK_PLAN: &str = "desk";
 
+/// The rest of a row: as it was typed, else as it stood where the screen cannot say it.
+fn rest_of(row: &DayRow, before: Option<&PlanCells>) -> String {
+    match &row.rest_min {
+        Some(minutes) => format!("{minutes} min"),
+        None => before.map(|before| before.rest.clone()).unwrap_or_default(),
+    }
+}
+
 /// A day of the plan with one row more, other or less: the rows go through the door of plans.
 pub(crate) fn plan_day(wish: &DayWish, owner: &Owner, gym: &Gym) -> Result<Command, KioskError> {
     let day = (wish.date, wish.lifter.clone());
@@ -241,6 +248,7 @@ pub(crate) fn plan_day(wish: &DayWish, owner: &Owner, gym: &Gym) -> Result<Comma
         reps: row.reps.clone(),
         load: row.load.clone(),
         ladder: row.ladder.clone().unwrap_or_default(),
+        rest: rest_of(row, before.as_ref()),
         ..before.unwrap_or_default()
     };
     match wish.at {

@@ -7,10 +7,12 @@ use crate::error::KioskError;
 use crate::folder::{DEMO, DEMO_PLAN, Folder, GYM_FILES, MEET_FILE};
 use crate::owner::Owner;
 use crate::steady::Steady;
+use domain::coach_word::{CoachSays, CoachWord};
 use domain::meet_day::MeetDay;
 use domain::{Command, Gym};
 use plan::{Fault, Source};
 use std::sync::Arc;
+use view::Language;
 
 /// The gym in force, and what is wrong with newer files.
 #[derive(Debug, Clone, Default)]
@@ -141,8 +143,8 @@ pub fn in_force(owner: &Owner) -> Result<Gym, KioskError> {
     read(&texts).map_err(KioskError::Faults)
 }
 
-/// Begins a folder that has no gym with the demo gym and its plan, moved by whole weeks so that
-/// today falls into it. A kill at any instant leaves all of it or nothing: the journal takes it in
+/// Begins a folder that has no gym with the demo gym, its plan, moved so that its fullest evening
+/// is today, and one lifter who is hurt, so that the coach's list has something on it. A kill at any instant leaves all of it or nothing: the journal takes it in
 /// one piece, and files that are then still missing are written at the next start.
 ///
 /// # Errors
@@ -157,7 +159,8 @@ pub fn begin(folder: &Folder, owner: &mut Owner, clock: &Steady) -> Result<(), K
         let texts = DEMO.into_iter().map(text);
         let texts: Vec<_> = texts.collect::<Result<_, KioskError>>()?;
         let gym = proven(&texts)?;
-        let rows = demo_plan(&gym, clock.local().date())?;
+        let today = clock.local().date();
+        let rows = demo_plan(&gym, today)?;
         let take = |(name, text): (&str, String)| Command::TakeFile {
             name: name.to_owned(),
             text,
@@ -165,6 +168,7 @@ pub fn begin(folder: &Folder, owner: &mut Owner, clock: &Steady) -> Result<(), K
         let mut commands: Vec<_> = texts.into_iter().map(take).collect();
         let name = "four-weeks.csv".to_owned();
         commands.push(Command::TakePlan { name, rows });
+        commands.push(demo_hurt(today));
         owner.together(&commands, clock.now())?;
     }
     if owner.seq() == BEGUN {
@@ -173,10 +177,34 @@ pub fn begin(folder: &Folder, owner: &mut Owner, clock: &Steady) -> Result<(), K
     Ok(())
 }
 
-/// Events that the demo gym begins with: its files, and its plan.
-const BEGUN: u64 = DEMO.len() as u64 + 1;
+/// Whether the gym in force is still the demo's, as it is laid.
+#[must_use]
+pub fn is_demo(owner: &Owner) -> bool {
+    let files = &owner.state().files;
+    let same = |(name, text): &(&str, &str)| files.get(*name).is_some_and(|now| now == text);
+    DEMO[..2].iter().all(same)
+}
 
-/// The demo plan, moved by whole weeks so that `today` falls into it.
+/// Events that the demo gym begins with: its files, its plan, and a word of its coach.
+const BEGUN: u64 = DEMO.len() as u64 + 2;
+
+/// The demo plan's fullest evening: four lifters at one bar, one at the other.
+const DEMO_EVENING: (i32, u32, u32) = (2026, 11, 25);
+
+/// Who is hurt in the demo gym, since the day before.
+const DEMO_HURT: &str = "Olumide";
+
+fn demo_hurt(today: chrono::NaiveDate) -> Command {
+    Command::SayCoach(Box::new(CoachWord {
+        lifter: DEMO_HURT.to_owned(),
+        what: CoachSays::Hurt {
+            since: today.pred_opt().unwrap_or(today),
+        },
+        note: Language::English.say(text::keys::list::NOTE_AT_DESK),
+    }))
+}
+
+/// The demo plan, moved so that its fullest evening is `today`, whatever day of the week that is.
 ///
 /// # Errors
 /// [`KioskError::Faults`] when `gym` is not the demo gym.
@@ -189,8 +217,9 @@ pub fn demo_plan(
         text: DEMO_PLAN.as_bytes(),
     };
     let rows = plan::coach_plan(source, gym).map_err(KioskError::Faults)?;
-    // The day a week on falls into its second week, so that today falls into the first.
-    Ok(plan::shift_weeks(rows, today + chrono::Days::new(7)))
+    let (year, month, day) = DEMO_EVENING;
+    let evening = chrono::NaiveDate::from_ymd_opt(year, month, day).unwrap_or(today);
+    Ok(plan::shift_days(rows, (evening, today)))
 }
 
 /// The demo gym.

@@ -20,7 +20,7 @@ use crate::clock::Clock;
 use crate::desk;
 use crate::door::Door;
 use crate::error::KioskError;
-use crate::folder::Folder;
+use crate::folder::{Folder, GYM_FILES, MEET_FILE};
 use crate::gym_files::{self, GymInForce};
 use crate::owner::Owner;
 use crate::replan::Patience;
@@ -44,8 +44,8 @@ pub struct Kiosk {
     record: Option<Record>,
     gym: GymInForce,
     config: plan::Kiosk,
-    /// What the settings in force were read from.
-    config_text: Option<String>,
+    /// The texts that gym, settings and meet day were read from.
+    read_from: Vec<Option<String>>,
     stage: Stage,
     patience: Patience,
     /// When the screen was tapped last.
@@ -151,7 +151,7 @@ impl Kiosk {
             notice: String::new(),
             gym,
             config: plan::Kiosk::default(),
-            config_text: None,
+            read_from: Vec::new(),
             stage: Stage::default(),
             patience,
             tapped_at: domain::Moment::default(),
@@ -199,7 +199,10 @@ impl Kiosk {
                 let opened = self.door.open(&code, now);
                 opened.map(|open| stage.opened(open))
             }
-            (Some(Wish::Code(code)), _) => self.door.change(&code, &mut self.owner, now),
+            (Some(Wish::Code(code)), _) => {
+                let changed = self.door.change(&code, &mut self.owner, now);
+                changed.map(|()| self.tell_saved())
+            }
             (Some(Wish::Errand(errand)), _) => {
                 self.notice = errand.under_way(self.say());
                 self.errand = Some(errand);
@@ -207,9 +210,19 @@ impl Kiosk {
             }
             (Some(wish), _) => {
                 let around = (self.folder.as_ref(), &mut self.around.near);
-                desk::grant(&wish, around, &mut self.owner, &self.gym.gym, (now, today))
+                let of = (&mut self.owner, self.gym.gym.as_ref());
+                let granted = desk::grant(&wish, around, of, (now, today));
+                granted.map(|()| self.tell_saved())
             }
-            (None, Some(command)) => self.owner.command(command, now),
+            (None, Some(command)) => {
+                let done = self.owner.command(command, now);
+                let at_desk = matches!(self.stage.aside, Some(Aside::Desk(_)));
+                done.map(|()| {
+                    if at_desk {
+                        self.tell_saved();
+                    }
+                })
+            }
             (None, None) => Ok(()),
         };
         match done {
@@ -324,6 +337,10 @@ impl Kiosk {
         if let Some(record) = &mut self.record {
             self.owner.follow(record);
         }
+        if !self.take_texts() {
+            return;
+        }
+        self.news.demo = gym_files::is_demo(&self.owner);
         if let Ok(gym) = gym_files::in_force(&self.owner)
             && gym != *self.gym.gym
         {
@@ -335,12 +352,22 @@ impl Kiosk {
             self.today.made_for = None;
         }
         let text = self.owner.state().files.get("kiosk.toml");
-        if text != self.config_text.as_ref() {
-            self.config_text = text.cloned();
-            self.config = text.map(|text| config_of(text)).unwrap_or_default();
-            self.today.made_for = None;
-        }
+        self.config = text.map(|text| config_of(text)).unwrap_or_default();
+        self.today.made_for = None;
         self.meet = gym_files::meet_in_force(&self.owner, &self.gym.gym);
+    }
+
+    /// Whether a file in force has another text than the one that was read last. A tap that changes
+    /// none parses none.
+    fn take_texts(&mut self) -> bool {
+        let files = &self.owner.state().files;
+        let names = GYM_FILES.iter().chain([&MEET_FILE]);
+        let now = names.map(|name| files.get(*name));
+        if self.read_from.iter().map(Option::as_ref).eq(now.clone()) {
+            return false;
+        }
+        self.read_from = now.map(|text| text.cloned()).collect();
+        true
     }
 
     fn renew_day(&mut self) {

@@ -26,8 +26,21 @@ fn open(data: &Path, clock: &BenchClock) -> Kiosk {
 fn try_code(kiosk: &mut Kiosk, digits: [u8; 4]) -> Frame {
     kiosk.tap(&Tap::Panel);
     row(kiosk, "coach's desk");
+    let mut frame = type_in(kiosk, digits);
+    if asks_again(&frame) {
+        frame = type_in(kiosk, digits);
+    }
+    frame
+}
+
+fn type_in(kiosk: &mut Kiosk, digits: [u8; 4]) -> Frame {
     let taps = digits.map(|digit| kiosk.tap(&Tap::Number(digit)));
     taps.into_iter().next_back().expect("four digits")
+}
+
+/// Whether a first code is asked for once more.
+fn asks_again(frame: &Frame) -> bool {
+    matches!(&frame.screen, Screen::Typing(door) if !door.wrong && door.typed.is_empty())
 }
 
 /// Taps the row with this title or value.
@@ -90,7 +103,7 @@ fn wrong_digits_wait_ever_longer() {
     try_code(&mut kiosk, [4, 7, 1, 1]);
     for _ in 0..2 {
         let frame = try_code(&mut kiosk, [0, 0, 0, 0]);
-        assert_eq!(hint(&frame), "those are not the digits; try again");
+        assert_eq!(hint(&frame), "wrong digits; try again");
     }
     let mut wait = 5;
     for _ in 0..10 {
@@ -109,7 +122,7 @@ fn wrong_digits_wait_ever_longer() {
     let frame = try_code(&mut kiosk, [0, 0, 0, 0]);
     assert_eq!(
         hint(&frame),
-        "those are not the digits; try again",
+        "wrong digits; try again",
         "and from the first again"
     );
 }
@@ -136,8 +149,10 @@ fn a_code_of_an_older_version_still_opens_and_is_to_be_changed() {
     assert_eq!(kiosk.state().files[DESK_FILE], PLAIN_ONCE);
     assert!(!is_open(&try_code(&mut kiosk, [1, 2, 3, 4])));
     let frame = try_code(&mut kiosk, [4, 7, 1, 1]);
+    assert!(is_open(&frame), "it opens");
+    let frame = row(&mut kiosk, "kiosk");
     let Screen::List(list) = &frame.screen else {
-        panic!("it opens")
+        panic!("this screen's page")
     };
     let code = list
         .rows
@@ -146,10 +161,11 @@ fn a_code_of_an_older_version_still_opens_and_is_to_be_changed() {
         .expect("the row");
     assert_eq!(code.state, ListState::Amiss, "{code:?}");
     row(&mut kiosk, "new code");
-    for digit in [9, 9, 0, 7] {
-        kiosk.tap(&Tap::Number(digit));
+    // Twice, and not otherwise.
+    for digits in [[9, 9, 0, 7], [9, 9, 0, 8], [9, 9, 0, 7], [9, 9, 0, 7]] {
+        type_in(&mut kiosk, digits);
+        kiosk.tap(&Tap::Main);
     }
-    kiosk.tap(&Tap::Main);
     let Screen::List(list) = kiosk.frame().screen else {
         panic!("kept")
     };
@@ -190,6 +206,7 @@ fn the_page_is_turned_on_and_off_at_the_desk_and_counts_at_once() {
     lan::start(lan.clone());
     assert!(answers(port, false), "off at first");
     try_code(&mut kiosk, [4, 7, 1, 1]);
+    row(&mut kiosk, "kiosk");
     row(&mut kiosk, "page on the network");
     row(&mut kiosk, "off");
     lan.follow(&mut kiosk);
@@ -240,6 +257,7 @@ fn a_page_without_tls_is_told_and_a_tap_turns_it_on() {
         ..LanCard::default()
     };
     kiosk.tell_lan(plain);
+    row(&mut kiosk, "kiosk");
     row(&mut kiosk, "page on the network");
     let shown = |kiosk: &mut Kiosk, title: &str| {
         let Screen::List(list) = kiosk.frame().screen else {

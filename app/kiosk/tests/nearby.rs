@@ -89,7 +89,8 @@ fn tap_row(kiosk: &mut Kiosk, what: &str) {
 fn to_plans(kiosk: &mut Kiosk) {
     kiosk.tap(&Tap::Panel);
     tap_row(kiosk, "coach's desk");
-    for digit in [4, 7, 1, 1] {
+    // The first digits are typed twice.
+    for digit in [4, 7, 1, 1].repeat(2) {
         kiosk.tap(&Tap::Number(digit));
     }
     tap_row(kiosk, "plans");

@@ -84,7 +84,7 @@ pub use programme_file::coaching;
 pub use set_group::{
     From, LoadAsk, PlanRow, Reps, SetGroup, ShareOf, effort_text, manner_texts, share_text,
 };
-pub use shift::shift_weeks;
+pub use shift::shift_days;
 pub use words::{Piece, Term, Words};
 
 /// A file's name and its bytes as they were found.

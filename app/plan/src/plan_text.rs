@@ -58,7 +58,7 @@ fn load_text(load: LoadWish) -> String {
         LoadWish::OfTraining(share) => format!("{} of training max", share_text(share)),
         LoadWish::OfTop(share) => format!("{} of top set", share_text(share)),
         LoadWish::More(mass) => format!("+{}", mass_text(mass)),
-        LoadWish::Due => String::new(),
+        LoadWish::Due => "due".to_owned(),
     }
 }
 

@@ -1,6 +1,6 @@
 //! Days and dates by language.
 use crate::keys::dates::{
-    DATE, DAY_OF_YEAR, DAYS, MONTHS, SHORT_DATE, SHORT_DAY, SHORT_DAYS, SHORT_MONTHS,
+    DATE, DAY_OF_YEAR, DAYS, MONTHS, SHORT_DATE, SHORT_DAY, SHORT_DAYS, SHORT_MONTHS, WEEK_DAY,
 };
 use crate::{Language, Phrase};
 use chrono::{Datelike as _, NaiveDate};
@@ -28,6 +28,13 @@ impl Language {
             SHORT_DAY,
             &[day, &self.short_date(date), &date.year().to_string()],
         )
+    }
+
+    /// "Wed 25", the head of a column.
+    #[must_use]
+    pub fn week_day(self, date: NaiveDate) -> String {
+        let day = self.pick(day_of(&SHORT_DAYS, date));
+        self.fill(WEEK_DAY, &[day, &date.day().to_string()])
     }
 
     /// "25 November".

@@ -1,7 +1,7 @@
 //! What is looked at beside the ladder: this kiosk's own page, what it is, a lifter's history.
 //!
 //! Refuses: entering a set; whatever is under way waits, and nothing of it is lost.
-use crate::desk::place::Place;
+use crate::desk::place::{AtDoor, Place};
 use crate::meet_typed::CardTyped;
 use domain::event::LiftNo;
 use domain::shown::WhyPart;
@@ -34,6 +34,6 @@ pub enum Aside {
 impl Aside {
     /// The door of the coach's desk.
     pub(crate) fn door() -> Self {
-        Self::Desk(Place::Door(String::new(), false))
+        Self::Desk(Place::Door(AtDoor::default()))
     }
 }

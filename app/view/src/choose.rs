@@ -72,7 +72,10 @@ pub(crate) fn choose(scene: &Scene<'_>) -> Choose {
         String::new()
     };
     Choose {
-        gym: scene.gym.name.clone(),
+        gym: match scene.news.demo {
+            true => say.fill(p::DEMO_GYM, &[&scene.gym.name]),
+            false => scene.gym.name.clone(),
+        },
         date: say.date(scene.date),
         tiles,
         empty,

@@ -10,6 +10,7 @@ mod days;
 mod form;
 mod gym;
 mod health;
+mod home;
 mod left_open;
 pub(crate) mod news;
 pub(crate) mod pad;
@@ -23,13 +24,14 @@ mod stick;
 mod stick_in;
 mod things;
 pub(crate) mod typing;
+mod week;
 mod what;
 pub(crate) mod wish;
 
 use crate::aside::Aside;
 use crate::face::Screen;
 use crate::language::{Language, p};
-use crate::list::List;
+use crate::list::{Layout, List};
 use crate::scene::Scene;
 use crate::stage::Stage;
 use crate::tap::Tap;
@@ -40,7 +42,7 @@ pub use news::{DeskNews, DoorNews, LanNews, PlanNews, StickNews};
 pub use pad::Typing;
 use place::Typed;
 pub(crate) use place::{Act, Rows};
-pub use place::{Form, Place};
+pub use place::{AtDoor, Form, Place};
 pub use plan_file::{PlanFile, PlanIn, PlanInRow};
 use rows::told;
 pub use stick_in::{StickChange, StickIn};
@@ -53,25 +55,22 @@ pub const PLAIN_ONCE: &str = "was_plain=true\n";
 
 impl Place {
     /// Where the button at the bottom left leads; `None` out of the desk.
-    fn up(&self) -> Option<Self> {
+    fn up(&self, scene: &Scene<'_>) -> Option<Self> {
         Some(match self {
-            Self::Door(..) | Self::Home => return None,
+            Self::Door(_) | Self::Home => return None,
             Self::Plans
+            | Self::Week(..)
             | Self::Lifters
-            | Self::Racks
-            | Self::Bars
-            | Self::Sets
             | Self::Programmes
-            | Self::Sharing
-            | Self::Copies
             | Self::LeftOpen
-            | Self::Checks
             | Self::CoachList
-            | Self::Hardware => Self::Home,
-            Self::Writers | Self::Stick => Self::Plans,
+            | Self::Gym
+            | Self::ThisScreen => Self::Home,
+            Self::Racks | Self::Bars | Self::Sets => Self::Gym,
+            Self::Sharing | Self::Copies | Self::Checks | Self::Hardware => Self::ThisScreen,
+            Self::Stick => Self::Plans,
             Self::StickPlan(_) => Self::Stick,
-            Self::Days(_) => Self::Writers,
-            Self::Day(lifter, _) => Self::Days(lifter.clone()),
+            Self::Day(lifter, date) => week::at(scene, lifter, *date),
             Self::Lifter(_) => Self::Lifters,
             Self::NextTimes(name) | Self::Health(name) | Self::Follows(name) | Self::Rule(name) => {
                 Self::Lifter(name.clone())
@@ -84,15 +83,16 @@ impl Place {
             Self::Programme(_) => Self::Programmes,
             Self::Typing(typed) => typed.from.clone(),
             Self::Form(form) => form.up(),
-            Self::Choice(form, _) => Self::Form(form.clone()),
+            Self::Choice(form, _) if form.is_begun() => Self::Form(form.clone()),
+            Self::Choice(form, _) => form.up(),
         })
     }
 
     /// The screen of this place.
     pub(crate) fn screen(&self, scene: &Scene<'_>) -> Screen {
         let say = scene.language();
-        if let Self::Door(typed, wrong) = self {
-            return Screen::Typing(typing::door(scene, typed, *wrong));
+        if let Self::Door(at) = self {
+            return Screen::Typing(typing::door(scene, at));
         }
         if let Self::Typing(typed) = self {
             return Screen::Typing(typed.screen(say));
@@ -111,14 +111,57 @@ impl Place {
             hint,
             rows: self.rows(scene).into_iter().map(|row| row.0).collect(),
             body,
+            layout: self.layout(scene),
             ..List::default()
         })
+    }
+
+    fn layout(&self, scene: &Scene<'_>) -> Layout {
+        match self {
+            Self::Home => home::layout(scene),
+            Self::Week(from, at) => week::layout(scene, *from, *at),
+            Self::Door(_)
+            | Self::Plans
+            | Self::Stick
+            | Self::StickPlan(_)
+            | Self::Copies
+            | Self::LeftOpen
+            | Self::Day(..)
+            | Self::CoachList
+            | Self::Lifters
+            | Self::Lifter(_)
+            | Self::NextTimes(_)
+            | Self::Health(_)
+            | Self::Follows(_)
+            | Self::Rule(_)
+            | Self::Gym
+            | Self::Racks
+            | Self::Rack(_)
+            | Self::Mats(_)
+            | Self::Bars
+            | Self::Bar(_)
+            | Self::Sets
+            | Self::Set(_)
+            | Self::Plate(..)
+            | Self::ThisScreen
+            | Self::Sharing
+            | Self::Programmes
+            | Self::Programme(_)
+            | Self::Checks
+            | Self::Hardware
+            | Self::Typing(_)
+            | Self::Form(_)
+            | Self::Choice(..) => Layout::Columns,
+        }
     }
 
     fn words(&self, say: Language) -> (String, String) {
         let plain = |title| (say.say(title), String::new());
         match self {
-            Self::Door(..) | Self::Home | Self::Typing(_) | Self::Form(_) => plain(p::DESK),
+            Self::Door(_) | Self::Home | Self::Typing(_) | Self::Form(_) => plain(p::DESK),
+            Self::Week(..) => plain(p::WEEK),
+            Self::Gym => plain(p::GYM),
+            Self::ThisScreen => plain(p::PANEL_TITLE),
             Self::Choice(form, at) => (form.asked(say, *at), String::new()),
             Self::Plans => (say.say(p::PLANS), say.say(p::PLANS_HINT)),
             Self::Stick | Self::StickPlan(_) => (say.say(p::STICK), say.say(p::STICK_HINT)),
@@ -127,8 +170,6 @@ impl Place {
                 say.say(p::days::LEFT_OPEN),
                 say.say(p::days::LEFT_OPEN_HINT),
             ),
-            Self::Writers => (say.say(p::WRITE_PLAN), say.say(p::WRITE_HINT)),
-            Self::Days(lifter) => (say.fill(p::PLAN_OF, &[lifter]), String::new()),
             Self::Day(lifter, date) => (format!("{lifter}, {}", say.date(*date)), String::new()),
             Self::NextTimes(name) => (format!("{name}, {}", say.say(p::NEXT_TIMES)), {
                 say.say(p::NEXT_TIMES_HINT)
@@ -166,15 +207,16 @@ impl Place {
 
     fn rows(&self, scene: &Scene<'_>) -> Rows {
         match self {
-            Self::Door(..) | Self::Typing(_) => Vec::new(),
-            Self::Home => gym::home(scene),
+            Self::Door(_) | Self::Typing(_) => Vec::new(),
+            Self::Home => home::rows(scene),
+            Self::Week(from, at) => week::rows(scene, *from, *at),
+            Self::Gym => home::gym(scene),
+            Self::ThisScreen => home::this_screen(scene),
             Self::Plans => gym::plans(scene),
             Self::Stick => stick::stick(scene),
             Self::StickPlan(at) => stick::faults(scene, *at),
             Self::Copies => stick::copies(scene),
             Self::LeftOpen => left_open::rows(scene),
-            Self::Writers => days::writers(scene),
-            Self::Days(lifter) => days::days(scene, lifter),
             Self::Day(lifter, date) => days::day(scene, lifter, *date),
             Self::CoachList => coach_list::rows(scene),
             Self::Health(name) => health::rows(scene, name),
@@ -212,24 +254,24 @@ impl Stage {
     ) -> Option<Command> {
         match (place, tap) {
             (_, Tap::Undo) => {
-                self.aside = Some(place.up().map_or(Aside::Panel, Aside::Desk));
+                self.aside = Some(place.up(scene).map_or(Aside::Panel, Aside::Desk));
                 None
             }
-            (Place::Door(typed, _), Tap::Row(_) | Tap::Number(_)) => {
-                let typed = typing::after_key(typed, typing::DIGITS, tap)?;
-                self.at_door(scene, typed)
+            (Place::Door(at), Tap::Row(_) | Tap::Number(_)) => {
+                let typed = typing::after_key(&at.typed, typing::DIGITS, tap)?;
+                self.at_door(scene, at, typed)
             }
             (Place::Typing(typed), _) => self.tap_typing(scene, typed, tap),
             (Place::Form(form), Tap::Main) => self.keep_form(form),
             (_, Tap::Row(at)) => {
                 let act = place.rows(scene).into_iter().nth(*at)?.1;
-                self.act(place, act)
+                self.act(scene, place, act)
             }
             _ => None,
         }
     }
 
-    fn act(&mut self, from: &Place, act: Act) -> Option<Command> {
+    fn act(&mut self, scene: &Scene<'_>, from: &Place, act: Act) -> Option<Command> {
         match act {
             Act::Nothing => {}
             Act::Tell(command) => return Some(command),
@@ -243,7 +285,7 @@ impl Stage {
                 let gone = matches!(&wish, Wish::Remove(_))
                     || matches!(&wish, Wish::Plan(day) if day.row.is_none());
                 if gone {
-                    self.aside = from.up().map(Aside::Desk);
+                    self.aside = from.up(scene).map(Aside::Desk);
                 }
                 self.wish = Some(wish);
             }
@@ -251,16 +293,34 @@ impl Stage {
         None
     }
 
-    /// Four digits are tried; whoever keeps the code opens the desk. While it waits, none are taken.
-    fn at_door(&mut self, scene: &Scene<'_>, typed: String) -> Option<Command> {
+    /// Four digits are tried; whoever keeps the code opens the desk. While it waits, none are
+    /// taken. Where there is no code yet, the first four are asked for once more: who mistypes them
+    /// would be locked out.
+    fn at_door(&mut self, scene: &Scene<'_>, at: &AtDoor, typed: String) -> Option<Command> {
         if typing::waits(scene).is_some() {
             return None;
         }
-        if typed.chars().count() >= typing::CODE_DIGITS {
-            self.wish = Some(Wish::Open(typed));
-        } else {
-            self.aside = Some(Aside::Desk(Place::Door(typed, false)));
-        }
+        let whole = typed.chars().count() >= typing::CODE_DIGITS;
+        let next = match &at.first {
+            _ if !whole => AtDoor {
+                typed,
+                wrong: false,
+                first: at.first.clone(),
+            },
+            None if !scene.news.door.has_code => AtDoor {
+                first: Some(typed),
+                ..AtDoor::default()
+            },
+            Some(first) if *first != typed => AtDoor {
+                wrong: true,
+                ..AtDoor::default()
+            },
+            _ => {
+                self.wish = Some(Wish::Open(typed));
+                return None;
+            }
+        };
+        self.aside = Some(Aside::Desk(Place::Door(next)));
         None
     }
 
@@ -268,7 +328,10 @@ impl Stage {
     pub fn opened(&mut self, open: bool) {
         let place = match open {
             true => Place::Home,
-            false => Place::Door(String::new(), true),
+            false => Place::Door(AtDoor {
+                wrong: true,
+                ..AtDoor::default()
+            }),
         };
         self.aside = Some(Aside::Desk(place));
     }

@@ -17,6 +17,36 @@ pub struct List {
     pub main: String,
     /// Heights to be drawn on a body beside the rows; none for no drawing.
     pub body: Vec<HeightMark>,
+    /// How the rows stand.
+    pub layout: Layout,
+}
+
+/// How the rows of a list stand.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub enum Layout {
+    /// In columns, page by page.
+    #[default]
+    Columns,
+    /// The first so many wide at the left, with a reason each; the others as tiles beside them.
+    Desk {
+        /// How many.
+        wide: usize,
+        /// What stands above them: "waits for you".
+        heading: String,
+    },
+    /// A week: of each lifter a row a day, then what turns the pages.
+    Week(WeekHead),
+}
+
+/// The names and days of a week.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct WeekHead {
+    /// Lifters, one a line.
+    pub names: Vec<String>,
+    /// "Wed 25", seven.
+    pub days: Vec<String>,
+    /// Which of them is today, from 0.
+    pub today: Option<usize>,
 }
 
 /// One row.
@@ -46,6 +76,8 @@ pub enum ListState {
     Told,
     /// It takes something away: it has to be held.
     Held,
+    /// Quieter than others: there is nothing yet, or a programme fills it.
+    Quiet,
 }
 
 /// A page to read.
@@ -65,7 +97,10 @@ const PAGES: [usize; 2] = [9, 6];
 /// How many rows of `list` stand on one page.
 #[must_use]
 pub fn rows_shown(list: &List) -> usize {
-    PAGES[usize::from(!list.body.is_empty())]
+    match list.layout {
+        Layout::Columns => PAGES[usize::from(!list.body.is_empty())],
+        Layout::Desk { .. } | Layout::Week(_) => list.rows.len(),
+    }
 }
 
 impl ListRow {

@@ -67,7 +67,10 @@ pub(crate) fn panel(scene: &Scene<'_>) -> List {
     let is_there = |row: &&PanelRow| **row != PanelRow::Lan || scene.news.lan.is_told();
     List {
         title: say.say(p::PANEL_TITLE),
-        hint: scene.gym.name.clone(),
+        hint: match scene.news.demo {
+            true => say.say(p::DEMO_STEPS),
+            false => scene.gym.name.clone(),
+        },
         rows: rows(scene).iter().filter(is_there).map(row).collect(),
         ..List::default()
     }

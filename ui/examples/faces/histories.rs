@@ -94,6 +94,7 @@ pub(crate) fn list() -> List {
         ],
         main: String::new(),
         body: vec![],
+        layout: view::list::Layout::Columns,
     }
 }
 
@@ -129,14 +130,14 @@ pub(crate) fn list_body() -> List {
 pub(crate) fn typing() -> Typing {
     Typing {
         title: "Konstantina Žižková, tibial tuberosity".into(),
-        hint: "type the number, then keep it".into(),
+        hint: "type the number, then save".into(),
         wrong: false,
         typed: "1448.5".into(),
         unit: "mm".into(),
         keys: "1234567890.".chars().map(String::from).collect(),
         other: "in".into(),
         delete: "delete".into(),
-        main: "keep".into(),
+        main: "save".into(),
     }
 }
 

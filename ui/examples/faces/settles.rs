@@ -49,7 +49,7 @@ pub(crate) fn settle() -> Settle {
         ],
         ladder: five_rungs([Done, Done, Done, Done, Now]),
         caution: "more only if the back held in every warm-up; the coach decides".into(),
-        main: "keep 180 kg".into(),
+        main: "go with 180 kg".into(),
     }
 }
 
@@ -64,7 +64,7 @@ pub(crate) fn settle_pounds() -> Settle {
     Settle {
         left: String::new(),
         last: "the first time".into(),
-        main: "keep 1002.5 lb".into(),
+        main: "go with 1002.5 lb".into(),
         ..settle
     }
 }

@@ -41,6 +41,13 @@ impl Kiosk {
         desk::in_words(self.say(), &changed)
     }
 
+    /// Says that it was saved, where nothing more urgent is to be said.
+    pub(super) fn tell_saved(&mut self) {
+        if self.notice.is_empty() {
+            self.notice = self.say().say(text::keys::SAVED);
+        }
+    }
+
     /// The damage that was found, or the first fault of the folder's files, so that somebody mends
     /// it; all faults are in `check`.
     pub(super) fn notice_of_files(&self) -> String {

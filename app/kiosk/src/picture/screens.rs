@@ -157,25 +157,19 @@ pub const SCREENS: [Shown; 42] = [
         walk: Walk::Typing,
     },
     Shown {
-        name: "desk-days",
-        about: "the days for which a plan can be written",
-        walk: Walk::Page(&["plans", "write a plan", "Hamza"]),
+        name: "desk-week",
+        about: "the week, lifters by days",
+        walk: Walk::Page(&["the week"]),
     },
     Shown {
         name: "desk-day",
         about: "what the plan has for a day",
-        walk: Walk::Page(&["plans", "write a plan", "Hamza", "Wednesday 25 November"]),
+        walk: Walk::Page(&["the week", "Hamza, Wednesday 25 November"]),
     },
     Shown {
         name: "desk-row",
         about: "a row of the plan",
-        walk: Walk::Page(&[
-            "plans",
-            "write a plan",
-            "Hamza",
-            "Wednesday 25 November",
-            "rack pull",
-        ]),
+        walk: Walk::Page(&["the week", "Hamza, Wednesday 25 November", "rack pull"]),
     },
     Shown {
         name: "desk-next",
@@ -200,12 +194,12 @@ pub const SCREENS: [Shown; 42] = [
     Shown {
         name: "desk-sharing",
         about: "the page on the network",
-        walk: Walk::Page(&["page on the network"]),
+        walk: Walk::Page(&["kiosk", "page on the network"]),
     },
     Shown {
         name: "desk-plate",
         about: "a kind of plate",
-        walk: Walk::Page(&["plates", "kilo plates", "25 kg"]),
+        walk: Walk::Page(&["the gym", "plates", "kilo plates", "25 kg"]),
     },
     Shown {
         name: "desk-stick",
@@ -215,7 +209,7 @@ pub const SCREENS: [Shown; 42] = [
     Shown {
         name: "desk-copies",
         about: "copies of the journal in the second place",
-        walk: Walk::Page(&["copies"]),
+        walk: Walk::Page(&["kiosk", "copies"]),
     },
     Shown {
         name: "about",

@@ -72,7 +72,11 @@ fn walk_to_desk(kiosk: &mut Kiosk, walk: Walk) -> Frame {
     if matches!(walk, Walk::Door) {
         return kiosk.tap(&Tap::Number(4));
     }
-    for _ in 0..4 {
+    // The first digits are typed twice.
+    for _ in 0..8 {
+        if matches!(frame.screen, Screen::List(_)) {
+            break;
+        }
         frame = kiosk.tap(&Tap::Number(4));
     }
     if matches!(walk, Walk::Desk) {

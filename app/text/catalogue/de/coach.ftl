@@ -2,8 +2,8 @@
 why = warum
 advice = Rat
 next-time-title = nächstes Mal
-single-title = das Maximum
-split-title = wann teilen
+single-title = geschätztes Maximum
+split-title = aufteilen?
 back-title = der Weg zurück
 advice-waits = es gibt Rat zu: { $lift }; siehe „warum“
 
@@ -12,7 +12,7 @@ up-by = { $by } mehr: { $why }
 again = noch einmal: { $why }
 least-again = noch einmal, weniger gibt es nicht: { $why }
 down-by = { $by } weniger: { $why }
-coach-ruled = der Coach: { $note }
+coach-ruled = vom Coach: { $note }
 due-of = { $lift }, { $work }: { $due }
 due-last = { $due }; zuletzt am { $date }
 
@@ -49,7 +49,7 @@ single-line = { $from } bis { $to }, je nach Formel
 
 ## What is due, as a text.
 d-for = { $lifter }, für { $date }
-d-nothing = noch nichts gemacht, woraus etwas folgt
+d-nothing = noch nichts gehoben, also ist nichts fällig
 d-due = dann
 d-rules = Regeln
 d-rule = Regel
@@ -96,7 +96,7 @@ t-each-side = je Seite { $plates }
 t-after = nach Versuch { $attempt }
 t-meet-day = Wettkampftag
 t-in-word = in
-t-nothing-comes = es kommt nichts mehr
+t-nothing-comes = kein Aufwärmsatz mehr
 t-sooner = eine Minute früher
 t-later = eine Minute später
 t-begin = Gruppe beginnt
@@ -130,8 +130,8 @@ t-no-lot = keins
 t-same-lot = { $lifter } hat dasselbe: am Tisch fragen
 t-passes = lässt diesen Versuch aus
 t-leaves = verlässt die Gruppe
-t-type-lot = 1 bis 999, wie gezogen, dann behalten
-t-type-load = wie am Tisch angesagt, dann behalten
+t-type-lot = 1 bis 999, wie gezogen, dann speichern
+t-type-load = wie am Tisch angesagt, dann speichern
 t-changes-left = angesagt; Änderungen übrig: { $n }
 t-declare-in = ansagen in { $time }; sonst sind es { $load }
 t-by-itself = die Minute ist um: am Tisch sind es { $load }, wenn nichts angesagt wurde

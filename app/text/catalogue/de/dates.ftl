@@ -45,3 +45,4 @@ date = { $day }, { $n }. { $month }
 short-date = { $n }. { $month }
 short-day = { $day }, { $date } { $year }
 day-of-year = { $n }. { $month }
+week-day = { $day } { $n }.

@@ -1,5 +1,5 @@
 list-for-all = fällig am { $date }, für alle
-list-nobody = noch nichts gemacht, woraus etwas folgt
+list-nobody = noch hat niemand gehoben, also ist nichts fällig
 list-hurt = verletzt
 list-hurt-since = seit { $date }: { $why }
 list-wrong = sieht falsch aus
@@ -16,14 +16,14 @@ list-differs-on = Plan für { $date }: { $plan }; fällig { $due }
 list-away = weg
 list-due = fällig
 list-title = fällig, und wer wartet
-list-hint = wer auf den Coach wartet, steht vorn; antippen, um zu entscheiden
+list-hint = wer auf dich wartet, steht vorn; antippen, um zu entscheiden
 list-waiting =
     { $n ->
         [one] 1 wartet auf den Coach
        *[other] { $n } warten auf den Coach
     }
 list-none-waits = niemand wartet
-list-coach-code = Wort des Coachs
+list-coach-code = Ziffern des Coachs
 list-health = verletzt oder krank
 list-health-hint = was jemand sagt; was es ist, sagt ein Arzt
 list-fit = gesund
@@ -37,8 +37,9 @@ list-ill-days =
        *[other] die letzten { $n } Tage
     }
 list-ill-from-to = { $from } bis { $to }
-list-note-at-desk = am Schreibtisch eingetragen
+list-note-at-desk = im Coach-Bereich eingetragen
 list-note-on-page = auf der Seite eingetragen
 list-as-due = was fällig ist
 list-as-before = wie beim letzten Mal
 list-as-planned = wie im Plan
+list-more = { $n } weitere

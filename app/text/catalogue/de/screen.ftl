@@ -84,7 +84,7 @@ measure-first = erst messen
 ## The end.
 nothing-done = nichts gemacht
 next = weiter: { $what }
-next-lifter = wer ist dran
+next-lifter = nächster
 not-done = nicht gemacht
 sets =
     { $n ->
@@ -123,7 +123,7 @@ after = nach { $set }
 go-now = jetzt heben
 
 ## Set-up.
-start = anfangen
+start = Start
 back-to-bar = zurück zur Stange
 not-planned = für heute ist nichts geplant; frag den Coach
 not-a-lifter = { $lifter } steht nicht in lifters.toml; frag den Coach
@@ -158,7 +158,7 @@ daylight = hell
 dim = dunkel
 by-hour-detail = hell von { $from } bis { $to } Uhr
 about = über Pinladder
-about-value = Lizenzen
+about-value = Version und Lizenzen
 about-what = Pinladder { $version }: was das Rack heute zeigen muss, und ein Verzeichnis dessen, was gehoben wurde.
 about-terms = Freie Software unter der GNU General Public License, nur Version 3, ohne jede Gewähr. Quelltext und ganzer Lizenztext liegen bei.
 about-parts = Gezeichnet mit Slint unter derselben Lizenz; gesetzt in Roboto Condensed, deren Lizenz bei der Schrift liegt. Die übrigen Bibliotheken stehen in Cargo.lock.
@@ -167,7 +167,7 @@ lan-opens = Mit einem anderen Gerät in diesem Netz zu öffnen: { $address }
 lan-or = { $first } oder { $second }
 lan-print = Bevor du dem Zertifikat traust, sieh nach, ob der Browser denselben SHA-256 zeigt: { $print }
 lan-root = Damit ein Telefon ihm auf Dauer traut, lade von dort root.crt und sieh nach, ob es diesen SHA-256 hat: { $print }
-lan-readable = Ohne TLS kann jeder in diesem Netz den Code des Coachs mitlesen; der Schreibtisch schaltet es ein.
+lan-readable = Ohne TLS kann jeder in diesem Netz den Code des Coachs mitlesen; im Coach-Bereich lässt es sich einschalten.
 
 ## History.
 no-sessions = noch keine Arbeitssätze
@@ -201,7 +201,7 @@ due-then-plan = fällig { $due }, Plan { $plan }
 plan-then-due = Plan { $plan }, fällig { $due }
 n-hard = { $went }, schwerer als verlangt
 n-range = { $went }, noch nicht in jedem Satz das obere Ende
-n-waiting = { $went }; wartet auf das Wort des Coachs
+n-waiting = { $went }; der Coach entscheidet
 n-away =
     { $days ->
         [one] 1 Tag länger weg als geplant
@@ -223,8 +223,8 @@ n-long-ago = lange her, während andere Züge weitergingen
 n-week = mehr steigt es in einer Woche nicht
 n-hurt = verletzt: nichts, bis der Coach entscheidet; hör auf und geh zum Arzt
 n-nothing = nichts fällig: { $why }
-n-coach = der Coach will es so
-n-coach-said = { $load }, der Coach: { $note }
+n-coach = vom Coach festgelegt
+n-coach-said = { $load }, vom Coach: { $note }
 v-raise = mehr
 v-repeat = gleich
 v-drop = etwas weniger
@@ -254,7 +254,7 @@ work-sets-of =
        *[other] { $n } Arbeitssätze zu { $reps }
     }
 settle-caution = mehr nur, wenn der Rücken bei jedem Aufwärmsatz hielt; der Coach entscheidet
-keep-load = bei { $load } bleiben
+keep-load = { $load } nehmen
 first-time = das erste Mal
 last-time = zuletzt { $load }, { $went }, am { $date }
 as-last-time = wie zuletzt
@@ -266,8 +266,8 @@ n-moved = der Rücken gab bei Wdh. { $rep } nach{ $where }
 n-moved-warm = der Rücken gab beim Aufwärmen nach
 n-cut =
     { $all ->
-        [one] { $n } von 1 Satz, und die gut
-       *[other] { $n } von { $all } Sätzen, und die gut
+        [one] { $n } von 1 Satz, Rücken hielt
+       *[other] { $n } von { $all } Sätzen, Rücken hielt
     }
 n-in-set = {" "}in Satz { $set }
 

@@ -2,8 +2,8 @@
 why = why
 advice = advice
 next-time-title = next time
-single-title = the single
-split-title = when to split
+single-title = estimated single
+split-title = time to split?
 back-title = the way back
 advice-waits = there is advice on the { $lift }; see why
 
@@ -12,7 +12,7 @@ up-by = up { $by }: { $why }
 again = again: { $why }
 least-again = again, the least there is: { $why }
 down-by = down { $by }: { $why }
-coach-ruled = the coach ruled: { $note }
+coach-ruled = set by the coach: { $note }
 due-of = { $lift }, { $work }: { $due }
 due-last = { $due }; last on { $date }
 
@@ -49,7 +49,7 @@ single-line = { $from } to { $to }, by the equation
 
 ## What is due, as a text.
 d-for = { $lifter }, for { $date }
-d-nothing = nothing done yet that something follows from
+d-nothing = nothing lifted yet, so nothing is due
 d-due = due
 d-rules = rules
 d-rule = rule
@@ -96,7 +96,7 @@ t-each-side = each side { $plates }
 t-after = after attempt { $attempt }
 t-meet-day = meet day
 t-in-word = in
-t-nothing-comes = nothing comes any more
+t-nothing-comes = no warm-up left
 t-sooner = a minute earlier
 t-later = a minute later
 t-begin = flight begins
@@ -116,7 +116,7 @@ t-passed = passed
 t-second = { $load }, second
 t-third = { $load }, third
 t-undeclared = not declared: tap here
-t-without = { $lifter } without a lift
+t-without = { $lifter } has no good lift
 t-cards = declarations
 t-cards-value = weights and lots of ours
 t-so-far = so far
@@ -130,8 +130,8 @@ t-no-lot = none
 t-same-lot = { $lifter } has the same: ask the table
 t-passes = passes this attempt
 t-leaves = leaves the flight
-t-type-lot = 1 to 999, as drawn, then keep it
-t-type-load = as told at the table, then keep it
+t-type-lot = 1 to 999, as drawn, then save
+t-type-load = as told at the table, then save
 t-changes-left = declared; changes left: { $n }
 t-declare-in = declare within { $time }; else it is { $load }
 t-by-itself = the minute is over: at the table it is { $load }, unless you declared

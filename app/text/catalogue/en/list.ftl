@@ -1,5 +1,5 @@
 list-for-all = due on { $date }, for everybody
-list-nobody = nothing done yet that something follows from
+list-nobody = nobody has lifted yet, so nothing is due
 list-hurt = hurt
 list-hurt-since = since { $date }: { $why }
 list-wrong = looks wrong
@@ -16,14 +16,14 @@ list-differs-on = plan of { $date }: { $plan }; due { $due }
 list-away = away
 list-due = due
 list-title = due, and who waits
-list-hint = who waits for the coach comes first; tap one to rule
+list-hint = whoever waits for you comes first; tap one to decide
 list-waiting =
     { $n ->
         [one] 1 waits for the coach
        *[other] { $n } wait for the coach
     }
 list-none-waits = nobody waits
-list-coach-code = the coach's word
+list-coach-code = the coach's digits
 list-health = hurt or ill
 list-health-hint = what a lifter says; what it is, a clinician says
 list-fit = fit
@@ -42,3 +42,8 @@ list-note-on-page = entered on the page
 list-as-due = what is due
 list-as-before = as the last time
 list-as-planned = the plan's
+list-more =
+    { $n ->
+        [one] 1 more
+       *[other] { $n } more
+    }

@@ -160,7 +160,7 @@ daylight = daylight
 dim = dim
 by-hour-detail = daylight from { $from } to { $to } o'clock
 about = about Pinladder
-about-value = its licences
+about-value = version and licences
 about-what = Pinladder { $version }: what the rack must show today, and a record of what was lifted.
 about-terms = Free software under the GNU General Public License, version 3 only, without any warranty. The source and the whole text of the licence come with it.
 about-parts = Drawn by Slint under the same licence; set in Roboto Condensed, whose licence lies beside the font. The other libraries are listed in Cargo.lock.
@@ -169,7 +169,7 @@ lan-opens = Open it with another machine of this network: { $address }
 lan-or = { $first } or { $second }
 lan-print = Before you trust its certificate, see that the browser shows the same SHA-256: { $print }
 lan-root = So that a phone trusts it for good, load root.crt from there, and see that it has this SHA-256: { $print }
-lan-readable = Without TLS whoever is in this network can read the coach's code; the desk turns it on.
+lan-readable = Without TLS anyone on this network can read the coach's code; turn TLS on at the coach's desk.
 
 ## History.
 no-sessions = no work sets yet
@@ -203,7 +203,7 @@ due-then-plan = due { $due }, plan { $plan }
 plan-then-due = plan { $plan }, due { $due }
 n-hard = { $went }, harder than asked
 n-range = { $went }, not yet the top of the range in every set
-n-waiting = { $went }; waits for the coach's word
+n-waiting = { $went }; the coach decides
 n-away =
     { $days ->
         [one] 1 day away beyond the plan
@@ -225,8 +225,8 @@ n-long-ago = long ago, while other pulls went on
 n-week = a week's rise is used up
 n-hurt = hurt: nothing until the coach rules; stop and see a clinician
 n-nothing = nothing due: { $why }
-n-coach = the coach ruled so
-n-coach-said = { $load }, the coach ruled: { $note }
+n-coach = set by the coach
+n-coach-said = { $load }, set by the coach: { $note }
 v-raise = raise
 v-repeat = repeat
 v-drop = drop
@@ -256,7 +256,7 @@ work-sets-of =
        *[other] { $n } work sets of { $reps }
     }
 settle-caution = more only if the back held in every warm-up; the coach decides
-keep-load = keep { $load }
+keep-load = go with { $load }
 first-time = the first time
 last-time = last time { $load }, { $went }, on { $date }
 as-last-time = as last time
@@ -272,8 +272,8 @@ n-moved = the back moved at rep { $rep }{ $where }
 n-moved-warm = the back moved in a warm-up
 n-cut =
     { $all ->
-        [one] { $n } of 1 set done, and those well
-       *[other] { $n } of { $all } sets done, and those well
+        [one] { $n } of 1 set, back held
+       *[other] { $n } of { $all } sets, back held
     }
 n-in-set = {" "}in set { $set }
 

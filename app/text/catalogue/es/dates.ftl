@@ -45,3 +45,4 @@ date = { $day } { $n } de { $month }
 short-date = { $n } { $month }
 short-day = { $day } { $date } { $year }
 day-of-year = { $n } de { $month }
+week-day = { $day } { $n }

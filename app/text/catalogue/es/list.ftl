@@ -42,3 +42,4 @@ list-note-on-page = apuntado en la página
 list-as-due = lo que toca
 list-as-before = como la última vez
 list-as-planned = la del plan
+list-more = { $n } más

@@ -82,7 +82,7 @@ measure-first = mide primero
 ## The end.
 nothing-done = nada hecho
 next = luego: { $what }
-next-lifter = siguiente atleta
+next-lifter = siguiente
 not-done = sin hacer
 sets =
     { $n ->
@@ -160,7 +160,7 @@ daylight = clara
 dim = oscura
 by-hour-detail = clara de { $from } a { $to } h
 about = sobre Pinladder
-about-value = sus licencias
+about-value = versión y licencias
 about-what = Pinladder { $version }: lo que el rack debe mostrar hoy, y un registro de lo que se levantó.
 about-terms = Software libre bajo la GNU General Public License, solo versión 3, sin garantía alguna. El código fuente y el texto completo de la licencia vienen con él.
 about-parts = Dibujado con Slint bajo la misma licencia; compuesto en Roboto Condensed, cuya licencia está junto a la fuente. Las demás bibliotecas están en Cargo.lock.
@@ -203,7 +203,7 @@ due-then-plan = toca { $due }, plan { $plan }
 plan-then-due = plan { $plan }, toca { $due }
 n-hard = { $went }, más duro de lo pedido
 n-range = { $went }, aún no el tope del rango en cada serie
-n-waiting = { $went }; espera la palabra del entrenador
+n-waiting = { $went }; decide el entrenador
 n-away =
     { $days ->
         [one] 1 día fuera más de lo previsto
@@ -225,8 +225,8 @@ n-long-ago = hace mucho, mientras seguían otros tirones
 n-week = la subida de la semana está gastada
 n-hurt = con lesión: nada hasta que decida el entrenador; para y ve al médico
 n-nothing = no toca nada: { $why }
-n-coach = así lo decidió el entrenador
-n-coach-said = { $load }, el entrenador: { $note }
+n-coach = fijado por el entrenador
+n-coach-said = { $load }, del entrenador: { $note }
 v-raise = sube
 v-repeat = repite
 v-drop = baja
@@ -256,7 +256,7 @@ work-sets-of =
        *[other] { $n } series efectivas de { $reps }
     }
 settle-caution = más solo si la espalda aguantó en todo el calentamiento; decide el entrenador
-keep-load = seguir con { $load }
+keep-load = ir con { $load }
 first-time = la primera vez
 last-time = última vez { $load }, { $went }, el { $date }
 as-last-time = como la última vez
@@ -272,8 +272,8 @@ n-moved = la espalda cedió en la rep. { $rep }{ $where }
 n-moved-warm = la espalda cedió al calentar
 n-cut =
     { $all ->
-        [one] { $n } de 1 serie, y bien
-       *[other] { $n } de { $all } series, y bien
+        [one] { $n } de 1 serie, la espalda aguantó
+       *[other] { $n } de { $all } series, la espalda aguantó
     }
 n-in-set = {" "}en la serie { $set }
 

@@ -43,6 +43,7 @@ keys! {
     DATE "date" day n month;
     SHORT_DATE "short-date" n month;
     SHORT_DAY "short-day" day date year;
+    WEEK_DAY "week-day" day n;
     DAY_OF_YEAR "day-of-year" n month;
 }
 

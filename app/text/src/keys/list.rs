@@ -4,6 +4,7 @@ use crate::phrase::keys;
 keys! {
     FOR_ALL "list-for-all" date;
     NOBODY "list-nobody";
+    MORE "list-more" n;
     HURT "list-hurt";
     HURT_SINCE "list-hurt-since" date why;
     WRONG "list-wrong";

@@ -13,17 +13,16 @@ fn lines(scene: &Scene<'_>) -> Vec<CoachLine> {
     coach_list(scene.gym, scene.state, scene.date, tomorrow)
 }
 
-/// The way there.
-pub(crate) fn way(scene: &Scene<'_>) -> (ListRow, Act) {
+/// How many lines wait for the coach.
+pub(crate) fn waiting(scene: &Scene<'_>) -> usize {
+    next_all::waiting(scene.gym, scene.state, scene.date)
+}
+
+/// The way to all of them, where `more` find no room.
+pub(crate) fn way(scene: &Scene<'_>, more: usize) -> (ListRow, Act) {
     let say = scene.language();
-    let (value, state) = match next_all::waiting(scene.gym, scene.state, scene.date) {
-        0 => (say.say(p::list::NONE_WAITS), ListState::Plain),
-        n => (
-            say.fill(p::list::WAITING, &[&n.to_string()]),
-            ListState::Amiss,
-        ),
-    };
-    let row = ListRow::new(say.say(p::list::TITLE), value).state(state);
+    let value = say.fill(p::list::MORE, &[&more.to_string()]);
+    let row = ListRow::new(say.say(p::list::TITLE), value);
     (row, Act::Go(Place::CoachList))
 }
 

@@ -1,56 +1,12 @@
-//! The plan written on the screen: whose, which day, and the rows of that day.
-//!
-//! Refuses: days that are over, and days beyond the next two weeks; a file does those.
+//! The plan written on the screen: the rows of one lifter's one day.
 use super::place::{Act, Form, Place, Rows};
+use super::week::planned;
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
-use chrono::{Days, NaiveDate};
+use chrono::NaiveDate;
 use domain::day::share_now;
-use domain::{Lifter, MassUnit, Prescription};
-
-/// How many days can be written, from today on.
-const DAYS: u64 = 14;
-
-fn planned<'s>(scene: &Scene<'s>, lifter: &str, date: NaiveDate) -> &'s [Prescription] {
-    let rows = scene.state.plan.get(&(date, lifter.to_owned()));
-    rows.map(Vec::as_slice).unwrap_or_default()
-}
-
-/// For whom a plan is written.
-pub(crate) fn writers(scene: &Scene<'_>) -> Rows {
-    let say = scene.language();
-    let row = |lifter: &Lifter| {
-        let ahead = (0..DAYS).filter_map(|days| scene.date.checked_add_days(Days::new(days)));
-        let written = ahead.filter(|date| !planned(scene, &lifter.name, *date).is_empty());
-        let days = say.fill(p::DAYS_WRITTEN, &[&written.count().to_string()]);
-        let act = Act::Go(Place::Days(lifter.name.clone()));
-        (ListRow::new(days, lifter.name.clone()), act)
-    };
-    scene.gym.lifters.iter().map(row).collect()
-}
-
-/// The days to come of one lifter.
-pub(crate) fn days(scene: &Scene<'_>, lifter: &str) -> Rows {
-    let say = scene.language();
-    let programme = scene.gym.coaching.of(lifter);
-    let row = |date: NaiveDate| {
-        let rows = planned(scene, lifter, date);
-        let lifts: Vec<String> = rows.iter().map(|row| say.shipped(&row.lift)).collect();
-        let detail = match programme {
-            Some(programme) if lifts.is_empty() => say.fill(p::FILLED_BY, &[&programme.name]),
-            _ => String::new(),
-        };
-        let value = match lifts.is_empty() {
-            true => say.say(p::NOTHING_WRITTEN),
-            false => lifts.join(", "),
-        };
-        let row = ListRow::new(say.date(date), value).detail(detail);
-        (row, Act::Go(Place::Day(lifter.to_owned(), date)))
-    };
-    let ahead = (0..DAYS).filter_map(|days| scene.date.checked_add_days(Days::new(days)));
-    ahead.map(row).collect()
-}
+use domain::{MassUnit, Prescription};
 
 /// The rows of one day, and one more.
 pub(crate) fn day(scene: &Scene<'_>, lifter: &str, date: NaiveDate) -> Rows {
@@ -78,6 +34,9 @@ pub(crate) fn day(scene: &Scene<'_>, lifter: &str, date: NaiveDate) -> Rows {
         .map(row)
         .collect();
     let add = ListRow::new(say.say(p::ADD), say.say(p::NEW_ROW));
-    rows.push((add, Act::Go(Place::Form(Box::new(Form::row(of, None))))));
+    rows.push((
+        add,
+        Act::Go(Place::Choice(Box::new(Form::row(of, None)), 0)),
+    ));
     rows
 }

@@ -11,6 +11,7 @@ use crate::list::{List, ListRow, ListState};
 use crate::scene::Scene;
 use crate::stage::Stage;
 use chrono::NaiveDate;
+use domain::next::outings::outings;
 use domain::prescription::LoadWish;
 use domain::{Command, LiftNo, Mass, MassUnit, Prescription};
 
@@ -22,6 +23,7 @@ impl Ask {
             Self::Reps => p::REPS_TITLE,
             Self::Load | Self::RuledLoad => p::LOAD_TITLE,
             Self::Ladder => p::LADDER_TITLE,
+            Self::Rest => p::REST_TITLE,
             Self::Note => p::WHY_TITLE,
             Self::Mass => p::MASS,
             Self::Pairs => p::PAIRS_TITLE,
@@ -34,7 +36,7 @@ impl Ask {
     fn kind(self) -> Option<Kind> {
         match self {
             Self::Lift | Self::Ladder | Self::Note => None,
-            Self::Sets | Self::Reps | Self::Pairs => Some(Kind::Count),
+            Self::Sets | Self::Reps | Self::Rest | Self::Pairs => Some(Kind::Count),
             Self::Load => Some(Kind::Load),
             Self::RuledLoad | Self::Mass => Some(Kind::Mass),
             Self::Thickness | Self::Diameter => Some(Kind::Length),
@@ -75,6 +77,7 @@ impl Form {
                 Some(row.map_or(5, |row| row.first.reps.planned()).to_string()),
             ),
             (Ask::Ladder, row.and_then(|row| row.ladder.clone())),
+            (Ask::Rest, row.and_then(|row| rest_text(row.first.rest_s))),
         ];
         let lifter = lifter.to_owned();
         let from = Place::Day(lifter.clone(), date);
@@ -115,13 +118,57 @@ impl Form {
         with
     }
 
+    /// A new row of a lift that its lifter has done before: so many sets and reps as the last time,
+    /// with what is due, so that the usual row is a tap on the day, one on the lift, one on "save".
+    fn as_last_time(self, scene: &Scene<'_>) -> Self {
+        let Of::Row {
+            lifter,
+            date,
+            at: None,
+        } = &self.of
+        else {
+            return self;
+        };
+        let lift = self.value(Ask::Lift).cloned().unwrap_or_default();
+        let times = outings(scene.state, lifter, &lift, *date);
+        let Some(last) = times.last() else {
+            return self;
+        };
+        let (sets, reps) = (last.sets.to_string(), last.reps.to_string());
+        let mut with = self;
+        for field in &mut with.fields {
+            match field.ask {
+                Ask::Sets => field.value = Some(sets.clone()),
+                Ask::Reps => field.value = Some(reps.clone()),
+                Ask::Load => field.value = Some(DUE.to_owned()),
+                Ask::Lift
+                | Ask::Ladder
+                | Ask::Rest
+                | Ask::RuledLoad
+                | Ask::Note
+                | Ask::Mass
+                | Ask::Pairs
+                | Ask::Thickness
+                | Ask::Diameter => {}
+            }
+        }
+        with
+    }
+
+    /// Whether something was chosen in it: a new row without a lift has no page of its own yet.
+    pub(crate) fn is_begun(&self) -> bool {
+        let row = matches!(self.of, Of::Row { .. });
+        !row || self.value(Ask::Lift).is_some()
+    }
+
     fn value(&self, ask: Ask) -> Option<&String> {
         let field = self.fields.iter().find(|field| field.ask == ask);
         field.and_then(|field| field.value.as_ref())
     }
 
     fn is_whole(&self) -> bool {
-        let there = |field: &Field| field.value.is_some() || field.ask == Ask::Ladder;
+        let may_miss = |ask| matches!(ask, Ask::Ladder | Ask::Rest);
+        let there = |field: &Field| field.value.is_some() || may_miss(field.ask);
         self.fields.iter().all(there)
     }
 
@@ -185,12 +232,15 @@ impl Form {
         let Field { ask, value } = self.fields.get(at)?;
         let shown = match (ask, value) {
             (Ask::Ladder, None) => say.say(p::LADDER_OWN),
+            (Ask::Rest, None) => say.say(p::REST_OWN),
+            (Ask::Rest, Some(minutes)) => say.fill(p::MINUTES, &[minutes]),
+            (Ask::Load, Some(due)) if due == DUE => say.say(p::groups::DUE),
             (_, None) => say.say(p::NOT_YET),
             (Ask::Lift | Ask::Ladder, Some(name)) => say.shipped(name),
             (Ask::Note, Some(note)) => say.note(note),
             (_, Some(value)) => say.number(value),
         };
-        let missing = value.is_none() && *ask != Ask::Ladder;
+        let missing = value.is_none() && !matches!(ask, Ask::Ladder | Ask::Rest);
         let state = if missing {
             ListState::Amiss
         } else {
@@ -234,6 +284,7 @@ impl Form {
             }
             Ask::Sets
             | Ask::Reps
+            | Ask::Rest
             | Ask::Load
             | Ask::RuledLoad
             | Ask::Mass
@@ -243,7 +294,11 @@ impl Form {
         };
         let row = |(words, value): (String, Option<String>)| {
             let state = chosen(value == field.value);
-            let act = Act::Go(Place::Form(Box::new(self.with(at, value))));
+            let mut with = self.with(at, value);
+            if field.ask == Ask::Lift {
+                with = with.as_last_time(scene);
+            }
+            let act = Act::Go(Place::Form(Box::new(with)));
             (ListRow::new(String::new(), words).state(state), act)
         };
         offered.into_iter().map(row).collect()
@@ -279,6 +334,7 @@ impl Form {
                     reps: text(Ask::Reps)?,
                     load: text(Ask::Load)?,
                     ladder: text(Ask::Ladder),
+                    rest_min: text(Ask::Rest),
                 }),
             })))),
             Of::Ruling { no, .. } => Some(Kept::Command(Command::OverrideNext {
@@ -326,6 +382,14 @@ impl Stage {
     }
 }
 
+/// The load that follows from the last time, as a plan writes it.
+const DUE: &str = "due";
+
+/// A rest as somebody would type it; `None` where there is none, or one of odd seconds.
+fn rest_text(rest_s: Option<u32>) -> Option<String> {
+    rest_s.filter(|s| s % 60 == 0).map(|s| (s / 60).to_string())
+}
+
 /// A load as somebody would type it: in the lifter's unit, unless the other has fewer digits.
 fn load_text(load: LoadWish, unit: MassUnit) -> String {
     let mass = match load {
@@ -335,7 +399,8 @@ fn load_text(load: LoadWish, unit: MassUnit) -> String {
             return format!("{percent} %");
         }
         // Rows with these are told, not typed anew.
-        LoadWish::OfTraining(_) | LoadWish::OfTop(_) | LoadWish::More(_) | LoadWish::Due => {
+        LoadWish::Due => return DUE.to_owned(),
+        LoadWish::OfTraining(_) | LoadWish::OfTop(_) | LoadWish::More(_) => {
             return String::new();
         }
     };

@@ -1,104 +1,14 @@
-//! The desk's front page, plans, programmes, and a gym built from nothing.
+//! Plans at the desk, and a gym built from nothing.
 //!
 //! Refuses: taking a plan with a fault; it is shown with the first of them.
 use super::news::PlanNews;
-use super::place::{Act, New, Place, Rows, What};
+use super::place::{Act, New, Place, Rows};
 use super::wish::{Change, Wish};
-use super::{DESK_FILE, PLAIN_ONCE};
-use super::{coach_list, left_open, people, stick};
+use super::{people, stick, week};
 use crate::language::p;
 use crate::list::{ListRow, ListState};
 use crate::scene::Scene;
 use domain::MassUnit;
-
-/// All there is at the desk.
-pub(crate) fn home(scene: &Scene<'_>) -> Rows {
-    let say = scene.language();
-    let gym = scene.gym;
-    let count = |n: usize| n.to_string();
-    let go = |title, n: usize, place| {
-        let row = ListRow::new(say.say(title), count(n));
-        (row, Act::Go(place))
-    };
-    let amiss = |title, faults: &[String], place| {
-        let (value, state) = match faults.len() {
-            0 => (say.say(p::ALL_WELL), ListState::Plain),
-            n => (say.fill(p::FAULTS, &[&count(n)]), ListState::Amiss),
-        };
-        (
-            ListRow::new(say.say(title), value).state(state),
-            Act::Go(place),
-        )
-    };
-    let begin = ListRow::new(say.say(p::BEGIN), say.say(p::NEW_GYM)).detail(say.say(p::BEGIN_HINT));
-    let mut rows = vec![
-        coach_list::way(scene),
-        go(p::PLANS, scene.news.plans.len(), Place::Plans),
-        go(p::LIFTERS, gym.lifters.len(), Place::Lifters),
-        go(p::RACKS, gym.racks.len(), Place::Racks),
-        go(p::BARS, gym.bars.len(), Place::Bars),
-        go(p::PLATES, gym.plate_sets.len(), Place::Sets),
-        go(
-            p::PROGRAMMES,
-            gym.coaching.programmes.len(),
-            Place::Programmes,
-        ),
-        sharing(scene),
-        amiss(p::CHECKS, &scene.news.faults, Place::Checks),
-        amiss(p::HARDWARE, &scene.news.hardware, Place::Hardware),
-        copies(scene),
-        code(scene),
-        (begin, Act::Type(What::Name(New::Gym(None)))),
-    ];
-    rows.extend(left_open::way(scene));
-    rows
-}
-
-/// Other digits for the desk; asked for where older ones stand plainly in the journal.
-fn code(scene: &Scene<'_>) -> (ListRow, Act) {
-    let say = scene.language();
-    let row = ListRow::new(say.say(p::CODE), say.say(p::NEW_CODE));
-    let plain = scene
-        .state
-        .files
-        .get(DESK_FILE)
-        .is_some_and(|text| text == PLAIN_ONCE);
-    let row = match plain {
-        true => row
-            .detail(say.say(p::CODE_WAS_PLAIN))
-            .state(ListState::Amiss),
-        false => row,
-    };
-    (row, Act::Type(What::Code))
-}
-
-/// How many copies lie in the second place.
-fn copies(scene: &Scene<'_>) -> (ListRow, Act) {
-    let say = scene.language();
-    let value = match &scene.news.copies {
-        Some(names) => names.len().to_string(),
-        None => say.say(p::COPIES_UNSET),
-    };
-    (
-        ListRow::new(say.say(p::COPIES), value),
-        Act::Go(Place::Copies),
-    )
-}
-
-/// Whether the page on the network is served; a tap opens its page.
-fn sharing(scene: &Scene<'_>) -> (ListRow, Act) {
-    let say = scene.language();
-    let lan = &scene.news.lan;
-    let value = say.say(if lan.on { p::ON } else { p::OFF });
-    let row = ListRow::new(say.say(p::SHARING), value);
-    let amiss = lan.on && !lan.card.trouble.is_empty();
-    let state = if amiss {
-        ListState::Amiss
-    } else {
-        ListState::Plain
-    };
-    (row.state(state), Act::Go(Place::Sharing))
-}
 
 /// The plans in the folder; a tap takes one.
 pub(crate) fn plans(scene: &Scene<'_>) -> Rows {
@@ -117,7 +27,8 @@ pub(crate) fn plans(scene: &Scene<'_>) -> Rows {
         }
     };
     let write = ListRow::new(say.say(p::ON_THE_SCREEN), say.say(p::WRITE_PLAN));
-    let mut rows: Rows = vec![(write, Act::Go(Place::Writers)), stick::row(scene)];
+    let week = Place::Week(week::monday(scene.date), 0);
+    let mut rows: Rows = vec![(write, Act::Go(week)), stick::row(scene)];
     rows.extend(scene.news.plans.iter().map(row));
     if scene.news.plans.is_empty() {
         let row = ListRow::new(say.say(p::NO_PLANS), String::new()).state(ListState::Told);

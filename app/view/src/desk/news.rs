@@ -23,6 +23,8 @@ pub struct DeskNews {
     /// Names of the latest copies in the second place, latest first; `None` where no such place
     /// is set.
     pub copies: Option<Vec<String>>,
+    /// Whether the gym is the demo's, for whoever has none of their own yet.
+    pub demo: bool,
 }
 
 /// What lies where sticks appear.

@@ -81,7 +81,11 @@ pub(crate) fn lifter(scene: &Scene<'_>, name: &str) -> Rows {
         .map(|programme| programme.name.clone());
     let programme = programme.unwrap_or_else(|| say.say(p::NO_PROGRAMME));
     rows.extend([
-        go(p::PLANS, say.say(p::WRITE_PLAN), Place::Days(who())),
+        go(
+            p::PLANS,
+            say.say(p::WRITE_PLAN),
+            super::week::at(scene, name, scene.date),
+        ),
         go(
             p::NEXT_TIMES,
             say.say(p::NEXT_TIMES_WHAT),

@@ -7,11 +7,11 @@ use domain::{Command, LiftNo, MassUnit};
 /// Where somebody is at the desk.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Place {
-    /// At the door: digits typed so far, and whether the last try was wrong.
-    Door(String, bool),
+    /// At the door.
+    Door(AtDoor),
     /// All there is.
     Home,
-    /// Plans in the folder, and the way to write one.
+    /// Plans in the folder and on a stick.
     Plans,
     /// The stick.
     Stick,
@@ -21,11 +21,9 @@ pub enum Place {
     Copies,
     /// Lifts that were left open.
     LeftOpen,
-    /// For whom a plan is written.
-    Writers,
-    /// The days to come of one lifter.
-    Days(String),
-    /// One of them.
+    /// A week from its Monday on, and which page of lifters, from 0.
+    Week(NaiveDate, usize),
+    /// One lifter's one day.
     Day(String, NaiveDate),
     /// What is due for everybody.
     CoachList,
@@ -41,6 +39,8 @@ pub enum Place {
     Follows(String),
     /// The rule of next time for one of them.
     Rule(String),
+    /// Racks, bars, plates; a gym begun anew.
+    Gym,
     /// Racks.
     Racks,
     /// One of them.
@@ -57,6 +57,8 @@ pub enum Place {
     Set(String),
     /// One kind of plate of a set, from 0.
     Plate(String, usize),
+    /// The page on the network, checks, devices, copies, digits.
+    ThisScreen,
     /// The page on the network.
     Sharing,
     /// Programmes.
@@ -73,6 +75,17 @@ pub enum Place {
     Form(Box<Form>),
     /// One of its values is chosen, from 0.
     Choice(Box<Form>, usize),
+}
+
+/// Digits at the door.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub struct AtDoor {
+    /// Typed so far.
+    pub typed: String,
+    /// A first code, typed once; it is asked for once more.
+    pub first: Option<String>,
+    /// Whether the last try was wrong, or the two were not the same.
+    pub wrong: bool,
 }
 
 /// What a tap on a row does.
@@ -102,8 +115,8 @@ pub struct Typed {
 /// What is typed.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(crate) enum What {
-    /// A new code.
-    Code,
+    /// A new code; once it was typed, it is asked for once more.
+    Code(Option<String>),
     /// A new code for the page on the network.
     PageCode,
     /// A value of an entry.
@@ -187,6 +200,7 @@ pub(super) enum Ask {
     Reps,
     Load,
     Ladder,
+    Rest,
     RuledLoad,
     Note,
     Mass,

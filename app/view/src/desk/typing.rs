@@ -2,7 +2,7 @@
 //!
 //! Refuses: values that cannot be read; it says so and keeps what was typed.
 use super::pad::Typing;
-use super::place::{Kind, New, Place, Typed, What};
+use super::place::{AtDoor, Kind, New, Place, Typed, What};
 use super::wish::{Change, Edit, Wish, quoted};
 use crate::aside::Aside;
 use crate::desk::gym;
@@ -20,6 +20,8 @@ const PAGE_DIGITS_MAX: usize = 12;
 pub(crate) const DIGITS: &str = "1234567890";
 pub(crate) const NUMBERS: &str = "1234567890.";
 const LETTERS: [&str; 3] = ["ABCDEFGHIJKLMNOP", "QRSTUVWXYZÄÖÜß -", "1234567890.'ÉŠŽÇ"];
+/// What the button to each of those pages says.
+const LETTER_PAGES: [&str; 3] = ["A–P", "Q–Z, ÄÖÜ", "1–0, ÉŠ"];
 /// Letters of a name, and figures of a number, at most.
 const NAME_MAX: usize = 24;
 const NUMBER_MAX: usize = 8;
@@ -37,7 +39,7 @@ impl Typed {
 
     fn keys(&self) -> &'static str {
         match &self.what {
-            What::Code
+            What::Code(_)
             | What::PageCode
             | What::Value {
                 kind: Kind::Count, ..
@@ -61,16 +63,8 @@ impl Typed {
 
     fn other(&self) -> String {
         match &self.what {
-            What::Name(_) => {
-                let next = LETTERS[(self.page + 1) % LETTERS.len()];
-                let ends = [next.chars().next(), next.chars().nth(9)];
-                ends.into_iter()
-                    .flatten()
-                    .map(String::from)
-                    .collect::<Vec<_>>()
-                    .join("–")
-            }
-            What::Code | What::PageCode | What::Value { .. } | What::Field { .. } => {
+            What::Name(_) => LETTER_PAGES[(self.page + 1) % LETTERS.len()].to_owned(),
+            What::Code(_) | What::PageCode | What::Value { .. } | What::Field { .. } => {
                 let units = self.units();
                 let next = units.get((self.page + 1) % units.len().max(1));
                 let next = next.filter(|_| units.len() > 1);
@@ -81,7 +75,8 @@ impl Typed {
 
     pub(crate) fn screen(&self, say: Language) -> Typing {
         let (title, asked): (String, Phrase) = match &self.what {
-            What::Code => (say.say(p::NEW_CODE), p::FOUR_DIGITS),
+            What::Code(None) => (say.say(p::NEW_CODE), p::FOUR_DIGITS),
+            What::Code(Some(_)) => (say.say(p::NEW_CODE), p::REPEAT_CODE),
             What::PageCode => (say.say(p::PAGE_CODE), p::SIX_DIGITS),
             What::Value { title, .. } | What::Field { title, .. } => (title.clone(), p::TYPE_VALUE),
             What::Name(new) => (
@@ -146,20 +141,22 @@ pub(crate) fn after_key(text: &str, keys: &str, tap: &Tap) -> Option<String> {
 }
 
 /// The door: four digits, shown as points.
-pub(crate) fn door(scene: &Scene<'_>, typed: &str, wrong: bool) -> Typing {
+pub(crate) fn door(scene: &Scene<'_>, at: &AtDoor) -> Typing {
     let say = scene.language();
     let wait = waits(scene);
     let hint = match wait {
         Some(seconds) => say.fill(p::WAIT_AT_DOOR, &[&crate::words::minutes(seconds)]),
-        None if wrong => say.say(p::WRONG_CODE),
+        None if at.wrong && !scene.news.door.has_code => say.say(p::CODES_DIFFER),
+        None if at.wrong => say.say(p::WRONG_CODE),
+        None if at.first.is_some() => say.say(p::REPEAT_CODE),
         None if scene.news.door.has_code => say.say(p::FOUR_DIGITS),
         None => say.say(p::CHOOSE_CODE),
     };
     Typing {
         title: say.say(p::DESK),
         hint,
-        wrong: wrong || wait.is_some(),
-        typed: "•".repeat(typed.chars().count()),
+        wrong: at.wrong || wait.is_some(),
+        typed: "•".repeat(at.typed.chars().count()),
         unit: String::new(),
         keys: keys(say, DIGITS),
         other: String::new(),
@@ -194,7 +191,7 @@ impl Stage {
             let most = match typed.what {
                 What::Name(_) => NAME_MAX,
                 What::Value { .. } | What::Field { .. } => NUMBER_MAX,
-                What::Code => CODE_DIGITS,
+                What::Code(_) => CODE_DIGITS,
                 What::PageCode => PAGE_DIGITS_MAX,
             };
             let text = after_key(&typed.text, typed.keys(), tap)?;
@@ -211,9 +208,12 @@ impl Stage {
         let from = typed.from.clone();
         let name = title_case(typed.text.trim());
         let done = match &typed.what {
-            What::Code if typed.text.chars().count() == CODE_DIGITS => {
-                Some(Wish::Code(typed.text.clone()))
+            What::Code(None) if typed.text.chars().count() == CODE_DIGITS => {
+                typed.what = What::Code(Some(std::mem::take(&mut typed.text)));
+                self.aside = Some(Aside::Desk(Place::Typing(Box::new(typed))));
+                return None;
             }
+            What::Code(Some(first)) if *first == typed.text => Some(Wish::Code(first.clone())),
             What::PageCode if !typed.text.is_empty() => Some(Wish::PageCode(typed.text.clone())),
             What::Value {
                 edit, kind, more, ..
@@ -245,7 +245,7 @@ impl Stage {
                 return None;
             }
             What::Name(new) if !name.is_empty() => Some(gym::wish_for(scene, new, &name)),
-            What::Code | What::PageCode | What::Name(_) => None,
+            What::Code(_) | What::PageCode | What::Name(_) => None,
         };
         match done {
             Some(wish) => {
@@ -254,6 +254,11 @@ impl Stage {
             }
             None => {
                 typed.wrong = true;
+                if matches!(typed.what, What::Code(Some(_))) {
+                    // Two that differ: neither counts.
+                    typed.what = What::Code(None);
+                    typed.text.clear();
+                }
                 self.aside = Some(Aside::Desk(Place::Typing(Box::new(typed))));
             }
         }

@@ -51,7 +51,7 @@ impl What {
     pub(super) fn kind(&self) -> Option<Kind> {
         match self {
             Self::Value { kind, .. } | Self::Field { kind, .. } => Some(*kind),
-            Self::Code | Self::PageCode | Self::Name(_) => None,
+            Self::Code(_) | Self::PageCode | Self::Name(_) => None,
         }
     }
 
@@ -63,7 +63,7 @@ impl What {
                 kind: Kind::Mass | Kind::Load,
                 ..
             } => usize::from(form.unit() == MassUnit::Lb),
-            Self::Field { .. } | Self::Code | Self::PageCode | Self::Name(_) => 0,
+            Self::Field { .. } | Self::Code(_) | Self::PageCode | Self::Name(_) => 0,
         }
     }
 }

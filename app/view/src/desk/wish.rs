@@ -189,6 +189,8 @@ pub struct DayRow {
     pub load: String,
     /// Name of the warm-up pattern; `None` for the lifter's own.
     pub ladder: Option<String>,
+    /// Rest after each set, whole minutes; `None` for the lift's own.
+    pub rest_min: Option<String>,
 }
 
 /// A text as TOML writes it.
