@@ -59,10 +59,8 @@ fn a_row_is_written_lifted_from_changed_and_taken_off() {
         let planned = bench.planned("Saoirse", today());
         assert_eq!(planned.len(), before + 1);
         let row = planned.last().expect("the row");
-        assert_eq!(
-            (row.lift.as_str(), row.first.sets, row.first.reps.least),
-            ("rack pull", 3, 5)
-        );
+        let work = (row.first.sets, row.first.reps.least);
+        assert_eq!((row.lift.as_str(), work), ("rack pull", (3, 5)));
         // Typed in the lifter's unit.
         assert_eq!(
             row.first.load,

@@ -8,6 +8,7 @@ mod days;
 mod elsewhere;
 mod guarded;
 mod handed;
+mod in_force;
 mod planned_on;
 mod proof;
 mod week;
@@ -20,7 +21,7 @@ use crate::clock::Clock;
 use crate::desk;
 use crate::door::Door;
 use crate::error::KioskError;
-use crate::folder::{Folder, GYM_FILES, MEET_FILE};
+use crate::folder::Folder;
 use crate::gym_files::{self, GymInForce};
 use crate::owner::Owner;
 use crate::replan::Patience;
@@ -333,43 +334,6 @@ impl Kiosk {
         self.clock.now()
     }
 
-    fn after_change(&mut self) {
-        if let Some(record) = &mut self.record {
-            self.owner.follow(record);
-        }
-        if !self.take_texts() {
-            return;
-        }
-        self.news.demo = gym_files::is_demo(&self.owner);
-        if let Ok(gym) = gym_files::in_force(&self.owner)
-            && gym != *self.gym.gym
-        {
-            self.gym = GymInForce {
-                gym: Arc::new(gym),
-                ..GymInForce::default()
-            };
-            self.look_with_gym();
-            self.today.made_for = None;
-        }
-        let text = self.owner.state().files.get("kiosk.toml");
-        self.config = text.map(|text| config_of(text)).unwrap_or_default();
-        self.today.made_for = None;
-        self.meet = gym_files::meet_in_force(&self.owner, &self.gym.gym);
-    }
-
-    /// Whether a file in force has another text than the one that was read last. A tap that changes
-    /// none parses none.
-    fn take_texts(&mut self) -> bool {
-        let files = &self.owner.state().files;
-        let names = GYM_FILES.iter().chain([&MEET_FILE]);
-        let now = names.map(|name| files.get(*name));
-        if self.read_from.iter().map(Option::as_ref).eq(now.clone()) {
-            return false;
-        }
-        self.read_from = now.map(|text| text.cloned()).collect();
-        true
-    }
-
     fn renew_day(&mut self) {
         let made_for = Some((self.date(), self.owner.seq()));
         if self.today.made_for == made_for {
@@ -412,13 +376,4 @@ impl Kiosk {
     fn time_of_day(&self) -> String {
         self.clock.time_of_day()
     }
-}
-
-/// The kiosk's settings from a text that passed the checker when it was taken.
-fn config_of(text: &str) -> plan::Kiosk {
-    let source = plan::Source {
-        name: "kiosk.toml",
-        text: text.as_bytes(),
-    };
-    plan::kiosk(source, None).unwrap_or_default()
 }

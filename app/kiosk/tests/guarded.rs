@@ -73,8 +73,8 @@ fn a_first_start_killed_at_any_instant_leaves_nothing_half() {
             let found = fs::read_to_string(data.path().join(name));
             assert_eq!(found.expect("is there"), text, "round {round}");
         }
-        // The demo gym's files, its plan, and the clock's anchor.
-        assert_eq!(kiosk.seq(), 6, "round {round}: once each");
+        // The demo gym's files, its plan, its coach's word, and the clock's anchor.
+        assert_eq!(kiosk.seq(), 7, "round {round}: once each");
     }
     assert!(begun > 5, "only {begun} were killed after they had begun");
 }
@@ -152,22 +152,22 @@ fn a_journal_that_was_put_away_is_refused_and_mended_by_a_deliberate_act() {
     }
     let (_, _, err) = pinladder(data.path(), &["sheet"]);
     assert!(
-        err.contains("journal.mark knows it as far as event 16"),
+        err.contains("journal.mark knows it as far as event 17"),
         "{err}"
     );
     let from = copies.path().display().to_string();
     let (well, out, _) = pinladder(data.path(), &["journal", "mend", "--from", &from]);
     assert!(!well, "ten events are gone");
     assert!(
-        out.contains("events 7 to 16 cannot be had any more"),
+        out.contains("events 8 to 17 cannot be had any more"),
         "{out}"
     );
     assert!(!data.path().join("journal.sqlite").exists());
     let give_up = ["journal", "mend", "--from", &from, "--give-up", "10"];
     let (well, out, err) = pinladder(data.path(), &give_up);
-    assert!(well && out.contains("mended: 6 events"), "{out}{err}");
+    assert!(well && out.contains("mended: 7 events"), "{out}{err}");
     let (well, out, _) = pinladder(data.path(), &["journal", "verify"]);
-    assert!(well && out.contains("sound: 6 events"), "{out}");
+    assert!(well && out.contains("sound: 7 events"), "{out}");
     assert!(pinladder(data.path(), &["sheet"]).0);
     let (well, out, _) = pinladder(data.path(), &["journal", "mend"]);
     assert!(well && out.contains("nothing to mend"), "{out}");
@@ -187,6 +187,6 @@ fn a_damaged_page_is_mended_from_the_copy_and_the_tail() {
     let from = copies.path().display().to_string();
     let (well, out, err) = pinladder(data.path(), &["journal", "mend", "--from", &from]);
     assert!(well, "{out}{err}");
-    assert!(out.contains("mended: 16 events"), "{out}");
+    assert!(out.contains("mended: 17 events"), "{out}");
     assert!(pinladder(data.path(), &["journal", "verify"]).0);
 }

@@ -267,7 +267,7 @@ fn alone_in_a_flight_each_attempt_is_another_face() {
     let over = page(&mut kiosk);
     assert_eq!((over.main.as_str(), over.judges), ("", false));
     assert!(
-        over.empty.ends_with("Hamza without a lift"),
+        over.empty.ends_with("Hamza has no good lift"),
         "{}",
         over.empty
     );

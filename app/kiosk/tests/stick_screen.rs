@@ -185,6 +185,7 @@ fn the_record_is_written_back_and_a_copy_made_and_put_back() {
     gym.row("copy now");
     gym.until("copied and proven: ");
     gym.tap(Tap::Undo);
+    gym.tap(Tap::Undo);
     gym.row("plans");
     gym.row("stick");
     gym.row("take all of it");
@@ -225,6 +226,7 @@ fn without_places_the_desk_names_the_keys() {
     gym.row("kiosk");
     gym.row("copies");
     gym.until("backup = ");
+    gym.tap(Tap::Undo);
     gym.tap(Tap::Undo);
     gym.row("plans");
     gym.row("stick");

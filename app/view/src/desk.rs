@@ -17,6 +17,7 @@ pub(crate) mod pad;
 mod people;
 pub(crate) mod place;
 mod plan_file;
+mod row_text;
 mod rows;
 mod ruling;
 mod sharing;

@@ -3,6 +3,7 @@
 //!
 //! Refuses: keeping it by halves; the main button is there once every value that is needed is.
 use super::place::{Act, Ask, Field, Form, Kind, Of, Place, Rows, What};
+use super::row_text::{DUE, load_text, rest_text};
 use super::rows::{chosen, held};
 use super::wish::{Change, DayRow, DayWish, Edit, Key, Wish, quoted};
 use crate::aside::Aside;
@@ -12,7 +13,6 @@ use crate::scene::Scene;
 use crate::stage::Stage;
 use chrono::NaiveDate;
 use domain::next::outings::outings;
-use domain::prescription::LoadWish;
 use domain::{Command, LiftNo, Mass, MassUnit, Prescription};
 
 impl Ask {
@@ -120,7 +120,7 @@ impl Form {
 
     /// A new row of a lift that its lifter has done before: so many sets and reps as the last time,
     /// with what is due, so that the usual row is a tap on the day, one on the lift, one on "save".
-    fn as_last_time(self, scene: &Scene<'_>) -> Self {
+    fn like_last_time(self, scene: &Scene<'_>) -> Self {
         let Of::Row {
             lifter,
             date,
@@ -296,7 +296,7 @@ impl Form {
             let state = chosen(value == field.value);
             let mut with = self.with(at, value);
             if field.ask == Ask::Lift {
-                with = with.as_last_time(scene);
+                with = with.like_last_time(scene);
             }
             let act = Act::Go(Place::Form(Box::new(with)));
             (ListRow::new(String::new(), words).state(state), act)
@@ -380,34 +380,4 @@ impl Stage {
             }
         }
     }
-}
-
-/// The load that follows from the last time, as a plan writes it.
-const DUE: &str = "due";
-
-/// A rest as somebody would type it; `None` where there is none, or one of odd seconds.
-fn rest_text(rest_s: Option<u32>) -> Option<String> {
-    rest_s.filter(|s| s % 60 == 0).map(|s| (s / 60).to_string())
-}
-
-/// A load as somebody would type it: in the lifter's unit, unless the other has fewer digits.
-fn load_text(load: LoadWish, unit: MassUnit) -> String {
-    let mass = match load {
-        LoadWish::Mass(mass) => mass,
-        LoadWish::OfBest(share) => {
-            let percent = domain::decimal::write_rounded(share.into(), 100, 2);
-            return format!("{percent} %");
-        }
-        // Rows with these are told, not typed anew.
-        LoadWish::Due => return DUE.to_owned(),
-        LoadWish::OfTraining(_) | LoadWish::OfTop(_) | LoadWish::More(_) => {
-            return String::new();
-        }
-    };
-    let other = match unit {
-        MassUnit::Kg => MassUnit::Lb,
-        MassUnit::Lb => MassUnit::Kg,
-    };
-    let (own, other) = (mass.exact(unit), mass.exact(other));
-    if other.len() < own.len() { other } else { own }
 }
