@@ -104,6 +104,8 @@ fn deed(form: &Form) -> Result<(WeekDeed, NaiveDate), Problem> {
             reps: text("reps")?,
             load: text("load")?,
             ladder: None,
+            // What stood there stays.
+            rest_min: None,
         })
     };
     let at = || text("at")?.parse::<usize>().map_err(|_| NONE);
