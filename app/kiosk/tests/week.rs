@@ -59,8 +59,7 @@ fn row(lift: &str, sets: &str, reps: &str, load: &str) -> DayRow {
         sets: sets.into(),
         reps: reps.into(),
         load: load.into(),
-        rest_min: None,
-        ladder: None,
+        ..DayRow::default()
     }
 }
 
