@@ -11,6 +11,10 @@ use std::path::{Path, PathBuf};
 /// # Errors
 /// One sentence on why there is no display.
 pub fn open_backend() -> Result<(), String> {
+    #[cfg(feature = "kms")]
+    if !display_named() {
+        return select("linuxkms");
+    }
     let (library, package) = if on_x11() {
         ("libxkbcommon-x11.so", "libxkbcommon-x11-0")
     } else {
@@ -24,8 +28,12 @@ pub fn open_backend() -> Result<(), String> {
             "the library {library} is missing; install the package {package}"
         ));
     }
+    select("winit")
+}
+
+fn select(backend: &str) -> Result<(), String> {
     slint::BackendSelector::new()
-        .backend_name("winit".into())
+        .backend_name(backend.into())
         .renderer_name("software".into())
         .select()
         .map_err(|error| error.to_string())
@@ -35,6 +43,12 @@ pub fn open_backend() -> Result<(), String> {
 /// enough to ask every few seconds.
 #[must_use]
 pub fn display_is_there() -> bool {
+    #[cfg(feature = "kms")]
+    if !display_named() {
+        return ["card0", "card1"]
+            .iter()
+            .any(|card| Path::new("/dev/dri").join(card).exists());
+    }
     if is_set("WAYLAND_SOCKET") {
         return true;
     }

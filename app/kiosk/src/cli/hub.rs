@@ -79,8 +79,8 @@ fn prepare(args: &PrepareArgs, out: &mut dyn Write) -> Result<bool, KioskError> 
         say(out, &prepare.sql().map_err(|error| usage(&error))?);
         return Ok(true);
     };
-    let address = Address::read(server)
-        .map_err(|why| KioskError::Usage(format!("--server {server}: {why}")))?;
+    let address =
+        Address::read(server).map_err(|why| KioskError::Usage(format!("--server: {why}")))?;
     let nowhere = || PathBuf::from("/nonexistent");
     let places = Places {
         password: args.password.clone().unwrap_or_else(nowhere),

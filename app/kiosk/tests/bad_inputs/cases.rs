@@ -60,7 +60,10 @@ impl Case {
 
     /// The command, as the table's heading has it.
     pub(crate) fn surface(&self) -> &'static str {
-        const TWO: [&str; 7] = [
+        const TWO: [&str; 10] = [
+            "hub prepare",
+            "hub look",
+            "hub exchange",
             "plan read",
             "plan blank",
             "journal verify",
@@ -69,9 +72,9 @@ impl Case {
             "journal mend",
             "journal rebuild",
         ];
-        const ONE: [&str; 14] = [
-            "take", "check", "stick", "code", "sheet", "next", "reopen", "split", "single",
-            "measure", "meet", "solve", "rehearse", "picture",
+        const ONE: [&str; 15] = [
+            "doctor", "take", "check", "stick", "code", "sheet", "next", "reopen", "split",
+            "single", "measure", "meet", "solve", "rehearse", "picture",
         ];
         let start = self
             .words

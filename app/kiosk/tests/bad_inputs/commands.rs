@@ -5,11 +5,41 @@ use crate::cases::{Case, LONG, NAMES};
 /// All of them.
 pub(crate) fn all() -> Vec<Case> {
     let mut cases = journal();
+    cases.extend(hubs());
     cases.extend(solve());
     cases.extend(others());
     cases.extend(meets());
     cases.extend(piped_in());
     cases
+}
+
+fn hubs() -> Vec<Case> {
+    let prepare = |more: &str| format!("hub prepare --secrets ROOM {more}");
+    vec![
+        Case::line("a hub that no file names", "hub look"),
+        Case::line("a hub that no file names", "hub exchange"),
+        Case::line("a command that is none", "hub meet").usage(),
+        Case::line("no gym", &prepare("--kiosk a --print")).usage(),
+        Case::line("no kiosk", &prepare("--gym Yard --print")).usage(),
+        Case::line("neither print nor server", &prepare("--gym Yard --kiosk a")).usage(),
+        Case::line(
+            "a kiosk in capitals",
+            &prepare("--gym Yard --kiosk North --print"),
+        ),
+        Case::line(
+            "a kiosk by the server's own name",
+            &prepare("--gym Yard --kiosk pg_a --print"),
+        ),
+        Case::line(
+            "a server that is none",
+            &prepare("--gym Yard --kiosk a --server nowhere"),
+        ),
+        Case::line(
+            "a password in the address",
+            &prepare("--gym Yard --kiosk a --server postgresql://a:b@127.0.0.1/c"),
+        ),
+        Case::line("a word too many", "doctor now").usage(),
+    ]
 }
 
 fn journal() -> Vec<Case> {
