@@ -163,7 +163,7 @@ impl Place {
             Self::Week(..) => plain(p::WEEK),
             Self::Gym => plain(p::GYM),
             Self::ThisScreen => plain(p::PANEL_TITLE),
-            Self::Choice(form, at) => (form.asked(say, *at), String::new()),
+            Self::Choice(form, at) => (form.asked(say, *at), form.title(say)),
             Self::Plans => (say.say(p::PLANS), say.say(p::PLANS_HINT)),
             Self::Stick | Self::StickPlan(_) => (say.say(p::STICK), say.say(p::STICK_HINT)),
             Self::Copies => (say.say(p::COPIES), say.say(p::COPIES_HINT)),

@@ -172,7 +172,8 @@ impl Form {
         self.fields.iter().all(there)
     }
 
-    fn title(&self, say: Language) -> String {
+    /// Whose and when, or what it is of.
+    pub(crate) fn title(&self, say: Language) -> String {
         match &self.of {
             Of::Row { lifter, date, .. } => format!("{lifter}, {}", say.date(*date)),
             Of::Ruling { title, .. } => title.clone(),
