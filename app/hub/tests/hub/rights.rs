@@ -76,6 +76,27 @@ fn a_kiosk_adds_its_own_events_reads_its_gyms_and_nothing_else() {
     }
 }
 
+/// Sealed as it should be, so that the seal does not refuse it: it is another's all the same.
+#[test]
+fn a_rightly_sealed_event_of_another_kiosk_is_refused() {
+    let Some(server) = Server::start() else {
+        return;
+    };
+    let yard = kiosks(&server, "Yard", &["north", "south"]);
+    drop(kiosks(&server, "Barn", &["barn"]));
+    for (kiosk, gym) in [("south", "Yard"), ("barn", "Barn")] {
+        let seal = server.sql(&format!(
+            "SELECT pinladder.sealed(last_seal, 1, 1, 1, 'x', '{{}}') FROM pinladder.kiosks \
+             WHERE kiosk = '{kiosk}'"
+        ));
+        let row = format!("('{kiosk}', '{gym}', 1, 1, 1, 'x', '{{}}', '{seal}')");
+        let sql = format!("INSERT INTO pinladder.events VALUES {row}");
+        let told = server.sql_as("north", &yard[0].password(), &sql);
+        let told = told.expect_err("it is another's");
+        assert!(told.contains("row-level security"), "{told}");
+    }
+}
+
 #[test]
 fn who_has_a_wrong_password_no_name_or_no_tables_is_told_what_to_do() {
     let Some(server) = Server::start() else {
