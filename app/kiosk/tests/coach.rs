@@ -180,7 +180,7 @@ fn answers_come_in_german_where_asked() {
     );
     assert!(ask(&["split", "--lifter", "Tevita"]).contains("noch nichts verzeichnet: Kreuzheben"));
     assert!(ask(&["measure", "--lifter", "Olumide"]).contains("Schienbeinhöcker: 465 mm"));
-    assert!(ask(&["next", "--lifter", "Tevita"]).contains("noch nichts gemacht"));
+    assert!(ask(&["next", "--lifter", "Tevita"]).contains("noch nichts gehoben"));
     let unknown = refused(data.path(), &["single", "100 kg", "5", "--language", "xx"]);
     assert!(unknown.contains("there are en, de, es"), "{unknown}");
 }
