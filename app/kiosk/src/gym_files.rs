@@ -143,8 +143,8 @@ pub fn in_force(owner: &Owner) -> Result<Gym, KioskError> {
     read(&texts).map_err(KioskError::Faults)
 }
 
-/// Begins a folder that has no gym with the demo gym, its plan, moved so that its fullest evening
-/// is today, and one lifter who is hurt, so that the coach's list has something on it. A kill at any instant leaves all of it or nothing: the journal takes it in
+/// Begins a folder that has no gym with the demo gym and its plan, moved so that its fullest evening
+/// is today. A kill at any instant leaves all of it or nothing: the journal takes it in
 /// one piece, and files that are then still missing are written at the next start.
 ///
 /// # Errors
@@ -159,8 +159,7 @@ pub fn begin(folder: &Folder, owner: &mut Owner, clock: &Steady) -> Result<(), K
         let texts = DEMO.into_iter().map(text);
         let texts: Vec<_> = texts.collect::<Result<_, KioskError>>()?;
         let gym = proven(&texts)?;
-        let today = clock.local().date();
-        let rows = demo_plan(&gym, today)?;
+        let rows = demo_plan(&gym, clock.local().date())?;
         let take = |(name, text): (&str, String)| Command::TakeFile {
             name: name.to_owned(),
             text,
@@ -168,7 +167,6 @@ pub fn begin(folder: &Folder, owner: &mut Owner, clock: &Steady) -> Result<(), K
         let mut commands: Vec<_> = texts.into_iter().map(take).collect();
         let name = "four-weeks.csv".to_owned();
         commands.push(Command::TakePlan { name, rows });
-        commands.push(demo_hurt(today));
         owner.together(&commands, clock.now())?;
     }
     if owner.seq() == BEGUN {
@@ -185,8 +183,8 @@ pub fn is_demo(owner: &Owner) -> bool {
     DEMO[..2].iter().all(same)
 }
 
-/// Events that the demo gym begins with: its files, its plan, and a word of its coach.
-const BEGUN: u64 = DEMO.len() as u64 + 2;
+/// Events that the demo gym begins with: its files, and its plan.
+const BEGUN: u64 = DEMO.len() as u64 + 1;
 
 /// The demo plan's fullest evening: four lifters at one bar, one at the other.
 const DEMO_EVENING: (i32, u32, u32) = (2026, 11, 25);
@@ -194,14 +192,24 @@ const DEMO_EVENING: (i32, u32, u32) = (2026, 11, 25);
 /// Who is hurt in the demo gym, since the day before.
 const DEMO_HURT: &str = "Olumide";
 
-fn demo_hurt(today: chrono::NaiveDate) -> Command {
-    Command::SayCoach(Box::new(CoachWord {
+/// In a demo gym that was just begun one lifter is hurt, so that whoever looks at the kiosk for the
+/// first time finds something on the coach's list.
+///
+/// # Errors
+/// [`KioskError`] when the journal cannot be written.
+pub fn hurt_in_demo(owner: &mut Owner, clock: &Steady) -> Result<(), KioskError> {
+    if owner.seq() != BEGUN || !is_demo(owner) {
+        return Ok(());
+    }
+    let today = clock.local().date();
+    let hurt = Command::SayCoach(Box::new(CoachWord {
         lifter: DEMO_HURT.to_owned(),
         what: CoachSays::Hurt {
             since: today.pred_opt().unwrap_or(today),
         },
         note: Language::English.say(text::keys::list::NOTE_AT_DESK),
-    }))
+    }));
+    owner.command(&hurt, clock.now())
 }
 
 /// The demo plan, moved so that its fullest evening is `today`, whatever day of the week that is.

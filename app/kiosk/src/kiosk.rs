@@ -102,6 +102,7 @@ impl Kiosk {
         let clock = Steady::alone(clock);
         if owner.closed().is_none() {
             gym_files::begin(folder, &mut owner, &clock)?;
+            gym_files::hurt_in_demo(&mut owner, &clock)?;
         }
         // After what a first start lays, so that one that was cut short is known as one.
         clock.anchor(&mut owner);
