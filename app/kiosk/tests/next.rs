@@ -59,7 +59,7 @@ fn what_is_due_is_said_with_its_reason_and_the_coach_can_rule_otherwise() {
     let (well, text, err) = pinladder(data.path(), &rule);
     assert!(well, "{err}");
     assert!(
-        text.contains("480 lb, the coach ruled: slow off the pins"),
+        text.contains("480 lb, set by the coach: slow off the pins"),
         "{text}"
     );
     assert!(text.contains("rules   510 lb"), "{text}");
@@ -81,7 +81,7 @@ fn what_is_due_is_said_with_its_reason_and_the_coach_can_rule_otherwise() {
         &tomorrow.to_string(),
     ];
     let (_, text, _) = pinladder(data.path(), &sheet);
-    let due = "then    rack pull, 5 reps: 480 lb, the coach ruled: slow off the pins; last on";
+    let due = "then    rack pull, 5 reps: 480 lb, set by the coach: slow off the pins; last on";
     assert!(text.contains(due), "{text}");
     let (well, ..) = pinladder(data.path(), &["journal", "verify"]);
     assert!(well);
@@ -251,7 +251,7 @@ fn a_track_is_asked_for_and_ruled_by_its_name() {
     );
     let (well, text, err) = next(&["--track", "HEAVY", "--load", "450 lb", "--note", "fresh"]);
     assert!(well, "{err}");
-    assert!(text.contains("450 lb, the coach ruled: fresh"), "{text}");
+    assert!(text.contains("450 lb, set by the coach: fresh"), "{text}");
     let (_, json, _) = next(&["--json"]);
     let doc: serde_json::Value = serde_json::from_str(&json).expect("JSON");
     let by = |at: usize| {
