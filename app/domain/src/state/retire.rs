@@ -101,6 +101,7 @@ impl State {
 
     /// A lift stands no longer.
     pub(super) fn fall(&mut self, no: LiftNo) {
+        self.open.remove(&no);
         let Some(run) = self.lifts.remove(&no) else {
             return;
         };
