@@ -5,11 +5,12 @@
 use crate::app::{App, download};
 use crate::auth::{closed, own};
 use crate::problem::Problem;
+use crate::stream::{Sink, Stop};
 use crate::{csv_file, json_file};
 use axum::extract::{Path, State};
 use axum::http::HeaderMap;
 use axum::response::{IntoResponse as _, Response};
-use journal::SetsOf;
+use journal::{RecordReader, SetsOf};
 
 /// What may be taken; `None` for whoever did not open the link.
 fn of(app: &App, headers: &HeaderMap, token: &str) -> Option<SetsOf> {
@@ -25,16 +26,14 @@ pub(crate) async fn csv(
     headers: HeaderMap,
     Path(token): Path<String>,
 ) -> Result<Response, Response> {
-    let Some(of) = of(&app, &headers, &token) else {
-        return Err(closed(&app, app.language(&headers), &token));
-    };
-    let body = app
-        .source
-        .stream(move |record, sink| csv_file::write(record, &of, sink))
-        .await
-        .map_err(Problem::into_response)?;
     let kind = "text/csv; charset=utf-8; header=present";
-    Ok(download("my-record.csv", kind, body).into_response())
+    taken_home(
+        &app,
+        (&headers, &token),
+        ("my-record.csv", kind),
+        csv_file::write,
+    )
+    .await
 }
 
 pub(crate) async fn json(
@@ -42,13 +41,23 @@ pub(crate) async fn json(
     headers: HeaderMap,
     Path(token): Path<String>,
 ) -> Result<Response, Response> {
-    let Some(of) = of(&app, &headers, &token) else {
-        return Err(closed(&app, app.language(&headers), &token));
+    let file = ("my-record.json", "application/json");
+    taken_home(&app, (&headers, &token), file, json_file::write).await
+}
+
+async fn taken_home(
+    app: &App,
+    (headers, token): (&HeaderMap, &str),
+    (name, kind): (&'static str, &'static str),
+    write: fn(Option<&RecordReader>, &SetsOf, &mut Sink) -> Result<(), Stop>,
+) -> Result<Response, Response> {
+    let Some(of) = of(app, headers, token) else {
+        return Err(closed(app, app.language(headers), token));
     };
     let body = app
         .source
-        .stream(move |record, sink| json_file::write(record, &of, sink))
+        .stream(move |record, sink| write(record, &of, sink))
         .await
         .map_err(Problem::into_response)?;
-    Ok(download("my-record.json", "application/json", body).into_response())
+    Ok(download(name, kind, body).into_response())
 }

@@ -11,7 +11,7 @@ use crate::query::Query;
 use crate::request_log;
 use crate::request_rules::{Peer, guard};
 use crate::rights::reads;
-use crate::stream::Places;
+use crate::stream::{Places, Sink, Stop};
 use crate::tls::Identity;
 use crate::words as w;
 use crate::{
@@ -26,7 +26,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use axum::{Extension, Router, middleware};
 use chrono::NaiveDate;
-use journal::SetsOf;
+use journal::{RecordReader, SetsOf};
 use std::net::Ipv4Addr;
 
 /// Everything that is shown. Each answer opens the record anew, reads one moment of it, and
@@ -252,14 +252,8 @@ async fn csv(
     headers: HeaderMap,
     RawQuery(query): RawQuery,
 ) -> Result<impl IntoResponse, Problem> {
-    reads(&app, &headers)?;
-    let of = Query::read(query.as_deref())?.sets()?;
-    let tag = record_tag(&app, "csv", &of).await;
-    let body = app
-        .source
-        .stream(move |record, sink| csv_file::write(record, &of, sink))
-        .await?;
-    Ok((tag, download("pinladder-record.csv", CSV, body)))
+    let file = ("csv", "pinladder-record.csv", CSV);
+    sets(&app, (&headers, query.as_deref()), file, csv_file::write).await
 }
 
 async fn json(
@@ -267,14 +261,25 @@ async fn json(
     headers: HeaderMap,
     RawQuery(query): RawQuery,
 ) -> Result<impl IntoResponse, Problem> {
-    reads(&app, &headers)?;
-    let of = Query::read(query.as_deref())?.sets()?;
-    let tag = record_tag(&app, "json", &of).await;
+    let file = ("json", "pinladder-record.json", JSON);
+    sets(&app, (&headers, query.as_deref()), file, json_file::write).await
+}
+
+/// The sets that are asked for, in one form of file: its ending, its name, its kind.
+async fn sets(
+    app: &App,
+    (headers, query): (&HeaderMap, Option<&str>),
+    (ending, name, kind): (&'static str, &'static str, &'static str),
+    write: fn(Option<&RecordReader>, &SetsOf, &mut Sink) -> Result<(), Stop>,
+) -> Result<impl IntoResponse + use<>, Problem> {
+    reads(app, headers)?;
+    let of = Query::read(query)?.sets()?;
+    let tag = record_tag(app, ending, &of).await;
     let body = app
         .source
-        .stream(move |record, sink| json_file::write(record, &of, sink))
+        .stream(move |record, sink| write(record, &of, sink))
         .await?;
-    Ok((tag, download("pinladder-record.json", JSON, body)))
+    Ok((tag, download(name, kind, body)))
 }
 
 /// The tag of what is read of the record, without reading it. What is entered between the two makes
