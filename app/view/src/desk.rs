@@ -107,19 +107,20 @@ impl Place {
         } else {
             Vec::new()
         };
+        let rows: Vec<_> = self.rows(scene).into_iter().map(|row| row.0).collect();
         Screen::List(List {
             title,
             hint,
-            rows: self.rows(scene).into_iter().map(|row| row.0).collect(),
+            layout: self.layout(scene, rows.len()),
+            rows,
             body,
-            layout: self.layout(scene),
             ..List::default()
         })
     }
 
-    fn layout(&self, scene: &Scene<'_>) -> Layout {
+    fn layout(&self, scene: &Scene<'_>, rows: usize) -> Layout {
         match self {
-            Self::Home => home::layout(scene),
+            Self::Home => home::layout(scene, rows),
             Self::Week(from, at) => week::layout(scene, *from, *at),
             Self::Door(_)
             | Self::Plans

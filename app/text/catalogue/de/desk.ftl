@@ -64,7 +64,6 @@ pairs =
         [one] 1 Paar
        *[other] { $n } Paare
     }
-pairs-of = Paare zu { $plate }
 programmes = Programme
 programmes-hint = ihre Tage und Übungen stehen in programme.toml
 days =

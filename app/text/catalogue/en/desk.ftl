@@ -64,7 +64,6 @@ pairs =
         [one] 1 pair
        *[other] { $n } pairs
     }
-pairs-of = pairs of { $plate }
 programmes = programmes
 programmes-hint = their days and lifts are written in programme.toml
 days =

@@ -64,7 +64,6 @@ pairs =
         [one] 1 par
        *[other] { $n } pares
     }
-pairs-of = pares de { $plate }
 programmes = programas
 programmes-hint = sus días y ejercicios están en programme.toml
 days =

@@ -69,7 +69,6 @@ keys! {
     PLATES "plates";
     KINDS "kinds" n;
     PAIRS "pairs" n;
-    PAIRS_OF "pairs-of" plate;
     PROGRAMMES "programmes";
     PROGRAMMES_HINT "programmes-hint";
     DAYS "days" n;

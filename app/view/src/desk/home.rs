@@ -11,15 +11,18 @@ use crate::scene::Scene;
 /// there are more.
 const WIDE: usize = 3;
 
-/// How many rows stand wide, and what stands above them.
-pub(crate) fn layout(scene: &Scene<'_>) -> Layout {
+/// Tiles beside them.
+const TILES: usize = 6;
+
+/// How many of so many rows stand wide, and what stands above them.
+pub(crate) fn layout(scene: &Scene<'_>, rows: usize) -> Layout {
     let say = scene.language();
     let heading = match coach_list::waiting(scene) {
         0 => say.say(p::list::NONE_WAITS),
         n => say.fill(p::list::WAITING, &[&n.to_string()]),
     };
     Layout::Desk {
-        wide: first(scene).len(),
+        wide: rows.saturating_sub(TILES),
         heading,
     }
 }
@@ -46,7 +49,7 @@ fn first(scene: &Scene<'_>) -> Rows {
     rows
 }
 
-fn tiles(scene: &Scene<'_>) -> Rows {
+fn tiles(scene: &Scene<'_>) -> [(ListRow, Act); TILES] {
     let say = scene.language();
     let gym = scene.gym;
     let tile = |name, detail: String, state, place| {
@@ -66,7 +69,7 @@ fn tiles(scene: &Scene<'_>) -> Rows {
         0 => (say.say(p::ALL_WELL), plain),
         n => (say.fill(p::FAULTS, &[&n.to_string()]), ListState::Amiss),
     };
-    vec![
+    [
         tile(p::WEEK, say.say(p::WEEK_WHAT), plain, Place::Week(this, 0)),
         tile(p::PLANS, plans, plans_state, Place::Plans),
         tile(p::LIFTERS, lifters, plain, Place::Lifters),
