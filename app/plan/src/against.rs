@@ -80,6 +80,12 @@ impl<'g> Against<'g> {
         who.map(|who| who.unit)
     }
 
+    /// What is recorded of a lifter in a lift.
+    pub(crate) fn best_of(&self, lifter: &str, lift: &str) -> Option<Mass> {
+        let mut lifters = self.gym?.lifters.iter();
+        best(lifters.find(|known| known.name == lifter)?, lift)
+    }
+
     /// A lift at the front of a text, and what stands behind it.
     pub(crate) fn lift_in_front<'t>(&self, text: &'t str) -> Option<(String, &'t str)> {
         let ends = text.char_indices().filter(|(_, c)| !c.is_alphanumeric());
@@ -93,6 +99,13 @@ impl<'g> Against<'g> {
                 text.get(end..)?.trim_start_matches([' ', ':', '-', ',']),
             ))
         })
+    }
+
+    /// A lift at the end of a text, behind other words.
+    pub(crate) fn lift_behind(&self, text: &str) -> Option<String> {
+        let starts = text.match_indices(' ').map(|(at, _)| at).take(WORDS_MAX);
+        let mut behind = starts.filter_map(|at| text.get(at..));
+        behind.find_map(|text| self.lifts.lookup(text.trim()))
     }
 
     /// Holds a load against the lifter's bests and the gym's bars.

@@ -11,7 +11,7 @@ use crate::set_group::PlanRow;
 use crate::sheets::{self, Sheet};
 use crate::side_by_side::strips;
 use crate::table::Table;
-use crate::titles::{alone, bad_start, header_rows, is_remark, speaks};
+use crate::titles::{Titled, alone, bad_start, header_rows, is_remark, is_total, speaks};
 use crate::words::words;
 use crate::{Source, carry, columns, plan_row};
 use chrono::NaiveDate;
@@ -228,7 +228,7 @@ impl Plan<'_> {
         rows: &[&SheetRow<'_>],
         (at, is_first): (usize, bool),
         (number, sheet): (usize, &Sheet<'_>),
-        context: &Facts,
+        (context, titled): (&mut Facts, &mut Titled),
     ) -> (Table, usize) {
         let (from, to) = header_rows(rows, at, is_first, self.against);
         let mut next = Table::read(
@@ -242,13 +242,19 @@ impl Plan<'_> {
             .iter()
             .position(|row| header::is_header(row, false, self.against))
             .map_or(rows.len(), |n| to + n);
+        next.name_columns(&rows[to..end], self.against);
         next.learn(&rows[to..end]);
         let here = (number, sheet.name.clone(), next.header);
         self.header.get_or_insert(here);
         let lone = rows[to..end]
             .iter()
             .filter_map(|row| alone(row, self.against, true));
-        let said = lone.fold(context.clone(), |all, facts| all.or(&facts));
+        if let Some(corner) = &next.corner {
+            context.turn_to(corner);
+        }
+        let mut said = lone.fold(context.clone(), |all, facts| all.or(&facts));
+        titled.give(&next, &said, context);
+        said = said.or(context);
         next.tell_missing(&said, &mut self.faults);
         (next, to)
     }
@@ -292,6 +298,7 @@ impl Plan<'_> {
                 .first()
                 .map(|row| Table::free(row, sheet.separator, row_width(rows))),
         };
+        let mut titled = Titled::default();
         let mut at = 0;
         while at < rows.len() {
             let row = rows[at];
@@ -300,7 +307,7 @@ impl Plan<'_> {
                     rows,
                     (at, first == Some(at)),
                     (number, sheet),
-                    &beside.context,
+                    (&mut beside.context, &mut titled),
                 );
                 table = Some(next);
                 at = to;
@@ -317,10 +324,16 @@ impl Plan<'_> {
                 continue;
             }
             let Some(table) = &mut table else {
+                titled.note(row, self.against);
                 bad_start(row, self.against, &mut self.faults);
                 continue;
             };
-            if is_remark(row) || !in_table && !speaks(row, self.against) {
+            let remark = is_remark(row);
+            if remark && titled.turn(row, self.against, table, &mut beside.context) {
+                table.last.clear();
+                continue;
+            }
+            if remark || is_total(row, table) || !in_table && !speaks(row, self.against) {
                 let wrong = Wrong::plain(
                     words!(k::A_LINE_OF_WORDS_LEFT),
                     words!(k::PUT_IT_UNDER_NOTE_IF),

@@ -55,6 +55,17 @@ pub(crate) fn named(row: &SheetRow<'_>) -> usize {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct ColumnUnit(pub(crate) &'static str);
 
+/// Units of a column of rests.
+const TIMES: [(&str, ColumnUnit); 7] = [
+    ("s", ColumnUnit("s")),
+    ("sec", ColumnUnit("s")),
+    ("secs", ColumnUnit("s")),
+    ("seconds", ColumnUnit("s")),
+    ("min", ColumnUnit("min")),
+    ("mins", ColumnUnit("min")),
+    ("minutes", ColumnUnit("min")),
+];
+
 const UNITS: [(&str, ColumnUnit); 4] = [
     ("kg", ColumnUnit("kg")),
     ("lb", ColumnUnit("lb")),
@@ -89,20 +100,59 @@ pub(crate) fn column(header: &str) -> Option<(&'static str, Option<ColumnUnit>)>
     if let Some(key) = found(plain) {
         return Some((key, None));
     }
+    if set_number(plain).is_some() {
+        return Some(("scheme", None));
+    }
+    if let Some(unit) = share_of(plain) {
+        return Some(("load", Some(unit)));
+    }
     // A unit alone heads a column of loads.
     let lower = plain.to_lowercase();
     if let Some((_, unit)) = UNITS.iter().find(|(word, _)| *word == lower) {
         return Some(("load", Some(*unit)));
     }
-    let (front, unit) = with_unit(plain)?;
-    let key = found(front).filter(|key| ["load", "scheme"].contains(key))?;
-    Some((key, Some(unit)))
+    let loads = with_unit(plain, &UNITS).map(|read| (read, ["load", "scheme"]));
+    let rests = with_unit(plain, &TIMES).map(|read| (read, ["rest", "rest"]));
+    [loads, rests]
+        .into_iter()
+        .flatten()
+        .find_map(|((front, unit), keys)| {
+            let key = found(front).filter(|key| keys.contains(key))?;
+            Some((key, Some(unit)))
+        })
+}
+
+/// The number of "Set 1", where each set has a column of its own.
+pub(crate) fn set_number(header: &str) -> Option<u8> {
+    let plain = squeeze(header);
+    let fronts = ["set", "satz", "workset", "serie", "s\u{e9}rie"];
+    let number = fronts.iter().find_map(|front| plain.strip_prefix(front))?;
+    let number = number.trim_start_matches('#').parse().ok();
+    number.filter(|number| (1..=20).contains(number))
+}
+
+/// "% 1RM", "% of max", "% TM": a column of shares, and what they are of.
+fn share_of(header: &str) -> Option<ColumnUnit> {
+    let rest = squeeze(header.trim().strip_prefix('%')?);
+    let of = rest.strip_prefix("of").unwrap_or(&rest);
+    match of {
+        "1rm" | "rm" | "max" | "best" | "pb" | "pr" => Some(ColumnUnit("%")),
+        "tm" | "trainingmax" => Some(ColumnUnit("% TM")),
+        _ => None,
+    }
+}
+
+impl ColumnUnit {
+    /// Whether bare numbers under it are shares.
+    pub(crate) fn is_share(self) -> bool {
+        self.0.starts_with('%')
+    }
 }
 
 /// Splits "load (kg)", "load [kg]", "load in kg" or "load, kg".
-fn with_unit(header: &str) -> Option<(&str, ColumnUnit)> {
+fn with_unit<'h>(header: &'h str, units: &[(&str, ColumnUnit)]) -> Option<(&'h str, ColumnUnit)> {
     let lower = header.trim_end_matches([')', ']']);
-    UNITS.iter().find_map(|(word, unit)| {
+    units.iter().find_map(|(word, unit)| {
         let at = lower.len().checked_sub(word.len())?;
         let (front, end) = (lower.get(..at)?, lower.get(at..)?);
         let front = front.strip_suffix(['(', '[', ',', ' '])?;
@@ -123,6 +173,15 @@ pub(crate) fn near(text: &str) -> Option<&'static str> {
         .collect();
     let names: Vec<&str> = spellings.iter().map(|(spelling, _)| *spelling).collect();
     let near = nearest(text, &names)?;
+    // Of a word of three letters one may be wrong: "type" is no slip of "rpe".
+    let least = squeeze(near)
+        .chars()
+        .count()
+        .min(squeeze(text).chars().count());
+    let apart = strsim::osa_distance(&squeeze(near), &squeeze(text));
+    if apart > least.div_ceil(3) {
+        return None;
+    }
     let found = spellings.iter().find(|(spelling, _)| *spelling == near);
     found.map(|(_, key)| *key)
 }

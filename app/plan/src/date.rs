@@ -27,7 +27,7 @@ const MONTHS: [&[&str]; 12] = [
 /// Reads "2026-12-01", "2026/12/01", "2026.12.01", "1 Dec 2026", with dots "01.12.2026", and
 /// with strokes what can be one day only: "31/12/2026", "12/31/2026", "5/5/2026".
 pub(crate) fn date(text: &str) -> Result<NaiveDate, Wrong> {
-    let plain = text.trim();
+    let plain = without_time(text.trim());
     // "Mon 2026-12-07", "Montag, 7. Dezember 2026": the weekday must be the day's own.
     if let Some((front, rest)) = plain.split_once(|c: char| c.is_whitespace() || c == ',')
         && let Some(weekday) = weekday(front)
@@ -69,6 +69,17 @@ pub(crate) fn date(text: &str) -> Result<NaiveDate, Wrong> {
         }
         _ => Err(Wrong::value(text, words!(k::NOT_A_DATE), RIGHT)),
     }
+}
+
+/// "2026-12-07 18:00" is that day, at whatever time.
+fn without_time(text: &str) -> &str {
+    let front = text.rsplit_once([' ', 'T']).filter(|(_, time)| {
+        let parts: Vec<&str> = time.split(':').collect();
+        let two = |part: &&str| (1..=2).contains(&part.len());
+        let digits = time.bytes().all(|b| b.is_ascii_digit() || b == b':');
+        digits && (2..=3).contains(&parts.len()) && parts.iter().all(two)
+    });
+    front.map_or(text, |(day, _)| day.trim_end())
 }
 
 /// A date without any mark between its parts.

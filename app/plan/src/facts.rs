@@ -64,6 +64,9 @@ pub(crate) fn read(text: &str, against: &Against<'_>) -> Result<Option<Facts>, W
         .map(str::trim)
         .filter(|part| !part.is_empty())
         .collect();
+    if let Some(facts) = with_remark(text, against)? {
+        return Ok(Some(facts));
+    }
     if parts.len() > 1
         && let Some(facts) = joint(&parts, against)?
     {
@@ -78,6 +81,23 @@ pub(crate) fn read(text: &str, against: &Against<'_>) -> Result<Option<Facts>, W
         }
     }
     Ok(None)
+}
+
+/// "Week 4 (deload)", "Monday - bar from the floor": a week or a day, and words that say nothing of
+/// when.
+fn with_remark(text: &str, against: &Against<'_>) -> Result<Option<Facts>, Wrong> {
+    let Some((front, rest)) = text.split_once(['(', '[']) else {
+        return Ok(None);
+    };
+    let remark = rest.trim_end_matches([')', ']']);
+    let words = remark
+        .chars()
+        .all(|c| c.is_alphabetic() || matches!(c, ' ' | '-' | '\''));
+    if !words || one(remark, against)?.is_some() {
+        return Ok(None);
+    }
+    let facts = one(front.trim(), against)?;
+    Ok(facts.filter(|facts| facts.kinds() != 0 && facts.kinds() & !0b111 == 0))
 }
 
 /// Facts of several parts that do not contradict each other.

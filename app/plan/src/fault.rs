@@ -164,6 +164,8 @@ const QUOTE_MAX: usize = 40;
 
 /// The text in quotation marks, cut short when long, with nothing that would break the line.
 pub(crate) fn quote(text: &str) -> String {
+    // A line break within a cell is shown as the stroke that poets use.
+    let text = text.replace(['\n', '\u{2028}'], " / ");
     let clean = |c: char| if c.is_control() { '\u{fffd}' } else { c };
     let mut short: String = text.chars().take(QUOTE_MAX).map(clean).collect();
     if text.chars().nth(QUOTE_MAX).is_some() {

@@ -12,6 +12,8 @@ use domain::MassUnit;
 #[derive(Debug, Default)]
 struct Scan {
     keys: usize,
+    /// The first cell that is filled.
+    first: Option<usize>,
     /// Of those, how many end as labels do.
     labels: usize,
     key: Option<&'static str>,
@@ -30,6 +32,7 @@ fn scan(row: &SheetRow<'_>, against: &Against<'_>) -> Scan {
             continue;
         }
         scan.filled += 1;
+        scan.first.get_or_insert(at);
         if let Some((key, _)) = columns::column(text) {
             scan.keys += 1;
             scan.key = Some(key);
@@ -54,7 +57,14 @@ fn scan(row: &SheetRow<'_>, against: &Against<'_>) -> Scan {
 
 /// A header such as "rack pull 1x5": the lift, and the sets and reps of the loads below.
 pub(crate) fn headed_sets(text: &str, against: &Against<'_>) -> Option<(Facts, String)> {
-    let (lift, rest) = against.lift_in_front(text)?;
+    let Some((lift, rest)) = against.lift_in_front(text) else {
+        // "Mon Rack pull 1x5": the day first.
+        let (front, behind) = text.split_once([' ', ':', '\n'])?;
+        let when = facts::read(front, against).ok()??;
+        let (facts, sets) = headed_sets(behind.trim(), against)?;
+        let fits = when.kinds() != 0 && when.kinds() & !0b111 == 0;
+        return fits.then(|| (facts.or(&when), sets));
+    };
     let rest = rest.trim_matches(['(', ')', '[', ']']);
     let beside = Beside {
         has_load: true,
@@ -78,16 +88,35 @@ pub(crate) fn is_scheme(text: &str) -> bool {
         && scheme::read(text, bare, &Beside::default()).is_ok()
 }
 
+fn is_axis(facts: &[(usize, Facts)]) -> bool {
+    let Some((_, first)) = facts.first() else {
+        return false;
+    };
+    let kinds = first.kinds();
+    facts.iter().all(|(_, facts)| facts.kinds() == kinds)
+        && facts.iter().any(|(_, facts)| facts != first)
+}
+
+/// What stands in the corner of a header for all rows below it, and in which cell.
+pub(crate) fn corner(row: &SheetRow<'_>, against: &Against<'_>) -> Option<(usize, Facts)> {
+    let scan = scan(row, against);
+    scan.corner().cloned()
+}
+
 impl Scan {
     /// Different facts of one kind side by side: weeks, days, people, lifts.
     fn is_axis(&self) -> bool {
-        let Some((_, first)) = self.facts.first() else {
-            return false;
-        };
-        let kinds = first.kinds();
-        let alike = self.facts.iter().all(|(_, facts)| facts.kinds() == kinds);
-        let differ = self.facts.iter().any(|(_, facts)| facts != first);
-        alike && differ
+        is_axis(&self.facts) || self.corner().is_some()
+    }
+
+    /// A fact of another kind in the corner of an axis, which holds for all rows below: "Monday"
+    /// before the weeks, a name before the days.
+    fn corner(&self) -> Option<&(usize, Facts)> {
+        let (corner, others) = self.facts.split_first()?;
+        let kinds = others.first()?.1.kinds();
+        let here = self.first == Some(corner.0) && corner.1.kinds() & kinds == 0;
+        // Lifts behind a name are that lifter's work.
+        (here && kinds & 0b1_0000 == 0 && is_axis(others)).then_some(corner)
     }
 
     fn is_header(&self, is_first: bool) -> bool {
@@ -106,7 +135,8 @@ impl Scan {
             Some("date" | "week" | "weekday") => 0b111,
             Some("lifter") => 0b1000,
             Some("lift") => 0b1_0000,
-            Some(_) | None => 0,
+            // "2026-12-08 | rest" is a day off, no header.
+            Some(_) | None => return self.is_axis() && self.labels == 0,
         };
         let labels = self
             .facts

@@ -33,6 +33,11 @@ pub(crate) fn read(
     unit: Option<ColumnUnit>,
     bare: Bare,
 ) -> Result<Loads, Wrong> {
+    if ["same", "gleich", "as before", "wie zuvor", "idem"].contains(&text.to_lowercase().as_str())
+    {
+        let right = words!(k::WRITE_FOR_THE_LOAD_OF, "\"+0 kg\"");
+        return Err(Wrong::value(text, words!(k::THE_SAME_AS_WHAT_IS), right));
+    }
     let text = &*with_unit(text, kind, unit, bare)?;
     let plain = if text.contains('%') {
         percent(text, &(100..=15_000)).map(|share| LoadAsk::Share(share, ShareOf::Best))
@@ -61,7 +66,7 @@ fn speaks_more(text: &str) -> bool {
         "rpe", "rir", "tm", "rm", "top", "due", "max", "side", "seite",
     ];
     let split = lower.split(|c: char| !c.is_alphanumeric());
-    text.contains(['@', '+', '/', '-'])
+    text.contains(['@', '+', '/', '-', '(', '='])
         && !text.starts_with('-')
         && text.contains(|c: char| c.is_ascii_digit())
         || split
@@ -89,6 +94,15 @@ fn with_unit(
     let share = decimal::read(text, SHARE_SCALE, SHARE_MOST).ok();
     let share = share.filter(|share| *share > 0 && is_bare);
     let as_share = |share| format!("{} %", decimal::write_rounded(share, SHARE_SCALE / 100, 2));
+    let of_max = unit == Some(ColumnUnit("% TM"));
+    if of_max && (is_bare || text.trim_end().ends_with('%')) {
+        let share = share.filter(|_| kind == CellKind::Number).map(as_share);
+        let number = text.trim_end().trim_end_matches('%').trim_end();
+        return Ok(Cow::Owned(match share {
+            Some(share) => format!("{share} TM"),
+            None => format!("{number} % TM"),
+        }));
+    }
     Ok(match (share, unit) {
         (Some(share), None) if kind == CellKind::Number => Cow::Owned(as_share(share)),
         (Some(share), Some(ColumnUnit("%"))) if kind == CellKind::Number => {

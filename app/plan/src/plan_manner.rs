@@ -20,6 +20,15 @@ const LEADS: [(&str, &str); 5] = [
 impl Entry<'_> {
     /// Adds what the columns say; tells one that says otherwise than the work.
     pub(crate) fn manners(&self, reading: &mut Reading<'_, '_>, work: &mut Work) {
+        let of_lift = self.own.manner;
+        let mut groups = work.groups.iter();
+        if groups.any(|group| group.manner.clash(&of_lift).is_some()) {
+            let at = reading.place("lift").unwrap_or(0);
+            reading.wrong(at, otherwise());
+        }
+        for group in &mut work.groups {
+            group.manner = group.manner.or(of_lift);
+        }
         for (key, lead) in LEADS {
             let Some(at) = self.place(reading, key) else {
                 continue;

@@ -10,6 +10,7 @@ use crate::set_group::From;
 use crate::table::Table;
 use crate::words::words;
 use chrono::NaiveDate;
+use domain::manner::Manner;
 use text::keys::checked as k;
 
 /// What rows of a sheet are read with.
@@ -38,6 +39,8 @@ pub(crate) struct Reading<'r, 'f> {
 pub(crate) struct Own {
     pub(crate) facts: Facts,
     pub(crate) lifters: Vec<String>,
+    /// Where and how the lift is done, where its own cell says it: "rack pull (hole 7)".
+    pub(crate) manner: Manner,
     /// Columns whose cell could not be read, which was told.
     pub(crate) failed: Vec<&'static str>,
     /// Columns that people fill, found empty.

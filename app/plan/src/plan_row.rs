@@ -6,8 +6,9 @@ use crate::date::{date, day_of_month};
 use crate::facts::{self, Facts};
 use crate::fault::{Wrong, quote};
 use crate::plan_day::Missing;
+use crate::plan_extra::is_nothing;
 use crate::plan_faults::PlanFaults;
-use crate::plan_names::{lifters, tracked};
+use crate::plan_names::{lift_and_manner, lifters, tracked};
 use crate::plan_reading::{Beside, Own, Reading};
 use crate::plan_work;
 use crate::quantity::whole;
@@ -41,11 +42,47 @@ pub(crate) fn read(
     if reading.slipped() {
         return Vec::new();
     }
+    if reading.rests() {
+        return Vec::new();
+    }
     let own = reading.own();
     plan_work::read(&mut reading, &own)
 }
 
 impl Reading<'_, '_> {
+    /// Whether the row says that nothing is done on its day: "off" where the lift stands, and no
+    /// work behind it.
+    fn rests(&mut self) -> bool {
+        let Some(at) = self.place("lift").filter(|at| {
+            let text = self.row.text(*at);
+            !text.is_empty() && is_nothing(text)
+        }) else {
+            return false;
+        };
+        let besides = |at: usize| {
+            let key = self.table.columns.get(at).and_then(|column| column.key);
+            matches!(
+                key,
+                Some("date" | "week" | "weekday" | "lifter" | "track" | "note")
+            )
+        };
+        let empty = |at: usize| self.row.text(at).is_empty() || is_nothing(self.row.text(at));
+        let cells = 0..self.row.cells.len();
+        if !cells
+            .into_iter()
+            .all(|other| other == at || besides(other) || empty(other))
+        {
+            return false;
+        }
+        for key in ["date", "week", "weekday", "lifter"] {
+            let text = self.place(key).map(|at| self.row.text(at).to_owned());
+            if let Some(text) = text.filter(|text| !text.is_empty()) {
+                self.table.last.insert(key, text);
+            }
+        }
+        true
+    }
+
     /// The facts of the row itself.
     fn own(&mut self) -> Own {
         let mut own = Own::default();
@@ -135,7 +172,11 @@ impl Reading<'_, '_> {
                         facts.lift = Some(lift);
                         facts.track = TrackName::new(track);
                     }
-                    None => facts.lift = Some(against.lifts.find(text)?),
+                    None => {
+                        let (lift, manner) = lift_and_manner(text, against)?;
+                        facts.lift = Some(lift);
+                        own.manner = manner;
+                    }
                 },
             },
             _ => {
@@ -247,11 +288,10 @@ impl Reading<'_, '_> {
         }
         let width = self.table.columns.len();
         let beyond = |(at, cell): &(usize, &Cow<'_, str>)| {
-            let headed = self
-                .table
-                .columns
-                .get(*at)
-                .is_some_and(|c| !c.header.is_empty() || c.facts.kinds() != 0);
+            let headed =
+                self.table.columns.get(*at).is_some_and(|c| {
+                    !c.header.is_empty() || c.key.is_some() || c.facts.kinds() != 0
+                });
             let across = self.table.is_across() && *at < width;
             !headed && !across && !cell.trim().is_empty()
         };

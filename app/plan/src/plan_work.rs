@@ -11,10 +11,12 @@ use crate::plan_extra::{extras, is_nothing, segments};
 use crate::plan_load;
 use crate::plan_manner::bar_of;
 use crate::plan_reading::{Own, Reading};
+use crate::plan_sets::{joined, of_everybody, of_what, one_set};
 use crate::plan_time::{rest_of_text, rest_of_time};
 use crate::quantity::whole;
 use crate::scheme::{self, Bare, spread};
-use crate::set_group::{LoadAsk, PlanRow, Reps, SetGroup, share_text};
+use crate::set_group::{LoadAsk, PlanRow, Reps, SetGroup};
+use crate::table::Column;
 use crate::words::words;
 use domain::prescription::Role;
 use domain::{MassUnit, manner::Manner};
@@ -29,7 +31,7 @@ pub(crate) struct Work {
     pub(crate) groups: Vec<SetGroup>,
     /// The bar, where one is written.
     pub(crate) bar: Option<String>,
-    ladder: Option<String>,
+    pub(crate) ladder: Option<String>,
     pub(crate) notes: Vec<String>,
     /// The lift, where the cell itself says it.
     lift: Option<String>,
@@ -65,7 +67,7 @@ pub(crate) fn read(reading: &mut Reading<'_, '_>, own: &Own) -> Vec<PlanRow> {
 /// One row's work under one set of columns.
 pub(crate) struct Entry<'o> {
     facts: Facts,
-    columns: Vec<usize>,
+    pub(crate) columns: Vec<usize>,
     pub(crate) own: &'o Own,
 }
 
@@ -112,7 +114,9 @@ impl Entry<'_> {
         let unit = lifters
             .first()
             .and_then(|lifter| reading.beside.against.unit_of(lifter));
-        let works = self.works(reading, &facts, unit);
+        let mut of = facts.clone();
+        of.lifter = lifters.first().cloned();
+        let works = self.works(reading, &of, unit);
         if works.as_ref().is_some_and(Vec::is_empty) {
             return;
         }
@@ -169,8 +173,11 @@ impl Entry<'_> {
         let ladder = reading.cell("ladder", ladder, |text| patterns.find(text));
         let rest_at = self.place(reading, "rest");
         let kind = rest_at.map_or(CellKind::Text, |at| reading.kind(at));
+        let minutes =
+            rest_at.and_then(|at| reading.table.columns[at].unit) == Some(ColumnUnit("min"));
         let rest = reading.cell("rest", rest_at, |text| match kind == CellKind::Time {
             true => rest_of_time(text),
+            false if minutes && text.parse::<u8>().is_ok() => rest_of_text(&format!("{text} min")),
             false => rest_of_text(text),
         });
         let effort_at = self.place(reading, "effort");
@@ -179,7 +186,7 @@ impl Entry<'_> {
         let reserve = reading.cell("reserve", reserve_at, |text| scheme::effort(text, true));
         let known = reading.beside.against.gym.is_some();
         let bare = |column: Option<ColumnUnit>| match (column, facts.unit.or(unit)) {
-            (Some(ColumnUnit("%")), _) => Bare::Percent,
+            (Some(unit), _) if unit.is_share() => Bare::Percent,
             (Some(ColumnUnit("lb")), _) => Bare::Unit(MassUnit::Lb),
             (Some(_), _) => Bare::Unit(MassUnit::Kg),
             (None, Some(unit)) => Bare::Unit(unit),
@@ -188,12 +195,13 @@ impl Entry<'_> {
             (None, None) => Bare::Unknown,
         };
         let schemes = self.schemes(reading);
+        let load_at = self.load_place(reading, facts, unit)?;
         let works = if schemes.is_empty() {
             let needed = effort.or(reserve).is_none();
-            self.of_columns(reading, &bare, needed)
+            self.of_columns(reading, &bare, load_at, needed)
                 .map(|work| vec![work])
         } else {
-            self.of_schemes(reading, &schemes, &bare)
+            self.of_schemes(reading, &schemes, &bare, load_at)
         };
         let mut works = works?;
         for work in &mut works {
@@ -222,7 +230,7 @@ impl Entry<'_> {
             .filter(holds)
             .collect();
         if found.is_empty() {
-            found.extend(reading.place("scheme").filter(holds));
+            found.extend(of_everybody(reading).into_iter().filter(holds));
         }
         if found.is_empty() && reading.table.is_free() {
             let against = reading.beside.against;
@@ -242,10 +250,9 @@ impl Entry<'_> {
         reading: &mut Reading<'_, '_>,
         schemes: &[usize],
         bare: &dyn Fn(Option<ColumnUnit>) -> Bare,
+        load_at: Option<usize>,
     ) -> Option<Vec<Work>> {
-        let load_at = self
-            .place(reading, "load")
-            .filter(|at| !reading.row.text(*at).is_empty());
+        let load_at = load_at.filter(|at| !reading.row.text(*at).is_empty());
         let beside = scheme::Beside {
             sets: self.optional(reading, "sets", |text| whole(text, &(1..=20)))?,
             reps: self.optional(reading, "reps", reps)?.unwrap_or_default(),
@@ -272,9 +279,12 @@ impl Entry<'_> {
                 return None;
             }
             let column = reading.table.columns.get(at);
+            let is_set = column.is_some_and(Column::is_set);
+            let text = one_set(&text, is_set).into_owned();
             let bare = bare(column.and_then(|c| c.unit));
             // Under "rack pull 1x5" a cell is the load of those sets, or a scheme of its own.
-            let headed = column.and_then(|column| column.scheme.as_ref());
+            let headed = column.and_then(|column| column.scheme.clone());
+            let headed = headed.or_else(|| self.for_all(reading, at));
             let text = match headed.filter(|_| !is_scheme(&text)) {
                 Some(headed) => format!("{headed} @ {}", text.trim_start_matches('@')),
                 None => text,
@@ -302,7 +312,12 @@ impl Entry<'_> {
                 });
             }
         }
-        Some(works)
+        let sets = |at: &usize| reading.table.columns.get(*at).is_some_and(Column::is_set);
+        Some(if schemes.iter().all(sets) {
+            joined(works)
+        } else {
+            works
+        })
     }
 
     /// Reads a cell that may be empty; `None` when it cannot be read.
@@ -327,13 +342,11 @@ impl Entry<'_> {
         &self,
         reading: &mut Reading<'_, '_>,
         bare: &dyn Fn(Option<ColumnUnit>) -> Bare,
+        load_at: Option<usize>,
         load_needed: bool,
     ) -> Option<Work> {
-        let (sets_at, reps_at, load_at) = (
-            self.place(reading, "sets"),
-            self.place(reading, "reps"),
-            self.place(reading, "load"),
-        );
+        let sets_at = self.place(reading, "sets");
+        let reps_at = self.place(reading, "reps");
         let sets = reading.cell("sets", sets_at, sets);
         let day = reps_at.and_then(|at| reading.typed(at, reading.row.text(at)));
         let reps = match (day, reps_at) {
@@ -374,12 +387,4 @@ impl Entry<'_> {
             ..Work::default()
         })
     }
-}
-
-/// A share that nothing says what it is of, after sets by effort.
-fn of_what(text: &str, share: u32) -> Wrong {
-    let share = share_text(share);
-    let what = words!(k::TAKEN_AS_A_SHARE_OF, share.as_str());
-    let right = words!(k::WRITE_OF_TOP_SET_WHERE, share.as_str());
-    Wrong::value(text, what, right)
 }

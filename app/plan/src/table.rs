@@ -7,7 +7,7 @@ use crate::columns::{self, ColumnUnit};
 use crate::facts::{self, Facts};
 use crate::fault::{Wrong, quote};
 use crate::fields::{COLUMNS, Need};
-use crate::header::headed_sets;
+use crate::header::{corner, headed_sets};
 use crate::plan_faults::PlanFaults;
 use crate::words::words;
 use std::collections::{BTreeMap, BTreeSet};
@@ -30,6 +30,18 @@ pub(crate) struct Column {
     pub(crate) ignored: bool,
 }
 
+impl Column {
+    /// Whether it holds one set, as "Set 1" does.
+    pub(crate) fn is_set(&self) -> bool {
+        self.key == Some("scheme") && columns::set_number(&self.header).is_some()
+    }
+
+    /// Whether bare numbers in it are shares.
+    fn is_share(&self) -> bool {
+        self.unit.is_some_and(ColumnUnit::is_share)
+    }
+}
+
 /// A table under its header.
 #[derive(Debug, Clone, Default)]
 pub(crate) struct Table {
@@ -40,6 +52,8 @@ pub(crate) struct Table {
     pub(crate) header: usize,
     /// What stands between the cells of a text.
     pub(crate) separator: Option<char>,
+    /// What its corner says of all rows.
+    pub(crate) corner: Option<Facts>,
     /// Whether a header could not be read, so that what is missing proves nothing.
     pub(crate) failed: bool,
     /// Columns that a row without was told for, once.
@@ -96,8 +110,13 @@ impl Table {
     ) {
         // Above others a header reaches to the right as far as the next one.
         let mut reaching = Facts::default();
+        let corner = corner(row, against).filter(|_| !is_upper);
+        self.corner = corner.as_ref().map(|(_, facts)| facts.clone());
         for at in 0..self.columns.len() {
             let text = row.text(at).to_owned();
+            if corner.as_ref().is_some_and(|(corner, _)| *corner == at) {
+                continue;
+            }
             if at < 64 && hidden & (1 << at) != 0 {
                 self.columns[at].ignored = true;
                 continue;
@@ -162,7 +181,11 @@ impl Table {
                 continue;
             };
             let before = self.columns[..at].iter().position(|other| {
-                other.key == Some(key) && other.facts == column.facts && !other.ignored
+                let alike = other.key == Some(key) && other.facts == column.facts;
+                // Kilos beside percent: each row says which of the two it goes by.
+                let beside = key == "load" && other.is_share() != column.is_share()
+                    || other.is_set() && column.is_set();
+                alike && !beside && !other.ignored
             });
             if let Some(first) = before {
                 let what = words!(k::THE_COLUMN_AGAIN_AFTER_COLUMN, quote(key), first + 1);
@@ -195,6 +218,11 @@ impl Table {
     pub(crate) fn has(&self, key: &str) -> bool {
         let mut columns = self.columns.iter();
         columns.any(|column| column.key == Some(key) && !column.ignored)
+    }
+
+    /// Whether columns say for whom rows are.
+    pub(crate) fn names_lifters(&self) -> bool {
+        self.has("lifter") || self.groups.iter().any(|(facts, _)| facts.lifter.is_some())
     }
 
     /// Whether columns are there for certain weeks, days, people or lifts alone.

@@ -3,12 +3,17 @@
 //! Refuses: to take a row for a title that has work in it.
 use crate::against::Against;
 use crate::cells::SheetRow;
+use crate::columns;
 use crate::facts::{self, Facts};
 use crate::header;
 use crate::plan_faults::PlanFaults;
+use crate::plan_names::lifter_in;
+use crate::table::Table;
 
 /// Most rows that a header may have.
 const HEADER_ROWS_MAX: usize = 4;
+/// Columns whose names stand as labels before their values, between tables too.
+const LABELS: [&str; 4] = ["date", "week", "weekday", "lifter"];
 
 /// The rows of a header that begins or goes on at `at`: those below that are headers too, and
 /// above the first one those that say for which week, day or lifter columns are.
@@ -68,7 +73,9 @@ pub(crate) fn alone(row: &SheetRow<'_>, against: &Against<'_>, in_table: bool) -
         let pair = cells
             .get(at + 1)
             .map(|next| format!("{} {next}", cells[at].trim_end_matches(':')));
-        let labelled = cells[at].ends_with(':') || !in_table;
+        let label = columns::column(cells[at]).map(|(key, _)| key);
+        let label = label.is_some_and(|key| LABELS.contains(&key)) && cells.len() == 2;
+        let labelled = cells[at].ends_with(':') || label || !in_table;
         if let Some(more) = pair.filter(|_| labelled).as_deref().and_then(said) {
             facts = more.or(&facts);
             at += 2;
@@ -114,4 +121,70 @@ pub(crate) fn bad_start(row: &SheetRow<'_>, against: &Against<'_>, faults: &mut 
             faults.wrong(row.number, Some((at, "")), wrong);
         }
     }
+}
+
+/// Whom titles name, where neither the sheet nor a column says whose plan it is.
+#[derive(Debug, Default)]
+pub(crate) struct Titled {
+    name: Option<String>,
+    /// Whether rows have gone by it, so that the next title may name somebody else.
+    used: bool,
+}
+
+impl Titled {
+    /// Remembers whom a title above a header names.
+    pub(crate) fn note(&mut self, row: &SheetRow<'_>, against: &Against<'_>) {
+        self.name = named(row, against).or_else(|| self.name.take());
+    }
+
+    /// The rows below a header are for the lifter of its title, where nothing else says for whom.
+    pub(crate) fn give(&mut self, table: &Table, said: &Facts, context: &mut Facts) {
+        if said.lifter.is_none() && !table.names_lifters() && self.name.is_some() {
+            context.lifter.clone_from(&self.name);
+            self.used = true;
+        }
+    }
+
+    /// A line of words within a table may name the next lifter.
+    pub(crate) fn turn(
+        &mut self,
+        row: &SheetRow<'_>,
+        against: &Against<'_>,
+        table: &Table,
+        context: &mut Facts,
+    ) -> bool {
+        let free = self.used || context.lifter.is_none();
+        let Some(name) = named(row, against).filter(|_| free && !table.names_lifters()) else {
+            return false;
+        };
+        let facts = Facts {
+            lifter: Some(name.clone()),
+            ..Facts::default()
+        };
+        context.turn_to(&facts);
+        (self.name, self.used) = (Some(name), true);
+        true
+    }
+}
+
+/// The one lifter whom a row of words names.
+fn named(row: &SheetRow<'_>, against: &Against<'_>) -> Option<String> {
+    let texts = (0..row.cells.len()).filter(|at| !row.is_spread(*at));
+    let texts: Vec<&str> = texts.map(|at| row.text(at)).collect();
+    lifter_in(&texts.join(" "), against)
+}
+
+/// Whether a row adds up those above it: "Total | | 6 | 10".
+pub(crate) fn is_total(row: &SheetRow<'_>, table: &Table) -> bool {
+    const SUMS: [&str; 12] = [
+        "total", "totals", "sum", "subtotal", "average", "avg", "mean", "summe", "gesamt",
+        "schnitt", "volume", "tonnage",
+    ];
+    let mut texts = (0..row.cells.len()).map(|at| row.text(at));
+    let first = texts.find(|text| !text.is_empty()).unwrap_or_default();
+    let word: String = first.chars().take_while(|c| c.is_alphabetic()).collect();
+    let mut columns = table.columns.iter();
+    let lift = columns.position(|column| column.key == Some("lift"));
+    let no_lift = lift.is_none_or(|at| row.text(at).is_empty() || row.text(at) == first);
+    no_lift && SUMS.contains(&word.to_lowercase().as_str())
 }

@@ -80,7 +80,16 @@ pub const COLUMNS: [PlanColumn; 9] = [
             "a load such as \"180 kg\", \"445 lb\" or \"80 %\"",
             "the work load, bar and collars counted in, 1 to 1000 kg, or a percentage of the lifter's recorded best of the lift, 1 to 150 %, or \"80 % of training max\", \"90 % of top set\", \"+2.5 kg\" from last time, \"RPE 8\", \"due\"; bare numbers are in the unit of the header, as in \"load (kg)\", else in the lifter's own",
         ),
-        &["weight", "work load", "last", "gewicht", "charge", "poids"],
+        &[
+            "weight",
+            "work load",
+            "intensity",
+            "intensit\u{e4}t",
+            "last",
+            "gewicht",
+            "charge",
+            "poids",
+        ],
     ),
     column(
         may(

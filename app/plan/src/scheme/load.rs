@@ -138,6 +138,17 @@ pub(super) fn effort(text: &str, number: &str, in_reserve: bool) -> Result<u8, W
     }
 }
 
+/// "60-65-70 %": three loads or more with dashes between them; two are a range, and small ones a
+/// tempo.
+fn is_climb(tokens: &[Token]) -> bool {
+    let large = |at: usize| match tokens.get(at).map(|token| &token.is) {
+        Some(Is::Number(number)) => number.len() > 1 && dims::count(number, 15).is_none(),
+        Some(Is::Word(_) | Is::Sign(_)) | None => false,
+    };
+    let dash = |at: usize| matches!(tokens.get(at).map(|t| &t.is), Some(Is::Sign('-')));
+    (0..3).all(|n| large(2 * n)) && (0..2).all(|n| dash(2 * n + 1))
+}
+
 /// "65/75/85 %" or "100/110/120 kg": one load after the other, and how many tokens they take.
 pub(super) fn list(
     text: &str,
@@ -145,12 +156,20 @@ pub(super) fn list(
     bare: Bare,
 ) -> Result<Option<(Vec<LoadAsk>, usize)>, Wrong> {
     let mut numbers = Vec::new();
-    let mut used = 0;
+    let (mut used, mut dashes) = (0, false);
     while let Some(Is::Number(number)) = tokens.get(used).map(|token| &token.is) {
         numbers.push(number.as_str());
         used += 1;
         match tokens.get(used).map(|token| &token.is) {
             Some(Is::Sign('/')) => used += 1,
+            // "140,150,160"; with a space behind it a comma parts set groups.
+            Some(Is::Sign(',')) if tokens.get(used + 1).is_some_and(|next| !next.spaced) => {
+                used += 1;
+            }
+            Some(Is::Sign('-')) if is_climb(&tokens[used - 1..]) || dashes => {
+                dashes = true;
+                used += 1;
+            }
             Some(Is::Word(_) | Is::Sign(_) | Is::Number(_)) | None => break,
         }
     }

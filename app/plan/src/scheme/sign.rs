@@ -27,6 +27,13 @@ const AT_WORDS: [&str; 14] = [
     "tm",
 ];
 
+/// Whether a list of loads goes on behind a number: ",150,160".
+fn is_list(behind: &[Token]) -> bool {
+    let comma = matches!(behind.first().map(|token| &token.is), Some(Is::Sign(',')));
+    let next = behind.get(1).filter(|next| !next.spaced);
+    comma && matches!(next.map(|next| &next.is), Some(Is::Number(_)))
+}
+
 impl Reader<'_> {
     /// Brackets hold a load, an effort or a rest; else a remark.
     pub(super) fn brackets(&mut self, tokens: &[Token]) -> Result<usize, Wrong> {
@@ -71,7 +78,8 @@ impl Reader<'_> {
             && !matches!(
                 behind.first().map(|t| &t.is),
                 Some(Is::Sign('%' | '/' | '-'))
-            );
+            )
+            && !is_list(behind);
         let text = &self.text[tokens[1].at.0..];
         if super::tempo::tempo_in_front(text, false).is_some() {
             return Ok(1);

@@ -33,6 +33,10 @@ pub(super) fn tempo_in_front(text: &str, named: bool) -> Option<(Vec<&str>, usiz
             .map(|at| &figures[0][at..=at])
             .collect();
     }
+    let is_part = |figure: &&str| figure.parse::<u8>().is_ok_and(|s| s > PART_MOST_S);
+    if !named && figures.iter().any(is_part) {
+        return None;
+    }
     let enough = if named { 1 } else { 4 };
     (figures.len() >= enough).then_some((figures, at))
 }

@@ -134,3 +134,5 @@ checked-read-but-the-rack-cannot = read, but the rack cannot show it yet; write 
 checked-a-row-without-sets = a row without sets
 checked-a-share-of-a-top = a share of a top set that nothing is before
 checked-sets-without-a-load = sets without a load
+checked-a-lift-and-more = { $a } and more words
+checked-write-the-lift-and-how = write { $a } here and how it is done beside the sets, as "3x5 @ 140 kg pause 2 s", or give the gym a lift of this name

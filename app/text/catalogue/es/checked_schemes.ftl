@@ -134,3 +134,5 @@ checked-read-but-the-rack-cannot = leído, pero el rack aún no puede mostrarlo;
 checked-a-row-without-sets = una fila sin series
 checked-a-share-of-a-top = un porcentaje de una serie tope sin nada antes
 checked-sets-without-a-load = series sin carga
+checked-a-lift-and-more = { $a } y más palabras
+checked-write-the-lift-and-how = escribe aquí { $a } y cómo se hace junto a las series, como "3x5 @ 140 kg pause 2 s", o dale al gimnasio un ejercicio con este nombre

@@ -130,4 +130,6 @@ keys! {
     A_DAY_THAT_THE_MONTH "checked-a-day-that-the-month" a;
     TAKEN_AS_A_SHARE_OF "checked-taken-as-a-share-of" a;
     WRITE_OF_TOP_SET_WHERE "checked-write-of-top-set-where" a;
+    A_LIFT_AND_MORE "checked-a-lift-and-more" a;
+    WRITE_THE_LIFT_AND_HOW "checked-write-the-lift-and-how" a;
 }
