@@ -389,10 +389,7 @@ impl Facts {
     /// Takes a lone row's facts: what is said anew ends what was said under it.
     pub(crate) fn turn_to(&mut self, facts: &Self) {
         let of_week = facts.week.is_some() || facts.starts.is_some();
-        if of_week {
-            (self.week, self.starts) = (None, None);
-        }
-        if facts.month.is_some() {
+        if of_week || facts.month.is_some() {
             (self.week, self.starts) = (None, None);
         }
         if of_week || facts.month.is_some() || facts.weekday.is_some() || facts.date.is_some() {
