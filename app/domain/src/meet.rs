@@ -60,6 +60,18 @@ pub struct Flight {
     /// What somebody at the platform knows beside: so many seconds later, or earlier where it is
     /// negative.
     pub later_s: i32,
+    /// Where nobody is at the bar for a while: until the flight begins by its clock.
+    pub wait: Wait,
+}
+
+/// A time without attempts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Wait {
+    /// How long it still lasts, or will last, seconds.
+    pub seconds: u32,
+    /// How many attempts will be over when it begins: 0 where the flight itself has not begun, those
+    /// of the flight before it where that one is under way.
+    pub after: u16,
 }
 
 /// How far the lifter is.
@@ -99,7 +111,7 @@ pub struct TimedWarmUp {
 /// Which figure of a meet cannot be reckoned with.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Refusal {
-    /// Its name: "attempt", "before", "called", "elapsed", "later",
+    /// Its name: "attempt", "before", "called", "elapsed", "later", "wait",
     /// "warm-ups", "taken", "last", "apart".
     pub field: &'static str,
     /// What is wrong, with the value and the limit, and what to do.
@@ -137,7 +149,21 @@ impl Flight {
             self.since_s.min(pace_s)
         };
         let then = left.saturating_mul(pace_s).saturating_sub(under_way);
-        then.saturating_add_signed(self.later_s)
+        then.saturating_add(self.wait.seconds)
+            .saturating_add_signed(self.later_s)
+    }
+
+    /// How many attempts will be over in so many seconds, those that are over now among them.
+    fn over_in(&self, in_s: u32) -> u16 {
+        let pace_s = self.pace_s();
+        let until = u32::from(self.wait.after.saturating_sub(self.called)).saturating_mul(pace_s);
+        // Nobody lifts while the flight is waited for.
+        let lifting = match in_s > until {
+            true => until.max(in_s.saturating_sub(self.wait.seconds)),
+            false => in_s,
+        };
+        let over = u16::try_from(lifting / pace_s).unwrap_or(u16::MAX);
+        self.called.saturating_add(over)
     }
 
     fn check(&self) -> Result<(), Refusal> {
@@ -151,6 +177,7 @@ impl Flight {
         )?;
         let (called, before) = (u32::from(self.called), u32::from(self.before));
         within("called", called, 0, before, "attempts")?;
+        within("wait", self.wait.seconds, 0, TIME_MOST_S, "s")?;
         within("later", self.later_s.unsigned_abs(), 0, TIME_MOST_S, "s")?;
         within("elapsed", self.elapsed_s, 0, TIME_MOST_S, "s")
     }
@@ -203,16 +230,14 @@ pub fn time(
     };
     let kept = shortest_steps(last, to_come, opener, fitting);
     let number = |place: usize| taken.count + u8::try_from(place).unwrap_or(u8::MAX);
-    let pace_s = flight.pace_s();
-    let over = |in_s: u32| u16::try_from(in_s / pace_s).unwrap_or(u16::MAX);
     let timed = kept.iter().zip(starts).map(|(place, in_s)| TimedWarmUp {
         number: number(*place),
         in_s,
-        after_attempts: flight.called.saturating_add(over(in_s)),
+        after_attempts: flight.over_in(in_s),
     });
     let out = (0..to_come.len()).filter(|place| !kept.contains(place));
     Ok(Timed {
-        pace_s,
+        pace_s: flight.pace_s(),
         opener_in_s,
         warm_ups: timed.collect(),
         left_out: out.map(number).collect(),

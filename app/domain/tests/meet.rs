@@ -16,6 +16,7 @@ fn flight(before: u16, called: u16, elapsed_s: u32) -> Flight {
         elapsed_s,
         since_s: 0,
         later_s: 0,
+        wait: Default::default(),
     }
 }
 
@@ -152,6 +153,7 @@ fn any_flight() -> impl Strategy<Value = Flight> {
             elapsed_s,
             since_s: 0,
             later_s: 0,
+            wait: Default::default(),
         },
     )
 }
@@ -271,4 +273,28 @@ proptest! {
         let best = ways.iter().map(|way| longest(way)).min().expect("a way");
         prop_assert_eq!(longest(&chosen), best);
     }
+}
+
+/// Before a flight begins by its clock nobody lifts: no attempt is over by then, however long that
+/// is, and the opener is later by as much.
+#[test]
+fn no_attempt_is_over_before_the_flight_begins() {
+    let waits = |seconds: u32, after: u16, before: u16| {
+        let wait = domain::meet::Wait { seconds, after };
+        let flight = Flight {
+            wait,
+            ..flight(before, 0, 0)
+        };
+        let timed = timed(&flight, 3);
+        let after: Vec<u16> = timed.warm_ups.iter().map(|w| w.after_attempts).collect();
+        (timed.opener_in_s, starts(&timed), after)
+    };
+    // Half an hour to the start, five attempts before the opener.
+    let (opener, starts, after) = waits(1_800, 0, 5);
+    assert_eq!((opener, starts), (2_100, vec![1_320, 1_560, 1_800]));
+    assert_eq!(after, [0, 0, 0]);
+    // Ten attempts of the flight before, ten minutes without any, then one before the opener.
+    let (opener, starts, after) = waits(600, 10, 11);
+    assert_eq!((opener, starts), (1_260, vec![480, 720, 960]));
+    assert_eq!(after, [8, 10, 10]);
 }

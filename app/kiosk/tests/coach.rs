@@ -165,6 +165,46 @@ fn a_meet_s_file_times_everybody_with_its_own_plates() {
     );
 }
 
+/// Where a flight has its start by the clock everything is told by the clock, the first lifter's
+/// warm-ups before it too; an opener that the record does not support is told.
+#[test]
+fn a_flight_with_a_start_is_told_by_the_clock() {
+    let data = tempfile::tempdir().expect("a folder");
+    let file = concat!(env!("CARGO_MANIFEST_DIR"), "/../../demo-data/meet.toml");
+    let text = std::fs::read_to_string(file).expect("the demo meet");
+    let attempt = "attempt = \"60 s\"";
+    let text = text.replace(attempt, &format!("{attempt}\nstart = \"10:00\""));
+    let text = text.replace("opener = \"200 kg\"", "opener = \"300 kg\"");
+    let file = data.path().join("day.toml");
+    std::fs::write(&file, text).expect("written");
+    let file = file.display().to_string();
+    let told = said(
+        data.path(),
+        &["meet", "--file", &file, "--lifter", "Marisol"],
+    );
+    assert!(
+        told.contains("opener 120 kg about 10:05: attempt 6"),
+        "{told}"
+    );
+    let clocks: Vec<&str> = told.lines().filter(|line| line.contains(" × ")).collect();
+    assert_eq!(clocks.len(), 4, "{told}");
+    assert!(clocks[0].starts_with("  09:48  "), "{told}");
+    assert!(clocks[3].starts_with("  10:00  "), "{told}");
+    assert!(!told.contains("left out"), "{told}");
+    let over = said(data.path(), &["meet", "--file", &file, "--lifter", "Hamza"]);
+    assert!(over.contains("over what the record supports"), "{over}");
+    let under_way = [
+        "meet", "--file", &file, "--lifter", "Marisol", "--called", "2",
+    ];
+    let under_way = said(data.path(), &under_way);
+    assert!(under_way.contains("opener 120 kg in 3:00"), "{under_way}");
+    let alone = [
+        "meet", "--lifter", "Hamza", "--opener", "300 kg", "--before", "20",
+    ];
+    let alone = said(data.path(), &alone);
+    assert!(alone.contains("over what the record supports"), "{alone}");
+}
+
 #[test]
 fn answers_come_in_german_where_asked() {
     let data = tempfile::tempdir().expect("a folder");

@@ -149,6 +149,25 @@ fn what_was_understood_in_words_and_not_taken() {
     assert!(said.contains("1 row, 1 lifter, 1 day"), "{said}");
 }
 
+/// Beside a share of what is recorded stands what it comes to now, in the lifter's own unit.
+#[test]
+fn a_share_stands_beside_what_it_comes_to() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let text = "date,lifter,lift,scheme\n\
+                2026-12-07,Hamza,rack pull,\"1x5 @ 80 % rest 4 min, 3x5 @ 90 % of top set\"\n\
+                2026-12-07,Tevita,rack pull,3x5 @ 75 %\n\
+                2026-12-08,Hamza,deadlift,3x5 @ 150\n";
+    let (well, said) = read(folder.path(), "week.csv", text, &[]);
+    assert!(well, "{said}");
+    for part in [
+        "1 x 5 @ 80 % of best (= 192 kg) rest 240 s (top), 3 x 5 @ 90 % of top set (back-off)",
+        "3 x 5 @ 75 % of best (= 450 lb)",
+        "3 x 5 @ 150 kg  [",
+    ] {
+        assert!(said.contains(part), "{part} is not in:\n{said}");
+    }
+}
+
 /// A plan may call lifts as the screen does.
 #[test]
 fn the_names_of_lifts_are_read_in_every_language() {

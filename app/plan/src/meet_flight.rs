@@ -19,6 +19,7 @@ use domain::ladder::shipped_patterns;
 use domain::meet::BEFORE_MOST;
 use domain::meet_day::{Entrant, MeetFlight, Starter};
 use domain::meet_order::{LOT_MOST, spread};
+use domain::plausible::UNTRIED_MAX;
 use domain::{Gym, Mass, MassUnit};
 use std::ops::Range;
 use text::keys::checked as k;
@@ -274,6 +275,16 @@ fn over_best(doc: &mut Doc<'_>, gym: Option<&Gym>, lift: Option<&str>, written: 
     let own = gym.and_then(|gym| gym.lifters.iter().find(|l| l.name == starter.lifter));
     let bests = own.map(|lifter| &lifter.bests[..]).unwrap_or_default();
     let best = bests.iter().find(|(of, _)| Some(of.as_str()) == lift);
+    if own.is_some() && bests.is_empty() && starter.opener > UNTRIED_MAX {
+        let opener = starter.opener.words(starter.unit);
+        let read = words!(
+            k::WHERE_NOTHING_IS_RECORDED_THAT,
+            quote(&starter.lifter),
+            opener
+        );
+        let right = words!(k::AN_OPENER_IS_WHAT_THEY);
+        doc.odd(&written.at, Wrong::plain(read, right));
+    }
     if let Some((_, best)) = best.filter(|(_, best)| starter.opener > *best) {
         let opener = starter.opener.words(starter.unit);
         let best = best.words(starter.unit);

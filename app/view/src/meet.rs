@@ -3,8 +3,9 @@
 //! Refuses: to know a federation's rules.
 use crate::language::{Language, c, p};
 use crate::words::minutes;
-use domain::MassUnit;
+use chrono::{NaiveTime, TimeDelta};
 use domain::meet_day::{Call, Starter};
+use domain::{Mass, MassUnit};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -16,7 +17,9 @@ pub struct MeetDoc {
     pub lift: String,
     /// The opener as it was told, exact, with unit; the platform's plates make it, not the gym's.
     pub opener: String,
-    /// Until then, seconds.
+    /// When by the clock, "09:41", where the flight's start is written and it has not begun.
+    pub opener_at: Option<String>,
+    /// Until then, seconds; where the clock is told, from the time that the first warm-up wants.
     pub opener_in_s: u32,
     /// The pace that is reckoned with, seconds an attempt.
     pub pace_s: u32,
@@ -28,6 +31,8 @@ pub struct MeetDoc {
     pub warm_ups: Vec<WarmUpDoc>,
     /// Warm-ups for which there is no time any more.
     pub left_out: Vec<String>,
+    /// What is odd of the opener: that the record does not support it.
+    pub odd: Option<String>,
     /// What goes with it.
     pub caution: String,
 }
@@ -42,6 +47,8 @@ pub struct WarmUpDoc {
     pub reps: u8,
     /// Plates of one side, inside to outside, with unit.
     pub per_side: Vec<String>,
+    /// When by the clock, "09:21", where it is known.
+    pub at: Option<String>,
     /// When, seconds from now.
     pub in_s: u32,
     /// How many attempts will be over by then.
@@ -56,13 +63,18 @@ pub fn meet_doc(
     unit: MassUnit,
     starter: &Starter,
     call: &Call,
-    called: u16,
+    (called, now): (u16, Option<NaiveTime>),
 ) -> MeetDoc {
     let timed = &call.timed;
+    let clock = |in_s: u32| {
+        let after = TimeDelta::seconds(i64::from(in_s));
+        now.map(|now| (now + after).format("%H:%M").to_string())
+    };
     let rung = |number: u8| call.built.rungs.get(usize::from(number));
     MeetDoc {
         lift: lift.into(),
         opener: starter.opener.exact(starter.unit),
+        opener_at: clock(timed.opener_in_s),
         opener_in_s: timed.opener_in_s,
         pace_s: timed.pace_s,
         before: starter.before,
@@ -76,6 +88,7 @@ pub fn meet_doc(
                     load: rung.load.exact(unit),
                     reps: rung.reps,
                     per_side: rung.per_side.iter().map(|p| p.mass.exact(p.unit)).collect(),
+                    at: clock(warm_up.in_s),
                     in_s: warm_up.in_s,
                     after_attempts: warm_up.after_attempts,
                 })
@@ -87,29 +100,46 @@ pub fn meet_doc(
             .filter_map(|number| rung(*number))
             .map(|rung| say.set(rung.load, unit, rung.reps))
             .collect(),
+        odd: None,
         caution: say.say(c::T_CAUTION),
+    }
+}
+
+impl MeetDoc {
+    /// The same with what is odd of the opener: over what is supported, or nothing supports it.
+    #[must_use]
+    pub fn judged(
+        mut self,
+        say: Language,
+        odd: Option<(Mass, Option<Mass>)>,
+        unit: MassUnit,
+    ) -> Self {
+        self.odd = odd.map(|(opener, supported)| match supported {
+            Some(best) => say.fill(c::T_OPENER_OVER, &[&say.mass(best, unit)]),
+            None => say.fill(p::NO_UNTRIED, &[&say.mass(opener, unit)]),
+        });
+        self
     }
 }
 
 /// The same in plain text.
 #[must_use]
 pub fn meet_text(say: Language, doc: &MeetDoc) -> String {
-    let head = say.fill(
-        c::T_HEAD,
-        &[
-            &say.shipped(&doc.lift),
-            &say.number(&doc.opener),
-            &minutes(doc.opener_in_s),
-            &(doc.before + 1).to_string(),
-            &doc.called.to_string(),
-            &doc.pace_s.to_string(),
-        ],
-    );
+    let (lift, opener) = (say.shipped(&doc.lift), say.number(&doc.opener));
+    let (attempt, pace) = ((doc.before + 1).to_string(), doc.pace_s.to_string());
+    let head = match &doc.opener_at {
+        Some(at) => say.fill(c::T_HEAD_AT, &[&lift, &opener, at, &attempt, &pace]),
+        None => {
+            let (left, over) = (minutes(doc.opener_in_s), doc.called.to_string());
+            say.fill(c::T_HEAD, &[&lift, &opener, &left, &attempt, &over, &pace])
+        }
+    };
     let mut text = head + "\n";
     for warm_up in &doc.warm_ups {
-        let when = match warm_up.in_s {
-            0 => say.say(c::T_NOW),
-            s => say.fill(c::T_IN, &[&minutes(s)]),
+        let when = match (&warm_up.at, warm_up.in_s) {
+            (Some(clock), _) => clock.clone(),
+            (None, 0) => say.say(c::T_NOW),
+            (None, s) => say.fill(c::T_IN, &[&minutes(s)]),
         };
         let each: Vec<String> = warm_up.per_side.iter().map(|p| say.number(p)).collect();
         let plates = match each.as_slice() {
@@ -127,6 +157,9 @@ pub fn meet_text(say: Language, doc: &MeetDoc) -> String {
     for left_out in &doc.left_out {
         let why = say.fill(c::T_NO_TIME, &[&say.number(left_out)]);
         text.push_str(&format!("  {out}  {why}\n"));
+    }
+    if let Some(odd) = &doc.odd {
+        text.push_str(&format!("  {odd}\n"));
     }
     text.push_str(&format!("  {}\n", doc.caution));
     text

@@ -4,7 +4,7 @@
 //! Refuses: taking a warm-up off the page while its lifter may be at the bar with it.
 use crate::meet_log::{MeetLog, Progress};
 use domain::Moment;
-use domain::meet::{Flight, Taken, TimedWarmUp};
+use domain::meet::{Flight, Taken, TimedWarmUp, Wait};
 use domain::meet_day::{Call, MeetDay, MeetFlight, Starter};
 use domain::meet_round::{Round, Running, Turn};
 
@@ -74,8 +74,10 @@ impl OfFlight<'_> {
         // It does not begin before its own clock, however quick this one is.
         let early = self.begins_in_s.saturating_sub(flight.opener_in_s());
         flight.before = flight.before.saturating_add(turn.before - left);
-        let early = i32::try_from(early).unwrap_or(i32::MAX);
-        flight.later_s = flight.later_s.saturating_add(early);
+        flight.wait = Wait {
+            seconds: early,
+            after: flight.called.saturating_add(left),
+        };
         Some((turn, flight))
     }
 

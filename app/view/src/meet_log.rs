@@ -3,7 +3,7 @@
 //! Refuses: the file that the day was written in, which is the coach's; more steps back than
 //! [`STEPS_MAX`].
 use crate::meet_kept::{read_card, read_running, write_card, write_running};
-use domain::meet::{Flight, Taken};
+use domain::meet::{Flight, Taken, Wait};
 use domain::meet_card::{Card, Judged};
 use domain::meet_day::MeetDay;
 use domain::meet_order::ROUNDS;
@@ -73,7 +73,7 @@ impl Progress {
         let last = self.last.max(begun);
         let wait_s = match self.begun {
             Some(_) => 0,
-            None => i32::try_from(begins_in_s).unwrap_or(i32::MAX),
+            None => begins_in_s,
         };
         Flight {
             before: self.called.saturating_add(before),
@@ -81,7 +81,11 @@ impl Progress {
             called: self.called,
             elapsed_s: begun.seconds_until(last),
             since_s: last.seconds_until(now),
-            later_s: self.later_s.saturating_add(wait_s),
+            later_s: self.later_s,
+            wait: Wait {
+                seconds: wait_s,
+                after: 0,
+            },
         }
     }
 

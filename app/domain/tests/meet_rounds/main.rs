@@ -200,6 +200,7 @@ fn warm_ups_of_a_whole_meet_early_late_and_hurried() {
                         elapsed_s: u32::from(called) * pace,
                         since_s: second % pace,
                         later_s: 0,
+                        wait: Default::default(),
                     };
                     assert_eq!(stands.before, place, "nobody changed anything");
                     let since_s = last.seconds_until(now);

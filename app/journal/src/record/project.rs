@@ -145,7 +145,10 @@ fn day(date: NaiveDate) -> String {
 }
 
 fn begin(tables: &Connection, no: LiftNo, sheet: &LiftSheet, at_ms: i64) -> Done {
-    forget(tables, no)?;
+    // What hangs on a lift stands only as long as the lift does.
+    if run(tables, "DELETE FROM lifts WHERE no = ?1", [no.0])? > 0 {
+        forget(tables, no)?;
+    }
     run(
         tables,
         "INSERT INTO lifts VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, 0, \
@@ -213,7 +216,14 @@ pub(super) fn enter(
         "INSERT INTO entries SELECT ?1, no, ?3 FROM lifts WHERE no = ?2",
         params![seq, no.0, what],
     )?;
-    settle(tables, no)?;
+    // The last entry of all is the last of its lift, so that nothing need be looked up.
+    let (stopped, left_open) = (["stop", "left open"].contains(&what), what == "left open");
+    run(
+        tables,
+        "UPDATE lifts SET stopped = ?2, left_open = ?3 \
+         WHERE no = ?1 AND (stopped <> ?2 OR left_open <> ?3)",
+        params![no.0, stopped, left_open],
+    )?;
     forget_next(tables, no)?;
     Ok(entered == 1)
 }

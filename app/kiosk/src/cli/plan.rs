@@ -7,6 +7,8 @@ use crate::error::KioskError;
 use crate::folder::Folder;
 use crate::odd_rows::odd_rows;
 use chrono::{Datelike as _, NaiveDate, Weekday};
+use domain::day::share_now;
+use domain::{Gym, Prescription, State};
 use plan::{
     Fault, LoadAsk, PlanRow, SetGroup, Source, Understood, Weight, effort_text, share_text,
 };
@@ -71,6 +73,7 @@ pub(super) fn read(
         text: &text,
     };
     let mut understood = plan::understand(source, gym.as_ref(), monday);
+    let mut shares = Vec::new();
     if let Some(gym) = &gym {
         match plan::coach_plan_since(source, gym, monday) {
             Ok((rows, _)) => {
@@ -78,6 +81,7 @@ pub(super) fn read(
                 understood
                     .faults
                     .extend(odd_rows(&name, gym, &state, &rows));
+                shares = rows.iter().map(|row| come_to(gym, &state, row)).collect();
             }
             // Understood, and yet not taken: whoever reads it here should not find out at the rack.
             // Of the demo gym it says nothing.
@@ -99,16 +103,42 @@ pub(super) fn read(
     if as_json {
         say(out, &format!("{:#}\n", in_json(&understood)));
     } else {
-        say(out, &in_words(&understood));
+        say(out, &in_words(&understood, &shares));
     }
     Ok(well)
 }
 
+/// What the shares of a row's groups come to now, in the lifter's unit.
+fn come_to(gym: &Gym, state: &State, row: &Prescription) -> Vec<Option<String>> {
+    let lifter = gym.lifters.iter().find(|own| own.name == row.lifter);
+    let now = |group| {
+        let lifter = lifter?;
+        let load = share_now((gym, state), lifter, row, group)?;
+        Some(load.words(lifter.unit))
+    };
+    row.groups().map(now).collect()
+}
+
+/// A group with what its share comes to: "3 x 5 @ 80 % of best (= 192 kg)".
+fn group_words(group: &SetGroup, comes_to: Option<&Option<String>>) -> String {
+    let text = group.to_string();
+    match (group.load, comes_to) {
+        (Some(load @ LoadAsk::Share(..)), Some(Some(mass))) => {
+            let load = load.to_string();
+            text.replacen(&load, &format!("{load} (= {mass})"), 1)
+        }
+        _ => text,
+    }
+}
+
 /// What was understood, as people read it.
-fn in_words(understood: &Understood) -> String {
+fn in_words(understood: &Understood, shares: &[Vec<Option<String>>]) -> String {
     let mut text = String::new();
-    for row in &understood.rows {
-        let groups: Vec<_> = row.groups.iter().map(ToString::to_string).collect();
+    for (nth, row) in understood.rows.iter().enumerate() {
+        let of_row = shares.get(nth).map(Vec::as_slice).unwrap_or_default();
+        let groups = row.groups.iter().enumerate();
+        let groups = groups.map(|(at, group)| group_words(group, of_row.get(at)));
+        let groups: Vec<String> = groups.collect();
         let track = row.track.as_ref().map(|track| format!(" ({track})"));
         text += &format!(
             "{}  {}, {}{}: {}",

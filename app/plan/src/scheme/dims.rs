@@ -33,7 +33,7 @@ pub(super) const SETS_MAX: u8 = 20;
 pub(super) const REPS_MAX: u8 = 50;
 /// A bare number from this on may be a bar's load: the lightest bars of gyms have 15 kg (common
 /// practice, no source).
-const LOAD_LEAST: u8 = 15;
+pub(super) const LOAD_LEAST: u8 = 15;
 
 /// A whole number up to the most.
 pub(super) fn count(text: &str, most: u8) -> Option<u8> {

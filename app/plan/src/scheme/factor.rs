@@ -41,6 +41,14 @@ pub(super) fn dim(text: &str, tokens: &[Token]) -> Result<Option<(Dim, usize)>, 
                 _ => Ok(Some((Dim::Number(number.clone()), 1))),
             }
         }
+        // "3x5 -10 %": so much less, no range.
+        Some(Is::Sign('-'))
+            if second.is_some_and(|dash| dash.spaced)
+                && tokens.get(2).is_some_and(|number| !number.spaced)
+                && matches!(tokens.get(3).map(|t| &t.is), Some(Is::Sign('%'))) =>
+        {
+            Ok(Some((Dim::Number(number.clone()), 1)))
+        }
         Some(Is::Sign('-')) if is_number(tokens.get(2)) => range(text, number, &tokens[2..]),
         Some(Is::Sign('/' | ',')) if is_number(tokens.get(2)) => match count(number, REPS_MAX) {
             Some(reps) => {

@@ -1,7 +1,7 @@
 //! One part of a scheme between separators, told apart: factors, loads, effort, rest, words.
 //!
 //! Refuses: numbers that stand beside nothing that says what they count.
-use super::dims::{Dim, REPS_MAX, SETS_MAX, count};
+use super::dims::{Dim, LOAD_LEAST, REPS_MAX, SETS_MAX, count};
 use super::factor::dim;
 use super::lex::{Is, Token};
 use super::load::{self, reserve_behind, word_at};
@@ -50,7 +50,17 @@ pub(super) struct Part {
 impl Part {
     /// Whether it says how many sets or reps.
     pub(super) fn has_sets(&self) -> bool {
-        !self.dims.is_empty() || self.sets.is_some() || !self.reps.is_empty()
+        let said = !self.dims.is_empty() || self.sets.is_some() || !self.reps.is_empty();
+        said || self.is_one_set()
+    }
+
+    /// "3 @ 160": the reps of one set, and its load or effort.
+    fn is_one_set(&self) -> bool {
+        let [number] = self.bare.as_slice() else {
+            return false;
+        };
+        let load = !self.loads.is_empty() && count(number, REPS_MAX).is_some();
+        load || self.effort.is_some() && count(number, LOAD_LEAST - 1).is_some()
     }
 
     /// Whether it says nothing yet.

@@ -34,6 +34,11 @@ pub(super) fn groups(
         ));
     }
     let sets = sets.or(beside.sets);
+    // "singles @ 90 % x 5", "3x5 AMRAP": reps twice, and not the same.
+    if !told.reps.is_empty() && !part.reps.is_empty() && told.reps != part.reps {
+        let what = words!(k::REPS_SAID_TWICE);
+        return Err(Wrong::value(text, what, words!(k::WRITE_IT_ONCE_FOR_EACH)));
+    }
     let reps = [
         told.reps,
         std::mem::take(&mut part.reps),

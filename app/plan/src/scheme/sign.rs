@@ -4,6 +4,7 @@
 use super::lex::{Is, Token};
 use super::load::{self, reserve_behind, unit, word_at};
 use super::part::{Asked, Reader, read, unread};
+use super::word::{is_warm_up, warm_up};
 use super::{Bare, bare_load};
 use crate::fault::{Wrong, quote};
 use crate::words::words;
@@ -49,6 +50,8 @@ impl Reader<'_> {
             && !part.has_sets()
         {
             self.part.join(part, self.text)?;
+        } else if is_warm_up(raw) {
+            return Err(warm_up(self.text));
         } else if !raw.is_empty() {
             self.part.notes.push(raw.to_owned());
         }
@@ -88,6 +91,12 @@ impl Reader<'_> {
             let what = words!(k::WHICH_COULD_BE_A_LOAD);
             let right = words!(k::WRITE_OR_THE_LOAD_WITH, quote(&format!("tempo {number}")));
             return Err(Wrong::value(self.text, what, right));
+        }
+        // "@ 8 RPE": the number first.
+        let effort = word_at(behind) == Some("rpe") && !reserve_behind(behind);
+        if effort {
+            self.set_effort(load::effort(self.text, number, false)?)?;
+            return Ok(3);
         }
         let small = domain::decimal::read(number, 10, 100).is_ok();
         if alone && small && self.bare != Bare::Percent {

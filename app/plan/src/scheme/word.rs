@@ -31,12 +31,12 @@ impl Reader<'_> {
         ));
         match word {
             "x" => match dim(self.text, behind)? {
-                Some((Dim::Number(reps), used)) if self.part.dims.is_empty() => {
+                Some((Dim::Number(reps), used)) if !self.part.has_sets() => {
                     let reps = count(&reps, REPS_MAX);
                     self.part.reps = vec![Reps::just(reps.ok_or_else(|| unread(self.text, "x"))?)];
                     Ok(1 + used)
                 }
-                Some((Dim::Reps(reps), used)) if self.part.dims.is_empty() => {
+                Some((Dim::Reps(reps), used)) if !self.part.has_sets() => {
                     self.part.reps = vec![reps];
                     Ok(1 + used)
                 }
@@ -111,6 +111,9 @@ impl Reader<'_> {
             let right = words!(k::WRITE_ONE_RPE_FROM_1);
             let what = words!(k::AN_EFFORT_WITHOUT_ITS_NUMBER);
             return Err(Wrong::value(self.text, what, right));
+        }
+        if is_warm_up(words) {
+            return Err(warm_up(self.text));
         }
         if all.clone().any(is_block_word) {
             let right = words!(k::WRITE_IT_AS_BLOCKS_100);
@@ -218,4 +221,24 @@ fn is_last_set_open(behind: &[Token]) -> bool {
 fn is_place(behind: &[Token]) -> bool {
     let placed = |word: &str| is_block_word(word) || ["hole", "pin", "pins"].contains(&word);
     (0..behind.len().min(4)).any(|at| word_at(&behind[at..]).is_some_and(placed))
+}
+
+/// "warm-up", "warm up", "Aufw\u{e4}rmen", by themselves: what stands before them is no work.
+pub(super) fn is_warm_up(words: &str) -> bool {
+    let letters = |c: &char| c.is_alphabetic();
+    let plain: String = words.to_lowercase().chars().filter(letters).collect();
+    let plain = plain.strip_suffix("set").unwrap_or(&plain);
+    [
+        "warm",
+        "warmup",
+        "warmups",
+        "aufw\u{e4}rmen",
+        "calentamiento",
+    ]
+    .contains(&plain)
+}
+
+pub(super) fn warm_up(text: &str) -> Wrong {
+    let right = words!(k::TAKE_THE_ROW_OUT_OR);
+    Wrong::value(text, words!(k::A_WARM_UP_THE_LADDER), right)
 }

@@ -136,3 +136,4 @@ checked-a-share-of-a-top = ein Anteil eines Topsatzes, vor dem nichts steht
 checked-sets-without-a-load = Sätze ohne Last
 checked-a-lift-and-more = { $a } und weitere Wörter
 checked-write-the-lift-and-how = schreib hier { $a } und wie zu den Sätzen, etwa "3x5 @ 140 kg pause 2 s", oder gib dem Studio eine Übung dieses Namens
+checked-reps-said-twice = zwei Zahlen von Wiederholungen für dieselben Sätze

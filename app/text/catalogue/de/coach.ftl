@@ -148,3 +148,5 @@ t-place-about = etwa Versuch { $n } von jetzt an
 t-left-out = fällt aus
 t-no-time = { $load }: keine Zeit dafür
 partial = bei einem Teilzug vergleichen sie dich nur mit dir selbst und sagen sonst nichts voraus
+t-opener-over = die Eröffnung liegt über dem, was das Trainingsbuch trägt, { $best }; sie ist, was auch an einem schlechten Tag geht: frag den Coach
+t-head-at = { $lifter }, Eröffnung { $load } gegen { $at }: Versuch { $attempt } der Gruppe, { $each } s je Versuch

@@ -136,3 +136,4 @@ checked-a-share-of-a-top = a share of a top set that nothing is before
 checked-sets-without-a-load = sets without a load
 checked-a-lift-and-more = { $a } and more words
 checked-write-the-lift-and-how = write { $a } here and how it is done beside the sets, as "3x5 @ 140 kg pause 2 s", or give the gym a lift of this name
+checked-reps-said-twice = two numbers of reps for the same sets

@@ -148,3 +148,5 @@ t-place-about = about attempt { $n } from now
 t-left-out = left out
 t-no-time = { $load }: no time for it
 partial = on a partial pull these rank a lifter against themselves and predict nothing else
+t-opener-over = the opener is over what the record supports, { $best }; it is what they make on a bad day: ask the coach
+t-head-at = { $lifter }, opener { $load } about { $at }: attempt { $attempt } of the flight, { $each } s an attempt

@@ -136,3 +136,4 @@ checked-a-share-of-a-top = un porcentaje de una serie tope sin nada antes
 checked-sets-without-a-load = series sin carga
 checked-a-lift-and-more = { $a } y más palabras
 checked-write-the-lift-and-how = escribe aquí { $a } y cómo se hace junto a las series, como "3x5 @ 140 kg pause 2 s", o dale al gimnasio un ejercicio con este nombre
+checked-reps-said-twice = dos números de reps. para las mismas series

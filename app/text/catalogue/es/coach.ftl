@@ -148,3 +148,5 @@ t-place-about = más o menos intento { $n } desde ahora
 t-left-out = se omite
 t-no-time = { $load }: no da tiempo
 partial = en un tirón parcial solo comparan a cada cual consigo mismo y no predicen nada más
+t-opener-over = el primer intento supera lo que el registro respalda, { $best }; es lo que se hace en un mal día: pregunta al entrenador
+t-head-at = { $lifter }, primer intento { $load } hacia las { $at }: intento { $attempt } de la tanda, { $each } s por intento

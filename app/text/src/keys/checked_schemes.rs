@@ -132,4 +132,5 @@ keys! {
     WRITE_OF_TOP_SET_WHERE "checked-write-of-top-set-where" a;
     A_LIFT_AND_MORE "checked-a-lift-and-more" a;
     WRITE_THE_LIFT_AND_HOW "checked-write-the-lift-and-how" a;
+    REPS_SAID_TWICE "checked-reps-said-twice";
 }

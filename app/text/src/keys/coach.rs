@@ -70,7 +70,9 @@ keys! {
     M_ABOVE_FLOOR "m-above-floor" height;
     // A meet or a test day.
     T_CAUTION "t-caution";
+    T_OPENER_OVER "t-opener-over" best;
     T_HEAD "t-head" lifter load in attempt over each;
+    T_HEAD_AT "t-head-at" lifter load at attempt each;
     T_NOW "t-now";
     T_IN "t-in" time;
     T_EACH_SIDE "t-each-side" plates;
