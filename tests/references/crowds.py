@@ -1,68 +1,129 @@
 """Sets the rotation planner's plans and bounds for many lifters beside OR-Tools CP-SAT's.
 
     pip install ortools==9.15.6755
-    python3 tests/references/crowds.py PINLADDER [--size 8x6]... [--any] [--count 10] [--limit 60]
+    python3 tests/references/crowds.py solve [--size 8x6]... [--any] [--count 10] [--seconds 60]
+    cargo run --release -p domain --example rotation_evenings 10 8x6 2s > ours
+    python3 tests/references/crowds.py join ours...
 
-Each problem is made from a seed; ours gets `--within 2`, CP-SAT 60 s with two workers on the model
-of cp_sat/rotation.py. A line each, and the medians of how far each plan lies above each bound. Exit 1
-when one's plan ends before the other's bound. Not part of `cargo test`.
+Both get the seeded evenings of app/domain/tests/rotation/random.rs. `solve` gives CP-SAT two workers
+and so many seconds of a processor for each (a busy machine takes longer by the clock), with the
+model of cp_sat/rotation.py, and keeps what it found in cp_sat/crowds.csv; what is there is not
+solved again. `join` sets our figures beside it. Exit 1 when one's plan ends before the other's
+bound. Not part of `cargo test`.
 """
 
 import argparse
-import json
+import csv
+import pathlib
+import re
 import statistics
-import subprocess
 import sys
+import threading
+import time
 
-from ortools.sat.python import cp_model
-
-from cp_sat import problems, rotation
+KEPT = pathlib.Path(__file__).parent / "cp_sat" / "crowds.csv"
+FIELDS = ["size", "order", "seed", "ends_s", "at_least_s", "processor_s", "clock_s"]
+WORKERS = 2
 
 
 def main():
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("pinladder")
+    parser.add_argument("task", choices=["solve", "join"])
+    parser.add_argument("ours", nargs="*", help="what rotation_evenings printed")
     parser.add_argument("--size", action="append", help="such as 6x6; several may be given")
     parser.add_argument("--any", action="store_true", help="plates in any order")
     parser.add_argument("--count", type=int, default=10)
-    parser.add_argument("--limit", type=float, default=60.0, help="seconds for CP-SAT")
+    parser.add_argument("--seconds", type=float, default=60.0, help="of each worker")
     args = parser.parse_args()
-    crossed = 0
+    if args.task == "join":
+        sys.exit(join(args.ours))
+    order = "any" if args.any else "big inside"
     for size in args.size or ["6x6", "8x6", "10x5"]:
-        lifters, turns = map(int, size.split("x"))
-        rows = []
-        for seed in range(1, args.count + 1):
-            problem = problems.rotation(seed, lifters, turns, 7, not args.any)
-            ours, theirs = ask(args.pinladder, problem), solve(problem, args.limit)
-            best, least = min(ours[0], theirs[0]), max(ours[1], theirs[1])
-            crossed += best < least
-            rows.append((ours, theirs))
-            print(f"{size} {seed}: ours {ours[0]:.0f} s, at least {ours[1]:.0f} s; "
-                  f"CP-SAT {theirs[0]:.0f} s, at least {theirs[1]:.0f} s", flush=True)
-        gap = lambda of: statistics.median(100 * (of(r)[0] / of(r)[1] - 1) for r in rows)
-        lead = statistics.median(100 * (r[1][0] / r[0][0] - 1) for r in rows)
-        print(f"{size}: plan over bound at the median, ours {gap(lambda r: r[0]):.1f} %, "
-              f"CP-SAT {gap(lambda r: r[1]):.1f} %; CP-SAT's plan over ours {lead:.1f} %")
-    sys.exit(1 if crossed else 0)
+        for seed in range(args.count):
+            if (size, order, seed) not in kept():
+                keep(solve(size, order, seed, args.seconds))
 
 
-def ask(program, problem):
-    run = subprocess.run([program, "solve", "rotation", "--within", "2"],
-                         input=json.dumps(problem), capture_output=True, text=True, check=True)
-    answer = json.loads(run.stdout)
-    assert abs(answer["ends_s"] - float(rotation.recounted(problem, answer))) < 1e-9
-    return answer["ends_s"], answer["at_least_s"]
+def kept():
+    if not KEPT.exists():
+        return {}
+    with KEPT.open() as file:
+        return {(r["size"], r["order"], int(r["seed"])): r for r in csv.DictReader(file)}
 
 
-def solve(problem, limit):
+def keep(row):
+    new = not KEPT.exists()
+    with KEPT.open("a", newline="") as file:
+        rows = csv.DictWriter(file, FIELDS, lineterminator="\n")
+        if new:
+            rows.writeheader()
+        rows.writerow(row)
+    print(row, flush=True)
+
+
+def solve(size, order, seed, seconds):
+    from ortools.sat.python import cp_model
+
+    from cp_sat import evenings, rotation
+
+    lifters, turns = map(int, size.split("x"))
+    problem = evenings.evening(seed, lifters, turns, order == "big inside")
     scaled, model = rotation.ordered(problem)
     solver = cp_model.CpSolver()
-    solver.parameters.num_workers = 2
-    solver.parameters.max_time_in_seconds = limit
+    solver.parameters.num_workers = WORKERS
+    started, clock = time.process_time(), time.monotonic()
+    ended = threading.Event()
+
+    def watch():
+        # By the processor, so that what else runs takes nothing from it.
+        while not ended.wait(0.2):
+            if time.process_time() - started > WORKERS * seconds:
+                solver.stop_search()
+
+    watcher = threading.Thread(target=watch)
+    watcher.start()
     status = solver.solve(model)
+    ended.set()
+    watcher.join()
     found = status in (cp_model.OPTIMAL, cp_model.FEASIBLE)
-    ends = scaled.seconds(solver.objective_value) if found else float("inf")
-    return float(ends), float(scaled.seconds(solver.best_objective_bound))
+    return {
+        "size": size, "order": order, "seed": seed,
+        "ends_s": float(scaled.seconds(solver.objective_value)) if found else "",
+        "at_least_s": float(scaled.seconds(solver.best_objective_bound)),
+        "processor_s": round(time.process_time() - started, 1),
+        "clock_s": round(time.monotonic() - clock, 1),
+    }
+
+
+def told(path):
+    """Size, order, and by seed end and bound of what rotation_evenings printed."""
+    text = pathlib.Path(path).read_text()
+    row = r"^(\d+): ends ([\d.]+) s, at least ([\d.]+) s"
+    rows = {int(s): (float(e), float(b)) for s, e, b in re.findall(row, text, re.M)}
+    lifters, turns, order = re.search(r"evenings of (\d+) x (\d+), (big inside|any)", text).groups()
+    return f"{lifters}x{turns}", order, rows
+
+
+def join(paths):
+    theirs, crossed = kept(), 0
+    for path in paths:
+        size, order, rows = told(path)
+        both = []
+        for seed, ours in rows.items():
+            row = theirs.get((size, order, seed))
+            if row:
+                ends = float(row["ends_s"] or "inf")
+                both.append((ours, (ends, float(row["at_least_s"]))))
+                crossed += min(ours[0], ends) < max(ours[1], both[-1][1][1])
+        if not both:
+            continue
+        over = lambda at: statistics.median(100 * (b[at][0] / b[at][1] - 1) for b in both)
+        lead = statistics.median(100 * (b[1][0] / b[0][0] - 1) for b in both)
+        bound = statistics.median(100 * (b[0][1] / b[1][1] - 1) for b in both)
+        print(f"{size}, {order}, {len(both)} evenings: plan over bound at the median, ours "
+              f"{over(0):.1f} %, CP-SAT {over(1):.1f} %; CP-SAT's plan over ours {lead:.1f} %, our "
+              f"bound over CP-SAT's {bound:.1f} %")
+    return 1 if crossed else 0
 
 
 if __name__ == "__main__":

@@ -61,6 +61,7 @@ mod layer;
 mod model;
 mod needless;
 mod numbers;
+mod one_tree;
 mod passes;
 mod pauses;
 mod plates;

@@ -51,6 +51,10 @@ pub(super) trait Bars {
     /// The bar after a move of those found last, from the same `bar`.
     fn arrive(&mut self, bar: u32, way: &Move) -> u32;
 
+    /// Makes room where many bars were met: all but the start and those `kept` are forgotten, which
+    /// get new numbers.
+    fn forget(&mut self, _kept: &mut [(u8, u32)]) {}
+
     /// What to ask [`Bars::as_good`] with.
     fn face(&self, bar: u32) -> Self::Face;
 

@@ -7,6 +7,7 @@
 //! least handling that covers all turns in this way is a covering problem; its dual is raised turn
 //! by turn (Wong's dual ascent, 1984), which gives less, never more.
 use super::model::{Model, NO_HOLE};
+use super::one_tree;
 use super::pauses;
 use super::stacks::{Stacks, at};
 use alloc::vec;
@@ -44,7 +45,8 @@ pub(super) fn at_least(model: &Model, stacks: &Stacks) -> i64 {
     let set = plates.holes.iter().filter(|&&hole| hole != model.hole);
     let changes = set.filter(used).count();
     let changes = i64::try_from(changes).expect("few holes") * model.hole_change;
-    model.now + lasting + changes + plates.least_handling() + pauses::least(&plates)
+    let covered = plates.least_handling() + pauses::least(&plates);
+    model.now + lasting + changes + covered.max(one_tree::least(model, stacks))
 }
 
 impl<'a> Plates<'a> {

@@ -227,6 +227,7 @@ impl<B: Bars> Crowd<'_, '_, B> {
                 break;
             }
         }
+        self.bars.forget(&mut best.steps);
         (best.ends, best.handling) < before
     }
 }

@@ -18,6 +18,9 @@ use core::ops::Range;
 
 mod keep;
 
+/// Piles that are worth forgetting, some hundred bytes each.
+const MANY: usize = 50_000;
+
 /// See the module.
 #[derive(Debug)]
 pub(super) struct Free<'a> {
@@ -29,7 +32,7 @@ pub(super) struct Free<'a> {
     /// The handling of each.
     handling: Vec<i64>,
     /// The blocks in a few bits, as long as there is a packing.
-    packed: Vec<Packed>,
+    packed: Vec<u128>,
     numbers: Numbers,
     /// By turn and place: the sets that serve.
     sets: Vec<Vec<Plates>>,
@@ -52,9 +55,6 @@ pub(super) struct Free<'a> {
 
 /// How many whole blocks are kept, which part of the next one, and both together.
 type Keep = (usize, Plates, Plates);
-
-/// A block in a few bits, and its handling.
-type Packed = (u128, i64);
 
 #[derive(Debug)]
 struct Pile {
@@ -119,8 +119,8 @@ impl<'a> Free<'a> {
             .iter()
             .fold(Plates::NONE, |sum, block| sum.and(block));
         if let Some(packing) = &self.packing {
-            let packed = |block: &Plates| (packing.pack(block), block.handling(self.model));
-            self.packed.extend(blocks.iter().map(packed));
+            self.packed
+                .extend(blocks.iter().map(|block| packing.pack(block)));
         }
         let handling = |block: &Plates| block.handling(self.model);
         self.handling.extend(blocks.iter().map(handling));
@@ -267,12 +267,15 @@ impl Bars for Free<'_> {
         self.number(&blocks, node)
     }
 
+    fn forget(&mut self, kept: &mut [(u8, u32)]) {
+        if self.piles.len() > MANY {
+            self.keep_only(kept);
+        }
+    }
+
     fn face(&self, bar: u32) -> Face {
         let pile = &self.piles[at(bar)];
-        let inner = self
-            .packed
-            .get(pile.blocks.start)
-            .map_or(0, |block| block.0);
+        let inner = self.packed.get(pile.blocks.start).copied().unwrap_or(0);
         Face {
             bar,
             handling: pile.handling,
@@ -303,17 +306,20 @@ impl Bars for Free<'_> {
         let Some(packing) = self.packing.as_ref().filter(|_| all > most) else {
             return all <= most;
         };
-        let packed = |face: &Face| &self.packed[self.piles[at(face.bar)].blocks.clone()];
+        let blocks = |face: &Face| self.piles[at(face.bar)].blocks.clone();
+        let packed = |face: &Face| self.packed[blocks(face)].iter().copied();
         // Blocks that hold some blocks of the other in a row may stay, and so may such a part.
-        let (mut kept, mut others) = (0, packed(other).iter().peekable());
-        for (block, _) in packed(face) {
+        let own = self.handling[blocks(other)].iter();
+        let (mut kept, mut others) = (0, packed(other).zip(own).peekable());
+        for block in packed(face) {
             let mut sum = 0;
-            let more = |sum: u128, other: &Packed| packing.within(sum + other.0, *block);
-            while let Some(other) = others.next_if(|other| more(sum, other)) {
-                sum += other.0;
-                kept += other.1;
+            while let Some((other, handling)) =
+                others.next_if(|other| packing.within(sum + other.0, block))
+            {
+                sum += other;
+                kept += handling;
             }
-            if sum != *block {
+            if sum != block {
                 break;
             }
         }

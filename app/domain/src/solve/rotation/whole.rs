@@ -17,7 +17,7 @@ use alloc::vec::Vec;
 /// Places of a course that is looked at whole, before what is out of reach is left out.
 const ALL_PLACES: usize = 150_000;
 /// Groups of lanes in the table for it.
-const ALL_TABLE: usize = 4_000_000;
+const ALL_TABLE: usize = 3_000_000;
 /// Stacks of a turn that are told apart in the rough table.
 const ROUGH: usize = 1;
 /// Width of the pass that looks for a better plan by it.
@@ -131,6 +131,7 @@ impl<'a, B: Bars> Crowd<'a, '_, B> {
         verdict.at_least = verdict.at_least.max(least);
         let outcome = search.pass(aim, width);
         ways.nearest = search.nearest;
+        self.bars.forget(&mut best.steps);
         verdict.at_least = verdict.at_least.max(outcome.at_least).min(best.ends);
         verdict.proven = verdict.at_least >= best.ends;
         verdict.least_handling = outcome.whole && aim == Aim::Both;
