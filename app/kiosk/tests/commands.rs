@@ -158,3 +158,18 @@ fn a_picture_of_a_data_folder_leaves_no_trace() {
     assert_eq!(&bytes[..8], b"\x89PNG\r\n\x1a\n");
     assert_eq!(before, pinladder(data.path(), &["journal", "verify"]).out);
 }
+
+/// A rehearsal writes sets on a clock of its own: never into a folder on which a kiosk runs.
+#[test]
+fn a_rehearsal_leaves_a_folder_alone_that_a_kiosk_has() {
+    let data = tempfile::tempdir().expect("a folder");
+    let folder = kiosk::Folder::open(Some(data.path())).expect("a folder");
+    let kiosk = folder.alone().expect("nobody has it");
+    let words = ["rehearse", "--at", "2026-12-02T18:00"];
+    let said = pinladder(data.path(), &words);
+    assert!(!said.well && said.out.is_empty(), "{}", said.out);
+    assert!(said.err.contains("another kiosk runs on"), "{}", said.err);
+    assert!(!data.path().join("journal.sqlite").exists());
+    drop(kiosk);
+    assert!(pinladder(data.path(), &words).well);
+}

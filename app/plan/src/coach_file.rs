@@ -242,7 +242,7 @@ impl Plan<'_> {
             .iter()
             .position(|row| header::is_header(row, false, self.against))
             .map_or(rows.len(), |n| to + n);
-        next.name_columns(&rows[to..end], self.against);
+        next.name_columns(&rows[to..end], self.against, &mut self.faults);
         next.learn(&rows[to..end]);
         let here = (number, sheet.name.clone(), next.header);
         self.header.get_or_insert(here);
@@ -298,7 +298,7 @@ impl Plan<'_> {
                 .first()
                 .map(|row| Table::free(row, sheet.separator, row_width(rows))),
         };
-        let mut titled = Titled::default();
+        let mut titled = Titled::of(sheet.name.as_deref(), self.against);
         let mut at = 0;
         while at < rows.len() {
             let row = rows[at];

@@ -190,11 +190,7 @@ pub(crate) fn near(text: &str) -> Option<&'static str> {
 /// name that FILES.md leads with, else all of them.
 pub(crate) fn meant(text: &str) -> Words {
     let keys: Vec<_> = COLUMNS.iter().map(|column| column.field.key).collect();
-    let all: Vec<_> = COLUMNS
-        .iter()
-        .flat_map(|column| column.also.iter().chain([&column.field.key]).copied())
-        .collect();
-    let near = nearest(text, &keys).or_else(|| nearest(text, &all));
+    let near = nearest(text, &keys).or_else(|| near(text));
     let meant = near.map_or_else(|| one_of(&keys), |name| Words::plain(quote(name)));
     words!(k::WRITE_OR_LEAVE_THE_COLUMN, meant)
 }

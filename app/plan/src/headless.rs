@@ -4,11 +4,16 @@
 use crate::against::Against;
 use crate::cells::SheetRow;
 use crate::facts;
+use crate::fault::{Wrong, quote};
+use crate::plan_faults::PlanFaults;
 use crate::table::Table;
 use crate::titles::alone;
+use crate::words::words;
+use text::keys::checked as k;
 
 /// The kinds of facts that a column may be of, and its key.
-const KINDS: [(u16, &str); 4] = [
+const KINDS: [(u16, &str); 5] = [
+    (0b10_0000, "track"),
     (0b100, "weekday"),
     (0b111, "date"),
     (0b1000, "lifter"),
@@ -17,20 +22,38 @@ const KINDS: [(u16, &str); 4] = [
 
 impl Table {
     /// Names the columns that no header names, by the rows below.
-    pub(crate) fn name_columns(&mut self, rows: &[&SheetRow<'_>], against: &Against<'_>) {
+    pub(crate) fn name_columns(
+        &mut self,
+        rows: &[&SheetRow<'_>],
+        against: &Against<'_>,
+        faults: &mut PlanFaults<'_>,
+    ) {
         let rows: Vec<_> = rows
             .iter()
             .filter(|row| alone(row, against, true).is_none())
             .collect();
         for at in 0..self.columns.len() {
             let column = &self.columns[at];
-            if !column.header.is_empty() || column.facts.kinds() != 0 || column.ignored {
+            let again = self.days_again.contains(&at);
+            if !column.header.is_empty() && !again || column.facts.kinds() != 0 || column.ignored {
                 continue;
             }
             let texts = rows.iter().map(|row| row.text(at));
             let texts: Vec<&str> = texts.filter(|text| !text.is_empty()).collect();
-            let key = kind(&texts, against).filter(|key| !self.has(key) && !self.says(key));
-            self.columns[at].key = key;
+            let key = kind(&texts, against);
+            if again && key == Some("date") {
+                let first = self.columns.iter().position(|c| c.key == Some("date"));
+                let what = words!(
+                    k::THE_COLUMN_AGAIN_AFTER_COLUMN,
+                    quote("date"),
+                    first.unwrap_or(0) + 1
+                );
+                let wrong = Wrong::value(&column.header, &what, words!(k::KEEP_ONE_OF_THEM));
+                faults.wrong(self.header, Some((at, "")), wrong);
+                self.columns[at].ignored = true;
+                continue;
+            }
+            self.columns[at].key = key.filter(|key| !self.has(key) && !self.says(key));
         }
     }
 

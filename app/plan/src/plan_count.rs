@@ -26,5 +26,22 @@ pub(crate) fn sets(text: &str) -> Result<u8, Wrong> {
         let what = words!(k::A_WARM_UP_THE_LADDER);
         return Err(Wrong::value(text, what, right));
     }
-    whole(text, &(1..=20))
+    // "3 sets", "3x".
+    let number = text.trim_end_matches(|c: char| c.is_alphabetic() || c == ' ');
+    let unit = text[number.len()..].trim().to_lowercase();
+    let counts = [
+        "set",
+        "sets",
+        "x",
+        "satz",
+        "s\u{e4}tze",
+        "series",
+        "s\u{e9}ries",
+    ];
+    let number = if counts.contains(&unit.as_str()) {
+        number
+    } else {
+        text
+    };
+    whole(number, &(1..=20)).or_else(|_| whole(text, &(1..=20)))
 }

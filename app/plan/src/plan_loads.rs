@@ -1,4 +1,4 @@
-//! Two columns of loads for the same sets, one in kilos or pounds and one in percent.
+//! Two columns of loads for the same sets: kilos, pounds, percent.
 //!
 //! Refuses: to choose between two loads that do not come to the same.
 use crate::columns::ColumnUnit;
@@ -74,6 +74,12 @@ fn alike(
     let (mass, share, at) = match (read(one)?, read(other)?) {
         (LoadAsk::Mass(mass, _), LoadAsk::Share(share, ShareOf::Best)) => (mass, share, one),
         (LoadAsk::Share(share, ShareOf::Best), LoadAsk::Mass(mass, _)) => (mass, share, other),
+        (LoadAsk::Mass(mass, _), LoadAsk::Mass(converted, into)) => {
+            // The lifter's own unit goes before the one that it was turned into.
+            let apart = i128::from((mass.ng() - converted.ng()).abs());
+            let own = if unit == Some(into) { other } else { one };
+            return (apart * 100 <= i128::from(mass.ng()) * ALIKE).then_some(own);
+        }
         _ => return None,
     };
     let against = reading.beside.against;

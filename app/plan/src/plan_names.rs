@@ -79,7 +79,7 @@ fn more_than(text: &str, lift: &str) -> Wrong {
 const NOT_LIFTERS: [&str; 6] = ["by", "coach", "trainer", "von", "par", "for coach"];
 
 /// The one lifter whom a title names: "Plan for Hamza", "ILKKA - four weeks".
-pub(crate) fn lifter_in(title: &str, against: &Against<'_>) -> Option<String> {
+pub(crate) fn lifter_in(title: &str, against: &Against<'_>, any_case: bool) -> Option<String> {
     let words = title.split(|c: char| !c.is_alphanumeric());
     let words: Vec<&str> = words.filter(|word| !word.is_empty()).take(20).collect();
     let mut named: Option<String> = None;
@@ -88,7 +88,9 @@ pub(crate) fn lifter_in(title: &str, against: &Against<'_>) -> Option<String> {
             .checked_sub(1)
             .map_or("", |at| words[at])
             .to_lowercase();
-        let large = words[from].starts_with(char::is_uppercase) && words[from].chars().count() > 2;
+        // "will" is a word, "Will" a name; the name of a sheet is no sentence.
+        let named_so = any_case || words[from].starts_with(char::is_uppercase);
+        let large = named_so && words[from].chars().count() > 2;
         if !large || NOT_LIFTERS.contains(&before.as_str()) {
             continue;
         }

@@ -5,6 +5,7 @@ use crate::against::Against;
 use crate::cells::{CELLS_MAX, CellKind, SheetRow};
 use crate::columns;
 use crate::header;
+use crate::nearest::squeeze;
 use crate::titles::alone;
 use std::borrow::Cow;
 use std::ops::Range;
@@ -56,9 +57,11 @@ fn spans(header: &SheetRow<'_>) -> Vec<Range<usize>> {
     let Some((_, first)) = keys.first().filter(|(_, key)| BEGINS.contains(key)) else {
         return Vec::new();
     };
+    // "Date | Lift | Day" is one table with a day of another kind; a second table says "Date" again.
+    let spelling = |at: usize| squeeze(header.text(at));
     let begins = keys
         .iter()
-        .filter(|(_, key)| key == first)
+        .filter(|(at, key)| key == first && spelling(*at) == spelling(keys[0].0))
         .map(|(at, _)| *at);
     let begins: Vec<usize> = begins.collect();
     let ends = begins.iter().skip(1).copied().chain([CELLS_MAX]);

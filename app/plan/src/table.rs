@@ -35,11 +35,6 @@ impl Column {
     pub(crate) fn is_set(&self) -> bool {
         self.key == Some("scheme") && columns::set_number(&self.header).is_some()
     }
-
-    /// Whether bare numbers in it are shares.
-    fn is_share(&self) -> bool {
-        self.unit.is_some_and(ColumnUnit::is_share)
-    }
 }
 
 /// A table under its header.
@@ -52,6 +47,8 @@ pub(crate) struct Table {
     pub(crate) header: usize,
     /// What stands between the cells of a text.
     pub(crate) separator: Option<char>,
+    /// Columns of days beside the first one.
+    pub(crate) days_again: Vec<usize>,
     /// What its corner says of all rows.
     pub(crate) corner: Option<Facts>,
     /// Whether a header could not be read, so that what is missing proves nothing.
@@ -182,12 +179,16 @@ impl Table {
             };
             let before = self.columns[..at].iter().position(|other| {
                 let alike = other.key == Some(key) && other.facts == column.facts;
-                // Kilos beside percent: each row says which of the two it goes by.
-                let beside = key == "load" && other.is_share() != column.is_share()
-                    || other.is_set() && column.is_set();
+                // Kilos beside percent or pounds: each row says which of the two it goes by.
+                let beside =
+                    key == "load" && other.unit != column.unit || other.is_set() && column.is_set();
                 alike && !beside && !other.ignored
             });
-            if let Some(first) = before {
+            if before.is_some() && key == "date" {
+                // The rows below say whether it is the day of the week, or of a track.
+                self.columns[at].key = None;
+                self.days_again.push(at);
+            } else if let Some(first) = before {
                 let what = words!(k::THE_COLUMN_AGAIN_AFTER_COLUMN, quote(key), first + 1);
                 let wrong = Wrong::value(&column.header, &what, words!(k::KEEP_ONE_OF_THEM));
                 faults.wrong(self.header, Some((at, "")), wrong);

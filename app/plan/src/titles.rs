@@ -124,7 +124,7 @@ pub(crate) fn bad_start(row: &SheetRow<'_>, against: &Against<'_>, faults: &mut 
 }
 
 /// Whom titles name, where neither the sheet nor a column says whose plan it is.
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub(crate) struct Titled {
     name: Option<String>,
     /// Whether rows have gone by it, so that the next title may name somebody else.
@@ -132,6 +132,14 @@ pub(crate) struct Titled {
 }
 
 impl Titled {
+    /// Whom the name of a sheet names among other words: "1. Hamza", "Hamza wk 1-4".
+    pub(crate) fn of(sheet: Option<&str>, against: &Against<'_>) -> Self {
+        Self {
+            name: sheet.and_then(|name| lifter_in(name, against, true)),
+            used: false,
+        }
+    }
+
     /// Remembers whom a title above a header names.
     pub(crate) fn note(&mut self, row: &SheetRow<'_>, against: &Against<'_>) {
         self.name = named(row, against).or_else(|| self.name.take());
@@ -171,7 +179,7 @@ impl Titled {
 fn named(row: &SheetRow<'_>, against: &Against<'_>) -> Option<String> {
     let texts = (0..row.cells.len()).filter(|at| !row.is_spread(*at));
     let texts: Vec<&str> = texts.map(|at| row.text(at)).collect();
-    lifter_in(&texts.join(" "), against)
+    lifter_in(&texts.join(" "), against, false)
 }
 
 /// Whether a row adds up those above it: "Total | | 6 | 10".

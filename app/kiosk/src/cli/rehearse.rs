@@ -16,6 +16,8 @@ pub(super) fn rehearse(
     at: Option<NaiveDateTime>,
     streams: &mut Streams<'_>,
 ) -> Result<bool, KioskError> {
+    // What is rehearsed is written, so that a kiosk that lifts there must not be disturbed.
+    let _alone = folder.alone()?;
     let mut rehearsal = Rehearsal::open(folder, at.unwrap_or_else(now))?;
     let mut input = BufReader::new(&mut *streams.input);
     while let Some(text) = next_line(&mut input) {

@@ -93,6 +93,11 @@ fn because(due: &Decision, unit: MassUnit) -> String {
     }
 }
 
+/// "1 of 5 reps was done".
+const fn were(count: u8) -> &'static str {
+    if count == 1 { "was" } else { "were" }
+}
+
 fn went(due: &Decision) -> String {
     let of_sets = |set: u8| match due.sets {
         1 => String::new(),
@@ -101,10 +106,16 @@ fn went(due: &Decision) -> String {
     match due.went {
         Went::Well => String::from("All that was asked was done with the back held"),
         Went::Short { set, reps } => {
-            format!("{reps} of {} reps were done{}", due.reps, of_sets(set))
+            format!(
+                "{reps} of {} reps {} done{}",
+                due.reps,
+                were(reps),
+                of_sets(set)
+            )
         }
         Went::Moved { set, rep } => format!("The back moved at rep {rep}{}", of_sets(set)),
         Went::MovedWarm => String::from("The back moved in a warm-up"),
+        Went::Cut { done: 1 } => format!("1 of {} sets was done, and that well", due.sets),
         Went::Cut { done } => format!("{done} of {} sets were done, and those well", due.sets),
     }
 }
