@@ -165,7 +165,12 @@ fn with_unit<'h>(header: &'h str, units: &[(&str, ColumnUnit)]) -> Option<(&'h s
 
 /// The column that a misspelt header was probably meant to be.
 pub(crate) fn near(text: &str) -> Option<&'static str> {
-    let spellings: Vec<(&str, &str)> = all()
+    near_spelling(text).map(|(_, key)| key)
+}
+
+/// The spelling of a column that is nearest to a header, and its key.
+fn near_spelling(text: &str) -> Option<(&'static str, &'static str)> {
+    let spellings: Vec<(&'static str, &'static str)> = all()
         .flat_map(|column| {
             let spellings = column.also.iter().copied().chain([column.field.key]);
             spellings.map(|spelling| (spelling, column.field.key))
@@ -179,18 +184,18 @@ pub(crate) fn near(text: &str) -> Option<&'static str> {
         .count()
         .min(squeeze(text).chars().count());
     let apart = strsim::osa_distance(&squeeze(near), &squeeze(text));
-    if apart > least.div_ceil(3) {
+    if least < 3 || apart > least.div_ceil(3) {
         return None;
     }
     let found = spellings.iter().find(|(spelling, _)| *spelling == near);
-    found.map(|(_, key)| *key)
+    found.copied()
 }
 
 /// What to write instead of a header that no column has: the nearest in any spelling, by the
 /// name that FILES.md leads with, else all of them.
 pub(crate) fn meant(text: &str) -> Words {
     let keys: Vec<_> = COLUMNS.iter().map(|column| column.field.key).collect();
-    let near = nearest(text, &keys).or_else(|| near(text));
+    let near = near_spelling(text).map(|(spelling, _)| spelling);
     let meant = near.map_or_else(|| one_of(&keys), |name| Words::plain(quote(name)));
     words!(k::WRITE_OR_LEAVE_THE_COLUMN, meant)
 }

@@ -28,7 +28,6 @@ pub const COLUMNS: [PlanColumn; 9] = [
         must("lifter", "a lifter's name from lifters.toml", "who"),
         &[
             "name",
-            "who",
             "athlete",
             "heber",
             "sportler",
