@@ -50,7 +50,7 @@ pub struct Config {
     #[serde(default, rename = "switch")]
     pub switches: Vec<SwitchAt>,
     /// The buzzer.
-    pub buzzer: Option<LineAt>,
+    pub buzzer: Option<BuzzerAt>,
     /// The lamp.
     pub lamp: Option<LineAt>,
     /// The strip along the upright.
@@ -100,6 +100,68 @@ pub struct LineAt {
     /// On pulls the line low.
     #[serde(default)]
     pub active_low: bool,
+}
+
+/// The buzzer.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct BuzzerAt {
+    /// Its GPIO chip.
+    pub chip: Option<PathBuf>,
+    /// Its line on the chip.
+    pub line: Option<u32>,
+    /// On pulls the line low.
+    #[serde(default)]
+    pub active_low: bool,
+    /// From when to when it is silent, by the gym's clock: "22:00", "07:00".
+    pub quiet: Option<[Time; 2]>,
+}
+
+impl BuzzerAt {
+    /// Where it hangs.
+    #[must_use]
+    pub fn at(&self) -> LineAt {
+        LineAt {
+            chip: self.chip.clone(),
+            line: self.line,
+            active_low: self.active_low,
+        }
+    }
+
+    /// Whether it is silent at this minute of the day. Hours that begin later than they end run over
+    /// midnight; the last minute is not among them.
+    #[must_use]
+    pub fn is_quiet_at(&self, minute: u16) -> bool {
+        let Some([from, to]) = self.quiet.map(|hours| hours.map(|time| time.0)) else {
+            return false;
+        };
+        if from <= to {
+            (from..to).contains(&minute)
+        } else {
+            minute >= from || minute < to
+        }
+    }
+}
+
+/// A time of day, minutes since midnight, written "07:30".
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(try_from = "String")]
+pub struct Time(pub u16);
+
+impl TryFrom<String> for Time {
+    type Error = String;
+
+    fn try_from(text: String) -> Result<Self, String> {
+        let digits = |part: &str| (part.len() == 2).then(|| part.parse().ok()).flatten();
+        let parts = text.split_once(':');
+        let parts = parts.and_then(|(hour, minute)| Some((digits(hour)?, digits(minute)?)));
+        match parts {
+            Some((hour @ 0..=23, minute @ 0..=59)) => Ok(Self(hour * 60 + minute)),
+            Some(_) | None => Err(format!(
+                "{text:?} is not a time of day; write it as in \"22:00\", 00:00 to 23:59"
+            )),
+        }
+    }
 }
 
 /// The strip.
@@ -213,7 +275,10 @@ impl Config {
         });
         wrong
             .next()
-            .or_else(|| line_fault(self.kind, "buzzer", self.buzzer.as_ref()))
+            .or_else(|| {
+                let at = self.buzzer.as_ref().map(BuzzerAt::at);
+                line_fault(self.kind, "buzzer", at.as_ref())
+            })
             .or_else(|| line_fault(self.kind, "lamp", self.lamp.as_ref()))
             .or_else(|| self.lights.as_ref().and_then(|l| l.fault(self.kind)))
             .or_else(|| self.backlight.as_ref().and_then(|b| b.fault(self.kind)))

@@ -25,8 +25,9 @@ pub mod switch;
 pub mod trouble;
 pub mod tune;
 
-pub use config::{Config, ConfigFault};
+pub use config::{BuzzerAt, Config, ConfigFault};
 pub use faults::{DeviceFault, Faults};
+pub use lamp::Glow;
 pub use open::{Opened, open};
 pub use orders::Orders;
 pub use outputs::{Outputs, Wanted};

@@ -62,7 +62,7 @@ impl Shelf<'_> {
         let buzzer = config.buzzer.as_ref().and_then(|at| {
             let line = match self.panel {
                 Some(panel) => Some(Box::new(panel.buzzer()) as Box<dyn Drives>),
-                None => self.line("buzzer", at),
+                None => self.line("buzzer", &at.at()),
             };
             line.map(|line| Buzzer::new(line, at.active_low && self.panel.is_none()))
         });

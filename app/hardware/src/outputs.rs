@@ -4,15 +4,15 @@
 use crate::backlight::Backlight;
 use crate::buzzer::Buzzer;
 use crate::faults::Faults;
-use crate::lamp::Lamp;
+use crate::lamp::{Glow, Lamp};
 use crate::lights::Lights;
 use crate::tune::Tune;
 
 /// What the devices are to show.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Wanted {
-    /// Somebody is up.
-    pub lamp: bool,
+    /// Whether somebody is up, or what keeps them.
+    pub lamp: Glow,
     /// The hole to use, with its rack.
     pub hole: Option<(String, u16)>,
     /// Nobody is about.
@@ -50,7 +50,8 @@ impl Outputs {
         }
     }
 
-    /// Does what is due. Tells whether a tune is playing, so that the next step must come soon.
+    /// Does what is due. Tells whether a tune is playing or a lamp blinks, so that the next step must
+    /// come soon.
     pub fn step(&mut self, now_ms: u64, wanted: &Wanted) -> bool {
         let faults = &self.faults;
         if let Some(lamp) = &mut self.lamp {
@@ -65,6 +66,7 @@ impl Outputs {
             backlight.step(now_ms, wanted.dim, faults);
         }
         let buzzer = self.buzzer.as_mut();
-        buzzer.is_some_and(|buzzer| buzzer.step(now_ms, faults))
+        let plays = buzzer.is_some_and(|buzzer| buzzer.step(now_ms, faults));
+        plays || (self.lamp.is_some() && wanted.lamp.blinks())
     }
 }

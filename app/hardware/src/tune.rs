@@ -1,13 +1,16 @@
 //! What the buzzer plays: on and off times of an active buzzer, one pitch.
 //!
-//! Refuses: melodies. Two signals that differ in rhythm, so that they are told apart in a loud
-//! room.
+//! Refuses: melodies. Signals differ in rhythm, so that they are told apart in a loud room.
 
 /// A signal.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Tune {
     /// Two short sounds: the rest is over and the bar is free.
     RestOver,
+    /// One short sound: the next rest is nearly over.
+    NearlyOver,
+    /// Three long sounds: whoever was called has not come.
+    Missed,
     /// One long sound: somebody rested is up, since the one before has done their turn.
     YourTurn,
 }
@@ -19,6 +22,8 @@ impl Tune {
         match self {
             Self::RestOver => &[120, 120, 120],
             Self::YourTurn => &[600],
+            Self::NearlyOver => &[120],
+            Self::Missed => &[350, 200, 350, 200, 350],
         }
     }
 
@@ -48,5 +53,16 @@ mod tests {
         assert_eq!((at(240), at(359)), (Some(true), Some(true)));
         assert_eq!(at(360), None);
         assert_eq!(Tune::YourTurn.sounds_at(600), None);
+        let all = [
+            Tune::RestOver,
+            Tune::YourTurn,
+            Tune::NearlyOver,
+            Tune::Missed,
+        ];
+        for (at, one) in all.iter().enumerate() {
+            for other in &all[at + 1..] {
+                assert_ne!(one.spans_ms(), other.spans_ms(), "{one:?} {other:?}");
+            }
+        }
     }
 }

@@ -3,7 +3,7 @@
 //! use it, a sentence says so and nothing is tested.
 #![cfg(target_os = "linux")]
 #![allow(clippy::print_stdout, reason = "says what was left out")]
-use hardware::{Config, Faults, Press, Tune, Wanted, open};
+use hardware::{Config, Faults, Glow, Press, Tune, Wanted, open};
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -85,7 +85,7 @@ fn a_switch_a_buzzer_and_a_lamp_on_simulated_lines() {
     assert_eq!(presses, [Press::Done]);
 
     let lit = Wanted {
-        lamp: true,
+        lamp: Glow::Lit,
         ..Wanted::default()
     };
     opened.outputs.play(0, Tune::YourTurn);

@@ -1,6 +1,6 @@
 //! hardware.toml, what it opens, and what is told when that cannot be had.
 use hardware::config::Kind;
-use hardware::{Config, Faults, Orders, Press, Tune, Wanted, open};
+use hardware::{Config, Faults, Glow, Orders, Press, Tune, Wanted, open};
 use std::time::Duration;
 
 /// All devices, simulated.
@@ -43,6 +43,16 @@ fn faults_of_the_file_name_the_line_and_what_is_right() {
         ("kind = \"toy\"", Some(1), "linux"),
         ("kind = \"simulated\"\nbuzer = {}", Some(2), "buzer"),
         ("kind = \"linux\"\n[lamp]\nline = 3", None, "chip"),
+        (
+            "kind = \"simulated\"\n[buzzer]\nquiet = [\"22:00\", \"24:00\"]",
+            Some(3),
+            "24:00",
+        ),
+        (
+            "kind = \"simulated\"\n[buzzer]\nquiet = [\"9:00\", \"10:00\"]",
+            Some(3),
+            "9:00",
+        ),
         (
             "kind = \"simulated\"\n[[switch]]\nname = \"\"\ndoes = \"done\"",
             None,
@@ -92,7 +102,7 @@ fn simulated_devices_show_what_they_are_told() {
     let mut opened = open(&Config::read(ALL).expect("fine"), &faults);
     let panel = opened.panel.expect("simulated");
     let wanted = Wanted {
-        lamp: true,
+        lamp: Glow::Lit,
         hole: Some(("yard rack".into(), 2)),
         dim: true,
     };
@@ -154,7 +164,7 @@ fn orders_never_wait_and_never_grow() {
     }
     orders.play(Tune::YourTurn);
     let wanted = Wanted {
-        lamp: true,
+        lamp: Glow::Lit,
         ..Wanted::default()
     };
     orders.show(wanted.clone());
@@ -188,4 +198,19 @@ fn switches_that_rest_are_read_less_often() {
     run(2_000, &mut readings);
     assert!(readings <= 130, "{readings} readings in two seconds");
     assert_eq!(told, [Press::Done]);
+}
+
+#[test]
+fn the_buzzer_is_silent_in_its_quiet_hours() {
+    let quiet = |hours: &str| {
+        let text = format!("kind = \"simulated\"\n[buzzer]\nquiet = {hours}\n");
+        let config = Config::read(&text).expect("hours");
+        let buzzer = config.buzzer.expect("a buzzer");
+        let minutes = [0, 419, 420, 421, 1_259, 1_260, 1_319, 1_320, 1_439];
+        minutes.map(|minute| buzzer.is_quiet_at(minute))
+    };
+    let (t, f) = (true, false);
+    assert_eq!(quiet("[\"22:00\", \"07:00\"]"), [t, t, f, f, f, f, f, t, t]);
+    assert_eq!(quiet("[\"07:00\", \"21:00\"]"), [f, f, t, t, t, f, f, f, f]);
+    assert_eq!(quiet("[\"07:00\", \"07:00\"]"), [f; 9], "no time at all");
 }

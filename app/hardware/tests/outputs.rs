@@ -5,7 +5,7 @@ use embedded_hal_mock::eh1::pwm::{Mock as Pwm, Transaction as Duty};
 use embedded_hal_mock::eh1::spi::{Mock as Spi, Transaction as Sent};
 use hardware::backlight::Backlight;
 use hardware::buzzer::Buzzer;
-use hardware::lamp::Lamp;
+use hardware::lamp::{Glow, Lamp};
 use hardware::lights::{CLOCK_HZ, Lay, Lights, SILENCE, coded, decoded};
 use hardware::{Faults, Outputs, Tune, Wanted};
 use proptest::prelude::*;
@@ -29,10 +29,25 @@ fn the_lamp_is_told_only_what_changed() {
     let mut pin = Pin::new(&[Transaction::set(HIGH), Transaction::set(LOW)]);
     let mut lamp = Lamp::new(Box::new(pin.clone()), true);
     let faults = Faults::default();
-    for (now, on) in [(0, false), (10, false), (20, true), (30, true)] {
-        lamp.step(now, on, &faults);
+    let glows = [Glow::Out, Glow::Out, Glow::Lit, Glow::Lit];
+    for (now, glow) in [0, 10, 20, 30].into_iter().zip(glows) {
+        lamp.step(now, glow, &faults);
     }
     pin.done();
+}
+
+/// WCAG 2.2, success criterion 2.3.1: no more than three flashes in any second.
+#[test]
+fn a_blinking_lamp_flashes_slowly_and_not_alike() {
+    let flashes = |glow: Glow| {
+        let on: Vec<bool> = (0..10_000).map(|now_ms| glow.is_on_at(now_ms)).collect();
+        on.windows(2).filter(|now| !now[0] && now[1]).count()
+    };
+    let counts = [Glow::Out, Glow::Lit, Glow::Nearly, Glow::Missed].map(flashes);
+    assert_eq!(counts, [0, 0, 4, 19], "in ten seconds");
+    assert!(counts.iter().all(|count| *count <= 30));
+    assert!(Glow::Nearly.blinks() && Glow::Missed.blinks());
+    assert!(!Glow::Lit.blinks() && !Glow::Out.blinks());
 }
 
 #[test]
@@ -59,7 +74,7 @@ fn a_device_that_fails_is_told_once_and_tried_again_later() {
     let mut lamp = Lamp::new(Box::new(pin.clone()), false);
     // Three tries in twelve seconds of steps each 10 ms.
     for at in 0..1_200 {
-        lamp.step(at * 10, true, &faults);
+        lamp.step(at * 10, Glow::Lit, &faults);
         assert_eq!(faults.list().len(), usize::from(at < 1_000), "at {at}");
     }
     pin.done();
@@ -150,7 +165,7 @@ fn without_devices_a_step_does_nothing() {
     let mut outputs = Outputs::default();
     outputs.play(0, Tune::YourTurn);
     let wanted = Wanted {
-        lamp: true,
+        lamp: Glow::Lit,
         hole: Some(("yard rack".into(), 3)),
         dim: true,
     };

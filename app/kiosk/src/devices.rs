@@ -10,7 +10,8 @@ use crate::kiosk::Pressed;
 use crate::watch::spawn_again;
 use domain::Moment;
 use hardware::{
-    Config, DeviceFault, Faults, Opened, Orders, Outputs, Panel, Switches, Trouble, Tune, Wanted,
+    BuzzerAt, Config, DeviceFault, Faults, Glow, Opened, Orders, Outputs, Panel, Switches, Trouble,
+    Tune, Wanted,
 };
 use std::sync::Arc;
 use std::sync::atomic::{AtomicU64, AtomicUsize, Ordering};
@@ -37,6 +38,7 @@ pub struct Devices {
     panel: Option<Panel>,
     drawn: bool,
     dim_after_ms: Option<i64>,
+    buzzer: Option<BuzzerAt>,
     touched: Option<Moment>,
     shown: Signs,
     waiting: Arc<AtomicUsize>,
@@ -71,6 +73,7 @@ impl Devices {
         } = hardware::open(config, &self.faults);
         let dims = config.backlight.as_ref().map(|at| at.dim_after_s);
         self.dim_after_ms = dims.map(|seconds| i64::from(seconds) * 1_000);
+        self.buzzer.clone_from(&config.buzzer);
         self.panel = panel;
         self.drawn = config.panel;
         if !switches.is_empty() {
@@ -127,10 +130,19 @@ impl Devices {
         self.touched = Some(now);
     }
 
-    /// Shows the signs of now; `by_hand` when a touch or press made them, since nobody needs to
-    /// be called for what they did themselves; dimmed too while the screen is `asleep`.
-    pub fn follow(&mut self, signs: &Signs, now: Moment, (by_hand, asleep): (bool, bool)) {
-        if let Some(tune) = tune(&self.shown, signs, by_hand) {
+    /// Shows the signs of now, at this minute of the day where it is known; `by_hand` when a touch or press made them,
+    /// since nobody needs to be called for what they did themselves; dimmed too while the screen is
+    /// `asleep`.
+    pub fn follow(
+        &mut self,
+        signs: &Signs,
+        (now, minute): (Moment, Option<u16>),
+        (by_hand, asleep): (bool, bool),
+    ) {
+        let buzzer = self.buzzer.as_ref();
+        let quiet = buzzer.zip(minute);
+        let quiet = quiet.is_some_and(|(buzzer, minute)| buzzer.is_quiet_at(minute));
+        if let Some(tune) = tune(&self.shown, signs, by_hand).filter(|_| !quiet) {
             self.orders.play(tune);
         }
         self.shown.clone_from(signs);
@@ -144,9 +156,22 @@ impl Devices {
 /// What the devices are to show of the signs.
 pub(crate) fn wanted(signs: &Signs, dim: bool) -> Wanted {
     Wanted {
-        lamp: signs.somebody_is_up(),
+        lamp: glow(signs),
         hole: signs.hole.clone(),
         dim,
+    }
+}
+
+/// What the lamp says: somebody is up before all else.
+fn glow(signs: &Signs) -> Glow {
+    if signs.somebody_is_up() {
+        Glow::Lit
+    } else if signs.holds(Standing::NearlyRested) {
+        Glow::Nearly
+    } else if signs.holds(Standing::Missed) {
+        Glow::Missed
+    } else {
+        Glow::Out
     }
 }
 
@@ -164,16 +189,25 @@ pub fn beside(panel: &Panel) -> Beside {
 }
 
 /// What the buzzer plays between two states: somebody who waited is up, or, when no hand did it,
-/// somebody who rested is.
+/// somebody who rested is; whoever was called has not come; while nobody is up, a rest is nearly
+/// over.
 fn tune(before: &Signs, after: &Signs, by_hand: bool) -> Option<Tune> {
-    let up = after.lifts.iter().filter(|(_, now)| **now == Standing::Up);
-    let was: Vec<Standing> = up
-        .filter_map(|(no, _)| before.lifts.get(no).copied())
-        .collect();
-    if was.contains(&Standing::Waiting) {
+    let becomes = |is: Standing, was: &[Standing]| {
+        let now = after.lifts.iter().filter(|(_, now)| **now == is);
+        let mut then = now.filter_map(|(no, _)| before.lifts.get(no));
+        then.any(|then| was.contains(then))
+    };
+    let rests = [Standing::Resting, Standing::NearlyRested];
+    if becomes(Standing::Up, &[Standing::Waiting]) {
         Some(Tune::YourTurn)
-    } else if was.contains(&Standing::Resting) && !by_hand {
+    } else if by_hand {
+        None
+    } else if becomes(Standing::Up, &rests) {
         Some(Tune::RestOver)
+    } else if becomes(Standing::Missed, &[Standing::Up, Standing::Waiting]) {
+        Some(Tune::Missed)
+    } else if becomes(Standing::NearlyRested, &[Standing::Resting]) && !after.somebody_is_up() {
+        Some(Tune::NearlyOver)
     } else {
         None
     }
@@ -232,7 +266,7 @@ mod tests {
     use domain::LiftNo;
     use hardware::Tune;
     use view::Signs;
-    use view::signs::Standing::{Resting, Stopped, Up, Waiting};
+    use view::signs::Standing::{Missed, NearlyRested, Resting, Stopped, Up, Waiting};
 
     fn signs(standings: &[view::signs::Standing]) -> Signs {
         let lifts = (1..).map(LiftNo).zip(standings.iter().copied());
@@ -262,6 +296,36 @@ mod tests {
                 Some(Tune::RestOver),
             ),
             (signs(&[Up]), signs(&[Up]), false, None),
+            (
+                signs(&[NearlyRested]),
+                signs(&[Up]),
+                false,
+                Some(Tune::RestOver),
+            ),
+            (
+                signs(&[Resting]),
+                signs(&[NearlyRested]),
+                false,
+                Some(Tune::NearlyOver),
+            ),
+            (
+                signs(&[Resting, Up]),
+                signs(&[NearlyRested, Up]),
+                false,
+                None,
+            ),
+            (
+                signs(&[Up, Resting]),
+                signs(&[Missed, Resting]),
+                false,
+                Some(Tune::Missed),
+            ),
+            (
+                signs(&[Up, Waiting]),
+                signs(&[Missed, Up]),
+                false,
+                Some(Tune::YourTurn),
+            ),
             (signs(&[Stopped]), signs(&[Up]), true, None),
         ];
         for (before, after, by_hand, wanted) in cases {

@@ -304,7 +304,8 @@ fn own(
         if by_hand {
             devices.touched(kiosk.now());
         }
-        devices.follow(&kiosk.signs(), kiosk.now(), (by_hand, asleep));
+        let at = (kiosk.now(), kiosk.minute_of_day());
+        devices.follow(&kiosk.signs(), at, (by_hand, asleep));
         planner.follow(kiosk);
     }
 }

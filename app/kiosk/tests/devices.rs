@@ -72,19 +72,19 @@ fn a_press_comes_in_as_an_input() {
 fn signs_are_shown_and_a_rest_that_is_over_sounds() {
     let (_folder, mut devices, _inbox) = started(FILE);
     devices.touched(Moment(0));
-    devices.follow(&signs(Standing::Resting), Moment(0), (true, false));
+    devices.follow(&signs(Standing::Resting), (Moment(0), None), (true, false));
     until(&devices, |state| {
         state.lights[6] != [0; 3] && state.lamp == Some(false)
     });
-    devices.follow(&signs(Standing::Up), Moment(1_000), (false, false));
+    devices.follow(&signs(Standing::Up), (Moment(1_000), None), (false, false));
     until(&devices, |state| {
         state.lamp == Some(true) && state.sounded == 2
     });
     assert_eq!(devices.panel().unwrap().state().backlight, Some(100));
-    devices.follow(&signs(Standing::Up), Moment(60_000), (false, false));
+    devices.follow(&signs(Standing::Up), (Moment(60_000), None), (false, false));
     until(&devices, |state| state.backlight == Some(15));
     devices.touched(Moment(61_000));
-    devices.follow(&signs(Standing::Up), Moment(61_000), (true, false));
+    devices.follow(&signs(Standing::Up), (Moment(61_000), None), (true, false));
     until(&devices, |state| state.backlight == Some(100));
 }
 
@@ -101,5 +101,22 @@ fn without_a_file_or_with_a_faulty_one_there_are_none() {
         faults[0].to_string().contains("hardware.toml: line 2"),
         "{faults:?}"
     );
-    devices.follow(&signs(Standing::Up), Moment(0), (false, false));
+    devices.follow(&signs(Standing::Up), (Moment(0), None), (false, false));
+}
+
+#[test]
+fn in_quiet_hours_the_lamp_speaks_alone() {
+    let quiet = FILE.replace("[buzzer]", "[buzzer]\nquiet = [\"22:00\", \"07:00\"]");
+    let (_folder, mut devices, _inbox) = started(&quiet);
+    let (night, day) = (Some(23 * 60), Some(18 * 60));
+    let follow = |devices: &mut Devices, standing, at, minute| {
+        devices.follow(&signs(standing), (Moment(at), minute), (false, false));
+    };
+    follow(&mut devices, Standing::Resting, 0, night);
+    follow(&mut devices, Standing::Up, 1_000, night);
+    until(&devices, |state| state.lamp == Some(true));
+    assert_eq!(devices.panel().unwrap().state().sounded, 0);
+    follow(&mut devices, Standing::Resting, 2_000, day);
+    follow(&mut devices, Standing::Up, 3_000, day);
+    until(&devices, |state| state.sounded == 2);
 }

@@ -8,6 +8,10 @@ use domain::LiftNo;
 use domain::state::LiftRun;
 use std::collections::BTreeMap;
 
+/// A rest is nearly over when so much of it is left, seconds: time to chalk up and walk over. Common
+/// practice, no source.
+pub const NEARLY_S: u32 = 15;
+
 /// How it stands with a lift under way.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Standing {
@@ -17,6 +21,10 @@ pub enum Standing {
     Waiting,
     /// Still has to rest.
     Resting,
+    /// Rests for [`NEARLY_S`] more at most.
+    NearlyRested,
+    /// Was called and did not come.
+    Missed,
     /// The back moved; a decision is open.
     Stopped,
 }
@@ -34,9 +42,13 @@ impl Signs {
     /// Whether somebody is up.
     #[must_use]
     pub fn somebody_is_up(&self) -> bool {
-        self.lifts
-            .values()
-            .any(|standing| *standing == Standing::Up)
+        self.holds(Standing::Up)
+    }
+
+    /// Whether it stands so with anybody.
+    #[must_use]
+    pub fn holds(&self, standing: Standing) -> bool {
+        self.lifts.values().any(|now| *now == standing)
     }
 }
 
@@ -56,8 +68,14 @@ pub fn signs(stage: &Stage, scene: &Scene<'_>) -> Signs {
             Standing::Stopped
         } else if at_bar == Some(run.no) {
             Standing::Up
-        } else if scene.rest_left(run).is_some() {
-            Standing::Resting
+        } else if run.attendance.passes > 0 {
+            Standing::Missed
+        } else if let Some(left) = scene.rest_left(run) {
+            if left > NEARLY_S {
+                Standing::Resting
+            } else {
+                Standing::NearlyRested
+            }
         } else if scene.first_before(run).is_some() {
             Standing::Waiting
         } else {

@@ -16,6 +16,13 @@ impl Kiosk {
         view::signs(&self.stage, &self.scene(&time))
     }
 
+    /// Minutes since midnight on the gym's clock; `None` on one that was never set.
+    #[must_use]
+    pub fn minute_of_day(&self) -> Option<u16> {
+        let minutes = |time: chrono::NaiveTime| time.num_seconds_from_midnight() / 60;
+        u16::try_from(self.clock.time().map(minutes)?).ok()
+    }
+
     /// Gathers for the page what programmes fill, a little at a time.
     pub(super) fn gather(&mut self) {
         let now = (self.date(), self.owner.seq());
