@@ -102,7 +102,7 @@ fn display_named() -> bool {
 }
 
 /// Whether winit will speak X11: no Wayland, and an X display named.
-fn on_x11() -> bool {
+pub(crate) fn on_x11() -> bool {
     !is_set("WAYLAND_DISPLAY") && !is_set("WAYLAND_SOCKET") && is_set("DISPLAY")
 }
 

@@ -1,6 +1,7 @@
 //! The window with all its screens: takes a frame, shows what changed, reports taps.
 //!
 //! Refuses: deciding what to show. One thread has one face; others post to it.
+use crate::backend::on_x11;
 use crate::bar::AtTheBarFace;
 use crate::beside::BesideFace;
 use crate::choose::ChooseFace;
@@ -14,6 +15,7 @@ use crate::history::HistoryFace;
 use crate::holds::HoldsFace;
 use crate::list::{ListFace, PageFace};
 use crate::meet::MeetFace;
+use crate::only_window;
 use crate::prompt;
 use crate::rest::RestFace;
 use crate::settle::SettleFace;
@@ -22,7 +24,7 @@ use crate::stop::StopFace;
 use crate::turn::TurnFace;
 use crate::typing::TypingFace;
 use crate::why::WhyFace;
-use slint::ComponentHandle as _;
+use slint::{ComponentHandle as _, PhysicalPosition, PhysicalSize};
 use std::cell::RefCell;
 use std::fmt;
 use std::rc::{Rc, Weak};
@@ -32,6 +34,12 @@ thread_local! {
     /// The face that this thread's event loop shows; where [`FaceHandle::post`] delivers.
     static CURRENT: RefCell<Weak<Parts>> = const { RefCell::new(Weak::new()) };
 }
+
+/// The size that the window asks for beside others.
+const PREFERRED: PhysicalSize = PhysicalSize {
+    width: 1280,
+    height: 800,
+};
 
 /// The kiosk's window. Clones are the same window.
 #[derive(Clone)]
@@ -185,6 +193,35 @@ impl Face {
     /// When the backend cannot show it.
     pub fn show(&self) -> Result<(), slint::PlatformError> {
         self.0.window.show()
+    }
+
+    /// Brings the window up, and fills the display with it where no other window is to be seen; where
+    /// others are, it is no larger than the display.
+    ///
+    /// # Errors
+    /// When the backend cannot show it.
+    pub fn fill_display(&self) -> Result<(), slint::PlatformError> {
+        let display = on_x11().then(only_window::look).flatten();
+        self.show()?;
+        let Some(display) = display else {
+            return Ok(());
+        };
+        let window = self.window();
+        let panel = PhysicalSize::new(display.width, display.height);
+        if display.managed && !display.others {
+            window.set_fullscreen(true);
+        } else if !display.others {
+            // Nobody answers who could be asked for the whole display.
+            window.set_position(PhysicalPosition::new(0, 0));
+            window.set_size(panel);
+        } else if PREFERRED.width > panel.width || PREFERRED.height > panel.height {
+            let (width, height) = (
+                PREFERRED.width.min(panel.width),
+                PREFERRED.height.min(panel.height),
+            );
+            window.set_size(PhysicalSize::new(width, height));
+        }
+        Ok(())
     }
 
     /// The generated component, for tests that look for elements.

@@ -54,6 +54,7 @@ mod history;
 mod holds;
 mod list;
 mod meet;
+mod only_window;
 mod picture;
 mod prompt;
 mod rest;

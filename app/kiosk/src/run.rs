@@ -256,7 +256,7 @@ fn windowed(
         |_| drop(ui::quit_event_loop()),
     );
     let owner = owner.map_err(KioskError::file("owner thread"))?;
-    face.show().map_err(failed)?;
+    face.fill_display().map_err(failed)?;
     let ran = ui::run_event_loop().map_err(failed);
     drop(inputs.send(Input::Quit));
     drop(owner.join());

@@ -70,7 +70,7 @@ pub(crate) fn wait(
     // By a panic too: the next start tells more than a window that hangs.
     let tries = spawn_once("start", tries, |_| drop(ui::quit_event_loop()));
     drop(tries.map_err(KioskError::file("start thread"))?);
-    face.show().map_err(failed)?;
+    face.fill_display().map_err(failed)?;
     ui::run_event_loop().map_err(failed)?;
     if asked.load(Ordering::Relaxed) {
         return Ok(());
