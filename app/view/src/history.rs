@@ -6,10 +6,10 @@ use crate::drawings::share;
 use crate::language::{Language, p};
 use crate::scene::Scene;
 use chrono::NaiveDate;
-use domain::MassUnit;
 use domain::next::outing::{Outing, Went};
 use domain::next::outings::outings;
 use domain::state::LiftRun;
+use domain::{LiftNo, Mass, MassUnit};
 
 /// What it shows.
 #[derive(Debug, Clone, PartialEq)]
@@ -18,7 +18,8 @@ pub struct History {
     pub lift: String,
     /// "kg".
     pub unit: String,
-    /// Sessions, oldest first; the latest that fit.
+    /// Sessions, oldest first, the latest that fit; then what is due next time, in the look of what is
+    /// ahead.
     pub sessions: Vec<Session>,
     /// What is due next time, in one sentence; empty when nothing follows.
     pub next: String,
@@ -37,7 +38,7 @@ pub struct Session {
     pub load: String,
     /// "5", "3 × 5", "3 of 5".
     pub reps: String,
-    /// "back moved at 3", or empty.
+    /// "back moved at 3", "best", or empty.
     pub word: String,
     /// Load as a share of the heaviest shown, 0 to 1.
     pub share: f32,
@@ -73,11 +74,17 @@ pub(crate) fn history(scene: &Scene<'_>, lifter: &str, lift: &str) -> History {
         .unwrap_or_default();
     let outings = outings(scene.state, lifter, lift, NaiveDate::MAX);
     let shown = &outings[outings.len().saturating_sub(SESSIONS_MAX)..];
-    let heaviest = shown.iter().map(|o| o.load.ng()).max().unwrap_or(1);
+    let coming = due.and_then(|next| next.due().decision.due());
+    let loads = shown.iter().map(|outing| outing.load).chain(coming);
+    let heaviest = loads.map(Mass::ng).max().unwrap_or(1);
+    let best = best(&outings);
     let session = |outing: &Outing| {
         let (state, reps, mut word) = went(say, outing);
         if word.is_empty() && scene.state.was_left_open(lifter, outing.no) {
             word = say.say(p::days::LEFT_OPEN);
+        }
+        if word.is_empty() && best == Some(outing.no) {
+            word = say.say(p::A_BEST);
         }
         Session {
             date: say.short_date(outing.date),
@@ -88,10 +95,19 @@ pub(crate) fn history(scene: &Scene<'_>, lifter: &str, lift: &str) -> History {
             state,
         }
     };
+    let ahead = |load: Mass| Session {
+        date: say.say(p::NEXT_SESSION),
+        load: say.mass_number(load, unit),
+        reps: String::new(),
+        word: String::new(),
+        share: share(load.ng(), heaviest),
+        state: RowState::Ahead,
+    };
+    let sessions = shown.iter().map(session);
     History {
         lift: say.shipped(lift),
         unit: unit.word().into(),
-        sessions: shown.iter().map(session).collect(),
+        sessions: sessions.chain(coming.map(ahead)).collect(),
         next,
         empty: if shown.is_empty() {
             say.say(p::NO_SESSIONS)
@@ -102,6 +118,19 @@ pub(crate) fn history(scene: &Scene<'_>, lifter: &str, lift: &str) -> History {
             .map(|other| say.shipped(&other))
             .unwrap_or_default(),
     }
+}
+
+/// The heaviest session with all its reps and the back held, the first of several alike.
+fn best(outings: &[Outing]) -> Option<LiftNo> {
+    let well = outings.iter().filter(|outing| outing.went == Went::Well);
+    let best = well.reduce(|best, outing| {
+        if outing.load > best.load {
+            outing
+        } else {
+            best
+        }
+    });
+    best.map(|outing| outing.no)
 }
 
 /// The look, the reps made and the word of a session.

@@ -171,6 +171,7 @@ lan-readable = Ohne TLS kann jeder in diesem Netz den Code des Coachs mitlesen; 
 
 ## History.
 no-sessions = noch keine Arbeitssätze
+a-best = Bestwert
 moved-warm = beim Aufwärmen
 sets-done-of =
     { $all ->

@@ -173,6 +173,7 @@ lan-readable = Without TLS anyone on this network can read the coach's code; tur
 
 ## History.
 no-sessions = no work sets yet
+a-best = best
 moved-warm = in a warm-up
 sets-done-of =
     { $all ->

@@ -173,6 +173,7 @@ lan-readable = Sin TLS, quien esté en esta red puede leer el código del entren
 
 ## History.
 no-sessions = aún no hay series efectivas
+a-best = récord
 moved-warm = al calentar
 sets-done-of =
     { $all ->

@@ -138,6 +138,7 @@ keys! {
     LAN_READABLE "lan-readable";
     // History.
     NO_SESSIONS "no-sessions";
+    A_BEST "a-best";
     MOVED_WARM "moved-warm";
     SETS_DONE_OF "sets-done-of" n all;
     // Next time.
