@@ -35,6 +35,7 @@ pub(crate) struct Bench {
     beside: RefCell<Option<hardware::Panel>>,
     /// Whether the owner of state is held up by a slow disk.
     slow: Cell<bool>,
+    made: Cell<usize>,
 }
 
 impl Bench {
@@ -58,6 +59,7 @@ impl Bench {
             clock: clock.clone(),
             beside: RefCell::default(),
             slow: Cell::new(false),
+            made: Cell::new(0),
         }
     }
 
@@ -84,8 +86,14 @@ impl Bench {
         };
         self.until_it_takes(&element);
         element.mock_single_click(slint::platform::PointerEventButton::Left);
+        self.made.set(self.made.get() + 1);
         self.take_taps();
         self.wait_ms(400);
+    }
+
+    /// Taps and holds so far.
+    pub(crate) fn taps_made(&self) -> usize {
+        self.made.get()
     }
 
     /// Time passes until a button takes taps; a button that went meanwhile takes none.
@@ -109,6 +117,7 @@ impl Bench {
         let window = self.face.window();
         window.dispatch_event(WindowEvent::PointerMoved { position });
         window.dispatch_event(WindowEvent::PointerPressed { position, button });
+        self.made.set(self.made.get() + 1);
         self.wait_ms(900);
         self.take_taps();
         window.dispatch_event(WindowEvent::PointerReleased { position, button });

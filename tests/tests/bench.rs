@@ -7,6 +7,8 @@ mod bench;
 mod cautions;
 #[path = "../scenarios/coaching.rs"]
 mod coaching;
+#[path = "../scenarios/counted.rs"]
+mod counted;
 #[path = "../scenarios/days.rs"]
 mod days;
 #[path = "../scenarios/desk.rs"]
