@@ -23,7 +23,7 @@ pub(crate) struct Panel {
 }
 
 /// The panels that the layout is made for.
-pub(crate) const PANELS: [Panel; 3] = [
+pub(crate) const PANELS: [Panel; 5] = [
     Panel {
         width: 1280,
         height: 800,
@@ -35,6 +35,14 @@ pub(crate) const PANELS: [Panel; 3] = [
     Panel {
         width: 1920,
         height: 1080,
+    },
+    Panel {
+        width: 3840,
+        height: 2160,
+    },
+    Panel {
+        width: 800,
+        height: 1280,
     },
 ];
 

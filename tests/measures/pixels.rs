@@ -59,7 +59,7 @@ fn colours(picture: &SharedPixelBuffer<Rgba8Pixel>, area: Area) -> BTreeMap<Rgb,
 /// The largest panel is left out, since a picture takes long: letters are thinnest on the
 /// smallest one, and the room is least on the one of 16:10.
 pub(crate) fn unreadable_texts(face: &Face, _: &Frame, panel: Panel) -> Vec<String> {
-    if panel.height > 800 {
+    if panel.width.min(panel.height) > 800 {
         return Vec::new();
     }
     let picture = face.window().take_snapshot().expect("it draws");

@@ -88,7 +88,7 @@ fn stage(screen: &view::Screen) -> Stage {
 const CHIP_LETTERS: usize = 11;
 
 /// Letters under a button's word that fit into one line.
-const LINE: usize = 16;
+const LINE: usize = 12;
 
 /// "Parvati 42.5 kg × 5" in two lines, the name apart from the set.
 fn two_lines(words: &str) -> String {

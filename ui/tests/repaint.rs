@@ -102,7 +102,7 @@ fn the_minute_paints_the_clock_alone() {
     let painted = panel.show(|frame| frame.clock = "18:43".into(), &frame);
     let (left, top, right, bottom) = painted.expect("the clock is painted");
     assert!(
-        left > 700 && right < 940 && top >= 16 && bottom <= 144,
+        left >= 24 && right <= 152 && top >= 80 && bottom <= 144,
         "{painted:?}"
     );
 }

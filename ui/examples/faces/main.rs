@@ -20,7 +20,7 @@ use std::io::BufWriter;
 use std::path::{Path, PathBuf};
 
 /// Panels that the layout must fit.
-const SIZES: [(u32, u32); 3] = [(1280, 800), (1024, 600), (1920, 1080)];
+const SIZES: [(u32, u32); 4] = [(1280, 800), (1024, 600), (1920, 1080), (800, 1280)];
 
 fn main() -> Result<(), Box<dyn Error>> {
     let mut args = std::env::args().skip(1);
