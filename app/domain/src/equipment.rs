@@ -33,6 +33,8 @@ pub struct Rack {
     pub hole_change_ms: u32,
     /// The pins are moved only while the bar, collars included, carries at most this.
     pub hole_change_at_most: Mass,
+    /// Once rested, nobody is to wait longer for the bar, milliseconds; `None` for no limit.
+    pub longest_wait_ms: Option<u32>,
     /// What its maker stated.
     pub stated: RackStated,
 }

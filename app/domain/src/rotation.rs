@@ -9,8 +9,10 @@ use crate::lift_no::LiftNo;
 use crate::mass::Mass;
 use crate::moment::Moment;
 use crate::order::elsewhere;
-use crate::solve::rotation::{Lifter, Loaders, Plan, Problem, Standing, Turn};
-use crate::solve::{Equipment, PairKind};
+use crate::solve::rotation::{
+    Effort, Lifter, Loaders, Plan, Problem, Standing, Turn, plan, plan_fairly,
+};
+use crate::solve::{Equipment, PairKind, Refusal};
 use crate::state::{LiftRun, State};
 use alloc::collections::BTreeSet;
 use alloc::vec::Vec;
@@ -37,6 +39,8 @@ pub struct Asked {
     pub problem: Problem,
     /// The lift of each lifter of the problem, with its rung of now.
     pub lifts: Vec<(LiftNo, usize)>,
+    /// Once rested, nobody is to wait longer, nanoseconds; `None` for no limit.
+    pub longest_wait_ns: Option<u64>,
     faces: Vec<PlateFace>,
     /// All plates of the rack, those on other bars too.
     all: Vec<PairKind>,
@@ -145,6 +149,7 @@ pub fn ask(
     Some(Asked {
         problem,
         lifts,
+        longest_wait_ns: rack.longest_wait_ms.map(|ms| u64::from(ms) * 1_000_000),
         faces: plates.plates.iter().map(|p| p.face).collect(),
         all: plates.plates.iter().map(kind).collect(),
     })
@@ -167,6 +172,15 @@ impl Asked {
         self
     }
 
+    /// The plan of what is left, in which nobody waits longer than the rack's limit where one is
+    /// found.
+    ///
+    /// # Errors
+    /// As [`plan`].
+    pub fn plan(&self, effort: Effort<'_>) -> Result<Plan, Refusal> {
+        planned(&self.problem, self.longest_wait_ns, effort)
+    }
+
     /// A plan in the gym's words.
     #[must_use]
     pub fn turns(&self, plan: &Plan) -> Vec<CalledTurn> {
@@ -177,6 +191,18 @@ impl Asked {
             Some(CalledTurn { no, rung, per_side })
         };
         plan.turns.iter().filter_map(turn).collect()
+    }
+}
+
+/// Plans with a limit on the waits, or without.
+fn planned(
+    problem: &Problem,
+    longest_wait_ns: Option<u64>,
+    effort: Effort<'_>,
+) -> Result<Plan, Refusal> {
+    match longest_wait_ns {
+        Some(longest) => plan_fairly(problem, longest, effort),
+        None => plan(problem, effort),
     }
 }
 
@@ -290,4 +316,81 @@ fn soonest(runs: &[&LiftRun]) -> Option<usize> {
     let here = here.filter(|(_, run)| !run.attendance.deferred);
     here.min_by_key(|(_, run)| run.ready_at())
         .map(|(place, _)| place)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Asked;
+    use crate::length::Length;
+    use crate::mass::{Mass, MassUnit};
+    use crate::solve::rotation::{Effort, Lifter, Loaders, Problem, Standing, Turn};
+    use crate::solve::{Equipment, PairKind};
+    use alloc::vec;
+    use alloc::vec::Vec;
+
+    fn kg(kg: i64) -> Mass {
+        Mass::of(MassUnit::Kg, kg * 1_000)
+    }
+
+    /// One turn of 40 kg each for two, and four of 20 kg without rest for a third: the plate goes on
+    /// once, at the beginning or at the end.
+    fn asked(longest_wait_ns: Option<u64>) -> Asked {
+        let turn = |load| Turn {
+            target: kg(load),
+            below: Mass::ZERO,
+            above: Mass::ZERO,
+            least_diameter: Length::ZERO,
+            hole: None,
+            lasts_ns: 100,
+            rest_ns: 0,
+        };
+        let lifter = |loads: &[i64]| Lifter {
+            turns: loads.iter().map(|&load| turn(load)).collect(),
+            ended_ns: None,
+        };
+        let plate = PairKind {
+            mass: kg(10),
+            pairs: 1,
+            thickness: Length::ZERO,
+            diameter: Length::ZERO,
+            handling_ns: 10,
+        };
+        let problem = Problem {
+            equipment: Equipment {
+                bar_and_collars: kg(20),
+                sleeve: None,
+                big_inside: true,
+                plates: vec![plate],
+            },
+            loaders: Loaders::Two,
+            hole_change_ns: 0,
+            hole_change_at_most: kg(20),
+            lifters: vec![lifter(&[40]), lifter(&[40]), lifter(&[20; 4])],
+            standing: Standing::default(),
+        };
+        Asked {
+            problem,
+            lifts: Vec::new(),
+            longest_wait_ns,
+            faces: Vec::new(),
+            all: Vec::new(),
+        }
+    }
+
+    /// By hand: with the plate on once and last, all end after 610 and the second with it waits for
+    /// 510. Nobody has to wait for more than 220 when both come first, and it comes off again: 620.
+    #[test]
+    fn a_racks_longest_wait_is_kept_though_all_end_later() {
+        let told = |longest| {
+            let effort = Effort {
+                states: 100_000,
+                go_on: &mut || true,
+            };
+            let plan = asked(longest).plan(effort).expect("it can be loaded");
+            (plan.ends_ns, plan.longest_wait_ns)
+        };
+        assert_eq!(told(None), (610, 510));
+        assert_eq!(told(Some(300)), (620, 220));
+        assert_eq!(told(Some(510)), (610, 510));
+    }
 }

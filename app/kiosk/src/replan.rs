@@ -7,8 +7,8 @@
 use crate::clock::stopwatch;
 use chrono::NaiveDate;
 use domain::order::order;
-use domain::rotation::{CalledTurn, Station, ask, open_at};
-use domain::solve::rotation::{Effort, Problem, plan};
+use domain::rotation::{Asked, CalledTurn, Station, ask, open_at};
+use domain::solve::rotation::Effort;
 use domain::state::LiftRun;
 use domain::{Gym, LiftNo, Moment, State};
 use std::collections::BTreeSet;
@@ -72,18 +72,17 @@ pub fn replan(
     };
     let mut clock = stopwatch();
     let timed = patience == Patience::AtTheRack;
-    let mut attempt = |problem: &Problem| {
+    let mut attempt = |asked: &Asked| {
         let mut go_on = || !timed || clock() < WITHIN_NS;
         let effort = Effort {
             states: if timed { STATES_MAX } else { STATES_UNTIMED },
             go_on: &mut go_on,
         };
-        plan(problem, effort)
+        asked.plan(effort).map(|plan| asked.turns(&plan))
     };
-    let mut turns = attempt(&asked.problem).map(|plan| asked.turns(&plan));
+    let mut turns = attempt(&asked);
     if turns.is_err() {
-        let all = asked.with_all_plates();
-        turns = attempt(&all.problem).map(|plan| all.turns(&plan));
+        turns = attempt(&asked.with_all_plates());
     }
     let mut turns = turns.unwrap_or_else(|refusal| {
         tracing::warn!(%refusal, ?station, "the order of turns cannot be planned");

@@ -56,6 +56,9 @@ fn rack(doc: &mut Doc<'_>, entry: &Entry<'_>, name: Option<String>, sets: &Known
     let at_most = entry.text(doc, "hole_change_at_most", |text| {
         mass(text, &(Mass::ZERO..=Mass::of(MassUnit::Kg, 500_000)))
     });
+    let longest_wait = entry.text(doc, "longest_wait", |text| {
+        time_ms(text, &(30_000..=3_600_000))
+    });
     let stated = RackStated {
         pin_rated_load: entry.text(doc, "pin_rated_load", rated),
         rack_rated_load: entry.text(doc, "rack_rated_load", rated),
@@ -74,6 +77,7 @@ fn rack(doc: &mut Doc<'_>, entry: &Entry<'_>, name: Option<String>, sets: &Known
         plates: plates?,
         hole_change_ms: change.unwrap_or(HOLE_CHANGE_MS),
         hole_change_at_most: at_most.map_or(HOLE_CHANGE_AT_MOST, |(mass, _)| mass),
+        longest_wait_ms: longest_wait,
         stated,
     };
     if let Some((Some(read), at)) = calibration {

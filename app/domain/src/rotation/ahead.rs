@@ -2,10 +2,10 @@
 //!
 //! The turns that were called stay as they are, plates and all: somebody is at work on them. What
 //! comes after is planned from where they will leave the bar.
-use super::{Asked, CALLED, CalledTurn, Station, ask};
+use super::{Asked, CALLED, CalledTurn, Station, ask, planned};
 use crate::gym::Gym;
 use crate::moment::Moment;
-use crate::solve::rotation::{Effort, Plan, Problem, after, carry_out, plan};
+use crate::solve::rotation::{Effort, Plan, Problem, after, carry_out};
 use crate::state::State;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -23,8 +23,18 @@ pub struct Ahead {
     /// By lifter of the problem: how many turns were called.
     head: Vec<usize>,
     left: Problem,
-    /// When the order as it was called ends, and the handling after the called turns, nanoseconds.
-    worth: (u64, u64),
+    /// What the order as it was called is worth after the called turns.
+    worth: Worth,
+}
+
+/// Waited longer than the rack's limit by one lifter at most, the end, and the handling,
+/// nanoseconds: less is better.
+type Worth = (u64, u64, u64);
+
+fn worth(asked: &Asked, plan: &Plan) -> Worth {
+    let limit = asked.longest_wait_ns.unwrap_or(u64::MAX);
+    let over = plan.longest_wait_ns.saturating_sub(limit);
+    (over, plan.ends_ns, plan.handling_ns)
 }
 
 impl Ahead {
@@ -59,7 +69,7 @@ impl Ahead {
             .iter()
             .map(|t| (t.lifter, t.per_side.clone()))
             .collect();
-        let worth = carry_out(&left, &rest)?;
+        let worth = worth(&asked, &carry_out(&left, &rest)?);
         Some(Self {
             station: station.clone(),
             date,
@@ -68,7 +78,7 @@ impl Ahead {
             called,
             head: counts,
             left,
-            worth: (worth.ends_ns, worth.handling_ns),
+            worth,
         })
     }
 
@@ -81,11 +91,12 @@ impl Ahead {
     }
 
     /// An order that ends sooner than the one that was called, or as soon with less handling, and
-    /// begins with the same turns; `None` when none is found.
+    /// begins with the same turns; `None` when none is found. Where the rack limits the waits, one
+    /// that keeps to the limit better comes before all.
     #[must_use]
     pub fn better(&self, effort: Effort<'_>) -> Option<Vec<CalledTurn>> {
-        let plan = plan(&self.left, effort).ok()?;
-        if (plan.ends_ns, plan.handling_ns) >= self.worth {
+        let plan = planned(&self.left, self.asked.longest_wait_ns, effort).ok()?;
+        if worth(&self.asked, &plan) >= self.worth {
             return None;
         }
         let mut turns = self.called.get(..CALLED)?.to_vec();

@@ -53,6 +53,7 @@ pub(crate) fn rack(spacing: Length) -> Rack {
         plates: "kilos".into(),
         hole_change_ms: 30_000,
         hole_change_at_most: kg(60),
+        longest_wait_ms: None,
         stated: RackStated::default(),
     }
 }

@@ -107,6 +107,13 @@ pub const RACK: Table = Table {
             "the pins are moved only while the bar, collars included, carries at most this",
         ),
         may(
+            "longest_wait",
+            "no limit",
+            "\"6 min\"",
+            "once rested, nobody is to wait longer for the bar where an order allows it, though all \
+             end later, 30 s to 60 min",
+        ),
+        may(
             "pin_rated_load",
             "not known, and not held against",
             "\"450 kg\"",
