@@ -1,7 +1,8 @@
 //! Planned rotations beside what people do without a plan, on the same seeded evenings: minutes
 //! saved and pairs of plates not moved, as they were planned and with people as they are.
 //!
-//! `cargo run --release -p domain --example rotation_gym [COUNT] [LIFTERSxTURNS] [SECONDSs] [any]`.
+//! `cargo run --release -p domain --example rotation_gym [COUNT] [LIFTERSxTURNS] [SECONDSs or
+//! STATESstates] [any]`: limited by the clock, or by work, which is the same on every machine.
 //! Without a plan each lifter loads the heaviest plates first, as on the ladder of the day, moves no
 //! more pairs than that takes, and lifts either in fixed rounds or as soon as rested. As people
 //! are: one set in four takes half as long again, and one lifter leaves after three turns; the
@@ -207,11 +208,14 @@ fn fill(problem: &Problem, turn: &Turn, from: usize, stack: &mut Vec<usize>) -> 
 #[expect(clippy::print_stdout, reason = "a report")]
 fn main() -> Result<(), String> {
     let (mut count, mut size, mut within, mut big_inside) = (50, (6, 6), 2.0, true);
+    let mut most = u64::MAX;
     for word in std::env::args().skip(1) {
         let unknown = |_| format!("{word} is not a count, a size like 8x6, a time like 2s, or any");
         let unknown_time = |_| format!("{word} is not a time like 2s");
         if word == "any" {
             big_inside = false;
+        } else if let Some(states) = word.strip_suffix("states") {
+            (most, within) = (states.parse().map_err(unknown)?, f64::MAX);
         } else if let Some(seconds) = word.strip_suffix('s') {
             within = seconds.parse().map_err(unknown_time)?;
         } else if let Some((lifters, turns)) = word.split_once('x') {
@@ -228,9 +232,9 @@ fn main() -> Result<(), String> {
     for seed in 0..count {
         let problem = random::evening(seed, size.0, size.1, big_inside);
         let started = now();
-        let limit = Duration::from_secs_f64(within);
+        let limit = Duration::try_from_secs_f64(within).unwrap_or(Duration::MAX);
         let effort = Effort {
-            states: u64::MAX,
+            states: most,
             go_on: &mut || started.elapsed() < limit,
         };
         let plan = plan(&problem, effort).map_err(|refusal| refusal.to_string())?;
