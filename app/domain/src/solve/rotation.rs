@@ -18,7 +18,7 @@
 //! when each lifter is rested. States are built turn by turn, keeping those that no other state
 //! with the same turns done makes needless. Lower bounds rule most of them out: the `bounds` solve
 //! the same problem with all rests forgotten except those of two lifters at a time, which plates
-//! and order together make small enough to solve in full. Where that is not enough, the `shapes`
+//! and order together make small enough to solve in full. Where that is not enough, the `profiles`
 //! keep all rests in mind, but tell only so many ways to go on apart. Narrow passes find a good
 //! plan first; a pass in which nothing had to be dropped for want of room proves it. See `search`
 //! and `passes`.
@@ -41,44 +41,44 @@ use core::fmt;
 
 mod allowance;
 mod answer;
-mod barren;
+mod any_order;
 mod bars;
-mod best;
+mod beam;
+mod big_inside;
 mod bounds;
 mod bundles;
 mod carry;
 mod check;
 mod clocks;
-mod course;
-mod cover;
+mod covering;
 mod crowd;
+mod dominance;
 mod fair;
-mod free;
 mod gaps;
+mod greedy;
 mod improve;
+mod incumbent;
 mod lanes;
 mod layer;
+mod lookahead;
+mod min_plus;
 mod model;
-mod needless;
 mod numbers;
 mod one_tree;
 mod passes;
 mod pauses;
 mod plates;
+mod profiles;
+mod pruning;
+mod robustness;
 mod run;
 mod search;
-mod shapes;
 mod sharing;
-mod sieve;
-mod sorted;
-mod spread;
 mod stacks;
+mod state_graph;
 mod stations;
-mod steady;
 mod steps;
 mod strip;
-mod thin;
-mod thumb;
 mod trail;
 mod ways;
 mod whole;

@@ -10,10 +10,10 @@
 //!
 //! Refuses: more entries than fit in memory; the caller asks [`Bounds::size`] first.
 use super::Problem;
-use super::course::Course;
 use super::lanes::{CLASSES, ENDS, GROUPS, HANDLING, Layout, Waits, Way};
+use super::min_plus::{Cost, LANES, Lanes, MinPlus};
 use super::model::Model;
-use super::spread::{Cost, LANES, Lanes, Spread};
+use super::state_graph::StateGraph;
 use super::steps::{Step, turn_before};
 use alloc::vec;
 use alloc::vec::Vec;
@@ -104,7 +104,7 @@ impl<C: Cost> After<'_, C> {
 
 impl<C: Cost> Bounds<C> {
     /// How many groups of lanes a table has.
-    pub(super) fn size(model: &Model, spread: &Spread<'_, C>, course: &Course) -> usize {
+    pub(super) fn size(model: &Model, spread: &MinPlus<'_, C>, course: &StateGraph) -> usize {
         let sizes = course.places.iter().flat_map(|place| {
             let rows = place.rows.iter();
             rows.map(|row| spread.count(turn_before(model, place, row.0)))
@@ -113,13 +113,13 @@ impl<C: Cost> Bounds<C> {
     }
 
     /// How many groups of lanes are compared to work it out.
-    pub(super) fn work(model: &Model, spread: &Spread<'_, C>, course: &Course) -> usize {
+    pub(super) fn work(model: &Model, spread: &MinPlus<'_, C>, course: &StateGraph) -> usize {
         let count = |turn: usize| spread.count(turn);
         let steps = course.places.iter().flat_map(|place| {
             place.rows.iter().flat_map(move |row| {
                 let before = count(turn_before(model, place, row.0));
                 let next = (0..model.lifters()).filter(|&l| place.next[l].is_some());
-                next.map(move |l| (before, count(Course::turn(model, place, l))))
+                next.map(move |l| (before, count(StateGraph::turn(model, place, l))))
             })
         });
         let work = |(before, next): (usize, usize)| {
@@ -137,8 +137,8 @@ impl<C: Cost> Bounds<C> {
     /// in [`super::allowance`].
     pub(super) fn new(
         model: &Model,
-        spread: &mut Spread<'_, C>,
-        course: &Course,
+        spread: &mut MinPlus<'_, C>,
+        course: &StateGraph,
         size: usize,
         ponder: &mut dyn FnMut(usize) -> bool,
     ) -> Option<Self> {
@@ -187,7 +187,7 @@ impl<C: Cost> Bounds<C> {
     }
 
     /// Adds the rows of a place, empty but at the end of the course.
-    fn open(&mut self, model: &Model, spread: &Spread<'_, C>, course: &Course, at: usize) {
+    fn open(&mut self, model: &Model, spread: &MinPlus<'_, C>, course: &StateGraph, at: usize) {
         let place = &course.places[at];
         let end = (0..model.lifters()).all(|l| usize::from(place.done[l]) == model.count(l));
         for &hole in &place.holes {
@@ -228,7 +228,7 @@ impl<C: Cost> Bounds<C> {
     }
 
     /// Takes into account that the turn of `step` may come next.
-    fn consider(&mut self, model: &Model, spread: &mut Spread<'_, C>, step: &Step<C>) {
+    fn consider(&mut self, model: &Model, spread: &mut MinPlus<'_, C>, step: &Step<C>) {
         let Some(source) = self.row(step.to, step.next, step.hole_then) else {
             return;
         };

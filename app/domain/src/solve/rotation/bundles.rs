@@ -1,8 +1,8 @@
 //! Stacks of a turn that are alike, bundled: a table of bounds then has fewer rows, and tells
 //! hardly less.
 use super::gaps::Gaps;
+use super::min_plus::{Cost, LANES, Lanes, lower};
 use super::model::Model;
-use super::spread::{Cost, LANES, Lanes, lower};
 use super::stacks::Stacks;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -51,7 +51,7 @@ impl<'a, C: Cost> Bundles<'a, C> {
         self.count.get(before).copied().unwrap_or(1)
     }
 
-    /// As [`super::spread::Spread::least`], by bundle.
+    /// As [`super::min_plus::Spread::least`], by bundle.
     pub(super) fn least(
         &mut self,
         (before, turn): (usize, usize),

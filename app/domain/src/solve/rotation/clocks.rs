@@ -2,9 +2,9 @@
 //! between turns and each lifter's own rests.
 //!
 //! Refuses: nothing.
-use super::course::{Course, Times};
+use super::min_plus::{Cost, LANES, MinPlus};
 use super::model::{Model, hole_after};
-use super::spread::{Cost, LANES, Spread};
+use super::state_graph::{StateGraph, Times};
 use super::steps::turn_before;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -25,8 +25,8 @@ pub(super) const PLACES: usize = 4;
 /// [`super::allowance`].
 pub(super) fn clocks<C: Cost>(
     model: &Model,
-    spread: &mut Spread<'_, C>,
-    course: &Course,
+    spread: &mut MinPlus<'_, C>,
+    course: &StateGraph,
     times: &Times,
     ponder: &mut dyn FnMut(usize) -> bool,
 ) -> Option<Vec<Vec<Clock>>> {
@@ -51,7 +51,7 @@ pub(super) fn clocks<C: Cost>(
                 let Some(to) = to.map(|to| to as usize) else {
                     continue;
                 };
-                let turn = Course::turn(model, place, next);
+                let turn = StateGraph::turn(model, place, next);
                 let want = &model.turns[turn];
                 let then = hole_after(want.hole, from.hole);
                 let loaded = from.done + nearest.least(spread, (last, turn), then != from.hole);
@@ -86,7 +86,7 @@ impl<'a> Nearest<'a> {
     /// From any stack of turn `last` to any of `turn`, nanoseconds.
     pub(super) fn least<C: Cost>(
         &mut self,
-        spread: &mut Spread<'_, C>,
+        spread: &mut MinPlus<'_, C>,
         (last, turn): (usize, usize),
         change: bool,
     ) -> i64 {

@@ -7,19 +7,19 @@
 use super::allowance::Allowance;
 use super::answer::Found;
 use super::bars::Bars;
-use super::best::{Aim, Best};
 use super::bounds::Bounds;
-use super::course::{Course, Reach, Times};
-use super::cover;
+use super::covering;
+use super::greedy;
 use super::improve::{Improver, Ordered};
+use super::incumbent::{Aim, Incumbent};
+use super::min_plus::{Cost, MinPlus};
 use super::model::Model;
 use super::passes::Verdict;
+use super::robustness;
 use super::run::{TABLE_LIMIT, WORK_LIMIT, by_thumb};
 use super::search::Search;
-use super::spread::{Cost, Spread};
 use super::stacks::Stacks;
-use super::steady;
-use super::thumb;
+use super::state_graph::{Reach, StateGraph, Times};
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -63,7 +63,7 @@ pub(super) struct Crowd<'a, 's, B> {
 
 impl<B: Bars> Crowd<'_, '_, B> {
     /// The best plan found in time, and what is known about it.
-    pub(super) fn plan<C: Cost>(&mut self) -> (Best, Verdict) {
+    pub(super) fn plan<C: Cost>(&mut self) -> (Incumbent, Verdict) {
         let model = self.model;
         let mut verdict = Verdict {
             proven: false,
@@ -71,7 +71,7 @@ impl<B: Bars> Crowd<'_, '_, B> {
             at_least: Times::new(model).least(model, &vec![0; model.lifters()]),
         };
         if self.allowance.ponder(COVER) {
-            verdict.at_least = verdict.at_least.max(cover::at_least(model, self.stacks));
+            verdict.at_least = verdict.at_least.max(covering::at_least(model, self.stacks));
         }
         let best = self.look::<C>(&mut verdict);
         if !verdict.proven {
@@ -83,7 +83,7 @@ impl<B: Bars> Crowd<'_, '_, B> {
 
     /// A good order by small changes alone.
     pub(super) fn sketch(&mut self) -> Found {
-        let mut best = thumb::plan(self.model, &mut self.bars);
+        let mut best = greedy::plan(self.model, &mut self.bars);
         let mut improver = Improver::new(self.model, self.stacks, 1);
         if let Some(ordered) = improver.as_it_is(order_of(&best)) {
             let ordered = improver.improve(ordered, (TRIES[0], 1), self.allowance);
@@ -92,8 +92,8 @@ impl<B: Bars> Crowd<'_, '_, B> {
         by_thumb(self.model, &best, &self.bars)
     }
 
-    fn look<C: Cost>(&mut self, verdict: &mut Verdict) -> Best {
-        let mut best = thumb::plan(self.model, &mut self.bars);
+    fn look<C: Cost>(&mut self, verdict: &mut Verdict) -> Incumbent {
+        let mut best = greedy::plan(self.model, &mut self.bars);
         let mut improver = Improver::new(self.model, self.stacks, 1);
         let Some(mut ordered) = improver.as_it_is(order_of(&best)) else {
             return best;
@@ -152,10 +152,10 @@ impl<B: Bars> Crowd<'_, '_, B> {
     }
 
     /// Takes an order that is better with its plates as they lie.
-    fn take(&mut self, best: &mut Best, ordered: &Ordered) {
+    fn take(&mut self, best: &mut Incumbent, ordered: &Ordered) {
         let (order, stacks) = (&ordered.order, &ordered.stacks);
-        let found = thumb::follow(self.model, &mut self.bars, order, stacks);
-        let better = |found: &Best| (found.ends, found.handling) < (best.ends, best.handling);
+        let found = greedy::follow(self.model, &mut self.bars, order, stacks);
+        let better = |found: &Incumbent| (found.ends, found.handling) < (best.ends, best.handling);
         if let Some(found) = found.filter(better) {
             *best = found;
         }
@@ -163,10 +163,10 @@ impl<B: Bars> Crowd<'_, '_, B> {
 
     /// Takes another plan that ends alike with no more handling, if it suffers less when a set
     /// takes half as long again.
-    fn settle(&mut self, best: &mut Best, improver: &mut Improver<'_>) {
-        let suffering = |bars: &B, plan: &Best, model: &Model| {
+    fn settle(&mut self, best: &mut Incumbent, improver: &mut Improver<'_>) {
+        let suffering = |bars: &B, plan: &Incumbent, model: &Model| {
             let order: Vec<u32> = plan.steps.iter().map(|step| step.1).collect();
-            steady::suffering(model, &order_of(plan), &bars.lay(&order))
+            robustness::suffering(model, &order_of(plan), &bars.lay(&order))
         };
         let mut least = suffering(&self.bars, best, self.model);
         for _ in 0..ALIKE_TRIES {
@@ -179,7 +179,7 @@ impl<B: Bars> Crowd<'_, '_, B> {
                 continue;
             };
             let (order, stacks) = (&other.order, &other.stacks);
-            let found = thumb::follow(self.model, &mut self.bars, order, stacks);
+            let found = greedy::follow(self.model, &mut self.bars, order, stacks);
             let Some(found) = found.filter(|f| (f.ends, f.handling) <= limit) else {
                 continue;
             };
@@ -192,15 +192,15 @@ impl<B: Bars> Crowd<'_, '_, B> {
     }
 
     /// Searches the orders near the best one; says whether a better one was found.
-    fn search_near<C: Cost>(&mut self, best: &mut Best, apart: u32, most: usize) -> bool {
+    fn search_near<C: Cost>(&mut self, best: &mut Incumbent, apart: u32, most: usize) -> bool {
         let model = self.model;
         let reach = Reach::near(model.lifters(), &order_of(best), apart);
         let mut ponder = |work| self.allowance.ponder(work);
         let within = (&reach, NEAR_PLACES);
-        let Some(course) = Course::new(model, best.ends, within, &mut ponder) else {
+        let Some(course) = StateGraph::new(model, best.ends, within, &mut ponder) else {
             return false;
         };
-        let mut spread = Spread::new(model, self.stacks);
+        let mut spread = MinPlus::new(model, self.stacks);
         let size = Bounds::<C>::size(model, &spread, &course);
         let work = Bounds::<C>::work(model, &spread, &course);
         if size > TABLE_LIMIT || work > most {
@@ -248,6 +248,6 @@ fn fits_in_short(model: &Model, ends: i64) -> bool {
         && single.unwrap_or(0) / model.unit < most
 }
 
-fn order_of(best: &Best) -> Vec<u8> {
+fn order_of(best: &Incumbent) -> Vec<u8> {
     best.steps.iter().map(|step| step.0).collect()
 }

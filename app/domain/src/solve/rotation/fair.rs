@@ -4,14 +4,14 @@
 //! The bound is that of the plan without: minding waits, nothing ends sooner.
 use super::allowance::Allowance;
 use super::answer::{Found, spell_out};
+use super::any_order::AnyOrder;
 use super::bars::Bars;
-use super::free::Free;
+use super::big_inside::BigInside;
 use super::improve::Improver;
 use super::model::Model;
 use super::run::{CROWD_TREE, run};
-use super::sorted::Sorted;
 use super::stacks::Stacks;
-use super::{Effort, Plan, Problem, check, passes, thumb};
+use super::{Effort, Plan, Problem, check, greedy, passes};
 use crate::solve::Refusal;
 use alloc::vec::Vec;
 
@@ -98,9 +98,13 @@ impl Fair<'_> {
     fn round(&mut self, tries: (usize, i64), allowance: &mut Allowance<'_>) -> bool {
         if self.model.big_inside {
             let (model, stacks) = (self.model, self.stacks);
-            self.round_with(&mut Sorted { model, stacks }, tries, allowance)
+            self.round_with(&mut BigInside { model, stacks }, tries, allowance)
         } else {
-            self.round_with(&mut Free::new(self.model, self.stacks), tries, allowance)
+            self.round_with(
+                &mut AnyOrder::new(self.model, self.stacks),
+                tries,
+                allowance,
+            )
         }
     }
 
@@ -112,7 +116,7 @@ impl Fair<'_> {
     ) -> bool {
         let model = self.model;
         let from = self.order.take().unwrap_or_else(|| {
-            let steps = thumb::plan(model, bars).steps;
+            let steps = greedy::plan(model, bars).steps;
             steps.iter().map(|step| step.0).collect()
         });
         let Some(from) = self.improver.as_it_is(from) else {
@@ -120,7 +124,7 @@ impl Fair<'_> {
         };
         let found = self.improver.improve(from, tries, allowance);
         self.order = Some(found.order.clone());
-        let Some(best) = thumb::follow(model, bars, &found.order, &found.stacks) else {
+        let Some(best) = greedy::follow(model, bars, &found.order, &found.stacks) else {
             return false;
         };
         let stacks: Vec<u32> = best.steps.iter().map(|step| step.1).collect();

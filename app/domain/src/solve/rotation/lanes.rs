@@ -1,8 +1,8 @@
 //! The lanes of a row of bounds: which question each of them answers, and what a step makes of the
 //! answers where there are many lifters.
 use super::bounds::Row;
+use super::min_plus::{Cost, LANES, Lanes};
 use super::model::Model;
-use super::spread::{Cost, LANES, Lanes};
 use super::steps::Step;
 
 /// Lane of the least time to the end of the last turn.

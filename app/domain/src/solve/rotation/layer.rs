@@ -2,7 +2,7 @@
 //!
 //! Refuses: nothing.
 use super::Problem;
-use super::best::Aim;
+use super::incumbent::Aim;
 use alloc::vec::Vec;
 use core::ops::Range;
 

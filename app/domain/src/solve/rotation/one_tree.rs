@@ -1,10 +1,11 @@
 //! A bound for rotations of any size by the changeovers one after the other: the evening is a
 //! path from the bar at the start over all turns, and no path is shorter than a tree.
 //!
-//! From turn to turn it takes at least the handling between their nearest stacks, or the rest where
-//! one lifter goes twice in a row; nobody's turn follows another of their own but the one before it.
-//! Held and Karp's 1-trees (1970, 1971): the tree of least length, with a price on each turn that is
-//! raised where the tree forks and lowered where it ends. Whatever the prices, no path is shorter.
+//! From turn to turn it takes at least the handling between their nearest stacks, or the rest
+//! where one lifter goes twice in a row; nobody's turn follows another of their own but the one
+//! before it. Held and Karp's 1-trees (1970, 1971): the tree of least length, with a price on each
+//! turn that is raised where the tree forks and lowered where it ends. Whatever the prices, no
+//! path is shorter.
 //!
 //! Refuses: telling hole changes; whoever asks adds those that there must be.
 use super::gaps::Gaps;
@@ -128,7 +129,8 @@ impl<'a> Ways<'a> {
     }
 
     /// The length of the shortest tree at these prices, less the prices, and by turn how many ways
-    /// meet there: the start and the last turn have one more, as if a way led from one to the other.
+    /// meet there: the start and the last turn have one more, as if a way led from one to the
+    /// other.
     fn tree(&self, prices: &[i64]) -> (i64, Vec<i64>) {
         let (count, start) = (self.count, self.count - 1);
         let mut degrees = vec![0; count];
@@ -180,8 +182,8 @@ mod tests {
         Mass::of(MassUnit::Kg, grams)
     }
 
-    /// A bar of 20 kg with a pair each of 10, 5 and 2.5 kg in any order, a microsecond each to handle;
-    /// lifters with turns of these loads in grams.
+    /// A bar of 20 kg with a pair each of 10, 5 and 2.5 kg in any order, a microsecond each to
+    /// handle; lifters with turns of these loads in grams.
     fn problem(lifters: &[&[i64]], rest_ns: u64) -> Problem {
         let kind = |mass| PairKind {
             mass: grams(mass),
@@ -224,23 +226,23 @@ mod tests {
         least(&model, &stacks)
     }
 
-    /// By hand: 10 and 5, 5 and 2.5, 2.5 and 10. Two go on, then one comes off and one goes on, twice:
-    /// 6, where each plate counted once makes 3, and with what comes off again 4.
+    /// By hand: 10 and 5, 5 and 2.5, 2.5 and 10. Two go on, then one comes off and one goes on,
+    /// twice: 6, where each plate counted once makes 3, and with what comes off again 4.
     #[test]
     fn plates_that_cannot_all_stay_on_are_told() {
         assert_eq!(told(&[&[50_000], &[35_000], &[45_000]], 0), 6_000);
     }
 
-    /// By hand: the 10 goes on, and one lifter alone rests twice for 500 us; with somebody else for in
-    /// between, whose 5 goes on and comes off again, the 10 once more: 1 + 2 + 2 us.
+    /// By hand: the 10 goes on, and one lifter alone rests twice for 500 us; with somebody else
+    /// for in between, whose 5 goes on and comes off again, the 10 once more: 1 + 2 + 2 us.
     #[test]
     fn one_lifter_alone_rests_and_two_may_take_turns() {
         assert_eq!(told(&[&[40_000, 40_000, 40_000]], 500_000), 1_001_000);
         assert_eq!(told(&[&[40_000, 40_000], &[30_000]], 500_000), 5_000);
     }
 
-    /// Nobody's first turn follows the second, nor the third the first: with nobody else there is one
-    /// path alone.
+    /// Nobody's first turn follows the second, nor the third the first: with nobody else there is
+    /// one path alone.
     #[test]
     fn one_lifters_turns_stay_in_their_order() {
         let loads: Vec<i64> = vec![30_000, 50_000, 30_000];

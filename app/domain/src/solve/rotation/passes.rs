@@ -3,10 +3,10 @@
 //!
 //! Refuses: nothing.
 use super::bars::Bars;
-use super::best::Aim;
+use super::incumbent::Aim;
+use super::min_plus::Cost;
+use super::profiles::Profiles;
 use super::search::Search;
-use super::shapes::Shapes;
-use super::spread::Cost;
 use core::cell::OnceCell;
 
 /// How wide the passes are and how fine the tables.
@@ -72,7 +72,7 @@ struct Shown<'w> {
 /// Looks for the best plan until it is proven or the allowance is spent.
 pub(super) fn passes<'a, B: Bars, C: Cost>(
     search: &mut Search<'a, '_, '_, B, C>,
-    tables: &'a [OnceCell<Shapes<C>>; TABLES],
+    tables: &'a [OnceCell<Profiles<C>>; TABLES],
     widths: &Widths,
 ) -> Verdict {
     let mut shown = Shown {
@@ -137,7 +137,7 @@ impl Shown<'_> {
     fn tighten<'a, B: Bars, C: Cost>(
         &mut self,
         search: &mut Search<'a, '_, '_, B, C>,
-        tables: &'a [OnceCell<Shapes<C>>],
+        tables: &'a [OnceCell<Profiles<C>>],
     ) {
         if self.states > self.widths.worth && search.best.ends < self.table {
             self.table = search.best.ends;
@@ -149,13 +149,13 @@ impl Shown<'_> {
 /// Has the shapes worked out for the best plan known, in a table not used so far.
 fn tighten<'a, B: Bars, C: Cost>(
     search: &mut Search<'a, '_, '_, B, C>,
-    tables: &'a [OnceCell<Shapes<C>>],
+    tables: &'a [OnceCell<Profiles<C>>],
     most: usize,
 ) {
     let Some(table) = tables.iter().find(|table| table.get().is_none()) else {
         return;
     };
-    let shapes = Shapes::new(
+    let shapes = Profiles::new(
         search.model,
         search.spread,
         search.bounds,

@@ -1,9 +1,9 @@
-//! What the pauses between two turns of one lifter take at least, beyond what `cover` counts.
+//! What the pauses between two turns of one lifter take at least, beyond what `covering` counts.
 //!
 //! Either nobody lifts in a pause: then it is as long as the rest. Or somebody does: then the
 //! plates that both turns need, and that other turn does not have, come off and go on once more.
 //! So that nothing is counted twice, each plate counts for one lifter alone.
-use super::cover::Plates;
+use super::covering::Plates;
 use super::gaps::Gaps;
 use super::model::NO_HOLE;
 use super::stacks::at;

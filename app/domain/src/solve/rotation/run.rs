@@ -4,19 +4,19 @@
 //! Refuses: turns that no plates make.
 use super::allowance::Allowance;
 use super::answer::{Found, spell_out};
+use super::any_order::AnyOrder;
 use super::bars::Bars;
-use super::best::Best;
+use super::big_inside::BigInside;
 use super::bounds::Bounds;
-use super::course::{Course, Reach, Times};
 use super::crowd::{BUNDLES, Crowd};
-use super::free::Free;
+use super::incumbent::Incumbent;
+use super::min_plus::{Cost, MinPlus};
 use super::model::Model;
 use super::passes::{TABLES, Verdict, Widths, passes};
 use super::search::Search;
-use super::sorted::Sorted;
-use super::spread::{Cost, Spread};
 use super::stacks::Stacks;
-use super::{Effort, Plan, Problem, check, thumb};
+use super::state_graph::{Reach, StateGraph, Times};
+use super::{Effort, Plan, Problem, check, greedy};
 use crate::solve::Refusal;
 use alloc::vec;
 use alloc::vec::Vec;
@@ -64,7 +64,7 @@ pub(super) fn sketch(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refu
         Crowd {
             model,
             stacks,
-            bars: Sorted { model, stacks },
+            bars: BigInside { model, stacks },
             allowance,
             bundles: BUNDLES,
         }
@@ -73,7 +73,7 @@ pub(super) fn sketch(problem: &Problem, effort: Effort<'_>) -> Result<Plan, Refu
         Crowd {
             model,
             stacks,
-            bars: Free::new(model, stacks),
+            bars: AnyOrder::new(model, stacks),
             allowance,
             bundles: BUNDLES,
         }
@@ -91,13 +91,25 @@ fn within_scope<C: Cost>(
 ) -> Option<Found> {
     let trees = TREES
         .iter()
-        .filter(|_| Course::may_fit(model, PLACES_LIMIT));
+        .filter(|_| StateGraph::may_fit(model, PLACES_LIMIT));
     for &nodes in trees {
         let stacks = &Stacks::new(model, nodes)?;
         let found = if model.big_inside {
-            go::<_, C>(model, stacks, Sorted { model, stacks }, widths, allowance)
+            go::<_, C>(
+                model,
+                stacks,
+                BigInside { model, stacks },
+                widths,
+                allowance,
+            )
         } else {
-            go::<_, C>(model, stacks, Free::new(model, stacks), widths, allowance)
+            go::<_, C>(
+                model,
+                stacks,
+                AnyOrder::new(model, stacks),
+                widths,
+                allowance,
+            )
         };
         if found.is_some() {
             return found;
@@ -114,10 +126,10 @@ fn as_a_crowd<C: Cost>(
 ) -> Option<Found> {
     let stacks = &Stacks::new(model, CROWD_TREE)?;
     Some(if model.big_inside {
-        let bars = Sorted { model, stacks };
+        let bars = BigInside { model, stacks };
         in_a_crowd::<_, C>(model, stacks, bars, bundles, allowance)
     } else {
-        let bars = Free::new(model, stacks);
+        let bars = AnyOrder::new(model, stacks);
         in_a_crowd::<_, C>(model, stacks, bars, bundles, allowance)
     })
 }
@@ -155,7 +167,7 @@ fn in_a_crowd<B: Bars, C: Cost>(
 }
 
 /// The first plan, where there is no time to look for a better one.
-pub(super) fn by_thumb<B: Bars>(model: &Model, best: &Best, bars: &B) -> Found {
+pub(super) fn by_thumb<B: Bars>(model: &Model, best: &Incumbent, bars: &B) -> Found {
     let least = Times::new(model).least(model, &vec![0; model.lifters()]);
     let verdict = Verdict {
         proven: least >= best.ends,
@@ -173,10 +185,10 @@ fn go<B: Bars, C: Cost>(
     widths: &Widths,
     allowance: &mut Allowance<'_>,
 ) -> Option<Found> {
-    let mut best = thumb::plan(model, &mut bars);
+    let mut best = greedy::plan(model, &mut bars);
     let within = (&Reach::Whole, PLACES_LIMIT);
-    let course = Course::new(model, best.ends, within, &mut |_| true)?;
-    let mut spread = Spread::new(model, stacks);
+    let course = StateGraph::new(model, best.ends, within, &mut |_| true)?;
+    let mut spread = MinPlus::new(model, stacks);
     let size = Bounds::<C>::size(model, &spread, &course);
     let work = Bounds::<C>::work(model, &spread, &course);
     if size > TABLE_LIMIT || work > WORK_LIMIT {

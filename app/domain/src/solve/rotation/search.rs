@@ -1,23 +1,23 @@
 //! The search: states layer by layer, one turn more in each, with what is needless left out.
 //!
 //! A state is needless when the bounds say that nothing better than the best plan can come of it,
-//! when nothing useful leads on from it (see `barren`), or when another state with the same turns
-//! done and the same hole set is as good (see `needless`). A pass may also drop states for want of
+//! when nothing useful leads on from it (see `lookahead`), or when another state with the same turns
+//! done and the same hole set is as good (see `dominance`). A pass may also drop states for want of
 //! room, the least promising first; then it proves nothing but tells what it dropped.
 //!
 //! Refuses: nothing.
 use super::Problem;
 use super::allowance::Allowance;
 use super::bars::{Bars, Move};
-use super::best::{Aim, Best};
+use super::beam::{Beam, Outcome};
 use super::bounds::{After, Bounds};
-use super::course::Course;
+use super::dominance::Judge;
+use super::incumbent::{Aim, Incumbent};
 use super::layer::{Layer, State, narrow};
+use super::min_plus::{Cost, LANES, MinPlus};
 use super::model::{Model, hole_after};
-use super::needless::Judge;
-use super::shapes::{self, Shapes};
-use super::sieve::{Outcome, Sieve};
-use super::spread::{Cost, LANES, Spread};
+use super::profiles::{self, Profiles};
+use super::state_graph::StateGraph;
 use alloc::vec;
 use alloc::vec::Vec;
 use core::ops::Range;
@@ -39,16 +39,16 @@ struct Mark {
 /// See the module.
 pub(super) struct Search<'a, 's, 'm, B, C> {
     pub model: &'m Model,
-    pub course: &'a Course,
+    pub course: &'a StateGraph,
     pub bounds: &'a Bounds<C>,
-    pub spread: &'a mut Spread<'m, C>,
+    pub spread: &'a mut MinPlus<'m, C>,
     pub bars: &'a mut B,
     pub allowance: &'a mut Allowance<'s>,
-    pub best: &'a mut Best,
+    pub best: &'a mut Incumbent,
     /// By turn before, next turn, and whether the hole changes: least handling, by stack.
     pub nearest: Vec<Option<Vec<i64>>>,
     /// Once it pays.
-    pub shapes: Option<&'a Shapes<C>>,
+    pub shapes: Option<&'a Profiles<C>>,
 }
 
 /// A step of one lifter to a place.
@@ -60,7 +60,7 @@ pub(super) struct Step<'a, C> {
     hole_change_due: bool,
     hole_change: i64,
     after: After<'a, C>,
-    shapes: Option<&'a shapes::Row<C>>,
+    shapes: Option<&'a profiles::Row<C>>,
     /// By lifter, what comes next.
     coming: Vec<Option<Coming>>,
 }
@@ -77,7 +77,7 @@ struct Coming {
 impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
     /// Looks for something better than the best plan, with at most `width` states a layer.
     pub(super) fn pass(&mut self, aim: Aim, width: usize) -> Outcome {
-        let mut sieve = Sieve::new(aim);
+        let mut sieve = Beam::new(aim);
         let mut layer = Layer::new(&self.course.layers[0]);
         layer.push(&[self.start()]);
         let mut trail: Vec<Vec<Mark>> = Vec::new();
@@ -119,7 +119,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
     }
 
     /// All that leads from a layer to a place.
-    fn children(&mut self, sieve: &mut Sieve, layer: &Layer, place: usize) -> Vec<State> {
+    fn children(&mut self, sieve: &mut Beam, layer: &Layer, place: usize) -> Vec<State> {
         let mut children = Vec::new();
         for lifter in 0..self.model.lifters() {
             if let Some(before) = self.course.places[place].before[lifter] {
@@ -157,7 +157,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
     /// Adds to `children` what comes of the states `from` of a layer when a lifter goes next.
     fn lead_on(
         &mut self,
-        sieve: &mut Sieve,
+        sieve: &mut Beam,
         layer: &Layer,
         from: Range<usize>,
         (place, lifter): (usize, usize),
@@ -219,7 +219,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
         let mut coming = vec![None; model.lifters()];
         for (other, coming) in coming.iter_mut().enumerate() {
             if usize::from(there.done[other]) < model.count(other) {
-                let next = Course::turn(model, there, other);
+                let next = StateGraph::turn(model, there, other);
                 let changes = hole_after(model.turns[next].hole, then) != then;
                 let nearest = self.nearest(turn, next, changes);
                 let hole_change = if changes { model.hole_change } else { 0 };
@@ -360,7 +360,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
         }
         steps.reverse();
         let (ends, handling) = (counted(state), state.handling);
-        *self.best = Best {
+        *self.best = Incumbent {
             ends,
             handling,
             steps,
@@ -371,7 +371,7 @@ impl<'a, B: Bars, C: Cost> Search<'a, '_, '_, B, C> {
 /// Whether a way to a stack may be of use to one of a group of states.
 fn worth<'a, C: Cost>(
     model: &'a Model,
-    best: &'a Best,
+    best: &'a Incumbent,
     step: &'a Step<'_, C>,
     group: &[State],
 ) -> impl FnMut(usize, i64) -> bool + use<'a, C> {

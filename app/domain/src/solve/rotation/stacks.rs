@@ -2,7 +2,7 @@
 //! outermost plate.
 //!
 //! With big inside the tree holds the stacks themselves. In any order it holds sets of plates,
-//! each once, heaviest first; how they lie is the `free` bars' business.
+//! each once, heaviest first; how they lie is the `any_order` bars' business.
 //!
 //! Refuses: growing beyond a limit. What would not fit is stood for by a stub: a node that says
 //! "something further out from here", so that bounds stay bounds.

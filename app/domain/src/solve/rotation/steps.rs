@@ -2,9 +2,9 @@
 //!
 //! Refuses: nothing.
 use super::Problem;
-use super::course::{Course, Place, Row};
+use super::min_plus::Cost;
 use super::model::{Model, hole_after};
-use super::spread::Cost;
+use super::state_graph::{Place, Row, StateGraph};
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -28,21 +28,23 @@ pub(super) struct Step<C> {
 impl<C: Cost> Step<C> {
     pub(super) fn new(
         model: &Model,
-        course: &Course,
+        course: &StateGraph,
         at: usize,
         to: usize,
         next: usize,
         hole: u8,
     ) -> Self {
         let place = &course.places[at];
-        let turn = Course::turn(model, place, next);
+        let turn = StateGraph::turn(model, place, next);
         let want = &model.turns[turn];
         let units = |ns: i64| C::of(ns / model.unit);
         let hole_then = hole_after(want.hole, hole);
         let mut rests = [None; Problem::LIFTERS_LIMIT];
         for (lifter, rest) in rests[..model.lifters()].iter_mut().enumerate() {
             if usize::from(place.done[lifter]) < model.count(lifter) {
-                *rest = Some(units(model.turns[Course::turn(model, place, lifter)].rest));
+                *rest = Some(units(
+                    model.turns[StateGraph::turn(model, place, lifter)].rest,
+                ));
             }
         }
         Self {

@@ -2,7 +2,7 @@
 //!
 //! Refuses: ways that are out of reach with every stack.
 use super::Problem;
-use super::spread::Cost;
+use super::min_plus::Cost;
 use alloc::vec;
 use alloc::vec::Vec;
 

@@ -1,16 +1,16 @@
 //! A crowd's problem looked at whole, where that is little enough: roughly first, for a bound and to
 //! leave out where no good plan can pass, then with as many stacks told apart as there is room for.
 use super::bars::Bars;
-use super::best::{Aim, Best};
 use super::bounds::Bounds;
-use super::course::{Course, Reach};
 use super::crowd::Crowd;
+use super::incumbent::{Aim, Incumbent};
+use super::min_plus::{Cost, MinPlus};
 use super::model::Model;
 use super::passes::Verdict;
+use super::pruning::{thinned, thinned_by};
 use super::search::Search;
-use super::spread::{Cost, Spread};
 use super::stacks::Stacks;
-use super::thin::{thinned, thinned_by};
+use super::state_graph::{Reach, StateGraph};
 use alloc::vec;
 use alloc::vec::Vec;
 
@@ -32,7 +32,7 @@ const FINE_WIDTHS: [(Aim, usize); 4] = [
 
 /// Ways from stack to stack that are worked out once for several passes.
 struct Ways<'a, C> {
-    spread: Spread<'a, C>,
+    spread: MinPlus<'a, C>,
     /// As in [`Search`].
     nearest: Vec<Option<Vec<i64>>>,
 }
@@ -40,7 +40,7 @@ struct Ways<'a, C> {
 impl<'a, C: Cost> Ways<'a, C> {
     fn new(model: &'a Model, stacks: &'a Stacks) -> Self {
         Self {
-            spread: Spread::new(model, stacks),
+            spread: MinPlus::new(model, stacks),
             nearest: vec![None; 2 * (model.turns.len() + 1) * model.turns.len()],
         }
     }
@@ -50,14 +50,14 @@ impl<'a, B: Bars> Crowd<'a, '_, B> {
     /// A bound, perhaps a better plan, and what is left to be looked at finely.
     pub(super) fn look_roughly<C: Cost>(
         &mut self,
-        best: &mut Best,
+        best: &mut Incumbent,
         verdict: &mut Verdict,
-    ) -> Option<Course> {
+    ) -> Option<StateGraph> {
         let model = self.model;
         let mut ponder = |work| self.allowance.ponder(work);
         let within = (&Reach::Whole, ALL_PLACES);
-        let course = Course::new(model, best.ends, within, &mut ponder)?;
-        let mut rough = Spread::bundled(model, self.stacks, ROUGH);
+        let course = StateGraph::new(model, best.ends, within, &mut ponder)?;
+        let mut rough = MinPlus::bundled(model, self.stacks, ROUGH);
         let course = thinned::<C>(model, &mut rough, course, best.ends, &mut ponder)?;
         let size = Bounds::<C>::size(model, &rough, &course);
         if size > ALL_TABLE {
@@ -74,20 +74,20 @@ impl<'a, B: Bars> Crowd<'a, '_, B> {
     /// Passes over what is left, until one proves the best plan or there is no more time.
     pub(super) fn look_finely<C: Cost>(
         &mut self,
-        course: Course,
-        best: &mut Best,
+        course: StateGraph,
+        best: &mut Incumbent,
         verdict: &mut Verdict,
     ) {
         let model = self.model;
         let mut ponder = |work| self.allowance.ponder(work);
-        let mut rough = Spread::bundled(model, self.stacks, ROUGH);
+        let mut rough = MinPlus::bundled(model, self.stacks, ROUGH);
         let thinned = thinned::<C>(model, &mut rough, course, best.ends, &mut ponder);
         let Some(course) = thinned else {
             return;
         };
         // As many stacks told apart as there is room for.
         let fine = (ROUGH..=self.bundles).rev().find_map(|most| {
-            let fine = Spread::bundled(model, self.stacks, most);
+            let fine = MinPlus::bundled(model, self.stacks, most);
             let size = Bounds::<C>::size(model, &fine, &course);
             (size <= ALL_TABLE).then_some((fine, size))
         });
@@ -110,10 +110,10 @@ impl<'a, B: Bars> Crowd<'a, '_, B> {
     /// A pass of some width, after some aim.
     fn pass_over<C: Cost>(
         &mut self,
-        (course, bounds): (&Course, &Bounds<C>),
+        (course, bounds): (&StateGraph, &Bounds<C>),
         ways: &mut Ways<'a, C>,
         (aim, width): (Aim, usize),
-        best: &mut Best,
+        best: &mut Incumbent,
         verdict: &mut Verdict,
     ) {
         let mut search = Search {

@@ -6,10 +6,10 @@
 //!
 //! Refuses: leaving out a state that some way leads on from.
 use super::bars::Bars;
-use super::best::Aim;
+use super::incumbent::Aim;
 use super::layer::State;
+use super::min_plus::Cost;
 use super::search::Search;
-use super::spread::Cost;
 use alloc::vec;
 use alloc::vec::Vec;
 

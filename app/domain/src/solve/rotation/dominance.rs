@@ -7,7 +7,7 @@
 //!
 //! Refuses: leaving out a state that nothing kept stands for.
 use super::bars::Bars;
-use super::best::Aim;
+use super::incumbent::Aim;
 use super::layer::State;
 use alloc::vec::Vec;
 

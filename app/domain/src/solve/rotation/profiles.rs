@@ -13,9 +13,9 @@
 use super::Problem;
 use super::bounds::Bounds;
 use super::clocks::{Clock, clocks};
-use super::course::{Course, Times};
+use super::min_plus::{Cost, LANES, Lanes, MinPlus};
 use super::model::Model;
-use super::spread::{Cost, LANES, Lanes, Spread};
+use super::state_graph::{StateGraph, Times};
 use super::steps::{Step, turn_before};
 use super::ways::{Coming, Ways};
 use alloc::vec;
@@ -28,7 +28,7 @@ const PAIRS: usize = 64;
 
 /// The table.
 #[derive(Debug)]
-pub(super) struct Shapes<C> {
+pub(super) struct Profiles<C> {
     /// By place.
     rows: Vec<Vec<Row<C>>>,
 }
@@ -81,14 +81,14 @@ impl<C: Cost> Row<C> {
     }
 }
 
-impl<C: Cost> Shapes<C> {
+impl<C: Cost> Profiles<C> {
     /// Works out the table, for plans that end by `ends`, with at most `most` shapes a row; `None`
     /// when `ponder` says to stop, as it does in [`super::allowance`].
     pub(super) fn new(
         model: &Model,
-        spread: &mut Spread<'_, C>,
+        spread: &mut MinPlus<'_, C>,
         bounds: &Bounds<C>,
-        course: &Course,
+        course: &StateGraph,
         (ends, most): (i64, usize),
         mut ponder: impl FnMut(usize) -> bool,
     ) -> Option<Self> {
@@ -123,7 +123,7 @@ impl<C: Cost> Shapes<C> {
     fn ways(
         &self,
         whole: &Whole<'_, C>,
-        spread: &mut Spread<'_, C>,
+        spread: &mut MinPlus<'_, C>,
         at: usize,
         clock: &Clock,
     ) -> (Ways<C>, usize) {
@@ -180,7 +180,7 @@ impl<C: Cost> Shapes<C> {
 struct Whole<'a, C> {
     model: &'a Model,
     bounds: &'a Bounds<C>,
-    course: &'a Course,
+    course: &'a StateGraph,
     times: &'a Times,
     /// Plans that end later are left out, nanoseconds.
     ends: i64,
@@ -191,7 +191,7 @@ impl<C: Cost> Row<C> {
     /// leaves `room` to the end.
     fn lead_back(
         &self,
-        spread: &mut Spread<'_, C>,
+        spread: &mut MinPlus<'_, C>,
         step: &Step<C>,
         (lifter, last, count): (usize, usize, usize),
         room: C,

@@ -76,7 +76,7 @@ pub(super) type Lanes<C> = [C; LANES];
 
 /// The ways from each turn's stacks to each other turn's, worked out when first asked for.
 #[derive(Debug)]
-pub(super) struct Spread<'a, C> {
+pub(super) struct MinPlus<'a, C> {
     model: &'a Model,
     stacks: &'a Stacks,
     /// By turn before (the start comes last) and next turn.
@@ -112,7 +112,7 @@ struct Table<C> {
     before: usize,
 }
 
-impl<'a, C: Cost> Spread<'a, C> {
+impl<'a, C: Cost> MinPlus<'a, C> {
     pub(super) fn new(model: &'a Model, stacks: &'a Stacks) -> Self {
         let turns = model.turns.len();
         let mut ways = Vec::new();
@@ -126,7 +126,7 @@ impl<'a, C: Cost> Spread<'a, C> {
         }
     }
 
-    /// As [`Spread::new`], but at most `most` stacks a turn are told apart: those that differ least
+    /// As [`MinPlus::new`], but at most `most` stacks a turn are told apart: those that differ least
     /// are bundled, and from bundle to bundle the way is the least between any two of their stacks.
     pub(super) fn bundled(model: &'a Model, stacks: &'a Stacks, most: usize) -> Self {
         let mut spread = Self::new(model, stacks);

@@ -3,7 +3,7 @@
 //!
 //! Refuses: nothing.
 use super::bars::Bars;
-use super::best::Best;
+use super::incumbent::Incumbent;
 use super::model::{Model, hole_after};
 use alloc::vec;
 use alloc::vec::Vec;
@@ -20,7 +20,7 @@ struct Offer {
 }
 
 /// How things stand while turns are given out.
-struct Thumb<'a> {
+struct Greedy<'a> {
     model: &'a Model,
     done: Vec<usize>,
     ready: Vec<i64>,
@@ -30,8 +30,8 @@ struct Thumb<'a> {
 }
 
 /// Plans by rule of thumb.
-pub(super) fn plan<B: Bars>(model: &Model, bars: &mut B) -> Best {
-    let mut thumb = Thumb::new(model, bars.start());
+pub(super) fn plan<B: Bars>(model: &Model, bars: &mut B) -> Incumbent {
+    let mut thumb = Greedy::new(model, bars.start());
     let mut steps = Vec::new();
     let mut handling = 0;
     for step in 0..model.turns.len() {
@@ -44,7 +44,7 @@ pub(super) fn plan<B: Bars>(model: &Model, bars: &mut B) -> Best {
         handling += next.handling;
         steps.push((u8::try_from(next.lifter).expect("few lifters"), next.bar));
     }
-    Best {
+    Incumbent {
         ends: model.counted(thumb.clock),
         handling,
         steps,
@@ -58,9 +58,9 @@ pub(super) fn follow<B: Bars>(
     bars: &mut B,
     order: &[u8],
     stacks: &[u32],
-) -> Option<Best> {
-    let mut thumb = Thumb::new(model, bars.start());
-    let mut best = Best {
+) -> Option<Incumbent> {
+    let mut thumb = Greedy::new(model, bars.start());
+    let mut best = Incumbent {
         ends: model.now,
         handling: 0,
         steps: Vec::new(),
@@ -75,9 +75,9 @@ pub(super) fn follow<B: Bars>(
     Some(best)
 }
 
-impl Thumb<'_> {
-    fn new(model: &Model, bar: u32) -> Thumb<'_> {
-        Thumb {
+impl Greedy<'_> {
+    fn new(model: &Model, bar: u32) -> Greedy<'_> {
+        Greedy {
             model,
             done: vec![0; model.lifters()],
             ready: model.ready.clone(),

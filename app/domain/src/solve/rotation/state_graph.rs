@@ -42,7 +42,7 @@ impl Place {
 
 /// All places, by the number of turns done.
 #[derive(Debug)]
-pub(super) struct Course {
+pub(super) struct StateGraph {
     /// The first is the start, the last the end.
     pub places: Vec<Place>,
     /// By number of turns done, which `places` those are.
@@ -54,7 +54,7 @@ pub(super) struct Course {
     pub least: i64,
 }
 
-impl Course {
+impl StateGraph {
     /// Hardly ever fewer than one in so many places can be reached in time.
     const REACHED: usize = 3;
 

@@ -16,13 +16,13 @@ pub(super) enum Aim {
 
 /// The best plan known: whose turn, and the bar for it.
 #[derive(Debug, Clone)]
-pub(super) struct Best {
+pub(super) struct Incumbent {
     pub ends: i64,
     pub handling: i64,
     pub steps: Vec<(u8, u32)>,
 }
 
-impl Best {
+impl Incumbent {
     /// Whether a plan with these bounds would be of no use.
     pub(super) fn beats(&self, aim: Aim, ends: i64, handling: i64) -> bool {
         match aim {

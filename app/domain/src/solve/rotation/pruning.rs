@@ -4,22 +4,22 @@
 //! the end are worked out, by the least handling between turns and by each lifter's own rests.
 use super::bounds::Bounds;
 use super::clocks::{Clock, Nearest, PLACES, clocks};
-use super::course::{Course, Times};
+use super::min_plus::{Cost, MinPlus};
 use super::model::{Model, hole_after};
-use super::spread::{Cost, Spread};
+use super::state_graph::{StateGraph, Times};
 use super::steps::turn_before;
 use alloc::vec;
 use alloc::vec::Vec;
 
-/// The part of `course` through which a plan can pass that ends no later than `ends`; `None` when
+/// The part of `state_graph` through which a plan can pass that ends no later than `ends`; `None` when
 /// `ponder` says to stop, as it does in [`super::allowance`].
 pub(super) fn thinned<C: Cost>(
     model: &Model,
-    spread: &mut Spread<'_, C>,
-    mut course: Course,
+    spread: &mut MinPlus<'_, C>,
+    mut course: StateGraph,
     ends: i64,
     ponder: &mut dyn FnMut(usize) -> bool,
-) -> Option<Course> {
+) -> Option<StateGraph> {
     let times = Times::new(model);
     let done = clocks(model, spread, &course, &times, ponder)?;
     let left = left(model, spread, (&course, &times), &done, ponder)?;
@@ -30,12 +30,12 @@ pub(super) fn thinned<C: Cost>(
 /// The same by a table of bounds worked out for it.
 pub(super) fn thinned_by<C: Cost>(
     model: &Model,
-    spread: &mut Spread<'_, C>,
+    spread: &mut MinPlus<'_, C>,
     bounds: &Bounds<C>,
-    mut course: Course,
+    mut course: StateGraph,
     ends: i64,
     ponder: &mut dyn FnMut(usize) -> bool,
-) -> Option<Course> {
+) -> Option<StateGraph> {
     let done = clocks(model, spread, &course, &Times::new(model), ponder)?;
     course.keep(|at, row| {
         let clock = done[at][row];
@@ -49,8 +49,8 @@ pub(super) fn thinned_by<C: Cost>(
 /// By place and clock: from that turn's end to the end of all, at least.
 fn left<C: Cost>(
     model: &Model,
-    spread: &mut Spread<'_, C>,
-    (course, times): (&Course, &Times),
+    spread: &mut MinPlus<'_, C>,
+    (course, times): (&StateGraph, &Times),
     done: &[Vec<Clock>],
     ponder: &mut dyn FnMut(usize) -> bool,
 ) -> Option<Vec<Vec<i64>>> {
@@ -68,7 +68,7 @@ fn left<C: Cost>(
                 let Some(to) = to.map(|to| to as usize) else {
                     continue;
                 };
-                let turn = Course::turn(model, place, next);
+                let turn = StateGraph::turn(model, place, next);
                 let want = &model.turns[turn];
                 let then = hole_after(want.hole, from.hole);
                 let loaded = nearest.least(spread, (last, turn), then != from.hole);

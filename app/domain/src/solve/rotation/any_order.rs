@@ -23,7 +23,7 @@ const MANY: usize = 50_000;
 
 /// See the module.
 #[derive(Debug)]
-pub(super) struct Free<'a> {
+pub(super) struct AnyOrder<'a> {
     model: &'a Model,
     stacks: &'a Stacks,
     piles: Vec<Pile>,
@@ -76,7 +76,7 @@ pub(super) struct Face {
     inner: u128,
 }
 
-impl<'a> Free<'a> {
+impl<'a> AnyOrder<'a> {
     pub(super) fn new(model: &'a Model, stacks: &'a Stacks) -> Self {
         let set = |node: &u32| Plates::of(&stacks.plates(*node));
         let sets = stacks
@@ -175,7 +175,7 @@ impl<'a> Free<'a> {
     }
 }
 
-impl Bars for Free<'_> {
+impl Bars for AnyOrder<'_> {
     type Face = Face;
 
     fn start(&self) -> u32 {

@@ -1,7 +1,7 @@
 //! What a pass of the search has room for, and what it gave up.
 //!
 //! Refuses: calling a pass whole that gave anything up.
-use super::best::Aim;
+use super::incumbent::Aim;
 use super::layer::{Layer, Promise, State, promise};
 
 /// What a pass found out, apart from a better plan.
@@ -22,14 +22,14 @@ impl Outcome {
 }
 
 /// What becomes of the states of a pass.
-pub(super) struct Sieve {
+pub(super) struct Beam {
     pub aim: Aim,
     /// The least promising state that the layer still has room for, once it is full.
     pub worst: Option<Promise>,
     pub outcome: Outcome,
 }
 
-impl Sieve {
+impl Beam {
     pub(super) fn new(aim: Aim) -> Self {
         Self {
             aim,

@@ -8,12 +8,12 @@ use alloc::vec::Vec;
 
 /// See the module.
 #[derive(Debug)]
-pub(super) struct Sorted<'a> {
+pub(super) struct BigInside<'a> {
     pub model: &'a Model,
     pub stacks: &'a Stacks,
 }
 
-impl Bars for Sorted<'_> {
+impl Bars for BigInside<'_> {
     /// The bar, and the handling of all its plates.
     type Face = (u32, i64);
 

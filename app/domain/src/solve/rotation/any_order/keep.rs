@@ -4,10 +4,10 @@
 use super::super::numbers::Numbers;
 use super::super::plates::Plates;
 use super::super::stacks::at;
-use super::Free;
+use super::AnyOrder;
 use alloc::vec::Vec;
 
-impl Free<'_> {
+impl AnyOrder<'_> {
     /// Forgets all piles but the start's and those `kept`, which get new numbers.
     pub(super) fn keep_only(&mut self, kept: &mut [(u8, u32)]) {
         let bars = core::iter::once(self.start).chain(kept.iter().map(|step| step.1));
@@ -110,7 +110,7 @@ mod tests {
     use super::super::super::plates::Plates;
     use super::super::super::stacks::Stacks;
     use super::super::super::{Lifter, Loaders, Problem, Standing, Turn};
-    use super::super::{Free, MANY};
+    use super::super::{AnyOrder, MANY};
     use crate::length::Length;
     use crate::mass::{Mass, MassUnit};
     use crate::solve::{Equipment, PairKind};
@@ -121,7 +121,8 @@ mod tests {
         Mass::of(MassUnit::Kg, kg * 1_000)
     }
 
-    /// A bare bar of 20 kg and plates of 10 and 5 kg in any order, one lifter with one turn of 50 kg.
+    /// A bare bar of 20 kg and plates of 10 and 5 kg in any order, one lifter with one turn of 50
+    /// kg.
     fn problem() -> Problem {
         let kind = |mass| PairKind {
             mass,
@@ -170,7 +171,7 @@ mod tests {
     fn many_bars_are_forgotten_and_the_plans_own_lie_as_before() {
         let model = Model::new(&problem(), 0);
         let stacks = Stacks::new(&model, 100).expect("it can be loaded");
-        let mut free = Free::new(&model, &stacks);
+        let mut free = AnyOrder::new(&model, &stacks);
         let mut number = |row: &[u8]| {
             let blocks: Vec<Plates> = row.iter().map(|&kind| Plates::of(&[kind])).collect();
             free.number(&blocks, 0)
