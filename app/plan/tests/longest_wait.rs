@@ -45,10 +45,16 @@ plates = [{{ mass = "45 lb", pairs = 6, thickness = "38 mm", diameter = "450 mm"
 #[test]
 fn a_rack_tells_how_long_somebody_rested_may_wait() {
     assert_eq!(read("").as_ref(), Ok(&None));
-    assert_eq!(read("longest_wait = \"6 min\"").as_ref(), Ok(&Some(360_000)));
+    assert_eq!(
+        read("longest_wait = \"6 min\"").as_ref(),
+        Ok(&Some(360_000))
+    );
     assert_eq!(read("longest_wait = \"45 s\"").as_ref(), Ok(&Some(45_000)));
     for wrong in ["soon", "5 s", "2 h", "61 min"] {
         let told = read(&format!("longest_wait = \"{wrong}\"")).expect_err("out of range");
-        assert!(told.contains("longest_wait") && told.contains(wrong), "{told}");
+        assert!(
+            told.contains("row 9, column 16") && told.contains(wrong),
+            "{told}"
+        );
     }
 }
