@@ -211,21 +211,26 @@ pub(super) fn enter(
     no: LiftNo,
     what: &str,
 ) -> rusqlite::Result<bool> {
-    let entered = run(
-        tables,
-        "INSERT INTO entries SELECT ?1, no, ?3 FROM lifts WHERE no = ?2",
-        params![seq, no.0, what],
-    )?;
-    // The last entry of all is the last of its lift, so that nothing need be looked up.
-    let (stopped, left_open) = (["stop", "left open"].contains(&what), what == "left open");
-    run(
-        tables,
-        "UPDATE lifts SET stopped = ?2, left_open = ?3 \
-         WHERE no = ?1 AND (stopped <> ?2 OR left_open <> ?3)",
-        params![no.0, stopped, left_open],
-    )?;
-    forget_next(tables, no)?;
-    Ok(entered == 1)
+    let left_open = what == "left open";
+    let stopped = left_open || what == "stop";
+    let changes: Option<bool> = tables
+        .prepare_cached(
+            "SELECT stopped <> ?2 OR left_open <> ?3 \
+                 OR EXISTS (SELECT 1 FROM next_times WHERE lift_no = no) \
+             FROM lifts WHERE no = ?1",
+        )?
+        .query_row(params![no.0, stopped, left_open], |row| row.get(0))
+        .optional()?;
+    if changes.is_some() {
+        let entry = "INSERT INTO entries VALUES (?1, ?2, ?3)";
+        run(tables, entry, params![seq, no.0, what])?;
+    }
+    if changes == Some(true) {
+        let stops = "UPDATE lifts SET stopped = ?2, left_open = ?3 WHERE no = ?1";
+        run(tables, stops, params![no.0, stopped, left_open])?;
+        forget_next(tables, no)?;
+    }
+    Ok(changes.is_some())
 }
 
 /// Notes a settled load, if the lift has come to that rung and only work sets are left.
