@@ -80,6 +80,13 @@ fn who_is_hurt_is_first_on_the_list_and_has_no_load() {
     let all = rows(&bench);
     assert!(all[0].2.ends_with("entered at the desk"), "{all:?}");
     bench.tap("all lifters");
+    // Who is hurt and has nothing today is told no day and no lift either.
+    let Screen::Choose(choose) = bench.frame().screen else {
+        panic!("all lifters: {}", bench.screen())
+    };
+    let hurt = choose.tiles.iter().find(|tile| tile.lifter == "Olumide");
+    let told = hurt.map(|tile| (tile.work.as_str(), tile.word.as_str()));
+    assert_eq!(told, Some(("", "hurt")), "{:?}", choose.tiles);
     bench.tap("Hamza");
     let shown = texts(&bench);
     assert!(shown.contains("see a clinician"), "{shown}");

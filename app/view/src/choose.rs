@@ -139,6 +139,16 @@ fn tile(scene: &Scene<'_>, name: &str) -> Tile {
 fn idle_tile(scene: &Scene<'_>, name: &str) -> Tile {
     let say = scene.language();
     let why = scene.day.iter().find(|entry| entry.lifter == name);
+    let health = scene.state.health.get(name);
+    let hurt = health.and_then(|health| health.hurt.as_ref());
+    if hurt.is_some_and(|hurt| hurt.since <= scene.date) {
+        // Whatever comes next by the plan waits for the coach.
+        return Tile {
+            word: say.say(p::list::HURT),
+            pace: Pace::Blocked,
+            ..nothing_today(say, name)
+        };
+    }
     let (work, word) = match why.map(|entry| &entry.outcome) {
         Some(Err(NoSheet::NothingToday {
             next: Some((day, lift)),
@@ -147,11 +157,19 @@ fn idle_tile(scene: &Scene<'_>, name: &str) -> Tile {
         _ => (String::new(), String::new()),
     };
     Tile {
+        work,
+        word,
+        ..nothing_today(say, name)
+    }
+}
+
+fn nothing_today(say: Language, name: &str) -> Tile {
+    Tile {
         lifter: name.into(),
         lift: say.say(p::NOTHING_TODAY),
-        work,
+        work: String::new(),
         place: String::new(),
-        word,
+        word: String::new(),
         pace: Pace::Fresh,
         share: 0.0,
     }
