@@ -130,9 +130,9 @@ impl Devices {
         self.touched = Some(now);
     }
 
-    /// Shows the signs of now, at this minute of the day where it is known; `by_hand` when a touch or press made them,
-    /// since nobody needs to be called for what they did themselves; dimmed too while the screen is
-    /// `asleep`.
+    /// Shows the signs of now, at this minute of the day where it is known; `by_hand` when a touch or
+    /// press made them, since nobody needs to be called for what they did themselves; dimmed too
+    /// while the screen is `asleep`.
     pub fn follow(
         &mut self,
         signs: &Signs,
@@ -188,7 +188,7 @@ pub fn beside(panel: &Panel) -> Beside {
     }
 }
 
-/// What the buzzer plays between two states: somebody who waited is up, or, when no hand did it,
+/// What the buzzer plays between two states: somebody who waited, or did not come before, is up, or, when no hand did it,
 /// somebody who rested is; whoever was called has not come; while nobody is up, a rest is nearly
 /// over.
 fn tune(before: &Signs, after: &Signs, by_hand: bool) -> Option<Tune> {
@@ -198,7 +198,7 @@ fn tune(before: &Signs, after: &Signs, by_hand: bool) -> Option<Tune> {
         then.any(|then| was.contains(then))
     };
     let rests = [Standing::Resting, Standing::NearlyRested];
-    if becomes(Standing::Up, &[Standing::Waiting]) {
+    if becomes(Standing::Up, &[Standing::Waiting, Standing::Missed]) {
         Some(Tune::YourTurn)
     } else if by_hand {
         None
@@ -319,6 +319,12 @@ mod tests {
                 signs(&[Missed, Resting]),
                 false,
                 Some(Tune::Missed),
+            ),
+            (
+                signs(&[Up, Missed]),
+                signs(&[Resting, Up]),
+                true,
+                Some(Tune::YourTurn),
             ),
             (
                 signs(&[Up, Waiting]),

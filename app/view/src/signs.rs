@@ -5,6 +5,7 @@
 use crate::scene::Scene;
 use crate::stage::{Due, Stage};
 use domain::LiftNo;
+use domain::attendance::Attendance;
 use domain::state::LiftRun;
 use std::collections::BTreeMap;
 
@@ -52,6 +53,12 @@ impl Signs {
     }
 }
 
+/// Whether somebody was called, did not come, and others go before them since. Called again they are
+/// up like everybody.
+const fn is_missed(attendance: &Attendance) -> bool {
+    attendance.passes > 0 && (attendance.deferred || attendance.away)
+}
+
 /// The signs of now.
 #[must_use]
 pub fn signs(stage: &Stage, scene: &Scene<'_>) -> Signs {
@@ -68,7 +75,7 @@ pub fn signs(stage: &Stage, scene: &Scene<'_>) -> Signs {
             Standing::Stopped
         } else if at_bar == Some(run.no) {
             Standing::Up
-        } else if run.attendance.passes > 0 {
+        } else if is_missed(&run.attendance) {
             Standing::Missed
         } else if let Some(left) = scene.rest_left(run) {
             if left > NEARLY_S {
@@ -95,4 +102,37 @@ pub fn signs(stage: &Stage, scene: &Scene<'_>) -> Signs {
         Some((run.sheet.rack.clone(), hole))
     });
     Signs { lifts, hole }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::is_missed;
+    use domain::attendance::Attendance;
+
+    #[test]
+    fn whoever_was_passed_over_is_missed_until_called_again() {
+        let passed = Attendance {
+            passes: 1,
+            deferred: true,
+            ..Attendance::default()
+        };
+        let gone = Attendance {
+            passes: 2,
+            away: true,
+            ..Attendance::default()
+        };
+        assert!(is_missed(&passed) && is_missed(&gone));
+        // Somebody else has lifted, and it is their turn once more.
+        let again = Attendance {
+            deferred: false,
+            ..passed
+        };
+        assert!(!is_missed(&again));
+        // Others were let first by their own word.
+        let put_off = Attendance {
+            passes: 0,
+            ..passed
+        };
+        assert!(!is_missed(&put_off));
+    }
 }
