@@ -175,8 +175,6 @@ mod tests {
     use crate::length::Length;
     use crate::mass::{Mass, MassUnit};
     use crate::solve::{Equipment, PairKind};
-    use alloc::vec;
-    use alloc::vec::Vec;
 
     fn grams(grams: i64) -> Mass {
         Mass::of(MassUnit::Kg, grams)
