@@ -188,9 +188,9 @@ pub fn beside(panel: &Panel) -> Beside {
     }
 }
 
-/// What the buzzer plays between two states: somebody who waited, or did not come before, is up, or, when no hand did it,
-/// somebody who rested is; whoever was called has not come; while nobody is up, a rest is nearly
-/// over.
+/// What the buzzer plays between two states: somebody who waited, or did not come before, is up, or,
+/// when no hand did it, somebody who rested is; whoever was called has not come; while nobody is up,
+/// a rest is nearly over.
 fn tune(before: &Signs, after: &Signs, by_hand: bool) -> Option<Tune> {
     let becomes = |is: Standing, was: &[Standing]| {
         let now = after.lifts.iter().filter(|(_, now)| **now == is);
